@@ -1,0 +1,254 @@
+/*
+ * A job: one stair as the user wrote it down, with defaults filled in.
+ *
+ * Nothing in here is derived.  Lengths are millimetres; a length of 0 on an
+ * optional key means "not given".  Every group keeps `src`, the node it was
+ * read from, so that a later stage can still point at the job file:
+ *
+ *     diag_error(d, node_pos(job->stair.src, "width"), NULL, "...");
+ *
+ * The keys, their ranges, defaults and help are the tables in src/read/keys.c;
+ * `pitchboard keys` prints them.
+ */
+#ifndef PITCHBOARD_JOB_H
+#define PITCHBOARD_JOB_H
+
+#include <stdbool.h>
+
+#include "pitchboard/arena.h"
+#include "pitchboard/diag.h"
+#include "pitchboard/length.h"
+
+struct node;
+
+/* Where in the job file `key` of this group stands; the group itself when the
+ * key is not there (a default), nowhere when there is no group. */
+struct pos node_pos(const struct node *group, const char *key);
+
+/* Was the key written in the file (and not filled in from the default)? */
+bool node_has(const struct node *group, const char *key);
+
+/* Which sheets a default is written on when it was used. */
+enum shown_on {
+	SHOWN_NOWHERE = 0,
+	SHOWN_PLAN = 1 << 0,
+	SHOWN_ELEVATION = 1 << 1,
+	SHOWN_STRINGER = 1 << 2,
+	SHOWN_EVERYWHERE = SHOWN_PLAN | SHOWN_ELEVATION | SHOWN_STRINGER,
+};
+
+/* A default that was used because the job file is silent. */
+struct assumption {
+	struct assumption *next;
+	const char *path;  /* "treads.nosing" */
+	const char *label; /* "nosing projection": the key's own words */
+	const char *value; /* as lettered: 1 1/8" */
+	unsigned shown;    /* of enum shown_on */
+};
+
+struct job_about {
+	const struct node *src;
+	const char *number, *name, *client, *site, *drawn_by, *date; /* date: 2026-11-02 */
+	enum units units;
+	int fraction;
+};
+
+struct revision {
+	const struct node *src;
+	const char *mark, *date, *by, *text;
+};
+
+/* Which measurements were taken in the house, by whom and when. */
+struct job_measured {
+	const struct node *src;
+	const char *by, *date;
+	const char *const *sizes; /* names of measurement keys: total_rise, width, ... or "all" */
+	int size_count;
+};
+
+struct job_floors {
+	const struct node *src;
+	double total_rise;                 /* finished to finished; 0: the next one was given */
+	double structural_rise;            /* structural floor to structural floor */
+	double lower_finish, upper_finish; /* build-up over the structural floor */
+};
+
+struct job_opening {
+	const struct node *src;
+	double length; /* clear, along the stair, from the top header back to the opposite edge; 0:
+			  no opening given, headroom is not checked */
+	double width;  /* clear, across; 0: the stair's width */
+	double floor_thickness; /* finished floor above to finished ceiling below */
+	double ceiling_height;  /* lower finished floor to its ceiling; one of the two gives the
+				   other */
+	double upper_ceiling_height; /* upper finished floor to its ceiling; 0: not checked */
+	double headroom;             /* wanted, measured plumb from the nosing line */
+};
+
+enum side_kind { SIDE_WALL, SIDE_OPEN };
+
+/* One side of the stair: a wall all the way, or open from one step to another
+ * with wall before and after. */
+struct job_side {
+	const struct node *src;
+	enum side_kind kind;
+	int from_step; /* first open step, counted from 1 at the bottom */
+	int to_step;   /* last open step; 0: to the top */
+};
+
+enum segment_kind { SEGMENT_FLIGHT, SEGMENT_LANDING, SEGMENT_WINDER };
+
+/* One link of the chain on plan. */
+struct job_segment {
+	const struct node *src;
+	enum segment_kind kind;
+	int risers;       /* 0: the program chooses */
+	double run;       /* unit run, nosing to nosing; 0: the program chooses */
+	double total_run; /* limit: the run available, first riser face to last riser face; 0: none
+			   */
+};
+
+struct job_stair {
+	const struct node *src;
+	double width;                /* between the two sides: a wall counts at its finished face,
+					an open side at the outer face of its stringer */
+	struct job_side left, right; /* going up */
+	struct job_segment *segments;
+	int segment_count;
+};
+
+/* The limits within which the program chooses risers and run. */
+struct job_comfort {
+	const struct node *src;
+	double least_rise, most_rise, least_run, most_run;
+	double step_least, step_most; /* twice rise plus run */
+	double sum_least, sum_most;   /* rise plus run */
+	double step_wanted;           /* twice rise plus run nearest to this wins */
+};
+
+enum stringer_kind { STRINGER_SAWTOOTH, STRINGER_MITRED, STRINGER_HOUSED };
+enum foot_kind { FOOT_STRUCTURAL, FOOT_FINISHED };
+enum head_kind { HEAD_BELOW_FLOOR, HEAD_FLUSH };
+
+/* A stringer on one side, or the carriages between. */
+struct job_stringer {
+	const struct node *src;
+	enum stringer_kind kind; /* not read for the middle ones: always sawtooth */
+	double thickness;
+	double width; /* of the plank; 0: the narrowest stock that leaves the throat */
+};
+
+struct job_stringers {
+	const struct node *src;
+	struct job_stringer wall, open, middle;
+	int middle_count; /* carriages between the outer two; -1: by spacing */
+	double spacing;   /* most, centre to centre, when counted by spacing */
+	double wall_gap;  /* finished wall to the outer face of a sawtooth carriage */
+	double least_throat;
+	enum foot_kind foot;
+	enum head_kind head;
+	double block_thickness, block_width; /* thrust block let into the foot; 0: none */
+	double margin;        /* housed: nosing line to top edge, square to the pitch */
+	double housing_depth; /* housed */
+	double wedge_taper;   /* housed: 12 means 1 in 12 */
+	const double *stock_widths, *stock_lengths; /* on offer, ascending */
+	int stock_width_count, stock_length_count;
+	double end_trim; /* waste allowed at each end of a plank */
+};
+
+struct job_treads {
+	const struct node *src;
+	double thickness;
+	double nosing;          /* projection beyond the riser face */
+	double nosing_radius;   /* of both arrises; thickness/2 is a full round */
+	double side_overhang;   /* beyond the outer face of an open stringer */
+	double strip_width;     /* front and return strips, at least side_overhang */
+	double return_past;     /* the return runs on this far behind the face of the riser above */
+	double scribe;          /* less than to the wall */
+	double landing_bearing; /* nosing piece at the upper floor: width behind the top riser's
+				   back */
+};
+
+enum riser_kind { RISER_BOARD, RISER_OPEN };
+
+struct job_risers {
+	const struct node *src;
+	enum riser_kind kind;
+	double thickness; /* 0 when open */
+};
+
+struct job_newels {
+	const struct node *src;
+	double section;    /* square */
+	double above_rail; /* top of the newel over the top of the rail where they meet */
+	bool bottom, top;  /* is there one? */
+};
+
+struct job_rail {
+	const struct node *src;
+	double width, depth; /* section, square to its length */
+	double height;       /* plumb, nosing line to top of rail */
+};
+
+struct job_balusters {
+	const struct node *src;
+	double section; /* square */
+	int per_tread;  /* 0: by the largest gap */
+	double largest_gap;
+};
+
+struct job_material {
+	const struct node *src;
+	const char *treads, *risers, *stringers, *balustrade; /* species */
+	const char *finish;
+};
+
+struct job_sheets {
+	const struct node *src;
+	const char *paper;           /* row of templates/papers.yaml */
+	const char *template_paper;  /* for tiled templates */
+	const char *set;             /* row of templates/sets/ */
+	double printer_x, printer_y; /* measured over nominal length, 0.97 to 1.03 */
+};
+
+struct job {
+	const struct node *src;
+	const char *file;
+	struct job_about about;
+	struct revision *revisions;
+	int revision_count;
+	struct job_measured measured;
+	struct job_floors floors;
+	struct job_opening opening;
+	struct job_stair stair;
+	struct job_comfort comfort;
+	struct job_stringers stringers;
+	struct job_treads treads;
+	struct job_risers risers;
+	struct job_newels newels;
+	struct job_rail rail;
+	struct job_balusters balusters;
+	struct job_material material;
+	struct job_sheets sheets;
+	const struct assumption *assumptions;
+	const char *fingerprint; /* of the file's bytes: 12 hex digits */
+};
+
+/* Text to job.  `text` is the whole file, NUL-terminated and without a zero
+ * byte inside; it must outlive the job.  NULL after any error; every problem
+ * found is in `d`. */
+const struct job *job_read(struct arena *a, const char *text, struct diags *d);
+
+static inline struct lettering job_lettering(const struct job *job)
+{
+	return (struct lettering){ job->about.units, job->about.fraction };
+}
+
+/* Was this measurement ("total_rise", "width", "opening_length", ...) marked as measured on site?
+ */
+bool job_is_measured(const struct job *job, const char *size);
+
+/* Every site measurement of the job that is given but not marked as measured; the count. */
+int job_unmeasured(struct arena *a, const struct job *job, const char *const **names);
+
+#endif

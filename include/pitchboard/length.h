@@ -1,0 +1,48 @@
+/*
+ * The two doors through which inches and feet come and go.
+ *
+ * Inside the program every length is a double in millimetres.  `length_read`
+ * takes what carpenters type; `length_letter` writes what they read.
+ */
+#ifndef PITCHBOARD_LENGTH_H
+#define PITCHBOARD_LENGTH_H
+
+#include "pitchboard/arena.h"
+
+#define MM_PER_INCH 25.4
+
+enum units { UNITS_INCHES, UNITS_MILLIMETRES };
+
+/* How lengths are written on a drawing. */
+struct lettering {
+	enum units units;
+	int fraction; /* inches: the largest denominator, 16 by default; millimetres: parts of 1 mm,
+			 1, 2 or 10 */
+};
+
+struct length_result {
+	double mm;
+	const char *problem; /* NULL: it was read.  Else what is wrong, in words, in the arena */
+	const char *hint;    /* the likely mend, or NULL */
+};
+
+/* Reads the whole of `text`: 7 5/8", 7-5/8, 5'-6 1/2", 5' 6, 66.5 in, 194 mm, 19.4 cm, 2.7 m,
+ * vulgar fractions and typographic marks.  A bare number is in `bare`. */
+struct length_result length_read(struct arena *a, const char *text, enum units bare);
+
+/* A length as lettered: 7 5/8", 5'-6 1/2", 194, 19.5.  Inches run to 12 before feet are written
+ * (11 15/16", 1'-0"); a value that is an exact 1/64" (or 0.1 mm) is lettered exactly even where
+ * the job's fraction is coarser, so that what was typed prints back as typed.
+ * Millimetres carry no unit: the sheet's note says "millimetres". */
+const char *length_letter(struct arena *a, struct lettering how, double mm);
+
+/* The same in inches alone, never feet (145 1/4"): for running positions on a plank. */
+const char *length_letter_inches(struct arena *a, struct lettering how, double mm);
+
+/* The value that the lettering stands for, in millimetres: what a reader would measure out. */
+double length_lettered_value(struct lettering how, double mm);
+
+/* An angle in degrees, to 0.1: 36.9°. */
+const char *angle_letter(struct arena *a, double radians);
+
+#endif

@@ -1,0 +1,144 @@
+/*
+ * Parts: real pieces of wood, each placed in the house.
+ *
+ * One solid model, and every view, list and template comes from it.  A part is
+ * made once in axes of its own (x along its length, y across its face, z through
+ * its thickness) and placed as often as it occurs; equal pieces are one part
+ * with several placements.
+ *
+ * Existing work (floors, walls, header) is in the model too, so that views hide
+ * what it hides; its family has no mark and is never listed.
+ */
+#ifndef PITCHBOARD_PART_H
+#define PITCHBOARD_PART_H
+
+#include "pitchboard/stair.h"
+
+/* A solid with two faces of equally many corners, joined corner to corner by
+ * flat sides.  Square prism, mitred strip, raked baluster, bevelled stringer:
+ * all are this.  Corner i of `a` is joined to corner i of `b`; seen from
+ * outside, `a` runs counter-clockwise and `b` clockwise.  Sides must be flat.
+ *
+ * `soft` says which lines are not edges of the piece (a facet of a round, or a
+ * seam inside one piece): bit SOFT_SIDE of soft[i] for the line a[i]-b[i],
+ * SOFT_A for a[i]-a[i+1], SOFT_B for b[i]-b[i+1].  A soft line is drawn only
+ * where it is the solid's outline in the view.  NULL: none is soft. */
+enum { SOFT_SIDE = 1, SOFT_A = 2, SOFT_B = 4 };
+
+struct solid {
+	struct solid *next;
+	int n;
+	const struct vec3 *a, *b;
+	const unsigned char *soft;
+};
+
+/* An outline is a closed chain: each corner, and how the chain goes on from it.
+ * bulge is tan(quarter of the swept angle), counter-clockwise positive; 0 is straight. */
+struct corner {
+	struct vec at;
+	double bulge;
+};
+
+struct outline {
+	const struct corner *corners;
+	int n;
+};
+
+/* What is done to a piece beside its outline. */
+enum feature_kind { FEATURE_BEVEL, FEATURE_GROOVE, FEATURE_NOTCH, FEATURE_MITRE, FEATURE_ROUND };
+
+struct feature {
+	struct feature *next;
+	enum feature_kind kind;
+	struct outline at; /* in the face plane; may be empty */
+	double angle;      /* bevel, mitre: from square, radians */
+	double depth;      /* groove: into the face; notch: through */
+	double radius;     /* round */
+	const char *text;  /* for people */
+};
+
+/* The cut at one end of a long piece: the angle from square across the face,
+ * the bevel through the thickness, radians. */
+struct end_cut {
+	double mitre, bevel;
+};
+
+struct part_size {
+	double length, width, thickness; /* finished */
+};
+
+/* What only a stringer has. Positions are along (x) and across (y) the plank,
+ * x from its lower end, y up from its lower edge: the plank as it lies on the
+ * bench, upper edge away from you. */
+struct stringer {
+	enum stringer_kind kind;
+	enum side_kind side;
+	double pitch;
+	double unit_rise, unit_run; /* as cut */
+	int steps;                  /* treads it carries */
+	double throat, least_throat;
+	double plank_width, plank_length; /* stock to take; length is a standard one, 0: longer than
+					     any on offer */
+	double cut_length;                /* longest extent along the plank */
+	double foot_level, head_level; /* of the level foot cut and the top corner, in the house */
+	double first_rise_cut;         /* level foot cut to first tread cut */
+	double first_rise_finished;    /* and the rises that come out on the finished floors */
+	double last_rise_finished;
+	double drop; /* what came off the foot: tread thickness less the lower finish still to come
+		      */
+	double margin;           /* housed */
+	struct outline far_face; /* where it differs from the part's outline (mitred), else empty */
+	const struct vec *tread_corners; /* riser cut meets tread cut, one a step (outer corner) */
+	const struct vec *inner_corners; /* tread cut meets next riser cut, one a step */
+};
+
+/* What only a baluster has. */
+struct baluster {
+	double long_point,
+		short_point; /* lengths along the two faces that the rake makes unequal */
+	double rake;         /* of the top cut, from level */
+	double foot_rake;    /* 0: square foot */
+	int place_on_tread;  /* 1 for the one nearest the riser */
+	double from_riser;   /* riser face to centre */
+};
+
+struct part_kind;
+
+struct part {
+	struct part *next;
+	const struct part_kind *kind;
+	const char *mark; /* pencilled on it: T3.  "" for existing work */
+	const char *name; /* "tread body" */
+	const char *material;
+	struct part_size size;
+	struct outline
+		outline; /* of its face, in its own x and y: this is the full-size template */
+	struct feature *features;
+	struct end_cut start, end;
+	const struct solid *solids; /* in the part's axes */
+	const struct frame *places; /* in the house */
+	int count;
+	const char *note;                /* anything a maker must know, or NULL */
+	const struct stringer *stringer; /* NULL unless it is one */
+	const struct baluster *baluster;
+};
+
+/* A family of parts lives whole in src/parts/NAME.c and ends in one row. */
+struct part_kind {
+	const char *name;   /* "tread" */
+	const char *prefix; /* of the mark; "" for existing work */
+	/* Adds its parts for one flight; the problems it finds go into `d`. */
+	struct part *(*make)(
+		struct arena *a, const struct stair *s, const struct flight *f, struct diags *d);
+};
+
+extern const struct part_kind part_existing, part_stringer, part_block, part_riser, part_tread,
+	part_newel, part_rail, part_baluster;
+
+/* All parts of the stair, in the order of the table, marks given.
+ * NULL in, NULL out; NULL after an error. */
+const struct part *parts_make(struct arena *a, const struct stair *s, struct diags *d);
+
+const char *parts_dump(struct arena *a, const struct part *parts);
+
+#endif

@@ -1,0 +1,35 @@
+/*
+ * From stair and parts to drawings: the sheets of a set and the full-size templates.
+ */
+#ifndef PITCHBOARD_SHEET_H
+#define PITCHBOARD_SHEET_H
+
+#include "pitchboard/drawing.h"
+#include "pitchboard/part.h"
+#include "pitchboard/stationery.h"
+
+/* Everything a sheet may look at.  Read only. */
+struct sheet_context {
+	const struct stair *stair;
+	const struct part *parts;
+	const struct stationery *stationery;
+	const struct paper *paper;
+	struct measure measure;
+};
+
+/* A kind of sheet lives whole in src/sheets/NAME.c and ends in one row. */
+struct sheet_kind {
+	const char *name;   /* as a set names it: "plan", "elevation", "section", "stringer" */
+	const char *series; /* "S-1": sheets of it are numbered S-101, S-102 ... */
+	/* A list of its drawings, none where it does not apply. */
+	struct drawing *(*draw)(struct arena *a, const struct sheet_context *c);
+};
+
+extern const struct sheet_kind sheet_plan, sheet_elevation, sheet_section, sheet_stringer;
+
+/* All drawings that the job's set asks for, numbered, framed and titled, then the templates.
+ * NULL in, NULL out; NULL after an error. */
+const struct drawing *sheets_draw(struct arena *a, const struct stair *s, const struct part *parts,
+	const struct stationery *st, struct measure m, struct diags *d);
+
+#endif

@@ -1,0 +1,68 @@
+/*
+ * What a shop keeps in templates/ and may edit: papers, the title block, sets.
+ */
+#ifndef PITCHBOARD_STATIONERY_H
+#define PITCHBOARD_STATIONERY_H
+
+#include "pitchboard/arena.h"
+#include "pitchboard/diag.h"
+#include "pitchboard/drawing.h"
+
+enum scale_family { SCALES_IMPERIAL, SCALES_METRIC };
+
+struct paper {
+	const char *name;     /* "Letter", "A3": as the job names it */
+	double width, height; /* as drawn on: landscape but for Letter and A4 templates */
+	double left, right, top, bottom; /* paper's edge to frame */
+	enum pen_group pens;
+	enum scale_family scales;
+	double lettering; /* height of a capital for figures and notes */
+};
+
+/* One box of the title block. */
+struct title_cell {
+	const char *label; /* small, at the top of the cell; may be "" */
+	const char *shows; /* a field by name: job, client, site, drawn_by, date, title, sheet, of,
+			      scale, revision, status, units, fingerprint, job_number, program,
+			      initials; or literal text in quotes "=" first */
+	double share;      /* of the row's width */
+	double letter;     /* height of a capital */
+};
+
+struct title_row {
+	double height;
+	const struct title_cell *cells;
+	int n;
+};
+
+struct title_block {
+	double width; /* at most; as wide as the frame where the paper is narrower */
+	const struct title_row *rows;
+	int n;
+};
+
+/* Which sheets a set holds, by the names in the table of src/sheets/sheet.c. */
+struct sheet_set {
+	const char *name;
+	const char *title;
+	const char *const *sheets;
+	int n;
+};
+
+struct stationery {
+	const struct paper *papers;
+	int paper_count;
+	struct title_block title;
+	const struct sheet_set *sets;
+	int set_count;
+};
+
+/* Reads papers.yaml, title-block.yaml and sets/NAME.yaml below `dir`.
+ * NULL after an error, which is in `d` and names the file. */
+const struct stationery *stationery_read(struct arena *a, const char *dir, struct diags *d);
+
+/* By name, case and spaces not minded; NULL when there is none. */
+const struct paper *stationery_paper(const struct stationery *s, const char *name);
+const struct sheet_set *stationery_set(const struct stationery *s, const char *name);
+
+#endif

@@ -1,0 +1,167 @@
+/*
+ * Points, directions and frames, in millimetres; angles in radians.
+ *
+ * House axes: x along the first flight, in the direction of travel going up;
+ * y to the left when going up; z up from the finished lower floor.
+ * Everything is passed and returned by value.
+ */
+#ifndef PITCHBOARD_VEC_H
+#define PITCHBOARD_VEC_H
+
+#include <math.h>
+
+#define PI 3.14159265358979323846
+
+/* Two lengths nearer than this are the same length: far below a saw cut, far
+ * above the rounding of doubles. */
+#define NEAR_ENOUGH 1e-6
+
+struct vec {
+	double x, y;
+};
+
+struct vec3 {
+	double x, y, z;
+};
+
+/* A place in the house: an origin and three unit axes at right angles. */
+struct frame {
+	struct vec3 origin, u, v, w;
+};
+
+struct box {
+	double x0, y0, x1, y1;
+};
+
+static inline struct vec vec(double x, double y)
+{
+	return (struct vec){ x, y };
+}
+
+static inline struct vec vec_add(struct vec a, struct vec b)
+{
+	return (struct vec){ a.x + b.x, a.y + b.y };
+}
+
+static inline struct vec vec_sub(struct vec a, struct vec b)
+{
+	return (struct vec){ a.x - b.x, a.y - b.y };
+}
+
+static inline struct vec vec_scale(struct vec a, double k)
+{
+	return (struct vec){ a.x * k, a.y * k };
+}
+
+static inline double vec_dot(struct vec a, struct vec b)
+{
+	return a.x * b.x + a.y * b.y;
+}
+
+static inline double vec_cross(struct vec a, struct vec b)
+{
+	return a.x * b.y - a.y * b.x;
+}
+
+static inline double vec_length(struct vec a)
+{
+	return sqrt(a.x * a.x + a.y * a.y);
+}
+
+static inline struct vec vec_unit(struct vec a)
+{
+	double n = vec_length(a);
+	return n > 0 ? vec_scale(a, 1 / n) : a;
+}
+
+/* A quarter turn counter-clockwise. */
+static inline struct vec vec_left(struct vec a)
+{
+	return (struct vec){ -a.y, a.x };
+}
+
+static inline struct vec vec_rotate(struct vec a, double angle)
+{
+	double c = cos(angle), s = sin(angle);
+	return (struct vec){ a.x * c - a.y * s, a.x * s + a.y * c };
+}
+
+static inline struct vec3 vec3(double x, double y, double z)
+{
+	return (struct vec3){ x, y, z };
+}
+
+static inline struct vec3 vec3_add(struct vec3 a, struct vec3 b)
+{
+	return (struct vec3){ a.x + b.x, a.y + b.y, a.z + b.z };
+}
+
+static inline struct vec3 vec3_sub(struct vec3 a, struct vec3 b)
+{
+	return (struct vec3){ a.x - b.x, a.y - b.y, a.z - b.z };
+}
+
+static inline struct vec3 vec3_scale(struct vec3 a, double k)
+{
+	return (struct vec3){ a.x * k, a.y * k, a.z * k };
+}
+
+static inline double vec3_dot(struct vec3 a, struct vec3 b)
+{
+	return a.x * b.x + a.y * b.y + a.z * b.z;
+}
+
+static inline struct vec3 vec3_cross(struct vec3 a, struct vec3 b)
+{
+	return (struct vec3){ a.y * b.z - a.z * b.y, a.z * b.x - a.x * b.z, a.x * b.y - a.y * b.x };
+}
+
+static inline double vec3_length(struct vec3 a)
+{
+	return sqrt(vec3_dot(a, a));
+}
+
+static inline struct vec3 vec3_unit(struct vec3 a)
+{
+	double n = vec3_length(a);
+	return n > 0 ? vec3_scale(a, 1 / n) : a;
+}
+
+/* The house itself as a frame. */
+static inline struct frame frame_house(void)
+{
+	return (struct frame){ .u = { 1, 0, 0 }, .v = { 0, 1, 0 }, .w = { 0, 0, 1 } };
+}
+
+/* A direction given in the frame's axes, in the axes the frame stands in. */
+static inline struct vec3 frame_turn(struct frame f, struct vec3 d)
+{
+	return vec3_add(vec3_add(vec3_scale(f.u, d.x), vec3_scale(f.v, d.y)), vec3_scale(f.w, d.z));
+}
+
+/* A point given in the frame's axes, in the axes the frame stands in. */
+static inline struct vec3 frame_place(struct frame f, struct vec3 p)
+{
+	return vec3_add(f.origin, frame_turn(f, p));
+}
+
+/* `inner` is given in the axes of `outer`: the same frame in the axes that `outer` stands in. */
+static inline struct frame frame_compose(struct frame outer, struct frame inner)
+{
+	return (struct frame){
+		.origin = frame_place(outer, inner.origin),
+		.u = frame_turn(outer, inner.u),
+		.v = frame_turn(outer, inner.v),
+		.w = frame_turn(outer, inner.w),
+	};
+}
+
+/* A frame that only moves. */
+static inline struct frame frame_at(double x, double y, double z)
+{
+	struct frame f = frame_house();
+	f.origin = vec3(x, y, z);
+	return f;
+}
+
+#endif

@@ -1,0 +1,81 @@
+/*
+ * Views: the placed parts projected on a plane, hidden edges taken out.
+ *
+ * Coordinates are millimetres of the house on the view's own plane, u to the
+ * right, v up; scale and place on paper come when the view is drawn.
+ */
+#ifndef DRAW_VIEW_H
+#define DRAW_VIEW_H
+
+#include "pitchboard/drawing.h"
+#include "pitchboard/part.h"
+
+/* Where the eye is. Each looks along `frame_of_view().w` reversed: w points at the eye. */
+enum view_from {
+	VIEW_PLAN,
+	VIEW_FROM_RIGHT,
+	VIEW_FROM_LEFT,
+	VIEW_FRONT,
+	VIEW_BACK,
+	VIEW_PICTORIAL
+};
+
+struct frame view_frame(enum view_from from);
+
+/* Projection of a point of the house on the view's plane. */
+struct vec view_project(enum view_from from, struct vec3 p);
+
+struct view_spec {
+	enum view_from from;
+	bool cut;  /* cut by a plane square to the view? what is nearer the eye is taken away */
+	double at; /* the plane's distance along the view's w axis */
+	/* Which parts are in the view; NULL: all. */
+	bool (*shows)(const struct part *p, const void *with);
+	const void *with;
+	/* Which parts' hidden edges are given too (as PEN_HIDDEN); NULL: none. */
+	bool (*hidden)(const struct part *p, const void *with);
+};
+
+/* One visible straight piece of an edge. */
+struct stroke {
+	struct vec a, b;
+	enum pen pen; /* PEN_OUTLINE, PEN_FINE (joint between pieces lying flush), PEN_EXISTING,
+			 PEN_HIDDEN */
+	const struct part *part;
+};
+
+/* What the section plane cuts. */
+struct cut_face {
+	const struct vec *points;
+	int n;
+	const struct part *part;
+};
+
+struct view {
+	struct view_spec spec;
+	const struct stroke *strokes;
+	int stroke_count;
+	const struct cut_face *cuts;
+	int cut_count;
+	struct box box; /* of everything in it */
+};
+
+struct view view_make(struct arena *a, const struct part *parts, struct view_spec spec);
+
+/* A place for a view on paper: paper = origin + model * scale. */
+struct placing {
+	struct vec origin; /* of the view's (0, 0) */
+	double scale;      /* 1.0/24, 0.05 ... */
+};
+
+static inline struct vec placing_at(struct placing p, struct vec model)
+{
+	return vec(p.origin.x + model.x * p.scale, p.origin.y + model.y * p.scale);
+}
+
+/* Draws it clipped to `window` (view coordinates; NULL: whole).  Cut faces get PEN_CUT and their
+ * hatch. */
+void view_draw(
+	struct drawing *g, const struct view *v, struct placing at, const struct box *window);
+
+#endif
