@@ -1,0 +1,115 @@
+#include "pitchboard/drawing.h"
+
+#include <string.h>
+
+struct drawing *drawing_new(struct arena *a, enum drawing_use use, double width, double height)
+{
+	struct drawing *g = NEW(a, struct drawing);
+
+	*g = (struct drawing){ .arena = a, .use = use, .width = width, .height = height };
+	g->tail = &g->first;
+	return g;
+}
+
+static void add(struct drawing *g, struct mark mark)
+{
+	struct mark *m = NEW(g->arena, struct mark);
+
+	*m = mark;
+	*g->tail = m;
+	g->tail = &m->next;
+	g->mark_count++;
+}
+
+static const struct vec *keep(struct drawing *g, const struct vec *points, int n)
+{
+	struct vec *copy = NEW_N(g->arena, struct vec, n);
+
+	memcpy(copy, points, sizeof(*points) * (size_t)n);
+	return copy;
+}
+
+void draw_line(struct drawing *g, enum pen pen, struct vec from, struct vec to)
+{
+	draw_polyline(g, pen, (const struct vec[]){ from, to }, 2);
+}
+
+static void add_line(struct drawing *g, enum pen pen, const struct vec *points, int n, int closed)
+{
+	struct mark m = { .kind = MARK_LINE };
+
+	if (n < 2)
+		return;
+	m.line.pen = pen;
+	m.line.points = keep(g, points, n);
+	m.line.n = n;
+	m.line.closed = closed;
+	add(g, m);
+}
+
+void draw_polyline(struct drawing *g, enum pen pen, const struct vec *points, int n)
+{
+	add_line(g, pen, points, n, 0);
+}
+
+void draw_polygon(struct drawing *g, enum pen pen, const struct vec *points, int n)
+{
+	add_line(g, pen, points, n, 1);
+}
+
+void draw_box(struct drawing *g, enum pen pen, struct box b)
+{
+	const struct vec corners[] = { { b.x0, b.y0 }, { b.x1, b.y0 }, { b.x1, b.y1 },
+		{ b.x0, b.y1 } };
+
+	draw_polygon(g, pen, corners, 4);
+}
+
+void draw_arc(
+	struct drawing *g, enum pen pen, struct vec centre, double radius, double from, double to)
+{
+	struct mark m = { .kind = MARK_ARC };
+
+	m.arc.pen = pen;
+	m.arc.centre = centre;
+	m.arc.radius = radius;
+	m.arc.from = from;
+	m.arc.to = to;
+	add(g, m);
+}
+
+void draw_circle(struct drawing *g, enum pen pen, struct vec centre, double radius)
+{
+	draw_arc(g, pen, centre, radius, 0, 2 * PI);
+}
+
+void draw_fill(struct drawing *g, enum shade shade, const struct vec *points, int n)
+{
+	struct mark m = { .kind = MARK_FILL };
+
+	m.fill.shade = shade;
+	m.fill.points = keep(g, points, n);
+	m.fill.n = n;
+	add(g, m);
+}
+
+void draw_text(struct drawing *g, struct vec at, double height, enum align align, const char *text)
+{
+	draw_text_styled(g, at, height, 0, align, LETTER_REGULAR, text);
+}
+
+void draw_text_styled(struct drawing *g, struct vec at, double height, double angle,
+	enum align align, enum letter_style style, const char *text)
+{
+	struct mark m = { .kind = MARK_TEXT };
+
+	if (!text || !*text)
+		return;
+	m.text.at = at;
+	m.text.height = height;
+	m.text.angle = angle;
+	m.text.align = align;
+	m.text.style = style;
+	m.text.text = arena_strdup(g->arena, text);
+	add(g, m);
+}
