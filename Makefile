@@ -1,0 +1,166 @@
+# pitchboard: the one build file, for GNU make.
+#
+#   make             the program and the library, into build/
+#   make deps        install what building and testing need (Debian 12: as root, or through sudo)
+#   make demo        draw the demo jobs into out/
+#   make check       every test, under the sanitizers
+#   make check-long  fuzzing for FUZZ_SECONDS a harness, and 20,000 random stairs
+#   make bench       speed and memory, printed beside their targets
+#   make lint        layout, static analysis and the house rules
+#   make format      lay the sources out as .clang-format says
+#   make bless       take what the program says now as golden; then read the diff
+#   make install     PREFIX=/usr/local, DESTDIR for packagers; make uninstall takes it away
+#   make clean
+#
+# B=FOLDER keeps the objects of another variant apart: the tests are built in build/san.
+# Q= shows every command.
+
+PREFIX       = /usr/local
+B            = build
+CFLAGS       = -O2 -g
+FUZZ_SECONDS = 300
+Q            = @
+VERSION     := $(shell sed -n 's/.*VERSION "\(.*\)"/\1/p' include/pitchboard/version.h)
+
+# Recursive on purpose: in `make deps demo` pkg-config is not there yet when this page is read.
+PKGS   = cairo cairo-ft cairo-pdf cairo-svg freetype2 yaml-0.1
+CFLAGS_ALL = -std=c17 $(WARN) -ffp-contract=off -fPIC -MMD -MP \
+	-D_POSIX_C_SOURCE=200809L -Iinclude -Isrc -Itests $$(pkg-config --cflags $(PKGS)) $(CFLAGS)
+LIBS   = $$(pkg-config --libs $(PKGS)) -lm
+WARN   = -Wall -Wextra -Wpedantic -Wshadow -Wconversion -Wno-sign-conversion \
+	-Wstrict-prototypes -Wmissing-prototypes -Wvla -Werror
+
+# Each object of a job is an allocation of its own, or the arena hides overruns from the sanitizer.
+SAN    = -O1 -g -fsanitize=address,undefined -fno-sanitize-recover=all -DARENA_BLOCK=0
+
+SRC    = $(wildcard src/*/*.c)
+LIBOBJ = $(patsubst src/%.c,$(B)/%.o,$(filter-out src/cli/%,$(SRC)))
+CLIOBJ = $(patsubst src/%.c,$(B)/%.o,$(filter src/cli/%,$(SRC)))
+UNIT   = $(patsubst %.c,$(B)/%,$(wildcard tests/*_test.c tests/sources/*_test.c))
+RANDOM = $(if $(wildcard tests/random/*.c),$(B)/tests/random/random)
+FUZZ   = $(if $(wildcard tests/fuzz/*.c),reader run)
+JOBS   = $(wildcard jobs/*.yaml)
+
+# All cores, unless told otherwise.
+ifeq ($(MAKELEVEL)$(filter -j% --jobs%,$(MAKEFLAGS)),0)
+MAKEFLAGS += -j$(shell nproc)
+endif
+
+# In `make deps check` everything waits for the packages, however many jobs make runs at once.
+AFTER_DEPS = $(filter deps,$(MAKECMDGOALS))
+
+all: $(B)/pitchboard $(B)/libpitchboard.so
+
+$(B)/pitchboard: $(CLIOBJ) $(B)/libpitchboard.a
+	@echo '  link  $@'
+	$(Q)$(CC) $(CFLAGS) $(LDFLAGS) -o $@ $^ $(LIBS)
+
+# Made anew, so that no object of a file that is gone stays inside.
+$(B)/libpitchboard.a: $(LIBOBJ)
+	@rm -f $@
+	$(Q)$(AR) rcs $@ $^
+
+$(B)/libpitchboard.so: $(LIBOBJ)
+	@echo '  link  $@'
+	$(Q)$(CC) $(CFLAGS) $(LDFLAGS) -shared -Wl,-soname,libpitchboard.so.$(VERSION) -o $@ $^ $(LIBS)
+
+$(B)/%.o: src/%.c | $(AFTER_DEPS)
+	@echo '  cc    $<'
+	@mkdir -p $(@D)
+	$(Q)$(CC) $(CFLAGS_ALL) -c -o $@ $<
+
+$(B)/tests/%.o: tests/%.c | $(AFTER_DEPS)
+	@echo '  cc    $<'
+	@mkdir -p $(@D)
+	$(Q)$(CC) $(CFLAGS_ALL) -c -o $@ $<
+
+$(UNIT): %: %.o $(B)/libpitchboard.a
+	@echo '  link  $@'
+	$(Q)$(CC) $(CFLAGS) $(LDFLAGS) -o $@ $^ $(LIBS) -lcmocka
+
+$(RANDOM): $(patsubst %.c,$(B)/%.o,$(wildcard tests/random/*.c)) $(B)/libpitchboard.a
+	@echo '  link  $@'
+	$(Q)$(CC) $(CFLAGS) $(LDFLAGS) -o $@ $^ $(LIBS)
+
+# A fuzz harness fed from files: the corpus as a test, without a fuzzer.
+$(B)/tests/fuzz/replay_%: $(B)/tests/fuzz/replay.o $(B)/tests/fuzz/%.o $(B)/libpitchboard.a
+	@echo '  link  $@'
+	$(Q)$(CC) $(CFLAGS) $(LDFLAGS) -o $@ $^ $(LIBS)
+
+$(B)/tests/fuzz/fuzz_%: $(B)/tests/fuzz/%.o $(B)/libpitchboard.a
+	@echo '  link  $@'
+	$(Q)$(CC) $(CFLAGS) $(LDFLAGS) -fsanitize=fuzzer -o $@ $^ $(LIBS)
+
+.SECONDARY: # keep every object between two runs
+
+demo: all
+	$(B)/pitchboard draw -o out $(JOBS)
+
+check: | $(AFTER_DEPS)
+	@$(MAKE) --no-print-directory B=build/san CFLAGS='$(SAN)' run-tests
+
+run-tests: $(B)/pitchboard $(UNIT) $(RANDOM) $(FUZZ:%=$(B)/tests/fuzz/replay_%)
+	@PITCHBOARD=$(B)/pitchboard MAKEFLAGS= tests/run.sh $(UNIT) \
+		$(foreach f,$(FUZZ),"$(B)/tests/fuzz/replay_$f tests/fuzz/corpus/$f/*") \
+		$(if $(RANDOM),"$(RANDOM) 200 1") $(wildcard tests/*_test.sh tests/cli_*.sh tests/emitted/*.sh)
+
+check-long: | $(AFTER_DEPS)
+	@$(MAKE) --no-print-directory B=build/fuzz CC=clang run-fuzz \
+		CFLAGS='$(SAN) -fsanitize=fuzzer-no-link'
+	@$(MAKE) --no-print-directory B=build run-random
+
+run-fuzz: $(FUZZ:%=$(B)/tests/fuzz/fuzz_%)
+	tests/fuzz/fuzz.sh $(FUZZ_SECONDS) $^
+
+run-random: $(RANDOM)
+	tests/run.sh "$(RANDOM) 20000 2"
+
+bench: all
+	@$(MAKE) --no-print-directory -C tests/bench B=$(abspath $(B))
+
+lint: | $(AFTER_DEPS)
+	tests/lint.sh "$(CFLAGS_ALL)"
+
+format:
+	clang-format -i $$(find src include tests -name '*.[ch]')
+
+bless: all
+	PITCHBOARD=$(B)/pitchboard BLESS=1 tests/golden_test.sh
+
+BIN  = $(DESTDIR)$(PREFIX)/bin
+LIB  = $(DESTDIR)$(PREFIX)/lib
+INC  = $(DESTDIR)$(PREFIX)/include/pitchboard
+DATA = $(DESTDIR)$(PREFIX)/share/pitchboard
+MAN  = $(DESTDIR)$(PREFIX)/share/man/man1
+
+install: all
+	install -d $(BIN) $(LIB)/pkgconfig $(INC) $(DATA) $(MAN)
+	install -m 755 $(B)/pitchboard $(BIN)
+	install -m 644 $(B)/libpitchboard.a $(LIB)
+	install -m 755 $(B)/libpitchboard.so $(LIB)/libpitchboard.so.$(VERSION)
+	ln -sf libpitchboard.so.$(VERSION) $(LIB)/libpitchboard.so
+	install -m 644 include/pitchboard/*.h $(INC)
+	sed 's|@PREFIX@|$(PREFIX)|; s|@VERSION@|$(VERSION)|' src/pitchboard.pc.in \
+		>$(LIB)/pkgconfig/pitchboard.pc
+	cp -R templates $(DATA)
+	install -m 644 src/cli/pitchboard.1 $(MAN)
+
+uninstall:
+	rm -f $(BIN)/pitchboard $(LIB)/libpitchboard.* $(LIB)/pkgconfig/pitchboard.pc
+	rm -f $(MAN)/pitchboard.1
+	rm -rf $(INC) $(DATA)
+
+clean:
+	rm -rf build
+
+DEBIAN = build-essential pkg-config libcairo2-dev libfreetype-dev libyaml-dev libcmocka-dev \
+	qpdf poppler-utils mupdf-tools librsvg2-bin libxml2-utils jq \
+	clang clang-format clang-tidy libclang-rt-14-dev cppcheck valgrind
+
+deps:
+	@tests/deps.sh $(DEBIAN)
+
+.PHONY: all deps demo check run-tests check-long run-fuzz run-random bench lint format bless \
+	install uninstall clean
+
+-include $(shell find $(B) -name '*.d' 2>/dev/null)
