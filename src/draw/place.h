@@ -1,0 +1,38 @@
+/*
+ * Finding room for lettering that may stand in more than one place.
+ */
+#ifndef DRAW_PLACE_H
+#define DRAW_PLACE_H
+
+#include "pitchboard/drawing.h"
+
+/* One place a text may stand. */
+struct spot {
+	struct vec at;
+	enum align align;
+};
+
+/* What a text in `spot` would spoil on the drawing so far: 0 is free; touching lettering weighs
+ * more than a heavy line, and that more than a fine one. */
+int spot_cost(const struct drawing *g, struct measure m, double height, struct spot spot,
+	const char *text);
+
+/* Letters `text` in the first free spot, or in the least bad; the one taken. */
+int place_text(struct drawing *g, struct measure m, double height, const struct spot *spots, int n,
+	const char *text);
+
+/* Moves places apart until each is at least `gap` beyond the one before, every one as near as may
+ * be to where it wants to stand (least squares; pool adjacent violators).  `at` is in rising
+ * order and is changed. */
+void spread(struct arena *a, double *at, int n, double gap);
+
+/* Text broken into lines no wider than `width`; a word too long stands alone. */
+struct lines {
+	const char *const *line;
+	int n;
+};
+
+struct lines wrap_text(
+	struct arena *a, struct measure m, double height, double width, const char *text);
+
+#endif
