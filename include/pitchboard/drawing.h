@@ -106,6 +106,7 @@ struct drawing {
 	enum drawing_use use;
 	const char *id;    /* sheet number, "S-101": page label, bookmark, part of the SVG's name */
 	const char *title; /* "Plan" */
+	const char *scale; /* main scale as the title block writes it; NULL: none */
 	const char *file;  /* stem of the PDF it belongs to: drawings of one stem, in order, are one
 			      file */
 	const char *svg;   /* stem of its own SVG; NULL: none is written */

@@ -60,4 +60,11 @@ struct text_room text_room(const struct mark *text, struct measure m);
 /* How far letters such as g reach below the base line, of the height of a capital. */
 #define DESCENDER 0.28
 
+/* A line that lettering must never cross. */
+static inline bool pen_is_heavy(enum pen pen)
+{
+	return pen == PEN_CUT || pen == PEN_OUTLINE || pen == PEN_EXISTING || pen == PEN_FRAME ||
+		pen == PEN_TEMPLATE;
+}
+
 #endif

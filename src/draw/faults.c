@@ -53,12 +53,6 @@ static bool line_crosses(const struct text_room *t, struct vec a, struct vec b)
 	return !beyond_a_side(t->corner, 4, ends, 2) && !beyond_a_side(ends, 2, t->corner, 4);
 }
 
-static bool is_heavy(enum pen pen)
-{
-	return pen == PEN_CUT || pen == PEN_OUTLINE || pen == PEN_EXISTING || pen == PEN_FRAME ||
-		pen == PEN_TEMPLATE;
-}
-
 struct lettered {
 	const struct mark *mark;
 	struct text_room room;
@@ -116,7 +110,7 @@ int drawing_faults(struct arena *a, const struct drawing *g, struct measure m, c
 			texts[n++] = lettered(k, m);
 	check_texts(&c, texts, n);
 	for (const struct mark *k = g->first; k; k = k->next)
-		for (int i = 0; k->kind == MARK_LINE && is_heavy(k->line.pen) && i < n; i++)
+		for (int i = 0; k->kind == MARK_LINE && pen_is_heavy(k->line.pen) && i < n; i++)
 			check_line(&c, &texts[i], k);
 	if (!box_is_empty(all) && off_the_paper(g, all))
 		fault(&c, "marks off the paper", "", NULL);

@@ -29,18 +29,6 @@ static bool passes(struct box b, struct vec p, struct vec q)
 	return t0 < t1;
 }
 
-static int line_cost(enum pen pen)
-{
-	switch (pen) {
-	case PEN_CUT:
-	case PEN_OUTLINE:
-	case PEN_EXISTING:
-	case PEN_FRAME:
-	case PEN_TEMPLATE: return COST_HEAVY;
-	default: return COST_FINE;
-	}
-}
-
 static struct box text_box(struct measure m, double height, struct spot spot, const char *text)
 {
 	double w = measure_width(m, LETTER_REGULAR, height, text);
@@ -58,7 +46,7 @@ static int cost_of_line(struct box b, const struct mark *k)
 
 	for (int i = 0; i < pieces; i++)
 		if (passes(b, k->line.points[i], k->line.points[(i + 1) % k->line.n]))
-			return line_cost(k->line.pen);
+			return pen_is_heavy(k->line.pen) ? COST_HEAVY : COST_FINE;
 	return 0;
 }
 

@@ -1,0 +1,45 @@
+/*
+ * The small signs of a drawing: levels, leaders, arrows, scale bars, titles.
+ *
+ * Sizes follow the height of lettering, so that a sheet is one family.
+ */
+#ifndef DRAW_ANNOTATE_H
+#define DRAW_ANNOTATE_H
+
+#include "pitchboard/drawing.h"
+#include "pitchboard/length.h"
+
+/* Lettering on one sheet. */
+struct hand {
+	struct drawing *g;
+	struct measure measure;
+	double letter;
+};
+
+/* A level: a triangle standing on the line, the words beside it and the figure under them.
+ *
+ *        Upper finished floor
+ *   _____\/_+9'-1 1/2"______
+ */
+enum level_side { LEVEL_LEFT, LEVEL_RIGHT };
+
+void draw_level(
+	struct hand h, struct vec at, enum level_side side, const char *words, const char *figure);
+
+/* A filled arrow head with its point at `tip`, flying along `direction`. */
+void draw_arrow_head(struct drawing *g, struct vec tip, struct vec direction, double length);
+
+/* A line from the words to a point of the work, a dot on the work. */
+void draw_leader(struct drawing *g, struct vec from, struct vec to);
+
+/* Name of the view and its scale, underlined; the box it takes, from its lower left. */
+void draw_view_title(struct hand h, struct vec at, const char *title, const char *scale);
+
+/* Feet above, metres below, alternately filled, the first unit divided, from its lower left
+ * corner; the box it takes. */
+struct box draw_scale_bar(struct hand h, struct vec at, double scale);
+
+/* A scale as it is written: 1/2" = 1'-0" where the ratio is an architect's scale, else 1:20. */
+const char *scale_letter(struct arena *a, double ratio, enum units units);
+
+#endif

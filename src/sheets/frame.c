@@ -1,0 +1,302 @@
+#include "sheets/frame.h"
+
+#include <string.h>
+
+#include "draw/bounds.h"
+#include "draw/place.h"
+
+#define ROOM_MARGIN 5.0 /* frame to the nearest view or note */
+#define COLUMN 78.0     /* width of a column of notes at 2.5 mm lettering */
+#define COLUMN_GAP 6.0
+#define LINE_PITCH 1.5 /* of the height of a capital (ISO 3098, mixed letters without accents) */
+
+static struct box frame_box(const struct paper *p)
+{
+	return (struct box){ p->left, p->bottom, p->width - p->right, p->height - p->top };
+}
+
+static double title_width(const struct sheet_context *c)
+{
+	return fmin(c->stationery->title.width, box_width(frame_box(c->paper)));
+}
+
+static double title_height(const struct title_block *t)
+{
+	double h = 0;
+
+	for (int i = 0; i < t->n; i++)
+		h += t->rows[i].height;
+	return h;
+}
+
+struct sheet sheet_begin(struct arena *a, const struct sheet_context *c, const char *title)
+{
+	struct drawing *g = drawing_new(a, USE_SHEET, c->paper->width, c->paper->height);
+	struct box frame = frame_box(c->paper);
+
+	g->title = title;
+	g->pens = c->paper->pens;
+	frame.y0 += title_height(&c->stationery->title);
+	return (struct sheet){ .context = c,
+		.drawing = g,
+		.hand = { g, c->measure, c->paper->lettering },
+		.room = box_grow(frame, -ROOM_MARGIN) };
+}
+
+/* One line of the notes as it will be set. */
+struct set_line {
+	const char *text;
+	enum letter_style style;
+	double drop; /* base line below the line before */
+};
+
+static int set_notes(
+	const struct sheet *s, const struct note *notes, int n, double width, struct set_line *out)
+{
+	struct arena *a = s->drawing->arena;
+	double pitch = s->hand.letter * LINE_PITCH;
+	int count = 0;
+
+	for (int i = 0; i < n; i++) {
+		if (!notes[i].text || !*notes[i].text)
+			continue;
+		if (notes[i].heading)
+			out[count++] =
+				(struct set_line){ notes[i].heading, LETTER_BOLD, pitch * 1.4 };
+		struct lines l =
+			wrap_text(a, s->hand.measure, s->hand.letter, width, notes[i].text);
+		for (int k = 0; k < l.n; k++)
+			out[count++] = (struct set_line){ l.line[k], LETTER_REGULAR,
+				k || notes[i].heading ? pitch : pitch * 1.2 };
+	}
+	return count;
+}
+
+static int longest(const struct note *notes, int n)
+{
+	size_t letters = 0;
+
+	for (int i = 0; i < n; i++)
+		letters += 2 + (notes[i].text ? strlen(notes[i].text) : 0);
+	return (int)letters;
+}
+
+/* Fills columns from the left, top down; draws nothing when `g` is NULL.  The number of columns. */
+static int flow(struct sheet *s, const struct set_line *line, int n, struct box area, double width,
+	struct drawing *g)
+{
+	double x = area.x0, y = area.y1;
+	int columns = 1;
+
+	for (int i = 0; i < n; i++) {
+		bool heading_alone = line[i].style == LETTER_BOLD &&
+			y - line[i].drop - 2 * s->hand.letter * LINE_PITCH < area.y0;
+		if (y - line[i].drop < area.y0 || heading_alone) {
+			x += width + COLUMN_GAP;
+			y = area.y1;
+			columns++;
+		}
+		y -= y == area.y1 ? s->hand.letter * 1.1 : line[i].drop;
+		if (g)
+			draw_text_styled(g, vec(x, y), s->hand.letter, 0, ALIGN_LEFT, line[i].style,
+				line[i].text);
+	}
+	return columns;
+}
+
+void sheet_notes(struct sheet *s, const struct note *notes, int n)
+{
+	const struct sheet_context *c = s->context;
+	struct box frame = frame_box(c->paper), area = box_grow(frame, -ROOM_MARGIN * 0.7);
+	double beside = box_width(frame) - title_width(c);
+	double wanted = COLUMN * s->hand.letter / 2.5;
+	int columns = (int)fmax(1, floor((beside - COLUMN_GAP) / (wanted + COLUMN_GAP)));
+	double title = title_height(&c->stationery->title);
+	struct set_line *line =
+		NEW_N(s->drawing->arena, struct set_line, longest(notes, n) + 2 * n + 1);
+
+	/* too narrow beside the title block: the notes stand above it over the whole width */
+	area.x1 = frame.x1 - title_width(c) - COLUMN_GAP;
+	area.y1 = frame.y0 + title - ROOM_MARGIN * 0.5;
+	if (area.x1 - area.x0 < wanted * 0.7) {
+		area = box_grow(frame, -ROOM_MARGIN * 0.7);
+		area.y0 = frame.y0 + title + 2;
+		area.y1 = area.y0 + 2 * s->hand.letter;
+		columns = (int)fmax(1, floor(box_width(area) / (wanted + COLUMN_GAP)));
+	}
+	double width = (box_width(area) - (columns - 1) * COLUMN_GAP) / columns;
+	int count = set_notes(s, notes, n, width, line);
+	while (flow(s, line, count, area, width, NULL) > columns)
+		area.y1 += s->hand.letter * LINE_PITCH;
+	flow(s, line, count, area, width, s->drawing);
+	s->room.y0 = fmax(s->room.y0, area.y1 + 2 * s->hand.letter);
+}
+
+const char *assumptions_text(struct arena *a, const struct job *job, unsigned shown)
+{
+	const char *text = "";
+
+	for (const struct assumption *s = job->assumptions; s; s = s->next)
+		if (s->shown & shown)
+			text = arena_printf(
+				a, "%s%s%s %s", text, *text ? "; " : "", s->label, s->value);
+	return *text ? arena_printf(a, "%s.", text) : "";
+}
+
+/* ---- title block ---- */
+
+struct title_page {
+	const struct sheet_context *context;
+	const struct drawing *sheet;
+	int number, of;
+};
+
+static const char *newest_revision(const struct job *job)
+{
+	return job->revision_count ? job->revisions[job->revision_count - 1].mark : "-";
+}
+
+const char *status_text(struct arena *a, const struct job *job)
+{
+	const char *const *names;
+
+	if (job_unmeasured(a, job, &names) > 0)
+		return "NOT FOR FABRICATION";
+	return arena_printf(a, "measured %s %s", job->measured.by ? job->measured.by : "",
+		job->measured.date ? job->measured.date : "");
+}
+
+static const char *units_text(struct arena *a, const struct job *job)
+{
+	if (job->about.units == UNITS_MILLIMETRES)
+		return "millimetres";
+	return arena_printf(a, "feet, inches, 1/%d\"", job->about.fraction);
+}
+
+static const char *field_text(struct arena *a, const struct title_page *p, const char *name)
+{
+	const struct job *job = p->context->stair->job;
+	const struct {
+		const char *name, *text;
+	} fields[] = {
+		{ "job", job->about.name },
+		{ "job_number", job->about.number },
+		{ "client", job->about.client },
+		{ "site", job->about.site },
+		{ "drawn_by", job->about.drawn_by },
+		{ "date", job->about.date },
+		{ "title", p->sheet->title },
+		{ "sheet", p->sheet->id },
+		{ "of", arena_printf(a, "%d of %d", p->number, p->of) },
+		{ "scale", p->sheet->scale ? p->sheet->scale : "none" },
+		{ "revision", newest_revision(job) },
+		{ "status", status_text(a, job) },
+		{ "units", units_text(a, job) },
+		{ "fingerprint", job->fingerprint },
+		{ "program", "pitchboard" },
+		{ "initials", "" },
+	};
+
+	if (name[0] == '=')
+		return name + 1;
+	for (size_t i = 0; i < sizeof(fields) / sizeof(*fields); i++)
+		if (!strcmp(fields[i].name, name))
+			return fields[i].text ? fields[i].text : "";
+	return "";
+}
+
+/* As many letters as fit, the rest as an ellipsis: a title block has no second line. */
+static const char *fit_text(struct arena *a, struct hand h, double height, enum letter_style style,
+	double width, const char *text)
+{
+	size_t n = strlen(text);
+	const char *fitted = text;
+
+	while (n > 0 && measure_width(h.measure, style, height, fitted) > width) {
+		do
+			n--;
+		while (n > 0 && ((unsigned char)text[n] & 0xC0) == 0x80);
+		fitted = arena_printf(a, "%.*s...", (int)n, text);
+	}
+	return fitted;
+}
+
+#define LABEL_HEIGHT 1.8
+
+static void draw_cell(struct arena *a, struct hand h, struct box b, const struct title_cell *cell,
+	const char *text)
+{
+	enum letter_style style = cell->letter > 3 ? LETTER_BOLD : LETTER_REGULAR;
+	double inner = box_width(b) - 3;
+	double base = b.y0 + fmax(1.4, (box_height(b) - LABEL_HEIGHT - 1.6 - cell->letter) / 2);
+
+	draw_text(h.g, vec(b.x0 + 1.2, b.y1 - LABEL_HEIGHT - 0.9), LABEL_HEIGHT, ALIGN_LEFT,
+		cell->label);
+	draw_text_styled(h.g, vec(b.x0 + 1.5, base), cell->letter, 0, ALIGN_LEFT, style,
+		fit_text(a, h, cell->letter, style, inner, text));
+}
+
+static void draw_title_row(struct arena *a, const struct title_page *p, struct hand h,
+	const struct title_row *row, struct box b)
+{
+	double shares = 0, x = b.x0;
+
+	for (int i = 0; i < row->n; i++)
+		shares += row->cells[i].share;
+	for (int i = 0; i < row->n; i++) {
+		double w = box_width(b) * row->cells[i].share / shares;
+		struct box cell = { x, b.y0, x + w, b.y1 };
+		if (i > 0)
+			draw_line(h.g, PEN_TABLE, vec(x, b.y0), vec(x, b.y1));
+		draw_cell(a, h, cell, &row->cells[i], field_text(a, p, row->cells[i].shows));
+		x += w;
+	}
+	draw_line(h.g, PEN_TABLE, vec(b.x0, b.y1), vec(b.x1, b.y1));
+}
+
+static void draw_title_block(struct arena *a, const struct title_page *p, struct hand h)
+{
+	const struct title_block *t = &p->context->stationery->title;
+	struct box frame = frame_box(p->context->paper);
+	double x = frame.x1 - title_width(p->context), y = frame.y0 + title_height(t);
+
+	draw_line(h.g, PEN_FRAME, vec(x, frame.y0), vec(x, y));
+	draw_line(h.g, PEN_FRAME, vec(x, y), vec(frame.x1, y));
+	for (int i = 0; i < t->n; i++) {
+		struct box row = { x, y - t->rows[i].height, frame.x1, y };
+		draw_title_row(a, p, h, &t->rows[i], row);
+		y = row.y0;
+	}
+}
+
+/* In the margin over the frame, so that it spoils nothing and cannot be overlooked. */
+static void draw_warning(struct arena *a, const struct title_page *p, struct hand h)
+{
+	struct box frame = frame_box(p->context->paper);
+	const struct job *job = p->context->stair->job;
+	const char *const *names;
+	const char *text = "NOT FOR FABRICATION: verify in field";
+	int n = job_unmeasured(a, job, &names);
+
+	for (int i = 0; i < n; i++)
+		text = arena_printf(a, "%s%s %s", text, i ? "," : "", names[i]);
+	if (n > 0)
+		draw_text_styled(h.g, vec((frame.x0 + frame.x1) / 2, frame.y1 + 2), h.letter * 1.2,
+			0, ALIGN_MIDDLE, LETTER_BOLD, text);
+}
+
+void frames_draw(struct arena *a, const struct sheet_context *c, struct drawing *sheets)
+{
+	struct title_page p = { .context = c };
+
+	for (struct drawing *g = sheets; g; g = g->next)
+		p.of++;
+	for (struct drawing *g = sheets; g; g = g->next) {
+		struct hand h = { g, c->measure, c->paper->lettering };
+		p.sheet = g;
+		p.number++;
+		draw_box(g, PEN_FRAME, frame_box(c->paper));
+		draw_title_block(a, &p, h);
+		draw_warning(a, &p, h);
+	}
+}

@@ -1,0 +1,50 @@
+/*
+ * The frame of a sheet: border, title block, notes; and what is left for views.
+ *
+ *   +--------------------------------------+
+ *   |                                      |
+ *   |               views                  |
+ *   |                                      |
+ *   | notes                                |
+ *   |---------------------+----------------|
+ *   | notes               |  title block   |
+ *   +---------------------+----------------+
+ */
+#ifndef SHEETS_FRAME_H
+#define SHEETS_FRAME_H
+
+#include "draw/annotate.h"
+#include "pitchboard/sheet.h"
+
+/* A sheet being drawn. */
+struct sheet {
+	const struct sheet_context *context;
+	struct drawing *drawing;
+	struct hand hand;
+	struct box room;   /* for views; shrinks as notes and tables are put on */
+	const char *scale; /* main scale, as written in the title block; NULL: none */
+};
+
+struct sheet sheet_begin(struct arena *a, const struct sheet_context *c, const char *title);
+
+/* Paragraphs in columns beside the title block, rising above it only when there are too many.
+ * Each is wrapped; a heading is set bold. */
+struct note {
+	const char *heading; /* NULL: continues under the last one */
+	const char *text;
+};
+
+void sheet_notes(struct sheet *s, const struct note *notes, int n);
+
+/* The job's assumptions that belong on this kind of sheet as one paragraph, "" when there are none.
+ */
+const char *assumptions_text(struct arena *a, const struct job *job, unsigned shown);
+
+/* The status line: whether every site measurement was taken, by whom and when. */
+const char *status_text(struct arena *a, const struct job *job);
+
+/* Frame and title block of every sheet in the list, numbered "n of N".  Called once, when all are
+ * drawn. */
+void frames_draw(struct arena *a, const struct sheet_context *c, struct drawing *sheets);
+
+#endif
