@@ -1,0 +1,226 @@
+/*
+ * pitchboard draw: the way through the house, once for each job file.
+ *
+ * Every job has an arena of its own and shares nothing with the others but what
+ * is read once and never changed; a job that is wrong does not stop the next.
+ */
+#include "cli/command.h"
+#include "cli/files.h"
+#include "pitchboard/sheet.h"
+#include "pitchboard/write.h"
+
+#include <stdio.h>
+#include <string.h>
+
+enum { DRAW_OUTPUT, DRAW_QUIET, DRAW_TEMPLATES, DRAW_DUMP };
+
+static const struct option options[] = {
+	[DRAW_OUTPUT] = { 'o', "output", "DIR", "where the drawings go; out when not given" },
+	[DRAW_QUIET] = { 'q', "quiet", NULL, "print no paths and no table of layouts" },
+	[DRAW_TEMPLATES] = { 0, "templates", "DIR", "papers, title block, sets and fonts" },
+	[DRAW_DUMP] = { 0, "dump", "NOUN",
+		"print one stage as text and write no file: stair, parts or drawing" },
+	{ 0 },
+};
+
+enum dump { DUMP_NONE, DUMP_STAIR, DUMP_PARTS, DUMP_DRAWING, DUMP_UNKNOWN };
+
+/* What the jobs of one call share. */
+struct shop {
+	const char *dir; /* where the drawings go */
+	bool quiet;
+	enum dump dump;
+	const struct stationery *stationery;
+	struct faces *faces;
+};
+
+static enum dump dump_named(const char *name)
+{
+	static const char *const names[] = {
+		[DUMP_STAIR] = "stair", [DUMP_PARTS] = "parts", [DUMP_DRAWING] = "drawing"
+	};
+
+	if (!name)
+		return DUMP_NONE;
+	for (int i = DUMP_STAIR; i < DUMP_UNKNOWN; i++)
+		if (strcmp(names[i], name) == 0)
+			return (enum dump)i;
+	return DUMP_UNKNOWN;
+}
+
+static void print_dump(struct arena *a, enum dump dump, const struct stair *stair,
+	const struct part *parts, const struct drawing *drawings)
+{
+	switch (dump) {
+	case DUMP_NONE:
+	case DUMP_UNKNOWN: return;
+	case DUMP_STAIR: fputs(stair ? stair_dump(a, stair) : "", stdout); return;
+	case DUMP_PARTS: fputs(parts ? parts_dump(a, parts) : "", stdout); return;
+	case DUMP_DRAWING:
+		for (const struct drawing *g = drawings; g; g = g->next)
+			fputs(drawing_dump(a, g), stdout);
+		return;
+	}
+}
+
+static struct imprint imprint_of(struct arena *a, const struct job *job)
+{
+	const struct job_about *about = &job->about;
+
+	return (struct imprint){
+		.title = about->name,
+		.author = about->drawn_by,
+		.subject = arena_printf(a, "Stair drawings, job %s", about->number),
+		.keywords = arena_printf(a, "job file %s", job->fingerprint),
+		.date = about->date,
+	};
+}
+
+static enum status write_files(struct arena *a, const struct shop *shop, const struct job *job,
+	const struct drawing *drawings)
+{
+	struct imprint imprint = imprint_of(a, job);
+	struct write_result result = write_drawings(a, drawings, &imprint, shop->faces, shop->dir);
+
+	for (const struct written *w = result.files; w && !shop->quiet; w = w->next)
+		printf("%s\n", w->path);
+	if (!result.problem)
+		return STATUS_DONE;
+	complain("%s", result.problem);
+	return STATUS_MACHINE;
+}
+
+/* The program in six lines: read, solve, make, draw, write. */
+static enum status draw_job(
+	struct arena *a, const struct shop *shop, const char *text, struct diags *d)
+{
+	const struct job *job = job_read(a, text, d);
+	const struct stair *stair = stair_solve(a, job, d);
+	const struct part *parts = parts_make(a, stair, d);
+	const struct drawing *drawings =
+		sheets_draw(a, stair, parts, shop->stationery, faces_measure(shop->faces), d);
+
+	diags_print(d, stderr);
+	if (stair && !shop->quiet)
+		fputs(stair_options_text(a, stair), stderr);
+	print_dump(a, shop->dump, stair, parts, drawings);
+	if (!drawings)
+		return STATUS_WRONG;
+	enum status status = d->warnings ? STATUS_FINDINGS : STATUS_DONE;
+	if (shop->dump != DUMP_NONE)
+		return status;
+	enum status written = write_files(a, shop, job, drawings);
+	return written > status ? written : status;
+}
+
+static enum status draw_file(const struct shop *shop, const char *path)
+{
+	struct arena *a = arena_new();
+	struct text_result file = text_read(a, path);
+	enum status status = STATUS_WRONG;
+	struct diags d;
+
+	diags_init(&d, a, path, file.text);
+	if (file.text)
+		status = draw_job(a, shop, file.text, &d);
+	else
+		complain("%s", file.problem);
+	arena_free(a);
+	return status;
+}
+
+/* The name that its drawings begin with. */
+static const char *file_name(const char *path)
+{
+	const char *slash = strrchr(path, '/');
+
+	return slash ? slash + 1 : path;
+}
+
+/* An earlier job file of the same name in another folder: the two would draw over each other. */
+static const char *namesake(const struct arguments *args, int job)
+{
+	for (int i = 0; i < job; i++)
+		if (strcmp(file_name(args->operands[i]), file_name(args->operands[job])) == 0)
+			return args->operands[i];
+	return NULL;
+}
+
+static const char *usage_problem(struct arena *a, const struct arguments *args, enum dump dump)
+{
+	if (dump == DUMP_UNKNOWN)
+		return "--dump takes stair, parts or drawing";
+	if (args->count == 0)
+		return "which job? try: pitchboard draw my-stair.yaml";
+	for (int i = 0; i < args->count; i++)
+		if (namesake(args, i))
+			return arena_printf(a,
+				"%s and %s would draw over each other; draw them in two calls, "
+				"each with its own -o",
+				namesake(args, i), args->operands[i]);
+	return NULL;
+}
+
+/* The stationery and faces for `shop`: a fault of the templates is the machine's, not the job's. */
+static enum status shop_open(struct arena *a, struct shop *shop, const char *asked)
+{
+	const char *dir = templates_find(a, asked);
+	const char *problem = NULL;
+	struct diags d;
+
+	if (!dir) {
+		complain("the folder of templates is not where it was installed; name it with "
+			 "--templates");
+		return STATUS_MACHINE;
+	}
+	diags_init(&d, a, dir, NULL);
+	shop->stationery = stationery_read(a, dir, &d);
+	diags_print(&d, stderr);
+	if (!shop->stationery)
+		return STATUS_MACHINE;
+	shop->faces = faces_load(a, dir, &problem);
+	if (shop->faces)
+		return STATUS_DONE;
+	complain("%s", problem);
+	return STATUS_MACHINE;
+}
+
+static enum status run_draw(struct arena *a, const struct arguments *args)
+{
+	const char *dir = args->values[DRAW_OUTPUT];
+	struct shop shop = {
+		.dir = dir ? dir : "out",
+		.quiet = args->values[DRAW_QUIET] != NULL,
+		.dump = dump_named(args->values[DRAW_DUMP]),
+	};
+
+	const char *problem = usage_problem(a, args, shop.dump);
+
+	if (problem) {
+		complain("%s", problem);
+		return STATUS_WRONG;
+	}
+	enum status worst = shop_open(a, &shop, args->values[DRAW_TEMPLATES]);
+	for (int i = 0; i < args->count && shop.faces; i++) {
+		enum status status = draw_file(&shop, args->operands[i]);
+		worst = status > worst ? status : worst;
+	}
+	faces_free(shop.faces);
+	return worst;
+}
+
+const struct command command_draw = {
+	.name = "draw",
+	.operands = "JOB...",
+	.summary = "draw the sheets and full-size templates of job files",
+	.options = options,
+	.more = "Prints the path of every file written, one a line.  The drawings are named after "
+		"the job\nfile.  With several jobs each is drawn by itself and the worst exit "
+		"status counts:\n"
+		"  0  drawn\n"
+		"  1  drawn, with warnings to read (headroom short, a plank longer than stock "
+		"...)\n"
+		"  2  the job is wrong: every problem is listed, earlier drawings are untouched\n"
+		"  3  the machine failed: disk full, no permission; earlier drawings are whole\n",
+	.run = run_draw,
+};

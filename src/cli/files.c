@@ -1,0 +1,72 @@
+#include "cli/files.h"
+
+#include "base/file.h"
+
+#include <limits.h>
+#include <string.h>
+#include <sys/stat.h>
+#include <unistd.h>
+
+enum { LONGEST_TEXT = 1 << 20 };
+
+static struct text_result refuse(struct arena *a, const char *path, const char *why)
+{
+	return (struct text_result){ .problem = arena_printf(a, "%s: %s", path, why) };
+}
+
+struct text_result text_read(struct arena *a, const char *path)
+{
+	struct stat s;
+
+	if (stat(path, &s) == 0 && s.st_size > LONGEST_TEXT)
+		return refuse(a, path, "is longer than 1 MiB; a job file is a page or two of text");
+	struct file_result read = file_read(a, path);
+	if (!read.file)
+		return (struct text_result){ .problem = read.problem };
+	if (read.file->size == 0)
+		return (struct text_result){ .text = "" };
+	if (memchr(read.file->bytes, 0, read.file->size))
+		return refuse(a, path, "holds a zero byte; a job file is plain text");
+	const char *text = arena_strndup(a, (const char *)read.file->bytes, read.file->size);
+	return (struct text_result){ .text = text };
+}
+
+/* Cuts the last part off a path; 0 when nothing is left to cut. */
+static int to_parent(char *path)
+{
+	char *slash = strrchr(path, '/');
+
+	if (!slash || slash == path)
+		return 0;
+	*slash = '\0';
+	return 1;
+}
+
+static const char *templates_at(struct arena *a, const char *dir, const char *below)
+{
+	const char *path = arena_printf(a, "%s/%s", dir, below);
+
+	return access(arena_printf(a, "%s/papers.yaml", path), R_OK) == 0 ? path : NULL;
+}
+
+/* From the program's own place upwards: build/pitchboard and build/san/pitchboard find the source
+ * tree's templates, PREFIX/bin/pitchboard finds PREFIX/share, wherever PREFIX was moved to. */
+const char *templates_find(struct arena *a, const char *asked)
+{
+	char path[PATH_MAX];
+
+	if (asked)
+		return asked;
+	ssize_t n = readlink("/proc/self/exe", path, sizeof(path) - 1);
+	if (n <= 0)
+		return NULL;
+	path[n] = '\0';
+	for (int level = 0; level < 3 && to_parent(path); level++) {
+		const char *found = templates_at(a, path, "templates");
+		if (!found)
+			found = templates_at(a, path, "share/pitchboard/templates");
+		if (found)
+			return found;
+	}
+	return NULL;
+}
