@@ -131,6 +131,9 @@ void draw_text(struct drawing *g, struct vec at, double height, enum align align
 void draw_text_styled(struct drawing *g, struct vec at, double height, double angle,
 	enum align align, enum letter_style style, const char *text);
 
+/* Moves every mark of `from`, shifted, to the end of `g`; `from` is empty afterwards. */
+void drawing_take(struct drawing *g, struct drawing *from, struct vec by);
+
 /* The box round all marks, line widths not counted. */
 struct box drawing_bounds(const struct drawing *g, struct measure m);
 

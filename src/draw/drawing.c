@@ -113,3 +113,36 @@ void draw_text_styled(struct drawing *g, struct vec at, double height, double an
 	m.text.text = arena_strdup(g->arena, text);
 	add(g, m);
 }
+
+static void shift_points(const struct vec *points, int n, struct vec by)
+{
+	/* every list of points on a drawing is a copy that the drawing owns (see keep) */
+	struct vec *own = (struct vec *)points;
+
+	for (int i = 0; i < n; i++)
+		own[i] = vec_add(own[i], by);
+}
+
+static void shift(struct mark *k, struct vec by)
+{
+	switch (k->kind) {
+	case MARK_LINE: shift_points(k->line.points, k->line.n, by); break;
+	case MARK_ARC: k->arc.centre = vec_add(k->arc.centre, by); break;
+	case MARK_FILL: shift_points(k->fill.points, k->fill.n, by); break;
+	case MARK_TEXT: k->text.at = vec_add(k->text.at, by); break;
+	}
+}
+
+void drawing_take(struct drawing *g, struct drawing *from, struct vec by)
+{
+	for (struct mark *k = from->first; k; k = k->next)
+		shift(k, by);
+	if (!from->first)
+		return;
+	*g->tail = from->first;
+	g->tail = from->tail;
+	g->mark_count += from->mark_count;
+	from->first = NULL;
+	from->tail = &from->first;
+	from->mark_count = 0;
+}

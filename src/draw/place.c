@@ -64,7 +64,7 @@ int spot_cost(const struct drawing *g, struct measure m, double height, struct s
 	const char *text)
 {
 	struct box b = box_grow(text_box(m, height, spot, text), 0.5);
-	int cost = b.x0 < 0 || b.y0 < 0 || b.x1 > g->width || b.y1 > g->height ? COST_OFF : 0;
+	int cost = 0;
 
 	for (const struct mark *k = g->first; k; k = k->next) {
 		if (k->kind == MARK_LINE)

@@ -1,0 +1,29 @@
+/*
+ * The largest standard scale at which a view with all its dimensions fits.
+ */
+#ifndef SHEETS_COMPOSE_H
+#define SHEETS_COMPOSE_H
+
+#include "sheets/frame.h"
+
+/* Draws `what` at `scale` with the view's own origin at (0, 0) of s->drawing, anywhere, and gives
+ * the box that everything took. */
+struct composition {
+	struct box (*compose)(struct sheet *s, const void *what, double scale);
+	const void *what;
+	struct box model; /* of the view in the house: scales too large for it are not tried */
+};
+
+/* Which part of the room a composition is set in. */
+enum setting { SET_CENTRED, SET_TOP, SET_TOP_LEFT, SET_BOTTOM_LEFT };
+
+/* The ratio it was drawn at (24 for 1:24); the box it took on the sheet in `took`'s place. */
+struct composed {
+	double ratio;
+	struct box box;
+};
+
+struct composed sheet_compose(
+	struct sheet *s, struct composition c, struct box room, enum setting setting);
+
+#endif
