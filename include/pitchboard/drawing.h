@@ -80,13 +80,13 @@ struct mark {
 /* How wide lettering comes out, without knowing the font engine.  The real one
  * is faces_measure() of write.h; tests use one in which every letter is 0.6 high. */
 struct measure {
-	double (*width)(
-		const void *faces, enum letter_style style, double height, const char *text);
+	double (*width)(const void *faces, enum letter_style style, double height,
+		const char *text);
 	const void *faces;
 };
 
-static inline double measure_width(
-	struct measure m, enum letter_style style, double height, const char *text)
+static inline double measure_width(struct measure m, enum letter_style style, double height,
+	const char *text)
 {
 	return m.width(m.faces, style, height, text);
 }
@@ -123,8 +123,8 @@ void draw_line(struct drawing *g, enum pen pen, struct vec from, struct vec to);
 void draw_polyline(struct drawing *g, enum pen pen, const struct vec *points, int n);
 void draw_polygon(struct drawing *g, enum pen pen, const struct vec *points, int n);
 void draw_box(struct drawing *g, enum pen pen, struct box b);
-void draw_arc(
-	struct drawing *g, enum pen pen, struct vec centre, double radius, double from, double to);
+void draw_arc(struct drawing *g, enum pen pen, struct vec centre, double radius, double from,
+	double to);
 void draw_circle(struct drawing *g, enum pen pen, struct vec centre, double radius);
 void draw_fill(struct drawing *g, enum shade shade, const struct vec *points, int n);
 void draw_text(struct drawing *g, struct vec at, double height, enum align align, const char *text);

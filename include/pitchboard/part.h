@@ -128,8 +128,8 @@ struct part_kind {
 	const char *name;   /* "tread" */
 	const char *prefix; /* of the mark; "" for existing work */
 	/* Adds its parts for one flight; the problems it finds go into `d`. */
-	struct part *(*make)(
-		struct arena *a, const struct stair *s, const struct flight *f, struct diags *d);
+	struct part *(*make)(struct arena *a, const struct stair *s, const struct flight *f,
+		struct diags *d);
 };
 
 extern const struct part_kind part_existing, part_stringer, part_block, part_riser, part_tread,

@@ -4,8 +4,8 @@
 
 #include "draw/bounds.h"
 
-void draw_level(
-	struct hand h, struct vec at, enum level_side side, const char *words, const char *figure)
+void draw_level(struct hand h, struct vec at, enum level_side side, const char *words,
+	const char *figure)
 {
 	double t = h.letter * 0.9, way = side == LEVEL_LEFT ? -1 : 1;
 	double words_width = measure_width(h.measure, LETTER_REGULAR, h.letter, words);
@@ -121,8 +121,8 @@ static int bar_count(const struct bar_unit *u, double scale, double length)
 }
 
 /* One row: the first unit divided to the left of zero, then whole units. */
-static double draw_bar(
-	struct drawing *g, struct vec at, const struct bar_unit *u, double scale, int count)
+static double draw_bar(struct drawing *g, struct vec at, const struct bar_unit *u, double scale,
+	int count)
 {
 	double x = at.x, unit = u->mm * scale;
 
@@ -138,8 +138,8 @@ static double draw_bar(
 	return x;
 }
 
-static void letter_bar(
-	struct hand h, struct vec at, const struct bar_unit *u, double scale, int count)
+static void letter_bar(struct hand h, struct vec at, const struct bar_unit *u, double scale,
+	int count)
 {
 	struct arena *a = h.g->arena;
 	double unit = u->mm * scale;

@@ -23,8 +23,8 @@ struct hand {
  */
 enum level_side { LEVEL_LEFT, LEVEL_RIGHT };
 
-void draw_level(
-	struct hand h, struct vec at, enum level_side side, const char *words, const char *figure);
+void draw_level(struct hand h, struct vec at, enum level_side side, const char *words,
+	const char *figure);
 
 /* A filled arrow head with its point at `tip`, flying along `direction`. */
 void draw_arrow_head(struct drawing *g, struct vec tip, struct vec direction, double length);

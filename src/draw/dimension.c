@@ -28,8 +28,8 @@ static bool is_upright(enum dim_side side)
 	return side == DIM_LEFT || side == DIM_RIGHT;
 }
 
-static struct dim_chain *chain_new(
-	struct dims *d, enum dim_side side, const struct dim_link *links, int n)
+static struct dim_chain *chain_new(struct dims *d, enum dim_side side, const struct dim_link *links,
+	int n)
 {
 	struct arena *a = d->drawing->arena;
 	struct dim_chain *c = NEW(a, struct dim_chain);
@@ -62,8 +62,8 @@ void dims_chain(struct dims *d, enum dim_side side, const struct dim_link *links
 	insert(d, chain_new(d, side, links, n));
 }
 
-void dims_steps(
-	struct dims *d, enum dim_side side, struct dim_link whole, const double *ticks, int n)
+void dims_steps(struct dims *d, enum dim_side side, struct dim_link whole, const double *ticks,
+	int n)
 {
 	struct dim_chain *c = chain_new(d, side, &whole, 1);
 	double *copy = NEW_N(d->drawing->arena, double, n + 1);
@@ -97,8 +97,8 @@ static bool clashes(const struct figure *figures, int n, struct figure f)
 	return false;
 }
 
-static struct figure lay_figure(
-	const struct dims *d, const struct dim_chain *c, int i, const struct figure *before)
+static struct figure lay_figure(const struct dims *d, const struct dim_chain *c, int i,
+	const struct figure *before)
 {
 	const struct dim_link *l = &c->links[i];
 	struct figure f = { .from = l->a, .to = l->b };
@@ -165,8 +165,8 @@ static void draw_tick(struct drawing *g, struct vec at, bool upright)
 	draw_line(g, PEN_OUTLINE, vec_sub(at, half), vec_add(at, half));
 }
 
-static void draw_extension(
-	const struct dims *d, enum dim_side side, double along, double foot, double out)
+static void draw_extension(const struct dims *d, enum dim_side side, double along, double foot,
+	double out)
 {
 	if (isnan(foot))
 		return;
@@ -194,14 +194,14 @@ static void draw_figure(const struct dims *d, enum dim_side side, const struct d
 			vec_add(on_line, vec_scale(up, lift - 0.4)));
 }
 
-static void draw_chain(
-	const struct dims *d, const struct dim_chain *c, const struct laid *laid, double out)
+static void draw_chain(const struct dims *d, const struct dim_chain *c, const struct laid *laid,
+	double out)
 {
 	struct drawing *g = d->drawing;
 	bool upright = is_upright(c->side);
 
-	draw_line(
-		g, PEN_DIM, out_at(d, c->side, laid->from, out), out_at(d, c->side, laid->to, out));
+	draw_line(g, PEN_DIM, out_at(d, c->side, laid->from, out),
+		out_at(d, c->side, laid->to, out));
 	for (int i = 0; i < c->n; i++) {
 		const struct dim_link *l = &c->links[i];
 		if (i == 0) {

@@ -52,14 +52,14 @@ struct dims dims_begin(struct drawing *g, struct measure m, double letter, struc
 void dims_chain(struct dims *d, enum dim_side side, const struct dim_link *links, int n);
 
 /* One figure over many equal steps, every step ticked: 13 @ 10" = 10'-10". */
-void dims_steps(
-	struct dims *d, enum dim_side side, struct dim_link whole, const double *ticks, int n);
+void dims_steps(struct dims *d, enum dim_side side, struct dim_link whole, const double *ticks,
+	int n);
 
 /* Draws them all; the box of view and dimensions together. */
 struct box dims_draw(const struct dims *d);
 
 /* A single dimension in the open, not in a lane: line, ticks and figure between two points. */
-void dim_between(
-	struct drawing *g, double letter, struct vec from, struct vec to, const char *text);
+void dim_between(struct drawing *g, double letter, struct vec from, struct vec to,
+	const char *text);
 
 #endif

@@ -65,8 +65,8 @@ void draw_box(struct drawing *g, enum pen pen, struct box b)
 	draw_polygon(g, pen, corners, 4);
 }
 
-void draw_arc(
-	struct drawing *g, enum pen pen, struct vec centre, double radius, double from, double to)
+void draw_arc(struct drawing *g, enum pen pen, struct vec centre, double radius, double from,
+	double to)
 {
 	struct mark m = { .kind = MARK_ARC };
 

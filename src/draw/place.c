@@ -118,8 +118,8 @@ void spread(struct arena *a, double *at, int n, double gap)
 			at[i] = pools[p].sum / pools[p].count + i * gap;
 }
 
-static size_t fitting(
-	struct arena *a, struct measure m, double height, double width, const char *text)
+static size_t fitting(struct arena *a, struct measure m, double height, double width,
+	const char *text)
 {
 	size_t fits = 0;
 
@@ -134,8 +134,8 @@ static size_t fitting(
 	return fits;
 }
 
-struct lines wrap_text(
-	struct arena *a, struct measure m, double height, double width, const char *text)
+struct lines wrap_text(struct arena *a, struct measure m, double height, double width,
+	const char *text)
 {
 	const char **line = NEW_N(a, const char *, strlen(text) + 1);
 	int n = 0;

@@ -32,7 +32,7 @@ struct lines {
 	int n;
 };
 
-struct lines wrap_text(
-	struct arena *a, struct measure m, double height, double width, const char *text);
+struct lines wrap_text(struct arena *a, struct measure m, double height, double width,
+	const char *text);
 
 #endif

@@ -75,7 +75,7 @@ static inline struct vec placing_at(struct placing p, struct vec model)
 
 /* Draws it clipped to `window` (view coordinates; NULL: whole).  Cut faces get PEN_CUT and their
  * hatch. */
-void view_draw(
-	struct drawing *g, const struct view *v, struct placing at, const struct box *window);
+void view_draw(struct drawing *g, const struct view *v, struct placing at,
+	const struct box *window);
 
 #endif

@@ -42,8 +42,8 @@ static struct vec settle(struct box took, struct box room, enum setting setting)
 	return left_top;
 }
 
-struct composed sheet_compose(
-	struct sheet *s, struct composition c, struct box room, enum setting setting)
+struct composed sheet_compose(struct sheet *s, struct composition c, struct box room,
+	enum setting setting)
 {
 	struct drawing *sheet = s->drawing;
 	const double *ratio = ratios_of(s->context->paper);

@@ -23,7 +23,7 @@ struct composed {
 	struct box box;
 };
 
-struct composed sheet_compose(
-	struct sheet *s, struct composition c, struct box room, enum setting setting);
+struct composed sheet_compose(struct sheet *s, struct composition c, struct box room,
+	enum setting setting);
 
 #endif

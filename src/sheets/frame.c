@@ -50,8 +50,8 @@ struct set_line {
 	double drop; /* base line below the line before */
 };
 
-static int set_notes(
-	const struct sheet *s, const struct note *notes, int n, double width, struct set_line *out)
+static int set_notes(const struct sheet *s, const struct note *notes, int n, double width,
+	struct set_line *out)
 {
 	struct arena *a = s->drawing->arena;
 	double pitch = s->hand.letter * LINE_PITCH;
@@ -138,8 +138,8 @@ const char *assumptions_text(struct arena *a, const struct job *job, unsigned sh
 
 	for (const struct assumption *s = job->assumptions; s; s = s->next)
 		if (s->shown & shown)
-			text = arena_printf(
-				a, "%s%s%s %s", text, *text ? "; " : "", s->label, s->value);
+			text = arena_printf(a, "%s%s%s %s", text, *text ? "; " : "", s->label,
+				s->value);
 	return *text ? arena_printf(a, "%s.", text) : "";
 }
 
