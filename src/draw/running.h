@@ -1,0 +1,26 @@
+/*
+ * Running dimensions: figures from one zero, each on its own line, so that no
+ * error adds up.  Figures stand on end, spread where they would touch.
+ *
+ *      3"     13 3/8"   23 3/4"
+ *      |        |         |
+ *      |        \         |
+ *   ---+---------+--------+----
+ */
+#ifndef DRAW_RUNNING_H
+#define DRAW_RUNNING_H
+
+#include "draw/annotate.h"
+#include "draw/dimension.h"
+
+struct running_mark {
+	double at;   /* along, on paper */
+	double foot; /* across, on paper: where its line starts */
+	const char *text;
+};
+
+/* Above or below `edge` (DIM_ABOVE, DIM_BELOW); marks in rising order.  The box it took. */
+struct box draw_running(struct hand h, enum dim_side side, double edge,
+	const struct running_mark *marks, int n);
+
+#endif
