@@ -1,0 +1,57 @@
+#include "sheets/words.h"
+
+const char *length_words(struct arena *a, const struct stair *s, double mm)
+{
+	return length_letter(a, job_lettering(s->job), mm);
+}
+
+const char *inches_words(struct arena *a, const struct stair *s, double mm)
+{
+	return length_letter_inches(a, job_lettering(s->job), mm);
+}
+
+const char *measured_words(struct arena *a, const struct stair *s, const char *size, double mm)
+{
+	return arena_printf(a, "%s%s", length_words(a, s, mm),
+		job_is_measured(s->job, size) ? "" : " VIF");
+}
+
+const char *steps_words(struct arena *a, const struct stair *s, int n, double each)
+{
+	if (n == 1)
+		return length_words(a, s, each);
+	return arena_printf(a, "%d @ %s = %s", n, length_words(a, s, each),
+		length_words(a, s, n * each));
+}
+
+/* Less than half the finest usual division is nobody's trouble. */
+#define TROUBLE (MM_PER_INCH / 32)
+
+const char *rounding_words(struct arena *a, const struct stair *s)
+{
+	struct lettering how = job_lettering(s->job);
+	double stepped = length_lettered_value(how, s->unit_rise) * s->risers;
+	double off = stepped - s->total_rise;
+
+	if (fabs(off) < TROUBLE)
+		return "";
+	return arena_printf(a,
+		"%d risers stepped off at %s would come out %s %s. Lay out from the running "
+		"positions, never by stepping.",
+		s->risers, length_words(a, s, s->unit_rise), length_words(a, s, fabs(off)),
+		off > 0 ? "too high" : "too low");
+}
+
+const char *general_words(struct arena *a, const struct stair *s)
+{
+	(void)a;
+	return s->job->about.units == UNITS_MILLIMETRES
+		? "Millimetres. Figures govern; do not scale. Measure again before cutting."
+		: "Feet and inches. Figures govern; do not scale. Measure again before cutting.";
+}
+
+const char *square_words(struct arena *a, const struct stair *s, double rise, double run)
+{
+	return arena_printf(a, "%s on the tongue, %s on the blade", inches_words(a, s, rise),
+		inches_words(a, s, run));
+}

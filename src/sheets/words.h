@@ -1,0 +1,29 @@
+/*
+ * Wording that several sheets share, so that nothing is said twice with different words.
+ */
+#ifndef SHEETS_WORDS_H
+#define SHEETS_WORDS_H
+
+#include "pitchboard/sheet.h"
+
+/* The job's way of lettering a length; in inches alone. */
+const char *length_words(struct arena *a, const struct stair *s, double mm);
+const char *inches_words(struct arena *a, const struct stair *s, double mm);
+
+/* A site measurement, flagged "VIF" (verify in field) while it is not marked as measured. */
+const char *measured_words(struct arena *a, const struct stair *s, const char *size, double mm);
+
+/* 13 @ 10" = 10'-10" */
+const char *steps_words(struct arena *a, const struct stair *s, int n, double each);
+
+/* What is lost or gained when the lettered step is repeated, or "" when nothing that matters:
+ * 14 risers at 7 5/8" make 1/4" less than the total rise. */
+const char *rounding_words(struct arena *a, const struct stair *s);
+
+/* The notes that stand on every dimensioned sheet. */
+const char *general_words(struct arena *a, const struct stair *s);
+
+/* The setting of a framing square: rise on the tongue, run on the blade. */
+const char *square_words(struct arena *a, const struct stair *s, double rise, double run);
+
+#endif
