@@ -1,0 +1,247 @@
+#include "solve/layout.h"
+
+#include <float.h>
+
+/*
+ * Two measures of comfort, both old: a pace is twice the rise plus the run
+ * (Blondel, Cours d'architecture, 1675), and rise plus run comes to 17 or 18
+ * inches ("Drawing", chestofbooks reprint; NAVEDTRA 14044 has 17 1/2).  A layout
+ * is the more comfortable the nearer it comes to the pace the job wants and to
+ * the middle of the sums it allows.
+ */
+struct weighing {
+	struct arena *a;
+	const struct job *job;
+	const struct job_segment *seg;
+	double total_rise;
+};
+
+int layout_treads(const struct job *job, int risers)
+{
+	return job->stringers.head == HEAD_FLUSH ? risers : risers - 1;
+}
+
+static const char *letter(const struct weighing *w, double mm)
+{
+	return length_letter(w->a, job_lettering(w->job), mm);
+}
+
+static double clamp(double v, double lo, double hi)
+{
+	return fmin(fmax(v, lo), hi);
+}
+
+/* A run that nobody gave is taken to the fraction that the job letters, where the limits let it. */
+static double run_rounded(const struct weighing *w, double run, double lo, double hi)
+{
+	double even = length_lettered_value(job_lettering(w->job), run);
+	return even >= lo && even <= hi ? even : run;
+}
+
+static double run_for(const struct weighing *w, int risers)
+{
+	const struct job_comfort *c = &w->job->comfort;
+	double rise = w->total_rise / risers;
+	if (w->seg->run > 0)
+		return w->seg->run;
+	double lo = fmax(c->least_run, fmax(c->step_least - 2 * rise, c->sum_least - rise));
+	double hi = fmin(c->most_run, fmin(c->step_most - 2 * rise, c->sum_most - rise));
+	double run = run_rounded(w, clamp(c->step_wanted - 2 * rise, lo, fmax(lo, hi)), lo, hi);
+	int treads = layout_treads(w->job, risers);
+	bool too_long = w->seg->total_run > 0 && run * treads > w->seg->total_run;
+	return too_long ? w->seg->total_run / treads : run;
+}
+
+static struct layout_option option_of(const struct weighing *w, int risers)
+{
+	struct layout_option o = { .risers = risers, .unit_rise = w->total_rise / risers };
+	o.unit_run = run_for(w, risers);
+	o.total_run = layout_treads(w->job, risers) * o.unit_run;
+	o.pitch = atan2(o.unit_rise, o.unit_run);
+	o.step_sum = 2 * o.unit_rise + o.unit_run;
+	o.sum = o.unit_rise + o.unit_run;
+	return o;
+}
+
+static bool is_over(double value, double limit)
+{
+	return limit > 0 && value > limit + NEAR_ENOUGH;
+}
+
+static const char *over(const struct weighing *w, const char *what, double v, const char *key,
+	double limit)
+{
+	return arena_printf(w->a, "%s %s is %s more than %s", what, letter(w, v),
+		letter(w, v - limit), key);
+}
+
+static const char *under(const struct weighing *w, const char *what, double v, const char *key,
+	double limit)
+{
+	return arena_printf(w->a, "%s %s is %s less than %s", what, letter(w, v),
+		letter(w, limit - v), key);
+}
+
+/* The limits on what the user gave are the user's own business. */
+static const char *fault_of_rise(const struct weighing *w, const struct layout_option *o)
+{
+	const struct job_comfort *c = &w->job->comfort;
+	if (w->seg->risers > 0)
+		return NULL;
+	if (is_over(o->unit_rise, c->most_rise))
+		return over(w, "rise", o->unit_rise, "most_rise", c->most_rise);
+	if (is_over(c->least_rise, o->unit_rise))
+		return under(w, "rise", o->unit_rise, "least_rise", c->least_rise);
+	return NULL;
+}
+
+static const char *fault_of_run(const struct weighing *w, const struct layout_option *o)
+{
+	const struct job_comfort *c = &w->job->comfort;
+	if (is_over(o->total_run, w->seg->total_run))
+		return over(w, "run of", o->total_run, "total_run", w->seg->total_run);
+	if (w->seg->run > 0)
+		return NULL;
+	if (is_over(o->unit_run, c->most_run))
+		return over(w, "unit run", o->unit_run, "most_run", c->most_run);
+	if (is_over(c->least_run, o->unit_run))
+		return under(w, "unit run", o->unit_run, "least_run", c->least_run);
+	return NULL;
+}
+
+static const char *fault_of_pace(const struct weighing *w, const struct layout_option *o)
+{
+	const struct job_comfort *c = &w->job->comfort;
+	if (is_over(o->step_sum, c->step_most))
+		return over(w, "twice rise plus run", o->step_sum, "step_most", c->step_most);
+	if (is_over(c->step_least, o->step_sum))
+		return under(w, "twice rise plus run", o->step_sum, "step_least", c->step_least);
+	if (is_over(o->sum, c->sum_most))
+		return over(w, "rise plus run", o->sum, "sum_most", c->sum_most);
+	if (is_over(c->sum_least, o->sum))
+		return under(w, "rise plus run", o->sum, "sum_least", c->sum_least);
+	return NULL;
+}
+
+/* NULL: it lies within every limit. */
+static const char *fault_of(const struct weighing *w, const struct layout_option *o)
+{
+	const char *fault = fault_of_rise(w, o);
+	if (!fault)
+		fault = fault_of_run(w, o);
+	return fault ? fault : fault_of_pace(w, o);
+}
+
+static double sum_wanted(const struct job *job)
+{
+	return (job->comfort.sum_least + job->comfort.sum_most) / 2;
+}
+
+static double discomfort(const struct job *job, const struct layout_option *o)
+{
+	return fabs(o->step_sum - job->comfort.step_wanted) + fabs(o->sum - sum_wanted(job));
+}
+
+static const char *winning_words(const struct weighing *w, const struct layout_option *o)
+{
+	return arena_printf(w->a,
+		"chosen: twice rise plus run %s and rise plus run %s come nearest to %s and %s",
+		letter(w, o->step_sum), letter(w, o->sum), letter(w, w->job->comfort.step_wanted),
+		letter(w, sum_wanted(w->job)));
+}
+
+static const char *losing_words(const struct weighing *w, const struct layout_option *o,
+	const struct layout_option *best)
+{
+	double by = discomfort(w->job, o) - discomfort(w->job, best);
+	return arena_printf(w->a, "within the limits, but %s further from comfort", letter(w, by));
+}
+
+/* The index of the best option that fits, or -1. */
+static int best_of(const struct weighing *w, struct layout_option *options, int n)
+{
+	int best = -1;
+	for (int i = 0; i < n; i++) {
+		options[i].verdict = fault_of(w, &options[i]);
+		if (options[i].verdict)
+			continue;
+		if (best < 0 ||
+			discomfort(w->job, &options[i]) <
+				discomfort(w->job, &options[best]) - NEAR_ENOUGH)
+			best = i;
+	}
+	return best;
+}
+
+/* From one riser fewer than the limits let in to one more, so that the table shows why not. */
+static struct layout_option *options_make(const struct weighing *w, int *count)
+{
+	const struct job_comfort *c = &w->job->comfort;
+	int from = w->seg->risers, to = w->seg->risers;
+	if (from == 0) {
+		from = (int)ceil(w->total_rise / fmax(c->most_rise, 50)) - 1;
+		to = (int)floor(w->total_rise / fmax(c->least_rise, 50)) + 1;
+		from = from < 2 ? 2 : from;
+		to = to < from ? from : to;
+	}
+	*count = to - from + 1;
+	struct layout_option *options = NEW_N(w->a, struct layout_option, *count);
+	for (int i = 0; i < *count; i++)
+		options[i] = option_of(w, from + i);
+	return options;
+}
+
+/* When nothing fits, the option that comes nearest says which number stands in the way. */
+static void refuse(const struct weighing *w, const struct layout_option *options, int n,
+	struct diags *d)
+{
+	const struct layout_option *nearest = &options[0];
+	for (int i = 1; i < n; i++)
+		if (discomfort(w->job, &options[i]) < discomfort(w->job, nearest))
+			nearest = &options[i];
+	diag_error(d, node_pos(w->seg->src, "total_run"),
+		arena_printf(w->a, "give risers and run, or change that limit"),
+		"no layout fits the limits: the nearest has %d risers of %s and a unit run of %s, "
+		"but its %s",
+		nearest->risers, letter(w, nearest->unit_rise), letter(w, nearest->unit_run),
+		nearest->verdict);
+}
+
+static struct layout choose(const struct weighing *w, struct diags *d)
+{
+	int n;
+	struct layout_option *options = options_make(w, &n);
+	int best = best_of(w, options, n);
+	if (best < 0) {
+		refuse(w, options, n, d);
+		return (struct layout){ 0 };
+	}
+	for (int i = 0; i < n; i++)
+		if (!options[i].verdict && i != best)
+			options[i].verdict = losing_words(w, &options[i], &options[best]);
+	options[best].verdict = winning_words(w, &options[best]);
+	options[best].chosen = true;
+	return (struct layout){ options[best].risers, options[best].unit_run, options, n };
+}
+
+static struct layout as_given(const struct weighing *w, struct diags *d)
+{
+	struct layout_option o = option_of(w, w->seg->risers);
+	double room = w->seg->total_run;
+	int treads = layout_treads(w->job, o.risers);
+	if (!is_over(o.total_run, room))
+		return (struct layout){ .risers = o.risers, .unit_run = o.unit_run };
+	diag_error(d, node_pos(w->seg->src, "total_run"),
+		arena_printf(w->a, "a unit run of %s would just fit", letter(w, room / treads)),
+		"%d steps of %s need a run of %s: %s more than total_run, %s", treads,
+		letter(w, o.unit_run), letter(w, o.total_run), letter(w, o.total_run - room),
+		letter(w, room));
+	return (struct layout){ 0 };
+}
+
+struct layout layout_choose(struct arena *a, const struct job *job, const struct job_segment *seg,
+	double total_rise, struct diags *d)
+{
+	struct weighing w = { a, job, seg, total_rise };
+	return seg->risers > 0 && seg->run > 0 ? as_given(&w, d) : choose(&w, d);
+}
