@@ -101,7 +101,7 @@ check: | $(AFTER_DEPS)
 
 run-tests: $(B)/pitchboard $(UNIT) $(RANDOM) $(FUZZ:%=$(B)/tests/fuzz/replay_%)
 	@PITCHBOARD=$(B)/pitchboard MAKEFLAGS= tests/run.sh $(UNIT) \
-		$(foreach f,$(FUZZ),"$(B)/tests/fuzz/replay_$f tests/fuzz/corpus/$f/*") \
+		$(foreach f,$(FUZZ),"$(B)/tests/fuzz/replay_$f tests/fuzz/corpus/*") \
 		$(if $(RANDOM),"$(RANDOM) 200 1") $(wildcard tests/*_test.sh tests/cli_*.sh tests/emitted/*.sh)
 
 check-long: | $(AFTER_DEPS)
@@ -110,10 +110,11 @@ check-long: | $(AFTER_DEPS)
 	@$(MAKE) --no-print-directory B=build run-random
 
 run-fuzz: $(FUZZ:%=$(B)/tests/fuzz/fuzz_%)
-	tests/fuzz/fuzz.sh $(FUZZ_SECONDS) $^
+	@TEST_SECONDS=$$(($(FUZZ_SECONDS) + 60)) tests/run.sh \
+		$(FUZZ:%="tests/fuzz/fuzz.sh $(FUZZ_SECONDS) $(B)/tests/fuzz/fuzz_%")
 
 run-random: $(RANDOM)
-	tests/run.sh "$(RANDOM) 20000 2"
+	@TEST_SECONDS=3600 tests/run.sh "$(RANDOM) 20000 2"
 
 bench: all
 	@$(MAKE) --no-print-directory -C tests/bench B=$(abspath $(B))

@@ -16,16 +16,16 @@ set -u
 seconds=${TEST_SECONDS:-150}
 
 run_one() {
-	name=$(basename "${1%% *}")
-	TMPDIR=$RESULTS/$name.tmp
+	name=$(basename "${1%% *}" .sh)
+	work=$(mktemp -d "$RESULTS/XXXXXX")
+	TMPDIR=$work/tmp
 	export TMPDIR
 	mkdir "$TMPDIR"
-	timeout -k 5 "$seconds" sh -c "$1" >"$RESULTS/$name.tap" 2>&1 </dev/null
+	timeout -k 5 "$seconds" sh -c "$1" >"$work/tap" 2>&1 </dev/null
 	status=$?
+	awk -v name="$name" -v status="$status" -f tests/tap.awk "$work/tap" >"$work/lines"
+	flock "$RESULTS/lock" cat "$work/lines"
 	rm -rf "$TMPDIR"
-	awk -v name="${name%.sh}" -v status="$status" -f tests/tap.awk "$RESULTS/$name.tap" \
-		>"$RESULTS/$name.lines"
-	flock "$RESULTS/lock" cat "$RESULTS/$name.lines"
 }
 
 if [ "$1" = --one ]; then
@@ -41,7 +41,7 @@ export RESULTS CMOCKA_MESSAGE_OUTPUT
 
 printf '%s\n' "$@" | xargs -d '\n' -n 1 -P "$(nproc)" "$0" --one
 
-cat "$RESULTS"/*.lines | awk '
+cat "$RESULTS"/*/lines | awk '
 	/^ok/   { passed++ }
 	/^FAIL/ { failed++ }
 	/^skip/ { skipped++ }

@@ -1,0 +1,56 @@
+#!/bin/sh
+# A thousand jobs under make -j: a run has no state but its inputs, so side by side they give the
+# same bytes as one after another.
+. tests/tap.sh
+
+count=12
+mkdir "$TMPDIR/jobs"
+"$PITCHBOARD" new first >"$TMPDIR/first.yaml"
+for i in $(seq $count); do
+	sed "s/^\( *name:\).*/\1 Stair $i/; s/^\( *width:\).*/\1 $((800 + i)) mm/" \
+		"$TMPDIR/first.yaml" >"$TMPDIR/jobs/stair-$i.yaml"
+done
+
+one_after_another() {
+	for job in "$TMPDIR"/jobs/*.yaml; do
+		"$PITCHBOARD" draw -o "$TMPDIR/single" "$job" || return 1
+	done
+	[ "$(ls "$TMPDIR/single"/stair-*.pdf | wc -l)" -ge $count ]
+}
+
+side_by_side_into_one_folder() {
+	ls "$TMPDIR"/jobs/*.yaml |
+		xargs -P 4 -n 1 "$PITCHBOARD" draw -q -o "$TMPDIR/side-by-side" &&
+		diff -rq "$TMPDIR/single" "$TMPDIR/side-by-side"
+}
+
+under_make() {
+	cat >"$TMPDIR/Makefile" <<-'END'
+	all: $(patsubst jobs/%.yaml,drawn/%,$(wildcard jobs/*.yaml))
+	drawn/%: jobs/%.yaml
+		@mkdir -p drawn
+		@$(PITCHBOARD) draw -o out $< >$@.new && mv $@.new $@
+	END
+	PITCHBOARD=$(realpath "$PITCHBOARD") make -s -j4 -C "$TMPDIR" &&
+		diff -rq "$TMPDIR/single" "$TMPDIR/out" &&
+		[ "$(ls "$TMPDIR/drawn" | wc -l)" = $count ]
+}
+
+all_in_one_call() {
+	"$PITCHBOARD" draw -q -o "$TMPDIR/one-call" "$TMPDIR"/jobs/*.yaml &&
+		diff -rq "$TMPDIR/single" "$TMPDIR/one-call"
+}
+
+the_same_job_many_times_at_once() {
+	seq 8 | xargs -P 8 -I{} "$PITCHBOARD" draw -q -o "$TMPDIR/race" "$TMPDIR/jobs/stair-1.yaml"
+	for file in "$TMPDIR"/race/*; do
+		cmp "$file" "$TMPDIR/single/${file##*/}" || return 1
+	done
+}
+
+check 'jobs are drawn one after another' one_after_another
+check 'side by side into one folder they give the same bytes' side_by_side_into_one_folder
+check 'under make -j they give the same bytes' under_make
+check 'in one call they give the same bytes' all_in_one_call
+check 'one job drawn many times at once comes out whole' the_same_job_many_times_at_once
+plan

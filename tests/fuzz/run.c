@@ -1,0 +1,53 @@
+/*
+ * Any bytes the whole way to drawings, without the writing of files.
+ */
+#include "fuzz/harness.h"
+#include "pitchboard/sheet.h"
+
+#include <stdlib.h>
+#include <string.h>
+
+static double square_letters(const void *faces, enum letter_style style, double height,
+	const char *text)
+{
+	(void)faces;
+	(void)style;
+	return 0.6 * height * (double)strlen(text);
+}
+
+/* Read once: it is the same for every job, and never changed. */
+static const struct stationery *stationery(void)
+{
+	static const struct stationery *read;
+	struct diags d;
+
+	if (read)
+		return read;
+	struct arena *a = arena_new();
+	diags_init(&d, a, "templates", NULL);
+	read = stationery_read(a, "templates", &d);
+	if (!read)
+		abort();
+	return read;
+}
+
+int LLVMFuzzerTestOneInput(const uint8_t *data, size_t size)
+{
+	const struct measure measure = { square_letters, NULL };
+
+	if (size && memchr(data, 0, size))
+		return 0;
+
+	struct arena *a = arena_new();
+	const char *text = size ? arena_strndup(a, (const char *)data, size) : "";
+	struct diags d;
+	diags_init(&d, a, "fuzz.yaml", text);
+	const struct job *job = job_read(a, text, &d);
+	const struct stair *stair = stair_solve(a, job, &d);
+	const struct part *parts = parts_make(a, stair, &d);
+	const struct drawing *drawings = sheets_draw(a, stair, parts, stationery(), measure, &d);
+	if ((drawings == NULL) != (d.errors > 0))
+		abort();
+	arena_free(a);
+	return 0;
+}
