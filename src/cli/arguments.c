@@ -69,8 +69,8 @@ static void take_letters(struct arena *a, struct arguments *args, const struct o
 	}
 }
 
-struct arguments arguments_read(
-	struct arena *a, const struct option *options, int count, char *const *words)
+struct arguments arguments_read(struct arena *a, const struct option *options, int count,
+	char *const *words)
 {
 	struct words w = { words, words + count };
 	const char **operands = NEW_N(a, const char *, count + 1);

@@ -24,7 +24,7 @@ struct arguments {
 };
 
 /* `words` are the words after the command's name.  Options may stand anywhere before `--`. */
-struct arguments arguments_read(
-	struct arena *a, const struct option *options, int count, char *const *words);
+struct arguments arguments_read(struct arena *a, const struct option *options, int count,
+	char *const *words);
 
 #endif

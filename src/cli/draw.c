@@ -36,9 +36,8 @@ struct shop {
 
 static enum dump dump_named(const char *name)
 {
-	static const char *const names[] = {
-		[DUMP_STAIR] = "stair", [DUMP_PARTS] = "parts", [DUMP_DRAWING] = "drawing"
-	};
+	static const char *const names
+		[] = { [DUMP_STAIR] = "stair", [DUMP_PARTS] = "parts", [DUMP_DRAWING] = "drawing" };
 
 	if (!name)
 		return DUMP_NONE;
@@ -91,8 +90,8 @@ static enum status write_files(struct arena *a, const struct shop *shop, const s
 }
 
 /* The program in six lines: read, solve, make, draw, write. */
-static enum status draw_job(
-	struct arena *a, const struct shop *shop, const char *text, struct diags *d)
+static enum status draw_job(struct arena *a, const struct shop *shop, const char *text,
+	struct diags *d)
 {
 	const struct job *job = job_read(a, text, d);
 	const struct stair *stair = stair_solve(a, job, d);

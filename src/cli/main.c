@@ -75,8 +75,8 @@ static const struct command *command_find(const char *name)
 	return NULL;
 }
 
-static enum status command_run(
-	struct arena *a, const struct command *c, int count, char *const *words)
+static enum status command_run(struct arena *a, const struct command *c, int count,
+	char *const *words)
 {
 	for (int i = 0; i < count && strcmp(words[i], "--") != 0; i++)
 		if (is_help(words[i])) {
