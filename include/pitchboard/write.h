@@ -31,6 +31,7 @@ struct written {
 
 struct write_result {
 	const struct written *files; /* in the order written */
+	int missing_letters; /* letters that no face holds: drawn as U+FFFD, for all to see */
 	const char
 		*problem; /* NULL: all is well.  Else what the machine refused, and on which file */
 };

@@ -1,0 +1,12 @@
+/*
+ * Texts on a Cairo surface.
+ */
+#ifndef WRITE_LETTERING_H
+#define WRITE_LETTERING_H
+
+#include "write/paint.h"
+
+/* All texts of the drawing.  How many letters no face holds. */
+int lettering_paint(struct canvas c);
+
+#endif
