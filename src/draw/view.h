@@ -10,7 +10,7 @@
 #include "pitchboard/drawing.h"
 #include "pitchboard/part.h"
 
-/* Where the eye is. Each looks along `frame_of_view().w` reversed: w points at the eye. */
+/* Where the eye is: u of its frame to the right, v up, w at the eye. */
 enum view_from {
 	VIEW_PLAN,
 	VIEW_FROM_RIGHT,
@@ -39,16 +39,17 @@ struct view_spec {
 /* One visible straight piece of an edge. */
 struct stroke {
 	struct vec a, b;
-	enum pen pen; /* PEN_OUTLINE, PEN_FINE (joint between pieces lying flush), PEN_EXISTING,
-			 PEN_HIDDEN */
-	const struct part *part;
+	enum pen pen; /* PEN_CUT, PEN_OUTLINE, PEN_EXISTING, PEN_FINE (joint between pieces lying
+			 flush), PEN_HIDDEN */
+	const struct part *part; /* where several share the line, the first of them */
 };
 
-/* What the section plane cuts. */
+/* What the section plane cuts, counter-clockwise; its outline is among the strokes. */
 struct cut_face {
 	const struct vec *points;
 	int n;
 	const struct part *part;
+	int piece; /* alike for all faces of one part in one place */
 };
 
 struct view {
@@ -58,6 +59,7 @@ struct view {
 	const struct cut_face *cuts;
 	int cut_count;
 	struct box box; /* of everything in it */
+	long steps;     /* looks taken at places and faces, to measure how the work grows */
 };
 
 struct view view_make(struct arena *a, const struct part *parts, struct view_spec spec);

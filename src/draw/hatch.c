@@ -1,0 +1,254 @@
+#include "draw/hatch.h"
+
+#include <stdlib.h>
+
+#include "draw/window.h"
+
+/* Less than this on paper is left white (millimetres). */
+#define THIN 1.5
+
+/* Pieces nearer than this touch (millimetres of the house). */
+#define TOUCHING 0.5
+
+enum slope { RISING, FALLING };
+
+struct style {
+	enum slope slope;
+	double spacing; /* on paper; never under 0.7, the least clear space of a copied drawing */
+};
+
+/* The first that no touching piece has is taken. */
+enum { NEW_STYLES = 4, STYLES = 6 };
+static const struct style styles[STYLES] = {
+	{ RISING, 2 },
+	{ FALLING, 2 },
+	{ RISING, 3 },
+	{ FALLING, 3 },
+	{ FALLING, 4.5 }, /* existing work */
+	{ RISING, 4.5 },
+};
+
+/* A cut face on its way from left to right through the view. */
+struct face_box {
+	const struct cut_face *face;
+	struct box box;
+	int order, style;
+};
+
+static struct face_box face_box(const struct cut_face *f, int order)
+{
+	struct box b = { f->points[0].x, f->points[0].y, f->points[0].x, f->points[0].y };
+	for (int i = 1; i < f->n; i++) {
+		b.x0 = fmin(b.x0, f->points[i].x);
+		b.y0 = fmin(b.y0, f->points[i].y);
+		b.x1 = fmax(b.x1, f->points[i].x);
+		b.y1 = fmax(b.y1, f->points[i].y);
+	}
+	return (struct face_box){ f, b, order, 0 };
+}
+
+static int compare_face_boxes(const void *a, const void *b)
+{
+	const struct face_box *p = a, *q = b;
+	if (p->box.x0 != q->box.x0)
+		return p->box.x0 < q->box.x0 ? -1 : 1;
+	return p->order - q->order;
+}
+
+static bool touch(const struct face_box *p, const struct face_box *q)
+{
+	return p->box.x0 <= q->box.x1 + TOUCHING && q->box.x0 <= p->box.x1 + TOUCHING &&
+		p->box.y0 <= q->box.y1 + TOUCHING && q->box.y0 <= p->box.y1 + TOUCHING;
+}
+
+/* The faces to the left that reach as far as the one at hand. */
+struct reaching {
+	const struct face_box **at;
+	int n;
+};
+
+static void reaching_drop(struct reaching *r, double x)
+{
+	int n = 0;
+	for (int i = 0; i < r->n; i++) {
+		if (r->at[i]->box.x1 + TOUCHING >= x)
+			r->at[n++] = r->at[i];
+	}
+	r->n = n;
+}
+
+static int style_for(const struct face_box *f, const struct reaching *r)
+{
+	const struct part *part = f->face->part;
+	bool existing = !part->mark || !part->mark[0];
+	int first = existing ? NEW_STYLES : 0, end = existing ? STYLES : NEW_STYLES;
+	bool taken[STYLES] = { false };
+
+	for (int i = 0; i < r->n; i++) {
+		if (touch(f, r->at[i]))
+			taken[r->at[i]->style] = true;
+	}
+	for (int i = first; i < end; i++) {
+		if (!taken[i])
+			return i;
+	}
+	return first;
+}
+
+/* Gives each face its style, all faces of one piece the same. */
+static void choose_styles(struct arena *a, struct face_box *faces, int n)
+{
+	struct reaching reaching = { NEW_N(a, const struct face_box *, n), 0 };
+	int pieces = 0;
+
+	for (int i = 0; i < n; i++)
+		pieces = faces[i].face->piece >= pieces ? faces[i].face->piece + 1 : pieces;
+	int *style_of = NEW_N(a, int, pieces); /* counted from 1; 0: none yet */
+	for (int i = 0; i < n; i++) {
+		int *style = &style_of[faces[i].face->piece];
+		reaching_drop(&reaching, faces[i].box.x0);
+		if (!*style)
+			*style = style_for(&faces[i], &reaching) + 1;
+		faces[i].style = *style - 1;
+		reaching.at[reaching.n++] = &faces[i];
+	}
+}
+
+/* Measured across the longest side. */
+static double thickness(const struct cut_face *f)
+{
+	struct vec longest = { 0 };
+	for (int i = 0; i < f->n; i++) {
+		struct vec d = vec_sub(f->points[(i + 1) % f->n], f->points[i]);
+		if (vec_length(d) > vec_length(longest))
+			longest = d;
+	}
+	struct vec across = vec_left(vec_unit(longest));
+	double low = vec_dot(f->points[0], across), high = low;
+	for (int i = 1; i < f->n; i++) {
+		low = fmin(low, vec_dot(f->points[i], across));
+		high = fmax(high, vec_dot(f->points[i], across));
+	}
+	return high - low;
+}
+
+/* The lines of one hatch, numbered from the house's origin, and where they meet the outline. */
+struct ruling {
+	struct vec along, across;
+	double spacing;
+	int first, n;     /* lines that may meet the face */
+	int *starts;      /* n + 1: where each line's meetings begin in `meetings` */
+	double *meetings; /* positions along the line */
+};
+
+struct range {
+	int from, to;
+};
+
+/* The lines that an edge meets; one through a corner belongs to the edge that leaves it upward. */
+static struct range range_of(const struct ruling *r, struct vec p, struct vec q)
+{
+	double a = vec_dot(p, r->across) / r->spacing, b = vec_dot(q, r->across) / r->spacing;
+	return (struct range){ (int)ceil(fmin(a, b)), (int)ceil(fmax(a, b)) };
+}
+
+static double meeting(const struct ruling *r, struct vec p, struct vec q, int line)
+{
+	double a = vec_dot(p, r->across), b = vec_dot(q, r->across);
+	double t = (line * r->spacing - a) / (b - a);
+	return vec_dot(vec_add(p, vec_scale(vec_sub(q, p), t)), r->along);
+}
+
+static struct ruling ruling_for(const struct cut_face *f, const struct style *s, double scale)
+{
+	double half = sqrt(0.5);
+	struct ruling r = { .spacing = s->spacing / scale };
+
+	r.along = s->slope == RISING ? vec(half, half) : vec(half, -half);
+	r.across = vec_left(r.along);
+	struct range all = range_of(&r, f->points[0], f->points[0]);
+	for (int i = 0; i < f->n; i++) {
+		struct range e = range_of(&r, f->points[i], f->points[(i + 1) % f->n]);
+		all.from = e.from < all.from ? e.from : all.from;
+		all.to = e.to > all.to ? e.to : all.to;
+	}
+	r.first = all.from;
+	r.n = all.to - all.from;
+	return r;
+}
+
+/* Counts the meetings of each line, then writes them down line by line: the work is that of the
+ * lines drawn, however many corners the face has. */
+static void ruling_meet(struct arena *a, struct ruling *r, const struct cut_face *f)
+{
+	int *filled = NEW_N(a, int, r->n + 1);
+
+	r->starts = NEW_N(a, int, r->n + 1);
+	for (int i = 0; i < f->n; i++) {
+		struct range e = range_of(r, f->points[i], f->points[(i + 1) % f->n]);
+		for (int k = e.from; k < e.to; k++)
+			r->starts[k - r->first + 1]++;
+	}
+	for (int k = 0; k < r->n; k++)
+		r->starts[k + 1] += r->starts[k];
+	r->meetings = NEW_N(a, double, r->starts[r->n] + 1);
+	for (int i = 0; i < f->n; i++) {
+		struct vec p = f->points[i], q = f->points[(i + 1) % f->n];
+		struct range e = range_of(r, p, q);
+		for (int k = e.from; k < e.to; k++) {
+			int line = k - r->first;
+			r->meetings[r->starts[line] + filled[line]++] = meeting(r, p, q, k);
+		}
+	}
+}
+
+static int compare_numbers(const void *a, const void *b)
+{
+	double p = *(const double *)a, q = *(const double *)b;
+	return (p > q) - (p < q);
+}
+
+static struct vec ruling_at(const struct ruling *r, int line, double along)
+{
+	struct vec across = vec_scale(r->across, (r->first + line) * r->spacing);
+	return vec_add(across, vec_scale(r->along, along));
+}
+
+static void ruling_draw(struct drawing *g, const struct ruling *r, int line, struct placing at,
+	const struct box *window)
+{
+	double *m = r->meetings + r->starts[line];
+	int n = r->starts[line + 1] - r->starts[line];
+
+	qsort(m, (size_t)n, sizeof(*m), compare_numbers);
+	for (int i = 0; i + 1 < n; i += 2) {
+		struct segment s = { ruling_at(r, line, m[i]), ruling_at(r, line, m[i + 1]) };
+		s = window_clip(window, s);
+		if (!segment_is_empty(s))
+			draw_line(g, PEN_HATCH, placing_at(at, s.a), placing_at(at, s.b));
+	}
+}
+
+static void hatch_face(struct drawing *g, const struct face_box *f, struct placing at,
+	const struct box *window)
+{
+	if (thickness(f->face) * at.scale < THIN)
+		return;
+	struct ruling r = ruling_for(f->face, &styles[f->style], at.scale);
+	ruling_meet(g->arena, &r, f->face);
+	for (int line = 0; line < r.n; line++)
+		ruling_draw(g, &r, line, at, window);
+}
+
+void hatch_cuts(
+	struct drawing *g, const struct view *v, struct placing at, const struct box *window)
+{
+	struct face_box *faces = NEW_N(g->arena, struct face_box, v->cut_count);
+
+	for (int i = 0; i < v->cut_count; i++)
+		faces[i] = face_box(&v->cuts[i], i);
+	qsort(faces, (size_t)v->cut_count, sizeof(*faces), compare_face_boxes);
+	choose_styles(g->arena, faces, v->cut_count);
+	for (int i = 0; i < v->cut_count; i++)
+		hatch_face(g, &faces[i], at, window);
+}

@@ -1,0 +1,288 @@
+/*
+ * Strokes from traces.
+ *
+ * Pieces that touch draw the same line twice.  Traces are gathered by the line on which they lie;
+ * along each line, between one end of a trace and the next, the strongest wins:
+ *
+ *     cut > outline > existing > fine > hidden
+ *
+ * Where the faces of two pieces lie flush on either side of the line there is only a joint, which
+ * is fine; within one piece there is nothing at all.
+ */
+#include "draw/scene.h"
+
+#include <stdlib.h>
+
+/* Traces are on one line when their directions differ by less than this (radians) ... */
+#define SAME_WAY 1e-6
+
+/* ... and their distances from the origin by less than this. */
+#define SAME_LINE 1e-3
+
+/* Width of the classes by distance from the origin. */
+#define CLASS 0.05
+
+struct line {
+	struct line *next; /* of the same class */
+	struct line *later;
+	struct vec along;
+	double distance;
+	struct trace *first, **tail;
+	int n;
+};
+
+struct lines {
+	struct arena *arena;
+	struct line **classes;
+	unsigned mask;
+	struct line *first, **tail;
+};
+
+static struct line **class_of(const struct lines *l, double distance)
+{
+	long long number = (long long)floor(distance / CLASS);
+	return &l->classes[(unsigned)((unsigned long long)number * 2654435761u >> 8) & l->mask];
+}
+
+static struct line *line_in(struct line *candidates, struct vec along, double distance)
+{
+	for (struct line *c = candidates; c; c = c->next) {
+		if (fabs(c->distance - distance) < SAME_LINE &&
+			fabs(vec_cross(c->along, along)) < SAME_WAY)
+			return c;
+	}
+	return NULL;
+}
+
+static struct line *line_for(struct lines *l, struct vec along, double distance)
+{
+	struct line **below = class_of(l, distance - SAME_LINE);
+	struct line **above = class_of(l, distance + SAME_LINE);
+	struct line *line = line_in(*below, along, distance);
+
+	if (!line && above != below)
+		line = line_in(*above, along, distance);
+	if (line)
+		return line;
+	struct line **own = class_of(l, distance);
+	line = NEW(l->arena, struct line);
+	*line = (struct line){ .next = *own, .along = along, .distance = distance };
+	line->tail = &line->first;
+	*own = line;
+	*l->tail = line;
+	l->tail = &line->later;
+	return line;
+}
+
+static void lines_add(struct lines *l, struct trace *t)
+{
+	struct line *line = line_for(l, t->along, vec_cross(t->along, t->a));
+	t->next = NULL;
+	*line->tail = t;
+	line->tail = &t->next;
+	line->n++;
+}
+
+static void lines_gather(struct lines *l, struct trace *traces)
+{
+	unsigned count = 0, slots = 64;
+
+	for (struct trace *t = traces; t; t = t->next)
+		count++;
+	while (slots < count)
+		slots *= 2;
+	l->mask = slots - 1;
+	l->classes = NEW_N(l->arena, struct line *, slots);
+	l->tail = &l->first;
+	for (struct trace *t = traces, *next; t; t = next) {
+		next = t->next;
+		lines_add(l, t);
+	}
+}
+
+/* The strokes of one piece, in the order in which they come. */
+struct drawn {
+	struct drawn *next;
+	struct stroke stroke;
+	double to; /* where it ends along its line */
+};
+
+struct drawn_list {
+	struct drawn *first, **tail;
+};
+
+struct merger {
+	const struct scene *scene;
+	struct drawn_list *pieces;
+	int n;
+	struct drawn *last; /* on the line at hand */
+};
+
+static int strength(enum pen pen)
+{
+	static const int strengths[PEN_COUNT] = {
+		[PEN_CUT] = 5, [PEN_OUTLINE] = 4, [PEN_EXISTING] = 3, [PEN_FINE] = 2, [PEN_HIDDEN] = 1
+	};
+	return strengths[pen];
+}
+
+/* An end of a trace, in order along the line. */
+struct end {
+	double at;
+	struct vec point;
+	struct trace *trace;
+	int order; /* even: it begins here, odd: it ends here */
+};
+
+static int compare_ends(const void *a, const void *b)
+{
+	const struct end *p = a, *q = b;
+	if (p->at != q->at)
+		return p->at < q->at ? -1 : 1;
+	return p->order - q->order;
+}
+
+/* The traces that run over the stretch at hand. */
+struct over {
+	struct trace **at;
+	int n;
+};
+
+static void over_drop(struct over *o, const struct trace *t)
+{
+	int n = 0;
+	for (int i = 0; i < o->n; i++) {
+		if (o->at[i] != t)
+			o->at[n++] = o->at[i];
+	}
+	o->n = n;
+}
+
+static bool flush(const struct trace *s, const struct trace *t, struct vec middle)
+{
+	if (!s->flush || !t->flush || s->flush_left == t->flush_left)
+		return false;
+	struct plane p = s->flush->plane, q = t->flush->plane;
+	return vec3_length(vec3_sub(s->flush->normal, t->flush->normal)) < SAME_WAY &&
+		fabs(plane_at(p, middle.x, middle.y) - plane_at(q, middle.x, middle.y)) < NEARER;
+}
+
+/* What a trace is worth beside the others of its stretch; 0: nothing. */
+static enum pen pen_beside(const struct over *o, const struct trace *t, struct vec middle)
+{
+	enum pen pen = t->pen;
+
+	if (!t->flush)
+		return pen;
+	for (int i = 0; i < o->n; i++) {
+		if (!flush(t, o->at[i], middle))
+			continue;
+		if (o->at[i]->piece == t->piece)
+			return PEN_COUNT;
+		if (pen != PEN_CUT)
+			pen = PEN_FINE;
+	}
+	return pen;
+}
+
+struct choice {
+	enum pen pen;
+	int piece;
+};
+
+static struct choice choose(const struct over *o, struct vec middle)
+{
+	struct choice best = { PEN_COUNT, 0 };
+	for (int i = 0; i < o->n; i++) {
+		enum pen pen = pen_beside(o, o->at[i], middle);
+		if (pen == PEN_COUNT)
+			continue;
+		int more = best.pen == PEN_COUNT ? 1 : strength(pen) - strength(best.pen);
+		if (more > 0 || (more == 0 && o->at[i]->piece < best.piece))
+			best = (struct choice){ pen, o->at[i]->piece };
+	}
+	return best;
+}
+
+static void draw(struct merger *m, struct choice c, const struct end *from, const struct end *to)
+{
+	struct drawn *last = m->last;
+
+	if (last && last->stroke.pen == c.pen && from->at - last->to < SHORTEST) {
+		last->stroke.b = to->point;
+		last->to = to->at;
+		return;
+	}
+	struct drawn_list *list = &m->pieces[c.piece];
+	struct drawn *d = NEW(m->scene->arena, struct drawn);
+	d->stroke = (struct stroke){
+		from->point, to->point, c.pen, m->scene->pieces[c.piece].part
+	};
+	d->to = to->at;
+	*list->tail = d;
+	list->tail = &d->next;
+	m->last = d;
+	m->n++;
+}
+
+static int line_ends(const struct line *l, struct end *out)
+{
+	int n = 0;
+	for (struct trace *t = l->first; t; t = t->next) {
+		out[n] = (struct end){ vec_dot(t->a, l->along), t->a, t, n };
+		out[n + 1] = (struct end){ vec_dot(t->b, l->along), t->b, t, n + 1 };
+		n += 2;
+	}
+	qsort(out, (size_t)n, sizeof(*out), compare_ends);
+	return n;
+}
+
+static void merge_line(struct merger *m, const struct line *l)
+{
+	struct arena *a = m->scene->arena;
+	struct end *ends = NEW_N(a, struct end, 2 * l->n);
+	struct over over = { NEW_N(a, struct trace *, l->n), 0 };
+	int n = line_ends(l, ends);
+	const struct end *from = NULL;
+
+	m->last = NULL;
+	for (int i = 0; i < n; i++) {
+		const struct end *here = &ends[i];
+		if (from && over.n > 0 && here->at - from->at > SHORTEST) {
+			struct vec middle = vec_scale(vec_add(from->point, here->point), 0.5);
+			struct choice c = choose(&over, middle);
+			if (c.pen != PEN_COUNT)
+				draw(m, c, from, here);
+		}
+		if (!from || here->at - from->at > SHORTEST)
+			from = here;
+		if (here->order % 2 == 0)
+			over.at[over.n++] = here->trace;
+		else
+			over_drop(&over, here->trace);
+	}
+}
+
+static struct strokes in_order(const struct merger *m)
+{
+	struct strokes s = { NEW_N(m->scene->arena, struct stroke, m->n), 0 };
+	for (int i = 0; i < m->scene->piece_count; i++) {
+		for (struct drawn *d = m->pieces[i].first; d; d = d->next)
+			s.at[s.n++] = d->stroke;
+	}
+	return s;
+}
+
+struct strokes strokes_merge(const struct scene *s, struct trace *traces)
+{
+	struct lines lines = { .arena = s->arena };
+	struct merger m = { .scene = s };
+
+	m.pieces = NEW_N(s->arena, struct drawn_list, s->piece_count);
+	for (int i = 0; i < s->piece_count; i++)
+		m.pieces[i].tail = &m.pieces[i].first;
+	lines_gather(&lines, traces);
+	for (const struct line *l = lines.first; l; l = l->later)
+		merge_line(&m, l);
+	return in_order(&m);
+}
