@@ -22,13 +22,13 @@ FUZZ_SECONDS = 300
 Q            = @
 VERSION     := $(shell sed -n 's/.*VERSION "\(.*\)"/\1/p' include/pitchboard/version.h)
 
-# Recursive on purpose: in `make deps demo` pkg-config is not there yet when this page is read.
+# By the shell, not by make: in `make deps demo` pkg-config is not there yet when this page is read.
 PKGS   = cairo cairo-ft cairo-pdf cairo-svg freetype2 yaml-0.1
-CFLAGS_ALL = -std=c17 $(WARN) -ffp-contract=off -fPIC -MMD -MP \
-	-D_POSIX_C_SOURCE=200809L -Iinclude -Isrc -Itests $$(pkg-config --cflags $(PKGS)) $(CFLAGS)
-LIBS   = $$(pkg-config --libs $(PKGS)) -lm
+CPP    = -D_POSIX_C_SOURCE=200809L -Iinclude -Isrc -Itests $$(pkg-config --cflags $(PKGS))
 WARN   = -Wall -Wextra -Wpedantic -Wshadow -Wconversion -Wno-sign-conversion \
 	-Wstrict-prototypes -Wmissing-prototypes -Wvla -Werror
+HOUSE  = -std=c17 $(WARN) -ffp-contract=off -fPIC -MMD -MP $(CPP)
+LIBS   = $$(pkg-config --libs $(PKGS)) -lm
 
 # Each object of a job is an allocation of its own, or the arena hides overruns from the sanitizer.
 SAN    = -O1 -g -fsanitize=address,undefined -fno-sanitize-recover=all -DARENA_BLOCK=0
@@ -67,12 +67,12 @@ $(B)/libpitchboard.so: $(LIBOBJ)
 $(B)/%.o: src/%.c | $(AFTER_DEPS)
 	@echo '  cc    $<'
 	@mkdir -p $(@D)
-	$(Q)$(CC) $(CFLAGS_ALL) -c -o $@ $<
+	$(Q)$(CC) $(HOUSE) $(CFLAGS) -c -o $@ $<
 
 $(B)/tests/%.o: tests/%.c | $(AFTER_DEPS)
 	@echo '  cc    $<'
 	@mkdir -p $(@D)
-	$(Q)$(CC) $(CFLAGS_ALL) -c -o $@ $<
+	$(Q)$(CC) $(HOUSE) $(CFLAGS) -c -o $@ $<
 
 $(UNIT): %: %.o $(B)/libpitchboard.a
 	@echo '  link  $@'
@@ -120,7 +120,7 @@ bench: all
 	@$(MAKE) --no-print-directory -C tests/bench B=$(abspath $(B))
 
 lint: | $(AFTER_DEPS)
-	tests/lint.sh "$(CFLAGS_ALL)"
+	tests/lint.sh "-std=c17 $(CPP)"
 
 format:
 	clang-format -i $$(find src include tests -name '*.[ch]')

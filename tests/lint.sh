@@ -59,10 +59,12 @@ no_match 'comments are /* */' '^[^"]*//' $(echo "$sources" | grep '\.[ch]$')
 
 run 'clang-format' clang-format --dry-run --Werror $sources
 run 'cppcheck' cppcheck --quiet --error-exitcode=1 --std=c11 --inline-suppr -j "$(nproc)" \
-	--enable=warning,performance,portability --suppress=missingIncludeSystem -Iinclude -Isrc src
-run 'clang-tidy' sh -c 'flags=$1; shift
-	printf "%s\n" "$@" | xargs -P "$(nproc)" -n 4 sh -c '\''flags=$1; shift
-		clang-tidy --quiet "$@" -- $flags 2>/dev/null'\'' sh "$flags"' sh "$1" $units
+	--enable=warning,performance,portability --suppress=missingIncludeSystem --suppress=invalidPointerCast -Iinclude -Isrc src
+
+# One file a run: given several, version 14 takes va_start for missing in all but the first.
+run 'clang-tidy' xargs -P "$(nproc)" -I{} clang-tidy --quiet {} -- $1 2>/dev/null <<END
+$units
+END
 
 [ $faults = 0 ] && echo 'lint: clean'
 exit $faults

@@ -11,9 +11,12 @@
 #include <stdio.h>
 #include <string.h>
 
-static const struct command *const commands[] = { &command_draw, &command_keys, &command_new };
-
-#define COUNT(array) (sizeof(array) / sizeof(*(array)))
+static const struct command *const commands[] = {
+	&command_draw,
+	&command_keys,
+	&command_new,
+	NULL,
+};
 
 void complain(const char *fmt, ...)
 {
@@ -31,7 +34,7 @@ static void print_overview(FILE *to)
 	fputs("usage: pitchboard COMMAND ...\n"
 	      "Draws a stair from a job file: dimensioned sheets and full-size templates.\n\n",
 		to);
-	for (size_t i = 0; i < COUNT(commands); i++)
+	for (int i = 0; commands[i]; i++)
 		fprintf(to, "  %-6s %-22s %s\n", commands[i]->name, commands[i]->operands,
 			commands[i]->summary);
 	fputs("\n"
@@ -69,7 +72,7 @@ static int is_help(const char *word)
 
 static const struct command *command_find(const char *name)
 {
-	for (size_t i = 0; i < COUNT(commands); i++)
+	for (int i = 0; commands[i]; i++)
 		if (strcmp(commands[i]->name, name) == 0)
 			return commands[i];
 	return NULL;

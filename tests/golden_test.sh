@@ -1,0 +1,21 @@
+#!/bin/sh
+# What the program makes of the demo jobs, as text about a staircase: a change of any number or
+# any mark is a line in a diff.  `make bless` (BLESS=1) takes what it says now as golden.
+. tests/tap.sh
+
+golden=tests/golden
+
+says_the_same() { # JOB NOUN WANTED
+	"$PITCHBOARD" draw -q --dump="$2" "$1" >"$TMPDIR/now"
+	[ -z "${BLESS:-}" ] || cp "$TMPDIR/now" "$3"
+	[ -s "$TMPDIR/now" ] && diff -u "$3" "$TMPDIR/now"
+}
+
+for job in jobs/*.yaml; do
+	name=$(basename "$job" .yaml)
+	for noun in stair parts drawing; do
+		check "$name: the $noun is as blessed" \
+			says_the_same "$job" $noun "$golden/$name.$noun"
+	done
+done
+plan
