@@ -1,0 +1,44 @@
+/*
+ * An elevation of every side that is open somewhere.
+ */
+#include "sheets/side_view.h"
+
+/* Is any step of this side open? */
+static bool is_open(const struct stair *s, enum view_from from)
+{
+	const struct job_side *side =
+		from == VIEW_FROM_RIGHT ? &s->job->stair.right : &s->job->stair.left;
+
+	return side->kind == SIDE_OPEN;
+}
+
+static struct drawing *draw_side(struct arena *a, const struct sheet_context *c,
+	enum view_from from)
+{
+	const char *title =
+		from == VIEW_FROM_RIGHT ? "Elevation from the right" : "Elevation from the left";
+	struct side_view v = { c, &c->stair->flights[0],
+		view_make(a, c->parts, (struct view_spec){ .from = from }), title };
+	struct sheet s = sheet_begin(a, c, title);
+
+	side_view_notes(&s, &v);
+	struct composed done = sheet_compose(&s, side_view_composition(&v), s.room, SET_CENTRED);
+	s.drawing->scale = scale_letter(a, done.ratio, c->stair->job->about.units);
+	return s.drawing;
+}
+
+static struct drawing *draw(struct arena *a, const struct sheet_context *c)
+{
+	static const enum view_from sides[] = { VIEW_FROM_RIGHT, VIEW_FROM_LEFT };
+	struct drawing *first = NULL, **tail = &first;
+
+	for (int i = 0; i < 2; i++) {
+		if (!is_open(c->stair, sides[i]))
+			continue;
+		*tail = draw_side(a, c, sides[i]);
+		tail = &(*tail)->next;
+	}
+	return first;
+}
+
+const struct sheet_kind sheet_elevation = { "elevation", "S-2", draw };

@@ -1,0 +1,291 @@
+#include "sheets/side_view.h"
+
+#include "draw/bounds.h"
+#include "draw/dimension.h"
+#include "draw/place.h"
+#include "sheets/words.h"
+
+/* One side view being drawn. */
+struct drafting {
+	struct sheet *sheet;
+	const struct side_view *what;
+	const struct stair *stair;
+	const struct flight *flight;
+	struct slope_line nosing;
+	double scale;
+};
+
+/* A point of the flight on paper: the stair climbs to the right seen from its right-hand side, to
+ * the left seen from the other. */
+static struct vec at(const struct drafting *d, double x, double z)
+{
+	struct vec3 p = frame_place(d->flight->frame, vec3(x, 0, z));
+
+	return vec_scale(view_project(d->what->view.spec.from, p), d->scale);
+}
+
+static bool climbs_right(const struct drafting *d)
+{
+	return at(d, 1, 0).x > at(d, 0, 0).x;
+}
+
+static enum dim_side low_side(const struct drafting *d)
+{
+	return climbs_right(d) ? DIM_LEFT : DIM_RIGHT;
+}
+
+static enum dim_side high_side(const struct drafting *d)
+{
+	return climbs_right(d) ? DIM_RIGHT : DIM_LEFT;
+}
+
+/* The face of the top riser; the back of the last tread where that is flush with the floor. */
+static double top_x(const struct drafting *d)
+{
+	return d->flight->total_run;
+}
+
+static double foot_x(const struct drafting *d)
+{
+	return -d->stair->job->treads.nosing;
+}
+
+/* ---- lines over the view ---- */
+
+static void draw_nosing_line(const struct drafting *d)
+{
+	double from = foot_x(d) - d->flight->unit_run * 0.5, to = top_x(d);
+
+	draw_line(d->sheet->drawing, PEN_CENTRE, at(d, from, slope_at(d->nosing, from)),
+		at(d, to, slope_at(d->nosing, to)));
+}
+
+/* Under the stringer, along the pitch: nothing else stands there. */
+static void draw_pitch(const struct drafting *d)
+{
+	struct hand h = d->sheet->hand;
+	struct arena *a = h.g->arena;
+	const struct stair *s = d->stair;
+	double x = top_x(d) * 0.55;
+	double below = s->unit_rise + 1.6 * 12 * MM_PER_INCH + h.letter / d->scale;
+	struct vec p = at(d, x, slope_at(d->nosing, x) - below);
+	double angle = climbs_right(d) ? d->flight->pitch : -d->flight->pitch;
+
+	draw_text_styled(h.g, p, h.letter, angle, ALIGN_MIDDLE, LETTER_REGULAR,
+		arena_printf(a, "pitch %s", angle_letter(a, d->flight->pitch)));
+}
+
+static void draw_headroom(const struct drafting *d)
+{
+	const struct headroom *h = &d->stair->headroom;
+	struct drawing *g = d->sheet->drawing;
+	struct arena *a = g->arena;
+	double letter = d->sheet->hand.letter;
+
+	if (h->state == HEADROOM_NOT_CHECKED)
+		return;
+	struct vec low = at(d, h->x, h->nosing_z), high = at(d, h->x, h->overhead_z);
+	const char *text = arena_printf(a, "headroom %s%s", length_words(a, d->stair, h->least),
+		h->state == HEADROOM_SHORT ? " SHORT" : "");
+	struct spot spots[12];
+	for (int i = 0; i < 12; i++) {
+		double y = high.y - letter * (2.0 + 1.6 * (i / 2));
+		spots[i] = i % 2 ? (struct spot){ vec(low.x + 1.5, y), ALIGN_LEFT }
+				 : (struct spot){ vec(low.x - 1.5, y), ALIGN_RIGHT };
+	}
+	draw_line(g, PEN_DIM, low, high);
+	draw_arrow_head(g, low, vec(0, -1), letter);
+	draw_arrow_head(g, high, vec(0, 1), letter);
+	place_text(g, d->sheet->hand.measure, letter, spots, 12, text);
+}
+
+/* ---- dimensions ---- */
+
+static struct dim_link link_between(double a, double b, double foot_a, double foot_b,
+	const char *text)
+{
+	if (a <= b)
+		return (struct dim_link){ a, b, foot_a, foot_b, text };
+	return (struct dim_link){ b, a, foot_b, foot_a, text };
+}
+
+static void rise_dimensions(struct dims *dims, const struct drafting *d)
+{
+	const struct stair *s = d->stair;
+	struct arena *a = dims->drawing->arena;
+	double *ticks = NEW_N(a, double, s->risers + 1);
+	double foot = at(d, foot_x(d), 0).x, head = at(d, top_x(d), 0).x;
+	bool from_structure = s->job->floors.structural_rise > 0;
+	const char *size = from_structure ? "structural_rise" : "total_rise";
+
+	for (int i = 0; i <= s->risers; i++)
+		ticks[i] = at(d, 0, i * s->unit_rise).y;
+	struct dim_link all = { ticks[0], ticks[s->risers], foot, foot,
+		steps_words(a, s, s->risers, s->unit_rise) };
+	dims_steps(dims, low_side(d), all, ticks, s->risers + 1);
+	all.text = arena_printf(a, "%s total rise%s", length_words(a, s, s->total_rise),
+		from_structure || job_is_measured(s->job, size) ? "" : " VIF");
+	all.foot_a = all.foot_b = head;
+	dims_chain(dims, high_side(d), &all, 1);
+	if (!from_structure)
+		return;
+	double low = at(d, 0, s->lower_structural).y, high = at(d, 0, s->upper_structural).y;
+	struct dim_link structure = { low, high, head, head,
+		arena_printf(a, "%s structure",
+			measured_words(a, s, size, s->job->floors.structural_rise)) };
+	dims_chain(dims, high_side(d), &structure, 1);
+}
+
+static void rail_dimension(struct dims *dims, const struct drafting *d)
+{
+	const struct stair *s = d->stair;
+	const struct step *first = &d->flight->steps[0];
+	double rail = s->job->rail.height, x = first->nosing_x;
+	struct vec low = at(d, x, first->level), high = at(d, x, first->level + rail);
+	const struct dim_link l = { low.y, high.y, low.x, low.x,
+		arena_printf(dims->drawing->arena, "rail %s",
+			length_words(dims->drawing->arena, s, rail)) };
+
+	if (s->job->stair.left.kind == SIDE_OPEN || s->job->stair.right.kind == SIDE_OPEN)
+		dims_chain(dims, low_side(d), &l, 1);
+}
+
+static void run_dimensions(struct dims *dims, const struct drafting *d)
+{
+	const struct stair *s = d->stair;
+	const struct flight *f = d->flight;
+	struct arena *a = dims->drawing->arena;
+	int runs = (int)lround(f->total_run / f->unit_run);
+	double *ticks = NEW_N(a, double, runs + 1);
+	double floor = at(d, 0, 0).y;
+
+	for (int i = 0; i <= runs; i++)
+		ticks[i] = at(d, i * f->unit_run, 0).x;
+	double from = ticks[0], to = ticks[runs];
+	dims_steps(dims, DIM_BELOW,
+		link_between(from, to, floor, at(d, 0, s->lower_structural).y,
+			steps_words(a, s, runs, f->unit_run)),
+		ticks, runs + 1);
+}
+
+static void opening_dimension(struct dims *dims, const struct drafting *d)
+{
+	const struct stair *s = d->stair;
+	const struct headroom *h = &s->headroom;
+	struct arena *a = dims->drawing->arena;
+	double length = s->job->opening.length;
+
+	if (length <= 0)
+		return;
+	double edge = at(d, h->edge_x, 0).x, header = at(d, h->edge_x + length, 0).x;
+	double foot = at(d, 0, s->total_rise).y;
+	struct dim_link l = link_between(edge, header, foot, foot,
+		arena_printf(a, "opening %s", measured_words(a, s, "opening_length", length)));
+	dims_chain(dims, DIM_ABOVE, &l, 1);
+}
+
+/* ---- levels ---- */
+
+static struct box draw_levels(const struct drafting *d, struct box used)
+{
+	struct hand h = d->sheet->hand;
+	struct arena *a = h.g->arena;
+	const struct stair *s = d->stair;
+	bool right = climbs_right(d);
+	struct vec low = vec(right ? used.x1 : used.x0, at(d, 0, 0).y);
+	struct vec high = vec(low.x, at(d, 0, s->total_rise).y);
+	const char *upper = "Upper finished floor", *lower = "Lower finished floor";
+	double wide = measure_width(h.measure, LETTER_REGULAR, h.letter, upper) + h.letter * 3.5;
+
+	draw_level(h, low, right ? LEVEL_RIGHT : LEVEL_LEFT, lower,
+		arena_printf(a, "±%s", length_words(a, s, 0)));
+	draw_level(h, high, right ? LEVEL_RIGHT : LEVEL_LEFT, upper,
+		arena_printf(a, "+%s", length_words(a, s, s->total_rise)));
+	used = box_add(used, vec(low.x + (right ? wide : -wide), low.y - 2 * h.letter));
+	return box_add(used, vec(high.x, high.y + 2 * h.letter));
+}
+
+/* ---- the whole ---- */
+
+static struct box title_and_bar(const struct drafting *d, struct box used)
+{
+	struct hand h = d->sheet->hand;
+	const char *scale = scale_letter(h.g->arena, 1 / d->scale, d->stair->job->about.units);
+	double y = used.y0 - h.letter * 3.6;
+	struct box bar = draw_scale_bar(h, vec(used.x1 - 70, y - h.letter * 2.2), d->scale);
+
+	draw_view_title(h, vec(used.x0, y), d->what->title, scale);
+	return box_join(used, box_join(bar, (struct box){ used.x0, y - h.letter, used.x1, y }));
+}
+
+static struct box compose(struct sheet *s, const void *what, double scale)
+{
+	const struct side_view *v = what;
+	struct drafting d = { s, v, v->context->stair, v->flight,
+		flight_nosing_line(v->context->stair, v->flight), scale };
+	struct box b = v->view.box;
+	struct box around = { b.x0 * scale, b.y0 * scale, b.x1 * scale, b.y1 * scale };
+	struct dims dims = dims_begin(s->drawing, s->hand.measure, s->hand.letter, around);
+
+	view_draw(s->drawing, &v->view, (struct placing){ .scale = scale }, NULL);
+	draw_nosing_line(&d);
+	draw_pitch(&d);
+	rise_dimensions(&dims, &d);
+	rail_dimension(&dims, &d);
+	run_dimensions(&dims, &d);
+	opening_dimension(&dims, &d);
+	struct box used = dims_draw(&dims);
+	used = draw_levels(&d, used);
+	draw_headroom(&d);
+	return title_and_bar(&d, used);
+}
+
+struct composition side_view_composition(const struct side_view *v)
+{
+	return (struct composition){ compose, v, v->view.box };
+}
+
+/* ---- notes ---- */
+
+static int balusters_a_tread(const struct part *parts)
+{
+	int most = 0;
+
+	for (const struct part *p = parts; p; p = p->next)
+		if (p->baluster && p->baluster->place_on_tread > most)
+			most = p->baluster->place_on_tread;
+	return most;
+}
+
+static const char *balustrade_words(struct arena *a, const struct side_view *v)
+{
+	const struct stair *s = v->context->stair;
+	const struct job *job = s->job;
+	int n = balusters_a_tread(v->context->parts);
+	double pitch = n ? v->flight->unit_run / n : 0;
+
+	if (!n)
+		return "";
+	return arena_printf(a,
+		"Rail %s x %s, its top %s plumb above the nosing line. Balusters %s square, %d a "
+		"tread, %s centre to centre, %s clear; the first on each tread has its front in "
+		"line with the riser face. Newels %s square.",
+		length_words(a, s, job->rail.width), length_words(a, s, job->rail.depth),
+		length_words(a, s, job->rail.height), length_words(a, s, job->balusters.section), n,
+		length_words(a, s, pitch), length_words(a, s, pitch - job->balusters.section),
+		length_words(a, s, job->newels.section));
+}
+
+void side_view_notes(struct sheet *s, const struct side_view *v)
+{
+	const struct stair *st = v->context->stair;
+	struct arena *a = s->drawing->arena;
+	const struct note notes[] = {
+		{ "Notes", general_words(a, st) },
+		{ NULL, rounding_words(a, st) },
+		{ "Balustrade", balustrade_words(a, v) },
+		{ "Taken where the job is silent", assumptions_text(a, st->job, SHOWN_ELEVATION) },
+	};
+
+	sheet_notes(s, notes, sizeof(notes) / sizeof(*notes));
+}

@@ -1,0 +1,235 @@
+/*
+ * The two ends of a stringer as they stand in the house, and one step of it.
+ */
+#include "draw/bounds.h"
+#include "draw/clip.h"
+#include "draw/dimension.h"
+#include "draw/shape.h"
+#include "sheets/stringer_sheet.h"
+#include "sheets/words.h"
+
+#define BEYOND 60.0 /* of the house shown round a detail */
+
+static struct box window_on_paper(struct box w, double scale)
+{
+	return (struct box){ w.x0 * scale, w.y0 * scale, w.x1 * scale, w.y1 * scale };
+}
+
+static struct box title_under(struct sheet *s, const struct stringer_subject *t, struct box used,
+	const char *title, double scale)
+{
+	struct arena *a = s->drawing->arena;
+	const char *full = arena_printf(a, "%s %s", t->part->mark, title);
+	const char *written = scale_letter(a, 1 / scale, t->context->stair->job->about.units);
+	double big = s->hand.letter * 1.4;
+
+	draw_view_title(s->hand, vec(used.x0, used.y0 - s->hand.letter * 3.4), full, written);
+	used.y0 -= s->hand.letter * 4.4;
+	used.x1 = fmax(used.x1,
+		used.x0 + 4 + measure_width(s->hand.measure, LETTER_BOLD, big, full) +
+			measure_width(s->hand.measure, LETTER_REGULAR, s->hand.letter, written));
+	return used;
+}
+
+/* ---- foot ---- */
+
+static struct box foot_window(const struct stringer_subject *t)
+{
+	const struct stair *s = t->context->stair;
+	double run = t->flight->unit_run, nosing = s->job->treads.nosing;
+
+	return (struct box){ -nosing - 2 * BEYOND, s->lower_structural - BEYOND,
+		run * 1.5 + s->job->risers.thickness, s->unit_rise * 2 + 10 };
+}
+
+static void foot_dimensions(struct dims *d, const struct stringer_subject *t, double scale)
+{
+	const struct stair *s = t->context->stair;
+	const struct stringer *w = t->part->stringer;
+	struct arena *a = d->drawing->arena;
+	double thickness = s->job->treads.thickness, nose = -s->job->treads.nosing * scale;
+	double cut = (s->unit_rise - thickness) * scale, foot = w->foot_level * scale;
+	double face = s->job->risers.thickness * scale;
+	const struct dim_link rises[] = {
+		{ 0, s->unit_rise * scale, nose, nose, length_words(a, s, w->first_rise_finished) },
+		{ s->unit_rise * scale, 2 * s->unit_rise * scale, nose, nose,
+			length_words(a, s, s->unit_rise) },
+	};
+	const struct dim_link as_cut[] = {
+		{ foot, cut, face, face, length_words(a, s, w->first_rise_cut) },
+	};
+
+	dims_chain(d, DIM_LEFT, rises, 2);
+	if (w->kind != STRINGER_HOUSED)
+		dims_chain(d, DIM_RIGHT, as_cut, 1);
+}
+
+static struct box compose_foot(struct sheet *s, const void *what, double scale)
+{
+	const struct stringer_subject *t = what;
+	struct box window = foot_window(t), used = window_on_paper(window, scale);
+	struct dims d = dims_begin(s->drawing, s->hand.measure, s->hand.letter, used);
+
+	view_draw(s->drawing, &t->section, (struct placing){ .scale = scale }, &window);
+	foot_dimensions(&d, t, scale);
+	return title_under(s, t, dims_draw(&d), "foot", scale);
+}
+
+struct composition stringer_foot(const struct stringer_subject *t)
+{
+	return (struct composition){ compose_foot, t, foot_window(t) };
+}
+
+/* ---- head ---- */
+
+static struct box head_window(const struct stringer_subject *t)
+{
+	const struct stair *s = t->context->stair;
+	double run = t->flight->unit_run, top = t->flight->total_run;
+
+	return (struct box){ top - run * 1.4, s->total_rise - s->unit_rise * 2.4, top + 4 * BEYOND,
+		s->total_rise + BEYOND };
+}
+
+static void head_dimensions(struct dims *d, const struct stringer_subject *t, double scale)
+{
+	const struct stair *s = t->context->stair;
+	struct arena *a = d->drawing->arena;
+	double top = s->total_rise * scale, rise = s->unit_rise * scale;
+	double nose = (t->flight->total_run - s->job->treads.nosing) * scale;
+	const struct dim_link rises[] = {
+		{ top - 2 * rise, top - rise, nose - t->flight->unit_run * scale, nose,
+			length_words(a, s, s->unit_rise) },
+		{ top - rise, top, nose, nose, length_words(a, s, s->unit_rise) },
+	};
+
+	dims_chain(d, DIM_LEFT, rises, 2);
+}
+
+static struct box compose_head(struct sheet *s, const void *what, double scale)
+{
+	const struct stringer_subject *t = what;
+	struct box window = head_window(t), used = window_on_paper(window, scale);
+	struct dims d = dims_begin(s->drawing, s->hand.measure, s->hand.letter, used);
+
+	view_draw(s->drawing, &t->section, (struct placing){ .scale = scale }, &window);
+	head_dimensions(&d, t, scale);
+	return title_under(s, t, dims_draw(&d), "head", scale);
+}
+
+struct composition stringer_head(const struct stringer_subject *t)
+{
+	return (struct composition){ compose_head, t, head_window(t) };
+}
+
+/* ---- one step, on the bench ---- */
+
+/* Two steps in the middle of the piece, where nothing is cut off the plank. */
+static int middle_step(const struct stringer *w)
+{
+	return w->steps / 2;
+}
+
+static struct box step_window(const struct stringer_subject *t)
+{
+	const struct stringer *w = t->part->stringer;
+	struct vec corner = w->inner_corners[middle_step(w)];
+	double step = hypot(w->unit_rise, w->unit_run);
+
+	return (struct box){ corner.x - step * 1.1, 0, corner.x + step * 0.6, w->plank_width };
+}
+
+static void draw_clipped(struct sheet *s, enum pen pen, struct outline o, struct box window,
+	double scale)
+{
+	struct arena *a = s->drawing->arena;
+	struct vec *points = NEW_N(a, struct vec, o.n);
+
+	for (int i = 0; i < o.n; i++)
+		points[i] = o.corners[i].at;
+	struct chain whole = { .points = points, .n = o.n, .closed = 1 };
+	for (struct chain *c = clip_chain(a, window, whole); c; c = c->next) {
+		struct vec *paper = NEW_N(a, struct vec, c->n);
+		for (int i = 0; i < c->n; i++)
+			paper[i] = vec_scale(c->points[i], scale);
+		draw_polyline(s->drawing, pen, paper, c->n);
+	}
+}
+
+/* Square to the edge, from the lower edge to the nearest inner corner: what is left of the plank.
+ */
+static void draw_throat(struct sheet *s, const struct stringer_subject *t, double scale)
+{
+	const struct stringer *w = t->part->stringer;
+	struct vec corner = vec_scale(w->inner_corners[middle_step(w)], scale);
+	double throat = w->throat * scale;
+
+	dim_between(s->drawing, s->hand.letter, vec(corner.x, 0), vec(corner.x, throat),
+		length_words(s->drawing->arena, t->context->stair, w->throat));
+}
+
+static void step_dimensions(struct dims *d, const struct stringer_subject *t, double scale)
+{
+	const struct stair *s = t->context->stair;
+	const struct stringer *w = t->part->stringer;
+	struct arena *a = d->drawing->arena;
+	int i = middle_step(w);
+	double from = w->tread_corners[i > 0 ? i - 1 : 0].x * scale;
+	double to = w->tread_corners[i > 0 ? i : 1].x * scale;
+	const struct dim_link along[] = { { from, to, d->around.y1, d->around.y1,
+		arena_printf(a, "%s a step", inches_words(a, s, (to - from) / scale)) } };
+	const struct dim_link across[] = { { 0, w->plank_width * scale, d->around.x0, d->around.x0,
+		length_words(a, s, w->plank_width) } };
+
+	if (w->steps > 1)
+		dims_chain(d, DIM_ABOVE, along, 1);
+	dims_chain(d, DIM_LEFT, across, 1);
+}
+
+/* The pitch board itself: rise and run standing on the plank's edge. */
+static void draw_cuts(struct sheet *s, const struct stringer_subject *t, double scale)
+{
+	const struct stringer *w = t->part->stringer;
+	const struct stair *st = t->context->stair;
+	struct arena *a = s->drawing->arena;
+	struct vec inner = vec_scale(w->inner_corners[middle_step(w)], scale);
+	struct vec level = vec(-cos(w->pitch), sin(w->pitch)),
+		   plumb = vec(sin(w->pitch), cos(w->pitch));
+	struct vec run = vec_scale(level, w->unit_run * scale / 2);
+	struct vec rise = vec_scale(plumb, w->unit_rise * scale / 2);
+	double off = s->hand.letter * 0.8;
+
+	draw_text_styled(s->drawing, vec_add(vec_add(inner, run), vec_scale(plumb, off)),
+		s->hand.letter, -w->pitch, ALIGN_MIDDLE, LETTER_REGULAR,
+		length_words(a, st, w->unit_run));
+	draw_text_styled(s->drawing, vec_add(vec_add(inner, rise), vec_scale(level, off)),
+		s->hand.letter, PI / 2 - w->pitch, ALIGN_MIDDLE, LETTER_REGULAR,
+		length_words(a, st, w->unit_rise));
+}
+
+static struct box compose_step(struct sheet *s, const void *what, double scale)
+{
+	const struct stringer_subject *t = what;
+	const struct stringer *w = t->part->stringer;
+	struct box window = step_window(t), used = window_on_paper(window, scale);
+	struct dims d = dims_begin(s->drawing, s->hand.measure, s->hand.letter, used);
+
+	draw_clipped(s, PEN_OUTLINE, t->part->outline, window, scale);
+	if (w->far_face.n)
+		draw_clipped(s, PEN_HIDDEN, w->far_face, window, scale);
+	for (const struct feature *f = t->part->features; f; f = f->next)
+		if (f->at.n)
+			draw_clipped(s, PEN_OUTLINE, f->at, window, scale);
+	draw_box(s->drawing, PEN_ABOVE, used);
+	if (w->kind != STRINGER_HOUSED) {
+		draw_throat(s, t, scale);
+		draw_cuts(s, t, scale);
+	}
+	step_dimensions(&d, t, scale);
+	return title_under(s, t, dims_draw(&d), "one step", scale);
+}
+
+struct composition stringer_step(const struct stringer_subject *t)
+{
+	return (struct composition){ compose_step, t, step_window(t) };
+}
