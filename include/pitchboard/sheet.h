@@ -15,17 +15,20 @@ struct sheet_context {
 	const struct stationery *stationery;
 	const struct paper *paper;
 	struct measure measure;
+	const struct drawing *sheets; /* those drawn before: for the cover's index */
 };
 
 /* A kind of sheet lives whole in src/sheets/NAME.c and ends in one row. */
 struct sheet_kind {
-	const char *name;   /* as a set names it: "plan", "elevation", "section", "stringer" */
+	const char *name;   /* as a set names it: "cover", "plan", "elevation", "section",
+			       "stringer" */
 	const char *series; /* "S-1": sheets of it are numbered S-101, S-102 ... */
 	/* A list of its drawings, none where it does not apply. */
 	struct drawing *(*draw)(struct arena *a, const struct sheet_context *c);
 };
 
-extern const struct sheet_kind sheet_plan, sheet_elevation, sheet_section, sheet_stringer;
+extern const struct sheet_kind sheet_cover, sheet_plan, sheet_elevation, sheet_section,
+	sheet_stringer;
 
 /* All drawings that the job's set asks for, numbered, framed and titled, then the templates.
  * NULL in, NULL out; NULL after an error. */

@@ -1,0 +1,197 @@
+/*
+ * The first sheet: what the job is, what was chosen, what must be measured, cautions.
+ */
+#include "draw/bounds.h"
+#include "draw/table.h"
+#include "draw/view.h"
+#include "sheets/compose.h"
+#include "sheets/words.h"
+
+#define GAP 6.0
+
+static const struct table_column pair_columns[] = { { "", ALIGN_LEFT }, { "", ALIGN_LEFT } };
+
+/* ---- tables ---- */
+
+static struct table stair_table(struct arena *a, const struct stair *s)
+{
+	const struct flight *f = &s->flights[0];
+	const char *headroom = s->headroom.state == HEADROOM_NOT_CHECKED
+		? "not checked: no opening given"
+		: arena_printf(a, "%s, wanted %s", length_words(a, s, s->headroom.least),
+			  length_words(a, s, s->job->opening.headroom));
+	const char *rows[] = {
+		"Total rise, finished floors",
+		length_words(a, s, s->total_rise),
+		"Risers",
+		arena_printf(a, "%d of %s", s->risers, length_words(a, s, s->unit_rise)),
+		"Treads",
+		arena_printf(a, "%d of %s", s->treads, length_words(a, s, f->unit_run)),
+		"Total run",
+		length_words(a, s, f->total_run),
+		"Pitch",
+		angle_letter(a, f->pitch),
+		"Twice rise plus run",
+		length_words(a, s, 2 * s->unit_rise + f->unit_run),
+		"Width",
+		length_words(a, s, s->width),
+		"Least headroom",
+		headroom,
+	};
+	const char **cells = NEW_N(a, const char *, sizeof(rows) / sizeof(*rows));
+
+	for (size_t i = 0; i < sizeof(rows) / sizeof(*rows); i++)
+		cells[i] = rows[i];
+	return (struct table){ "The stair", pair_columns, 2, cells,
+		(int)(sizeof(rows) / sizeof(*rows) / 2) };
+}
+
+static struct table options_table(struct arena *a, const struct stair *s)
+{
+	static const struct table_column columns[] = { { "Risers", ALIGN_RIGHT },
+		{ "Rise", ALIGN_RIGHT }, { "Run", ALIGN_RIGHT }, { "Total run", ALIGN_RIGHT },
+		{ "2 rise + run", ALIGN_RIGHT }, { "", ALIGN_LEFT } };
+	const char **cells = NEW_N(a, const char *, 6 * s->option_count + 1);
+
+	for (int i = 0; i < s->option_count; i++) {
+		const struct layout_option *o = &s->options[i];
+		const char **row = cells + 6 * i;
+		row[0] = arena_printf(a, "%d", o->risers);
+		row[1] = length_words(a, s, o->unit_rise);
+		row[2] = length_words(a, s, o->unit_run);
+		row[3] = length_words(a, s, o->total_run);
+		row[4] = length_words(a, s, o->step_sum);
+		row[5] = o->verdict;
+	}
+	return (struct table){ "Layouts weighed", columns, 6, cells, s->option_count };
+}
+
+static struct table revision_table(struct arena *a, const struct job *job)
+{
+	static const struct table_column columns[] = { { "Rev", ALIGN_LEFT },
+		{ "Date", ALIGN_LEFT }, { "By", ALIGN_LEFT }, { "What", ALIGN_LEFT } };
+	const char **cells = NEW_N(a, const char *, 4 * job->revision_count + 1);
+
+	for (int i = 0; i < job->revision_count; i++) {
+		const struct revision *r = &job->revisions[i];
+		const char *row[] = { r->mark, r->date, r->by, r->text };
+		for (int k = 0; k < 4; k++)
+			cells[4 * i + k] = row[k] ? row[k] : "";
+	}
+	return (struct table){ "Revisions", columns, 4, cells, job->revision_count };
+}
+
+static struct table index_table(struct arena *a, const struct drawing *sheets)
+{
+	static const struct table_column columns[] = { { "Sheet", ALIGN_LEFT },
+		{ "Title", ALIGN_LEFT }, { "Scale", ALIGN_LEFT } };
+	int n = 0, i = 0;
+
+	for (const struct drawing *g = sheets; g; g = g->next)
+		n++;
+	const char **cells = NEW_N(a, const char *, 3 * n + 1);
+	for (const struct drawing *g = sheets; g; g = g->next) {
+		cells[i++] = g->id;
+		cells[i++] = g->title;
+		cells[i++] = g->scale ? g->scale : "";
+	}
+	return (struct table){ "Sheets", columns, 3, cells, n };
+}
+
+/* ---- notes ---- */
+
+static const char *measured_text(struct arena *a, const struct job *job)
+{
+	const char *const *names;
+	int n = job_unmeasured(a, job, &names);
+	const char *text = "";
+
+	for (int i = 0; i < n; i++)
+		text = arena_printf(a, "%s%s%s", text, i ? ", " : "", names[i]);
+	if (n > 0)
+		return arena_printf(a,
+			"To be verified in the field (VIF) before anything is made: %s.", text);
+	return "Every site size that was given is marked as measured.";
+}
+
+static const char *material_text(struct arena *a, const struct job *job)
+{
+	const struct job_material *m = &job->material;
+
+	return arena_printf(a, "Treads %s; risers %s; stringers %s; balustrade %s. Finish: %s.",
+		m->treads, m->risers, m->stringers, m->balustrade, m->finish);
+}
+
+static void note_sheet(struct sheet *s)
+{
+	const struct stair *st = s->context->stair;
+	struct arena *a = s->drawing->arena;
+	const struct note notes[] = {
+		{ "Site sizes", measured_text(a, st->job) },
+		{ "Material", material_text(a, st->job) },
+		{ "Cautions", general_words(a, st) },
+		{ NULL,
+			"Codes differ by place; the authority having jurisdiction decides. "
+			"Structure is by a licensed designer where one is required." },
+		{ NULL,
+			"Before cutting into existing work find wiring, pipes and bearing "
+			"members, shore, and keep a safe way up. Mind dust, kickback and short "
+			"pieces." },
+	};
+
+	sheet_notes(s, notes, sizeof(notes) / sizeof(*notes));
+}
+
+/* ---- picture ---- */
+
+static bool is_made(const struct part *p, const void *with)
+{
+	(void)with;
+	return *p->mark;
+}
+
+static struct box compose_picture(struct sheet *s, const void *what, double scale)
+{
+	const struct view *v = what;
+	struct box b = { v->box.x0 * scale, v->box.y0 * scale, v->box.x1 * scale,
+		v->box.y1 * scale };
+
+	view_draw(s->drawing, v, (struct placing){ .scale = scale }, NULL);
+	return b;
+}
+
+/* Tables one under the other from the top right; the width they take. */
+static double draw_tables(struct sheet *s, const struct table *tables, int n)
+{
+	double y = s->room.y1, width = 0;
+
+	for (int i = 0; i < n; i++)
+		if (tables[i].row_count)
+			width = fmax(width, table_size(s->hand, &tables[i]).x1);
+	for (int i = 0; i < n; i++) {
+		if (!tables[i].row_count)
+			continue;
+		struct box b = draw_table(s->hand, vec(s->room.x1 - width, y), &tables[i]);
+		y = b.y0 - GAP;
+	}
+	return width;
+}
+
+static struct drawing *draw(struct arena *a, const struct sheet_context *c)
+{
+	struct sheet s = sheet_begin(a, c, "Job, choices and cautions");
+	const struct stair *st = c->stair;
+	const struct table tables[] = { stair_table(a, st), options_table(a, st),
+		index_table(a, c->sheets), revision_table(a, st->job) };
+	struct view_spec spec = { .from = VIEW_PICTORIAL, .shows = is_made };
+	struct view picture = view_make(a, c->parts, spec);
+
+	note_sheet(&s);
+	struct box room = s.room;
+	room.x1 -= draw_tables(&s, tables, 4) + GAP;
+	sheet_compose(&s, (struct composition){ compose_picture, &picture, picture.box }, room,
+		SET_CENTRED);
+	return s.drawing;
+}
+
+const struct sheet_kind sheet_cover = { "cover", "S-0", draw };

@@ -1,0 +1,118 @@
+/*
+ * The table of sheets, and the set made of it.
+ */
+#include "pitchboard/sheet.h"
+
+#include <string.h>
+
+#include "sheets/frame.h"
+#include "sheets/template.h"
+
+static const struct sheet_kind *const kinds[] = { &sheet_cover, &sheet_plan, &sheet_elevation,
+	&sheet_section, &sheet_stringer };
+
+#define KINDS ((int)(sizeof(kinds) / sizeof(*kinds)))
+
+static const struct sheet_kind *find_kind(const char *name)
+{
+	for (int i = 0; i < KINDS; i++)
+		if (!strcmp(kinds[i]->name, name))
+			return kinds[i];
+	return NULL;
+}
+
+/* S-201, S-202 ... in the order drawn; the file and the SVG are named after the job. */
+static void number(struct arena *a, const struct sheet_kind *kind, const char *stem,
+	struct drawing *sheets)
+{
+	int n = 0;
+
+	for (struct drawing *g = sheets; g; g = g->next) {
+		g->id = arena_printf(a, "%s%02d", kind->series, ++n);
+		g->file = stem;
+		g->svg = arena_printf(a, "%s-%s", stem, g->id);
+	}
+}
+
+static void append(struct drawing **tail, struct drawing *list)
+{
+	while (*tail)
+		tail = &(*tail)->next;
+	*tail = list;
+}
+
+/* The cover lists the other sheets, so it is drawn when they are there and put before them. */
+static struct drawing *draw_set(struct arena *a, const struct sheet_context *c,
+	const struct sheet_set *set, const char *stem)
+{
+	struct drawing *first = NULL, *cover = NULL;
+	struct sheet_context with_index = *c;
+	bool has_cover = false;
+
+	for (int i = 0; i < set->n; i++) {
+		const struct sheet_kind *kind = find_kind(set->sheets[i]);
+		has_cover |= kind == &sheet_cover;
+		if (kind == &sheet_cover)
+			continue;
+		struct drawing *sheets = kind->draw(a, c);
+		number(a, kind, stem, sheets);
+		append(&first, sheets);
+	}
+	with_index.sheets = first;
+	if (has_cover) {
+		cover = sheet_cover.draw(a, &with_index);
+		number(a, &sheet_cover, stem, cover);
+	}
+	append(&cover, first);
+	frames_draw(a, c, cover);
+	return cover;
+}
+
+static const struct paper *job_paper(const struct stationery *st, const struct job *job,
+	const char *key, const char *name, struct diags *d)
+{
+	const struct paper *paper = stationery_paper(st, name);
+
+	if (!paper)
+		diag_error(d, node_pos(job->sheets.src, key), NULL,
+			"no paper \"%s\" in templates/papers.yaml", name);
+	return paper;
+}
+
+/* A set may name only sheets that the table has: found out before anything is drawn. */
+static bool is_sound(const struct job *job, const struct sheet_set *set, struct diags *d)
+{
+	struct pos at = node_pos(job->sheets.src, "set");
+
+	if (!set) {
+		diag_error(d, at, NULL, "no set \"%s\" in templates/sets", job->sheets.set);
+		return false;
+	}
+	for (int i = 0; i < set->n; i++) {
+		if (find_kind(set->sheets[i]))
+			continue;
+		diag_error(d, at, NULL, "the set \"%s\" names a sheet \"%s\", which there is not",
+			set->name, set->sheets[i]);
+		return false;
+	}
+	return true;
+}
+
+const struct drawing *sheets_draw(struct arena *a, const struct stair *s, const struct part *parts,
+	const struct stationery *st, struct measure m, struct diags *d)
+{
+	if (!s || !parts || !st)
+		return NULL;
+	const struct job *job = s->job;
+	const struct sheet_set *set = stationery_set(st, job->sheets.set);
+	const struct paper *paper = job_paper(st, job, "paper", job->sheets.paper, d);
+	const struct paper *tiles =
+		job_paper(st, job, "template_paper", job->sheets.template_paper, d);
+
+	if (!is_sound(job, set, d) || !paper || !tiles)
+		return NULL;
+	struct sheet_context c = { s, parts, st, paper, m, NULL };
+	struct drawing *first = draw_set(a, &c, set, job_stem(a, job));
+	append(&first, templates_draw(a, &c, tiles));
+	return first;
+}
