@@ -1,0 +1,231 @@
+/*
+ * Problems between keys: each alone is fine, together they cannot be.
+ *
+ * A value that could not be read is 0 here and has been complained of.
+ */
+#include <math.h>
+#include <string.h>
+
+#include "read/job_passes.h"
+
+/* Two measurements of the same thing agree within what a tape shows: 1/16 in. */
+#define TAPE_TOLERANCE 1.6
+#define EQUAL_ENOUGH 1e-6
+
+struct check {
+	struct arena *arena;
+	struct diags *diags;
+	const struct job *job;
+	struct lettering lettering;
+};
+
+static const char *letter(const struct check *c, double mm)
+{
+	const char *figure = length_letter(c->arena, c->lettering, mm);
+
+	return c->lettering.units == UNITS_INCHES ? figure
+						  : arena_printf(c->arena, "%s mm", figure);
+}
+
+static void check_version(const struct check *c, int version)
+{
+	if (version > 1)
+		diag_error(c->diags, node_pos(c->job->src, "pitchboard"), NULL,
+			"pitchboard: this program reads version 1 of the format, not %d", version);
+}
+
+static void check_fraction(const struct check *c)
+{
+	const struct job_about *about = &c->job->about;
+	int n = about->fraction;
+	bool fits = about->units == UNITS_INCHES ? n == 8 || n == 16 || n == 32 || n == 64
+						 : n == 1 || n == 2 || n == 10;
+
+	if (n && !fits)
+		diag_error(c->diags, node_pos(about->src, "fraction"),
+			about->units == UNITS_INCHES ? "8, 16, 32 or 64 to the inch"
+						     : "1, 2 or 10 to the millimetre",
+			"job.fraction: %d is no graduation of a rule", n);
+}
+
+static void check_rises(const struct check *c)
+{
+	const struct node *src = c->job->floors.src;
+	bool finished = node_has(src, "total_rise"), structural = node_has(src, "structural_rise");
+
+	if (!src)
+		return;
+	if (finished && structural)
+		diag_error(c->diags, node_pos(src, "structural_rise"), "keep the one you measured",
+			"floors: total_rise and structural_rise cannot both be given");
+	if (!finished && !structural)
+		diag_error(c->diags, node_pos(src, NULL), "finished floor to finished floor",
+			"floors: total_rise is missing (or structural_rise with both finishes)");
+	if (!structural)
+		return;
+	static const char *const finishes[] = { "lower_finish", "upper_finish" };
+	for (int i = 0; i < 2; i++)
+		if (!node_has(src, finishes[i]))
+			diag_error(c->diags, node_pos(src, "structural_rise"),
+				"write 0 where nothing is laid on the structural floor",
+				"floors: structural_rise needs %s too", finishes[i]);
+}
+
+/* Finished to finished; 0 when it could not be read. */
+static double finished_rise(const struct job_floors *f)
+{
+	if (f->total_rise > 0)
+		return f->total_rise;
+	return f->structural_rise > 0 ? f->structural_rise + f->upper_finish - f->lower_finish : 0;
+}
+
+static void check_opening(const struct check *c)
+{
+	const struct job_opening *o = &c->job->opening;
+	double rise = finished_rise(&c->job->floors);
+	double sum = o->floor_thickness + o->ceiling_height;
+
+	if (o->length > 0 && !node_has(o->src, "floor_thickness") &&
+		!node_has(o->src, "ceiling_height"))
+		diag_error(c->diags, node_pos(o->src, "length"),
+			"without it the headroom under the opening's edge cannot be found",
+			"opening: floor_thickness or ceiling_height is missing");
+	if (rise > 0 && o->ceiling_height >= rise)
+		diag_error(c->diags, node_pos(o->src, "ceiling_height"), NULL,
+			"opening.ceiling_height: %s is not below the upper floor at %s",
+			letter(c, o->ceiling_height), letter(c, rise));
+	else if (rise > 0 && o->floor_thickness > 0 && o->ceiling_height > 0 &&
+		fabs(sum - rise) > TAPE_TOLERANCE)
+		diag_error(c->diags, node_pos(o->src, "floor_thickness"),
+			"measure again, or give only one of the two",
+			"opening: ceiling_height and floor_thickness add up to %s, the rise is %s",
+			letter(c, sum), letter(c, rise));
+}
+
+static void check_side(const struct check *c, const struct job_side *side, const char *path)
+{
+	bool limited = node_has(side->src, "from_step") || node_has(side->src, "to_step");
+
+	if (side->kind == SIDE_WALL && limited)
+		diag_error(c->diags, node_pos(side->src, "side"),
+			"write side: open, with from_step and to_step for the open part",
+			"%s: a wall has no open steps", path);
+	else if (side->to_step > 0 && side->from_step > side->to_step)
+		diag_error(c->diags, node_pos(side->src, "to_step"), NULL,
+			"%s: to_step %d lies below from_step %d", path, side->to_step,
+			side->from_step);
+}
+
+static void check_segments(const struct check *c)
+{
+	const struct job_stair *stair = &c->job->stair;
+	static const char hint[] = "this version draws one straight flight";
+	int flights = 0;
+
+	for (int i = 0; i < stair->segment_count; i++) {
+		const struct job_segment *s = &stair->segments[i];
+		if (s->kind != SEGMENT_FLIGHT)
+			diag_error(c->diags, node_pos(s->src, "kind"), hint,
+				"stair.segments: a %s is drawn in a later version",
+				s->kind == SEGMENT_LANDING ? "landing" : "winder");
+		else if (flights++)
+			diag_error(c->diags, node_pos(s->src, "kind"), hint,
+				"stair.segments: a second flight is drawn in a later version");
+	}
+}
+
+static void check_order(const struct check *c, const struct node *src, const char *path,
+	const char *low_key, double low, const char *high_key, double high)
+{
+	if (low <= 0 || high <= 0 || low <= high)
+		return;
+	const char *blame = node_has(src, low_key) ? low_key : high_key;
+	diag_error(c->diags, node_pos(src, blame), NULL, "%s: %s (%s) is more than %s (%s)", path,
+		low_key, letter(c, low), high_key, letter(c, high));
+}
+
+static void check_comfort(const struct check *c)
+{
+	const struct job_comfort *k = &c->job->comfort;
+
+	check_order(c, k->src, "comfort", "least_rise", k->least_rise, "most_rise", k->most_rise);
+	check_order(c, k->src, "comfort", "least_run", k->least_run, "most_run", k->most_run);
+	check_order(c, k->src, "comfort", "step_least", k->step_least, "step_most", k->step_most);
+	check_order(c, k->src, "comfort", "step_least", k->step_least, "step_wanted",
+		k->step_wanted);
+	check_order(c, k->src, "comfort", "step_wanted", k->step_wanted, "step_most", k->step_most);
+	check_order(c, k->src, "comfort", "sum_least", k->sum_least, "sum_most", k->sum_most);
+}
+
+static void check_ascending(const struct check *c, const char *key, const double *list, int n)
+{
+	const struct node *src = c->job->stringers.src;
+
+	if (n == 0)
+		diag_error(c->diags, node_pos(src, key), NULL, "stringers.%s: the list is empty",
+			key);
+	for (int i = 1; i < n; i++) {
+		if (list[i - 1] <= 0 || list[i] <= 0 || list[i] > list[i - 1] + EQUAL_ENOUGH)
+			continue;
+		diag_error(c->diags, node_pos(src, key), "smallest first, each once",
+			"stringers.%s: %s comes after %s", key, letter(c, list[i]),
+			letter(c, list[i - 1]));
+		return;
+	}
+}
+
+static void check_stringers(const struct check *c)
+{
+	const struct job_stringers *s = &c->job->stringers;
+
+	check_ascending(c, "stock_widths", s->stock_widths, s->stock_width_count);
+	check_ascending(c, "stock_lengths", s->stock_lengths, s->stock_length_count);
+	if (s->wall.kind == STRINGER_MITRED)
+		diag_error(c->diags, node_pos(s->wall.src, "kind"),
+			"sawtooth or housed; its mitres would face the wall",
+			"stringers.wall: a mitred stringer belongs at an open side");
+}
+
+static void check_treads(const struct check *c)
+{
+	const struct job_treads *t = &c->job->treads;
+
+	check_order(c, t->src, "treads", "side_overhang", t->side_overhang, "strip_width",
+		t->strip_width);
+	if (t->thickness > 0 && t->nosing_radius > t->thickness / 2 + EQUAL_ENOUGH)
+		diag_error(c->diags, node_pos(t->src, "nosing_radius"), NULL,
+			"treads.nosing_radius: %s is more than half the thickness of %s",
+			letter(c, t->nosing_radius), letter(c, t->thickness));
+	if (c->job->risers.kind == RISER_OPEN && node_has(c->job->risers.src, "thickness"))
+		diag_error(c->diags, node_pos(c->job->risers.src, "thickness"),
+			"leave it out, or write kind: board",
+			"risers: open risers have no thickness");
+}
+
+/* A size that is said to be measured has to be in the job. */
+static void check_measured(const struct check *c)
+{
+	const struct job_measured *m = &c->job->measured;
+
+	for (int i = 0; i < m->size_count; i++)
+		if (*m->sizes[i] && !job_size_is_given(c->job, m->sizes[i]))
+			diag_warning(c->diags, node_pos(m->src, "sizes"), NULL,
+				"measured.sizes: %s is not given in this job", m->sizes[i]);
+}
+
+void job_check(struct arena *a, const struct job_file *f, struct diags *d)
+{
+	struct check c = { a, d, &f->job, job_lettering(&f->job) };
+
+	check_version(&c, f->version);
+	check_fraction(&c);
+	check_rises(&c);
+	check_opening(&c);
+	check_side(&c, &f->job.stair.left, "stair.left");
+	check_side(&c, &f->job.stair.right, "stair.right");
+	check_segments(&c);
+	check_comfort(&c);
+	check_stringers(&c);
+	check_treads(&c);
+	check_measured(&c);
+}

@@ -1,0 +1,63 @@
+#include "pitchboard/job.h"
+
+#include <math.h>
+#include <string.h>
+
+#include "read/job_passes.h"
+
+/* Lengths cannot be read before the unit of a bare number is known. */
+static enum units job_units(const struct node *root)
+{
+	const struct node *n = node_find(node_find(root, "job"), "units");
+
+	if (n && n->kind == NODE_TEXT && strcmp(n->text, "millimetres") == 0)
+		return UNITS_MILLIMETRES;
+	return UNITS_INCHES;
+}
+
+/* What a zero cannot say, and defaults that depend on several keys. */
+static void settle(struct arena *a, struct job *job)
+{
+	struct job_stair *stair = &job->stair;
+	struct job_treads *treads = &job->treads;
+
+	if (!stair->segment_count) {
+		stair->segments = NEW(a, struct job_segment);
+		stair->segments->src = stair->src;
+		stair->segment_count = 1;
+	}
+	if (!node_has(job->stringers.src, "middle_count"))
+		job->stringers.middle_count = -1;
+	if (!node_has(treads->src, "nosing_radius") && treads->thickness > 0)
+		treads->nosing_radius = fmin(treads->nosing_radius, treads->thickness / 2);
+}
+
+/* FNV-1a over 64 bits, folded to 48: enough to tell two prints apart, and no more than that. */
+static const char *fingerprint(struct arena *a, const char *text)
+{
+	unsigned long long hash = 0xcbf29ce484222325ULL;
+
+	for (const unsigned char *p = (const unsigned char *)text; *p; p++)
+		hash = (hash ^ *p) * 0x100000001b3ULL;
+	return arena_printf(a, "%012llx", (hash >> 48 ^ hash) & 0xffffffffffffULL);
+}
+
+const struct job *job_read(struct arena *a, const char *text, struct diags *d)
+{
+	int errors = d->errors;
+	const struct node *root = node_load(a, text, d);
+
+	if (!root)
+		return NULL;
+	struct job_file *f = NEW(a, struct job_file);
+	struct field_reader reader = { a, d, &keys_file, job_units(root) };
+	group_read(&reader, &keys_file, root, f);
+	f->job.file = d->file;
+	f->job.fingerprint = fingerprint(a, text);
+	settle(a, &f->job);
+	job_check(a, f, d);
+	if (d->errors > errors)
+		return NULL;
+	f->job.assumptions = job_assumptions(a, f);
+	return &f->job;
+}

@@ -1,0 +1,23 @@
+/*
+ * The keys of a job file, group by group.
+ */
+#ifndef READ_KEYS_TABLE_H
+#define READ_KEYS_TABLE_H
+
+#include "read/field.h"
+
+/* What the file itself holds: the job, and the version of the format. */
+struct job_file {
+	struct job job;
+	int version;
+};
+
+extern const struct group keys_file;
+
+extern const struct group keys_stringers, keys_treads, keys_risers, keys_newels, keys_rail,
+	keys_balusters, keys_material;
+
+/* Sides on which some step is open; 0 between two walls. */
+int job_open_sides(const struct job *job);
+
+#endif

@@ -1,0 +1,222 @@
+#include "read/suggest.h"
+
+#include <string.h>
+
+enum { LONGEST_WORD = 40, SCOPES_NAMED = 3 };
+
+/* What else the trade calls it.  Typed words are folded first. */
+static const struct {
+	const char *said, *key;
+} synonyms[] = {
+	{ "going", "run" },
+	{ "unit_run", "run" },
+	{ "tread_run", "run" },
+	{ "tread_depth", "run" },
+	{ "unit_rise", "risers" },
+	{ "riser_count", "risers" },
+	{ "riser_height", "risers" },
+	{ "number_of_risers", "risers" },
+	{ "rise", "total_rise" },
+	{ "floor_to_floor", "total_rise" },
+	{ "height", "total_rise" },
+	{ "strings", "stringers" },
+	{ "string", "stringers" },
+	{ "carriage", "stringers" },
+	{ "carriages", "stringers" },
+	{ "banister", "rail" },
+	{ "handrail", "rail" },
+	{ "guard", "rail" },
+	{ "spindles", "balusters" },
+	{ "spindle", "balusters" },
+	{ "pickets", "balusters" },
+	{ "posts", "newels" },
+	{ "post", "newels" },
+	{ "steps", "treads" },
+	{ "going_total", "total_run" },
+	{ "well", "opening" },
+	{ "stairwell", "opening" },
+	{ "flights", "segments" },
+	{ "overhang", "side_overhang" },
+	{ "species", "material" },
+	{ "wood", "material" },
+	{ "address", "site" },
+	{ "customer", "client" },
+	{ "unit", "units" },
+	{ "feet", "inches" },
+	{ "imperial", "inches" },
+	{ "feet_and_inches", "inches" },
+	{ "metric", "millimetres" },
+	{ "mm", "millimetres" },
+	{ "millimeters", "millimetres" },
+	{ "closed", "housed" },
+	{ "routed", "housed" },
+	{ "cut", "sawtooth" },
+	{ "notched", "sawtooth" },
+};
+
+/* Case, hyphens and spaces are no difference. */
+static const char *fold(struct arena *a, const char *word)
+{
+	char *out = arena_strdup(a, word);
+
+	for (char *p = out; *p; p++) {
+		if (*p >= 'A' && *p <= 'Z')
+			*p = (char)(*p - 'A' + 'a');
+		if (*p == '-' || *p == ' ')
+			*p = '_';
+	}
+	return out;
+}
+
+static int least(int a, int b)
+{
+	return a < b ? a : b;
+}
+
+/* Damerau and Levenshtein: letters lost, added, changed, or two swapped. */
+static int distance(const char *a, const char *b)
+{
+	int rows[3][LONGEST_WORD + 1];
+	int n = (int)strlen(a), m = (int)strlen(b);
+
+	if (n > LONGEST_WORD || m > LONGEST_WORD)
+		return LONGEST_WORD;
+	int *before = rows[0], *last = rows[1], *now = rows[2];
+	for (int j = 0; j <= m; j++)
+		last[j] = j;
+	for (int i = 1; i <= n; i++) {
+		now[0] = i;
+		for (int j = 1; j <= m; j++) {
+			int changed = a[i - 1] != b[j - 1];
+			now[j] = least(least(last[j], now[j - 1]) + 1, last[j - 1] + changed);
+			if (i > 1 && j > 1 && a[i - 1] == b[j - 2] && a[i - 2] == b[j - 1])
+				now[j] = least(now[j], before[j - 2] + 1);
+		}
+		int *spare = before;
+		before = last;
+		last = now;
+		now = spare;
+	}
+	return last[m];
+}
+
+/* The nearest word met so far, if any is near enough. */
+struct nearest {
+	const char *typed, *word;
+	int distance;
+};
+
+static struct nearest nearest_to(const char *folded)
+{
+	int reach = (int)strlen(folded) / 3;
+
+	return (struct nearest){ folded, NULL, reach < 1 ? 2 : reach + 1 };
+}
+
+static void consider(struct nearest *best, const char *word)
+{
+	int d = distance(best->typed, word);
+
+	if (d < best->distance) {
+		best->distance = d;
+		best->word = word;
+	}
+}
+
+static const char *did_you_mean(struct arena *a, const char *word)
+{
+	return word ? arena_printf(a, "did you mean \"%s\"?", word) : NULL;
+}
+
+static const char *synonym_in(const struct group *g, const char *folded)
+{
+	for (size_t i = 0; i < sizeof(synonyms) / sizeof(synonyms[0]); i++)
+		if (strcmp(synonyms[i].said, folded) == 0 && field_find(g, synonyms[i].key))
+			return synonyms[i].key;
+	return NULL;
+}
+
+static const char *nearest_in(const struct group *g, const char *folded)
+{
+	struct nearest best = nearest_to(folded);
+
+	for (const struct field *f = g->fields; f->key; f++)
+		consider(&best, f->key);
+	return best.word;
+}
+
+struct scopes {
+	struct arena *arena;
+	const char *names;
+	int count;
+};
+
+/* Every group that knows the key. */
+static void find_scopes(struct scopes *s, const struct group *g, const char *key)
+{
+	if (field_find(g, key) && s->count++ < SCOPES_NAMED)
+		s->names = arena_printf(s->arena, "%s%s%s", s->names, s->count > 1 ? ", " : "",
+			*g->path ? g->path : "the file itself");
+	for (const struct field *f = g->fields; f->key; f++)
+		if (f->group)
+			find_scopes(s, f->group, key);
+}
+
+static const char *list_keys(struct arena *a, const struct group *g)
+{
+	const char *list = "its keys are ";
+
+	for (const struct field *f = g->fields; f->key; f++)
+		list = arena_printf(a, "%s%s%s", list, f == g->fields ? "" : ", ", f->key);
+	return list;
+}
+
+const char *suggest_key(struct arena *a, const struct group *top, const struct group *g,
+	const char *typed)
+{
+	const char *folded = fold(a, typed);
+	struct scopes scopes = { a, "", 0 };
+	const char *word = synonym_in(g, folded);
+
+	if (field_find(g, folded))
+		return did_you_mean(a, folded);
+	find_scopes(&scopes, top, folded);
+	if (scopes.count)
+		return arena_printf(a, "\"%s\" is a key of %s%s", folded, scopes.names,
+			scopes.count > SCOPES_NAMED ? " and others" : "");
+	if (!word)
+		word = nearest_in(g, folded);
+	if (word)
+		return did_you_mean(a, word);
+	return list_keys(a, g);
+}
+
+static const char *list_choices(struct arena *a, const struct choice *choices)
+{
+	const char *list = "";
+
+	for (const struct choice *c = choices; c->word; c++)
+		list = arena_printf(a, "%s%s%s", list,
+			c == choices        ? ""
+				: c[1].word ? ", "
+					    : " or ",
+			c->word);
+	return list;
+}
+
+const char *suggest_choice(struct arena *a, const struct choice *choices, const char *typed)
+{
+	const char *folded = fold(a, typed);
+	struct nearest best = nearest_to(folded);
+
+	for (const struct choice *c = choices; c->word; c++)
+		consider(&best, c->word);
+	for (size_t i = 0; i < sizeof(synonyms) / sizeof(synonyms[0]) && !best.word; i++)
+		for (const struct choice *c = choices; c->word; c++)
+			if (strcmp(synonyms[i].said, folded) == 0 &&
+				strcmp(synonyms[i].key, c->word) == 0)
+				best.word = c->word;
+	if (best.word)
+		return did_you_mean(a, best.word);
+	return arena_printf(a, "one of %s", list_choices(a, choices));
+}

@@ -1,0 +1,14 @@
+/*
+ * The likely mend for a word that is not known.
+ */
+#ifndef READ_SUGGEST_H
+#define READ_SUGGEST_H
+
+#include "read/field.h"
+
+const char *suggest_key(struct arena *a, const struct group *top, const struct group *g,
+	const char *typed);
+
+const char *suggest_choice(struct arena *a, const struct choice *choices, const char *typed);
+
+#endif

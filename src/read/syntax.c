@@ -1,0 +1,264 @@
+#include "read/syntax.h"
+
+#include <stdbool.h>
+#include <string.h>
+
+#include "read/place.h"
+
+struct site {
+	struct arena *arena;
+	const char *text;
+	struct syntax_fault fault;
+};
+
+struct complaint {
+	struct pos at;
+	const char *text, *hint;
+};
+
+static bool speaks_of(const char *words, const char *of)
+{
+	return words && strstr(words, of);
+}
+
+static const char *line_start(const struct site *s, const char *p)
+{
+	const char *start = text_start(s->text);
+
+	while (p > start && p[-1] != '\n')
+		p--;
+	return p;
+}
+
+/* What stands behind the first "key: " of the line, as typed. */
+static const char *value_on_line(const struct site *s, struct pos at)
+{
+	const char *line = text_at(s->text, (struct pos){ at.line, 1 });
+	size_t length = strcspn(line, "\r\n");
+	const char *copy = arena_strndup(s->arena, line, length);
+	const char *colon = strstr(copy, ": ");
+
+	if (!colon)
+		return copy;
+	return colon + 2 + strspn(colon + 2, " ");
+}
+
+/* 'text', with every ' in it doubled, as YAML wants it. */
+static const char *quoted(struct arena *a, const char *value)
+{
+	char *out = NEW_N(a, char, strlen(value) * 2 + 3);
+	char *end = out;
+
+	*end++ = '\'';
+	for (; *value; value++) {
+		if (*value == '\'')
+			*end++ = '\'';
+		*end++ = *value;
+	}
+	*end = '\'';
+	return out;
+}
+
+static const char *quote_it(const struct site *s, struct pos at)
+{
+	return arena_printf(s->arena, "quote it: %s", quoted(s->arena, value_on_line(s, at)));
+}
+
+static bool stands_behind_a_quote(const struct site *s, struct pos at)
+{
+	const char *p = text_at(s->text, at);
+
+	while (p > line_start(s, p) && p[-1] == ' ')
+		p--;
+	return p > line_start(s, p) && (p[-1] == '"' || p[-1] == '\'');
+}
+
+/* "7 5/8"": the inch mark is the quote's end, and the quote behind it opens another. */
+static struct complaint closed_by_a_mark(const struct site *s, struct pos at)
+{
+	const char *value = value_on_line(s, at);
+	size_t n = strlen(value);
+	bool inch = *value == '"';
+	const char *inner = n > 2 && value[n - 1] == *value
+		? arena_strndup(s->arena, value + 1, n - 2)
+		: value + 1;
+
+	if (!strchr(inner, *value) && value[n - 1] != *value)
+		return (struct complaint){ at, "text goes on after its closing quote",
+			quote_it(s, at) };
+	return (struct complaint){ at,
+		inch ? "the inch mark closed the quote" : "the foot mark closed the quote",
+		arena_printf(s->arena, "leave the outer quotes out: %s", inner) };
+}
+
+static struct complaint say_open_quote(const struct site *s)
+{
+	struct pos at = s->fault.context_at;
+
+	if (stands_behind_a_quote(s, at))
+		return closed_by_a_mark(s, at);
+	return (struct complaint){ at, "this quote is never closed", "close it on the same line" };
+}
+
+static struct complaint say_expected_key(const struct site *s)
+{
+	struct pos at = s->fault.at;
+	const char *p = text_at(s->text, at);
+
+	if (stands_behind_a_quote(s, at))
+		return closed_by_a_mark(s, at);
+	if (*p == ']' || *p == '}')
+		return (struct complaint){ at, "this bracket was never opened", NULL };
+	if (*p == '-' && (p[1] == ' ' || p[1] == '\n'))
+		return (struct complaint){ at, "a list entry stands where a key was expected",
+			"indent the list under its key" };
+	return (struct complaint){ at, "this line's indentation fits no group above it",
+		"keys of one group stand exactly under each other" };
+}
+
+static bool has_earlier_colon(const struct site *s)
+{
+	const char *p = text_at(s->text, s->fault.at);
+
+	for (const char *q = line_start(s, p); q < p; q++)
+		if (q[0] == ':' && q[1] == ' ')
+			return true;
+	return false;
+}
+
+static struct complaint say_unexpected_colon(const struct site *s)
+{
+	struct pos at = s->fault.at;
+	struct pos above = { at.line - 1, 1 };
+
+	if (has_earlier_colon(s))
+		return (struct complaint){ at,
+			"a text with a colon and a space in it must be quoted", quote_it(s, at) };
+	const char *line = text_at(s->text, above);
+	if (memchr(line, ':', strcspn(line, "\r\n")))
+		return (struct complaint){ at,
+			"this line is indented deeper than the key above it, which has its value",
+			"keys of one group stand exactly under each other" };
+	return (struct complaint){ at,
+		arena_printf(s->arena, "line %d has no colon, so this one runs on from it",
+			at.line - 1),
+		"a key, a colon, a space, then the value" };
+}
+
+static struct complaint say_bad_start(const struct site *s)
+{
+	struct pos at = s->fault.at;
+	const char *p = text_at(s->text, at);
+
+	if (*p == '\t')
+		return (struct complaint){ at, "a tab cannot indent a line", "use spaces" };
+	return (struct complaint){ at,
+		arena_printf(s->arena, "a value cannot begin with %c", *p ? *p : ' '),
+		quote_it(s, at) };
+}
+
+static struct complaint say_block_text(const struct site *s)
+{
+	struct pos at = s->fault.context_at;
+
+	return (struct complaint){ at,
+		arena_printf(s->arena, "a value cannot begin with %c", *text_at(s->text, at)),
+		quote_it(s, at) };
+}
+
+static struct complaint say_dash(const struct site *s)
+{
+	return (struct complaint){ s->fault.at,
+		"a dash and a space begin a list entry, which cannot stand here",
+		"put list entries on lines of their own; quote a text that begins with a dash" };
+}
+
+static struct complaint say_escape(const struct site *s)
+{
+	return (struct complaint){ s->fault.at, "inside \" \" a backslash has a meaning of its own",
+		"use single quotes: ' '" };
+}
+
+static struct complaint say_open_bracket(const struct site *s)
+{
+	struct pos at = s->fault.context_at;
+	char open = *text_at(s->text, at);
+
+	return (struct complaint){ at, arena_printf(s->arena, "this %c is never closed", open),
+		open == '[' ? "close it with ]" : "close it with }" };
+}
+
+static struct complaint say_no_colon(const struct site *s)
+{
+	return (struct complaint){ s->fault.context_at,
+		"this line has no colon with a space after it",
+		"a key, a colon, a space, then the value" };
+}
+
+static struct complaint say_control(const struct site *s)
+{
+	return (struct complaint){ s->fault.at, "an invisible control character stands here",
+		"delete it" };
+}
+
+static struct complaint say_encoding(const struct site *s)
+{
+	return (struct complaint){ s->fault.at, "this character is not UTF-8",
+		"save the file as UTF-8" };
+}
+
+static struct complaint say_tab(const struct site *s)
+{
+	return (struct complaint){ s->fault.at, "a tab cannot indent a line", "use spaces" };
+}
+
+static struct complaint say_second_document(const struct site *s)
+{
+	return (struct complaint){ s->fault.at, "the job ended above this line",
+		"one file holds one job" };
+}
+
+/* The parser's words, and what they mean to whoever typed the file.  First match wins. */
+static const struct {
+	const char *problem, *context; /* "": whatever it is */
+	struct complaint (*say)(const struct site *s);
+} rows[] = {
+	{ "unexpected end of stream", "quoted scalar", say_open_quote },
+	{ "document indicator", "quoted scalar", say_open_quote },
+	{ "did not find expected key", "", say_expected_key },
+	{ "did not find expected '-' indicator", "", say_expected_key },
+	{ "mapping values are not allowed", "", say_unexpected_colon },
+	{ "cannot start any token", "", say_bad_start },
+	{ "tab character", "", say_tab },
+	{ "expected comment or line break", "block scalar", say_block_text },
+	{ "block sequence entries", "", say_dash },
+	{ "escape character", "", say_escape },
+	{ "expected ',' or", "", say_open_bracket },
+	{ "could not find expected ':'", "", say_no_colon },
+	{ "control characters", "", say_control },
+	{ "UTF-8", "", say_encoding },
+	{ "Unicode", "", say_encoding },
+	{ "expected <document start>", "", say_second_document },
+};
+
+static struct complaint say(const struct site *s)
+{
+	const struct syntax_fault *f = &s->fault;
+
+	for (size_t i = 0; i < sizeof(rows) / sizeof(rows[0]); i++)
+		if (speaks_of(f->problem, rows[i].problem) &&
+			(!*rows[i].context || speaks_of(f->context, rows[i].context)))
+			return rows[i].say(s);
+	return (struct complaint){ f->at,
+		arena_printf(s->arena, "this is not YAML: %s%s%s", f->context ? f->context : "",
+			f->context ? ", " : "", f->problem ? f->problem : "no memory"),
+		NULL };
+}
+
+void syntax_complain(struct diags *d, const char *text, struct syntax_fault fault)
+{
+	struct site site = { d->arena, text, fault };
+	struct complaint c = say(&site);
+
+	diag_error(d, c.at, c.hint, "%s", c.text);
+}
