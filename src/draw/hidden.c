@@ -129,21 +129,23 @@ static bool runs_back(struct vec d)
 	return fabs(d.x) < NEAR_ENOUGH ? d.y < 0 : d.x < 0;
 }
 
-/* The edge as a trace over its whole length. */
+static const struct face *toward_eye(const struct face *f)
+{
+	return f->facing == FACING_EYE ? f : NULL;
+}
+
+/* The edge as a trace, its ends still open. */
 static struct trace trace_of(const struct edge *e)
 {
-	struct vec a = vec(e->a.x, e->a.y), b = vec(e->b.x, e->b.y);
-	struct vec along = vec_unit(vec_sub(b, a));
-	bool left = e->left->facing == FACING_EYE, right = e->right->facing == FACING_EYE;
-	struct trace t = { .along = along, .pen = e->pen, .piece = e->piece };
+	struct trace t = { .pen = e->pen, .piece = e->piece };
 
-	if (left != right) {
-		t.flush = left ? e->left : e->right;
-		t.flush_left = left;
-	}
-	if (runs_back(along)) {
-		t.along = vec_scale(along, -1);
-		t.flush_left = !t.flush_left;
+	t.along = vec_unit(vec(e->b.x - e->a.x, e->b.y - e->a.y));
+	t.left = toward_eye(e->left);
+	t.right = toward_eye(e->right);
+	if (runs_back(t.along)) {
+		t.along = vec_scale(t.along, -1);
+		t.left = toward_eye(e->right);
+		t.right = toward_eye(e->left);
 	}
 	return t;
 }
@@ -180,7 +182,6 @@ static void trace_edge(struct tracer *r, const struct edge *e, const struct span
 	double t = 0;
 
 	behind.pen = PEN_HIDDEN;
-	behind.flush = NULL;
 	for (int i = 0; i < hidden->n; i++) {
 		trace_span(r, e, seen, t, hidden->at[i].from);
 		t = hidden->at[i].to;

@@ -6,8 +6,8 @@
  *
  *     cut > outline > existing > fine > hidden
  *
- * Where the faces of two pieces lie flush on either side of the line there is only a joint, which
- * is fine; within one piece there is nothing at all.
+ * Where the faces of two pieces meet in the line, as in a flush joint or the mitre of a nosing, it
+ * is only a joint, which is fine; where they are faces of one piece there is nothing at all.
  */
 #include "draw/scene.h"
 
@@ -18,6 +18,12 @@
 
 /* ... and their distances from the origin by less than this. */
 #define SAME_LINE 1e-3
+
+/* Cosines of the angle between two faces: above this they are one flat face ... */
+#define FLAT (1 - 1e-9)
+
+/* ... and below this they make a corner, though it may be mitred of two pieces. */
+#define CORNER 0.1
 
 /* Width of the classes by distance from the origin. */
 #define CLASS 0.05
@@ -158,50 +164,83 @@ static void over_drop(struct over *o, const struct trace *t)
 	o->n = n;
 }
 
-static bool flush(const struct trace *s, const struct trace *t, struct vec middle)
-{
-	if (!s->flush || !t->flush || s->flush_left == t->flush_left)
-		return false;
-	struct plane p = s->flush->plane, q = t->flush->plane;
-	return vec3_length(vec3_sub(s->flush->normal, t->flush->normal)) < SAME_WAY &&
-		fabs(plane_at(p, middle.x, middle.y) - plane_at(q, middle.x, middle.y)) < NEARER;
-}
+/* Between one end of a trace and the next. */
+struct stretch {
+	struct vec a, b, along;
+};
 
-/* What a trace is worth beside the others of its stretch; 0: nothing. */
-static enum pen pen_beside(const struct over *o, const struct trace *t, struct vec middle)
-{
-	enum pen pen = t->pen;
-
-	if (!t->flush)
-		return pen;
-	for (int i = 0; i < o->n; i++) {
-		if (!flush(t, o->at[i], middle))
-			continue;
-		if (o->at[i]->piece == t->piece)
-			return PEN_COUNT;
-		if (pen != PEN_CUT)
-			pen = PEN_FINE;
-	}
-	return pen;
-}
-
-struct choice {
-	enum pen pen;
+/* A face that ends in the line, and whose it is. */
+struct bank {
+	const struct face *face; /* NULL: none, something further off is seen there */
 	int piece;
 };
 
-static struct choice choose(const struct over *o, struct vec middle)
+static bool comes_up_to(const struct face *f, const struct face *top, struct stretch at)
 {
-	struct choice best = { PEN_COUNT, 0 };
+	return fabs(plane_at(f->plane, at.a.x, at.a.y) - plane_at(top->plane, at.a.x, at.a.y)) < NEARER &&
+		fabs(plane_at(f->plane, at.b.x, at.b.y) - plane_at(top->plane, at.b.x, at.b.y)) < NEARER;
+}
+
+static double rise_toward(const struct face *f, struct vec way)
+{
+	return f->plane.dx * way.x + f->plane.dy * way.y;
+}
+
+/* Of two faces that end in the line on the same side, the one that comes nearer is seen. */
+static struct bank bank_seen(
+	struct bank best, const struct face *f, int piece, struct stretch at, struct vec way)
+{
+	if (!f)
+		return best;
+	if (best.face && (!comes_up_to(f, best.face, at) ||
+				 rise_toward(f, way) <= rise_toward(best.face, way)))
+		return best;
+	return (struct bank){ f, piece };
+}
+
+/* What is seen on either side decides what the line is. */
+static enum pen pen_between(enum pen pen, struct bank left, struct bank right, struct stretch at)
+{
+	if (!left.face || !right.face || !comes_up_to(left.face, right.face, at))
+		return pen;
+	double bend = vec3_dot(left.face->normal, right.face->normal);
+	if (left.piece == right.piece)
+		return bend > FLAT ? PEN_COUNT : pen;
+	return bend > CORNER && pen != PEN_CUT ? PEN_FINE : pen;
+}
+
+struct choice {
+	enum pen pen; /* PEN_COUNT: no line */
+	int piece;
+};
+
+static struct choice stronger(struct choice c, const struct trace *t)
+{
+	int more = c.pen == PEN_COUNT ? 1 : strength(t->pen) - strength(c.pen);
+	if (more > 0 || (more == 0 && t->piece < c.piece))
+		return (struct choice){ t->pen, t->piece };
+	return c;
+}
+
+static struct choice choose(const struct over *o, struct stretch at)
+{
+	struct choice seen = { PEN_COUNT, 0 }, hidden = seen;
+	struct bank left = { 0 }, right = { 0 };
+
 	for (int i = 0; i < o->n; i++) {
-		enum pen pen = pen_beside(o, o->at[i], middle);
-		if (pen == PEN_COUNT)
+		const struct trace *t = o->at[i];
+		if (t->pen == PEN_HIDDEN) {
+			hidden = stronger(hidden, t);
 			continue;
-		int more = best.pen == PEN_COUNT ? 1 : strength(pen) - strength(best.pen);
-		if (more > 0 || (more == 0 && o->at[i]->piece < best.piece))
-			best = (struct choice){ pen, o->at[i]->piece };
+		}
+		seen = stronger(seen, t);
+		left = bank_seen(left, t->left, t->piece, at, vec_left(at.along));
+		right = bank_seen(
+			right, t->right, t->piece, at, vec_scale(vec_left(at.along), -1));
 	}
-	return best;
+	if (seen.pen != PEN_COUNT)
+		seen.pen = pen_between(seen.pen, left, right, at);
+	return seen.pen != PEN_COUNT ? seen : hidden;
 }
 
 static void draw(struct merger *m, struct choice c, const struct end *from, const struct end *to)
@@ -249,8 +288,8 @@ static void merge_line(struct merger *m, const struct line *l)
 	for (int i = 0; i < n; i++) {
 		const struct end *here = &ends[i];
 		if (from && over.n > 0 && here->at - from->at > SHORTEST) {
-			struct vec middle = vec_scale(vec_add(from->point, here->point), 0.5);
-			struct choice c = choose(&over, middle);
+			struct stretch at = { from->point, here->point, l->along };
+			struct choice c = choose(&over, at);
 			if (c.pen != PEN_COUNT)
 				draw(m, c, from, here);
 		}

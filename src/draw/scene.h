@@ -148,10 +148,8 @@ struct trace {
 	struct vec along; /* unit, of the whole edge; to the right, or up where it is plumb */
 	enum pen pen;
 	int piece;
-	/* Where only one of the faces beside it is turned to the eye, that one may lie flush with
-	 * that of another piece; NULL: it cannot. */
-	const struct face *flush;
-	bool flush_left; /* that face is left of `along` */
+	/* The faces that end in it, as seen along it; NULL: not turned to the eye. */
+	const struct face *left, *right;
 };
 
 struct traces {
