@@ -1,0 +1,198 @@
+#include "sheets/template_cover.h"
+
+#include "draw/table.h"
+
+#define TITLE_LETTER 5.0
+#define TABLE_GAP 4.0
+
+double cover_heading(
+	const struct template_sheets *s, struct page *page, struct vec top, const char *title)
+{
+	const char *const lines[] = { s->words.job, s->words.piece, s->words.plank, s->words.face,
+		s->words.edges };
+	double y = top.y - TITLE_LETTER;
+
+	page_text(page, vec(top.x, y), ALIGN_LEFT, TURN_LEVEL,
+		(struct wording){ arena_printf(s->arena, "%s: %s", words_full_size, title),
+			TITLE_LETTER, LETTER_BOLD });
+	y -= 3;
+	for (int i = 0; i < 5; i++) {
+		y -= TEMPLATE_PITCH;
+		page_text(page, vec(top.x, y), ALIGN_LEFT, TURN_LEVEL,
+			(struct wording){ lines[i], TEMPLATE_LETTER, LETTER_REGULAR });
+	}
+	return y - 4;
+}
+
+/* Pattern to map. */
+struct map {
+	struct page *page;
+	const struct tiling *tiling;
+	struct vec low; /* of the whole grid, on the pattern */
+	struct vec at;  /* the same on paper */
+	double scale;
+};
+
+static struct vec on_map(const struct map *m, struct vec p)
+{
+	return vec_add(m->at, vec_scale(vec_sub(p, m->low), m->scale));
+}
+
+static void map_sheet(const struct map *m, struct tile at)
+{
+	struct box own = tile_own(m->tiling, at);
+	struct vec low = on_map(m, vec(own.x0, own.y0)), high = on_map(m, vec(own.x1, own.y1));
+	struct box b = { low.x, low.y, high.x, high.y };
+
+	page_box(m->page, PEN_GUIDE, b);
+	if (tile_is_printed(m->tiling, at))
+		return;
+	page_line(m->page, PEN_GUIDE, low, high);
+	page_line(m->page, PEN_GUIDE, vec(low.x, high.y), vec(high.x, low.y));
+}
+
+/* Lettered last, clear of the lines where there is room. */
+static void map_name(const struct map *m, struct tile at)
+{
+	struct box own = tile_own(m->tiling, at);
+	struct vec low = on_map(m, vec(own.x0, own.y0)), high = on_map(m, vec(own.x1, own.y1));
+	struct vec middle = vec_scale(vec_add(low, high), 0.5);
+	struct wording name = { tile_name(m->page->arena, m->tiling, at), TEMPLATE_LETTER,
+		LETTER_BOLD };
+	struct wish wish = { middle, fmax(high.x - low.x, high.y - low.y) / 2,
+		{ low.x, low.y, high.x, high.y } };
+
+	if (box_is_empty(page_words(m->page, wish, TURN_LEVEL, &name, 1)))
+		page_text(m->page, vec(middle.x, middle.y - TEMPLATE_LETTER / 2), ALIGN_MIDDLE,
+			TURN_LEVEL, name);
+}
+
+static void map_pattern(const struct map *m)
+{
+	for (const struct pattern_line *l = m->tiling->pattern->lines; l; l = l->next) {
+		struct vec *points = NEW_N(m->page->arena, struct vec, l->chain.n);
+		for (int i = 0; i < l->chain.n; i++)
+			points[i] = on_map(m, l->chain.points[i]);
+		if (l->pen == PEN_TEMPLATE)
+			page_chain(m->page, PEN_FINE,
+				(struct chain){ NULL, points, l->chain.n, l->chain.closed });
+	}
+}
+
+static struct map map_in(struct page *page, struct box room, const struct tiling *t)
+{
+	struct box first = tile_window(t, (struct tile){ 0, 0 });
+	struct box last = tile_window(t, (struct tile){ t->columns - 1, t->rows - 1 });
+	struct map m = { page, t, vec(first.x0, last.y0), vec(room.x0, 0), 0 };
+
+	m.scale = fmin(0.25, fmin(box_width(room) / (last.x1 - first.x0),
+				     box_height(room) / (first.y1 - last.y0)));
+	m.at.y = room.y1 - (first.y1 - last.y0) * m.scale;
+	return m;
+}
+
+void draw_map(struct page *page, struct box room, const struct tiling *t)
+{
+	struct map m = map_in(page, room, t);
+
+	map_pattern(&m);
+	for (int i = 0; i < t->columns * t->rows; i++)
+		map_sheet(&m, (struct tile){ i % t->columns, i / t->columns });
+	for (int i = 0; i < t->columns * t->rows; i++)
+		if (t->printed[i])
+			map_name(&m, (struct tile){ i % t->columns, i / t->columns });
+}
+
+const char *joining_order(struct arena *a, const struct tiling *t)
+{
+	const char *text = "";
+
+	for (int row = 0; row < t->rows; row++) {
+		const char *names = "";
+		for (int column = 0; column < t->columns; column++) {
+			struct tile at = { column, row };
+			if (tile_is_printed(t, at))
+				names = arena_printf(a, "%s%s%s", names, *names ? ", " : "",
+					tile_name(a, t, at));
+		}
+		text = arena_printf(a, "%s%s%s", text, *text ? "; then " : "", names);
+	}
+	return text;
+}
+
+static const struct table_column columns[] = {
+	{ "No.", ALIGN_RIGHT },
+	{ "Corner", ALIGN_LEFT },
+	{ "Along", ALIGN_RIGHT },
+	{ "Across", ALIGN_RIGHT },
+};
+
+static struct table positions_table(struct arena *a, struct positions p, int first, int rows)
+{
+	int n = p.n - first < rows ? p.n - first : rows;
+	const char **cells = NEW_N(a, const char *, 4 * n);
+
+	for (int i = 0; i < n; i++) {
+		const struct position *q = &p.position[first + i];
+		const char *row[] = { arena_printf(a, "%d", q->number), q->what, q->along, q->across };
+		for (int k = 0; k < 4; k++)
+			cells[4 * i + k] = row[k];
+	}
+	return (struct table){ NULL, columns, 4, cells, n };
+}
+
+int draw_positions(struct page *page, struct box room, int rows, struct positions p, int first)
+{
+	struct hand h = { page->drawing, page->measure, TEMPLATE_LETTER };
+	double x = room.x0;
+
+	while (first < p.n) {
+		struct table t = positions_table(page->arena, p, first, rows);
+		if (x > room.x0 && x + table_size(h, &t).x1 > room.x1)
+			break;
+		x = draw_table(h, vec(x, room.y1), &t).x1 + TABLE_GAP;
+		first += t.row_count;
+	}
+	return first;
+}
+
+double positions_width(const struct template_sheets *s, int rows, struct positions p)
+{
+	struct hand h = { NULL, s->job->context->measure, TEMPLATE_LETTER };
+	double width = 0;
+
+	for (int first = 0; first < p.n; first += rows) {
+		struct table t = positions_table(s->arena, p, first, rows);
+		width += table_size(h, &t).x1 + TABLE_GAP;
+	}
+	return width;
+}
+
+static const char words_positions[] =
+	"Along: from the lower end of the plank. Across: from its lower edge, square to it. Each "
+	"position is measured from the same end, so that no rounding adds up. The number stands beside "
+	"the corner on the template.";
+
+struct drawing *position_pages(const struct template_sheets *s)
+{
+	struct arena *a = s->arena;
+	struct lettering l = job_lettering(s->job->context->stair->job);
+	struct positions p = pattern_positions(a, s->job->part, l);
+	struct drawing *list = NULL, **tail = &list;
+
+	for (int first = 0; first < p.n;) {
+		struct page page = sheet_begin(s,
+			arena_printf(a, "%s/positions", template_id(a, s->job)),
+			arena_printf(a, "Template %s, positions in figures", s->job->part->mark));
+		double width = s->paper.x - 2 * TEMPLATE_MARGIN;
+		double y = cover_heading(s, &page, sheet_top(s), "positions in figures");
+		y = page_paragraph(&page, vec(TEMPLATE_MARGIN, y), width, words_figures_govern) - 1;
+		y = page_paragraph(&page, vec(TEMPLATE_MARGIN, y), width, words_positions) - 2;
+		struct box room = { TEMPLATE_MARGIN, TEMPLATE_MARGIN, TEMPLATE_MARGIN + width, y };
+		int rows = (int)floor((y - TEMPLATE_MARGIN) / POSITION_ROW) - 1;
+		first = draw_positions(&page, room, rows, p, first);
+		*tail = page.drawing;
+		tail = &page.drawing->next;
+	}
+	return list;
+}

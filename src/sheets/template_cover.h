@@ -1,0 +1,33 @@
+/*
+ * The sheets before the template itself: what it is, how the sheets go together, and every
+ * position in figures.
+ */
+#ifndef SHEETS_TEMPLATE_COVER_H
+#define SHEETS_TEMPLATE_COVER_H
+
+#include "sheets/template_sheets.h"
+
+/* Heading, and the words every template begins with; how far down they reach. */
+double cover_heading(
+	const struct template_sheets *s, struct page *page, struct vec top, const char *title);
+
+/* The assembly map in `room`: outlines and names of the sheets, the blank ones crossed out. */
+void draw_map(struct page *page, struct box room, const struct tiling *t);
+
+/* The names of the printed sheets of each row, in the order of joining. */
+const char *joining_order(struct arena *a, const struct tiling *t);
+
+/* Tables of positions from number `first`, side by side in `room`, at most `rows` high; the index
+ * of the first one that found no room. */
+int draw_positions(
+	struct page *page, struct box room, int rows, struct positions p, int first);
+
+/* How wide those tables come out when none is higher than `rows`. */
+double positions_width(const struct template_sheets *s, int rows, struct positions p);
+
+#define POSITION_ROW (1.75 * TEMPLATE_LETTER) /* pitch of their rows */
+
+/* Pages holding all positions. */
+struct drawing *position_pages(const struct template_sheets *s);
+
+#endif

@@ -1,0 +1,419 @@
+#include "sheets/template_pattern.h"
+
+#include "draw/bounds.h"
+
+/* How far a straight piece of a flattened arc may be off the arc. */
+#define FLATNESS 0.001
+
+/* The base line is gauged this far up from the lower edge: inside every throat. */
+#define BASE_INCHES (2 * MM_PER_INCH)
+#define BASE_MILLIMETRES 50.0
+
+struct drafter {
+	struct arena *arena;
+	struct lettering lettering;
+	struct pattern pattern;
+	struct pattern_line **line_tail;
+	struct pattern_label **label_tail;
+	struct box region;
+};
+
+static double base_height(struct lettering l)
+{
+	return l.units == UNITS_INCHES ? BASE_INCHES : BASE_MILLIMETRES;
+}
+
+static double base_interval(struct lettering l)
+{
+	return l.units == UNITS_INCHES ? 12 * MM_PER_INCH : 250;
+}
+
+/* Straight pieces from one corner to the next, the corner first.
+ * Sweep = 4 atan(bulge); a piece over the angle s is r (1 - cos(s / 2)) off the arc. */
+static int flatten_side(struct vec *out, struct corner from, struct vec to)
+{
+	double sweep = 4 * atan(from.bulge), chord = vec_length(vec_sub(to, from.at));
+	int n = 1;
+
+	out[0] = from.at;
+	if (fabs(from.bulge) < NEAR_ENOUGH)
+		return n;
+	double radius = chord / (2 * sin(sweep / 2));
+	struct vec along = vec_unit(vec_sub(to, from.at));
+	struct vec middle = vec_scale(vec_add(from.at, to), 0.5);
+	struct vec centre = vec_add(middle, vec_scale(vec_left(along), radius * cos(sweep / 2)));
+	n = (int)ceil(fabs(sweep) / (2 * acos(1 - fmin(1, FLATNESS / fabs(radius)))));
+	for (int i = 1; i < n; i++)
+		out[i] = vec_add(centre, vec_rotate(vec_sub(from.at, centre), sweep * i / n));
+	return n;
+}
+
+/* More pieces than any arc of a stair needs: a whole turn of 5 m radius. */
+#define PIECES 320
+
+static struct chain flatten(struct arena *a, struct outline o)
+{
+	struct vec *points = NULL;
+	int n = 0, curved = 0;
+
+	for (int i = 0; i < o.n; i++)
+		curved += fabs(o.corners[i].bulge) >= NEAR_ENOUGH;
+	points = NEW_N(a, struct vec, o.n + curved * PIECES + 1);
+	for (int i = 0; i < o.n; i++)
+		n += flatten_side(points + n, o.corners[i], o.corners[(i + 1) % o.n].at);
+	return (struct chain){ NULL, points, n, 1 };
+}
+
+static struct box chain_box(struct chain c)
+{
+	struct box b = box_empty();
+
+	for (int i = 0; i < c.n; i++)
+		b = box_add(b, c.points[i]);
+	return b;
+}
+
+struct box pattern_extent(struct arena *a, const struct part *part)
+{
+	return chain_box(flatten(a, part->outline));
+}
+
+static void add_chain(struct drafter *d, enum pen pen, struct chain whole)
+{
+	for (struct chain *c = clip_chain(d->arena, d->region, whole); c; c = c->next) {
+		struct pattern_line *l = NEW(d->arena, struct pattern_line);
+		*l = (struct pattern_line){ NULL, pen, *c };
+		l->chain.next = NULL;
+		*d->line_tail = l;
+		d->line_tail = &l->next;
+		d->pattern.box = box_join(d->pattern.box, chain_box(*c));
+	}
+}
+
+static void add_segment(struct drafter *d, struct vec from, struct vec to)
+{
+	struct vec *ends = NEW_N(d->arena, struct vec, 2);
+
+	ends[0] = from;
+	ends[1] = to;
+	add_chain(d, PEN_GUIDE, (struct chain){ NULL, ends, 2, 0 });
+}
+
+static void add_label(struct drafter *d, struct pattern_label label)
+{
+	struct pattern_label *l = NEW(d->arena, struct pattern_label);
+	struct box r = d->region;
+
+	if (label.at.x < r.x0 || label.at.x > r.x1 || label.at.y < r.y0 || label.at.y > r.y1)
+		return;
+	*l = label;
+	*d->label_tail = l;
+	d->label_tail = &l->next;
+}
+
+static double area(struct outline o)
+{
+	double sum = 0;
+
+	for (int i = 0; i < o.n; i++)
+		sum += vec_cross(o.corners[i].at, o.corners[(i + 1) % o.n].at);
+	return sum / 2;
+}
+
+/* From corner i into the wood, half way between its two sides. */
+static struct vec into_the_wood(struct outline o, int i)
+{
+	struct vec at = o.corners[i].at;
+	struct vec before = vec_unit(vec_sub(at, o.corners[(i + o.n - 1) % o.n].at));
+	struct vec after = vec_unit(vec_sub(o.corners[(i + 1) % o.n].at, at));
+	struct vec left = vec_unit(vec_add(vec_left(before), vec_left(after)));
+
+	return area(o) > 0 ? left : vec_scale(left, -1);
+}
+
+static bool is_corner(struct outline o, struct vec at)
+{
+	for (int i = 0; i < o.n; i++)
+		if (vec_length(vec_sub(o.corners[i].at, at)) < 0.001)
+			return true;
+	return false;
+}
+
+/* Which of the corners is at this place, counted from 1; 0: none. */
+static int find_corner(const struct vec *corners, int n, struct vec at)
+{
+	for (int i = 0; corners && i < n; i++)
+		if (vec_length(vec_sub(corners[i], at)) < 0.001)
+			return i + 1;
+	return 0;
+}
+
+static const char *corner_name(struct arena *a, const struct stringer *s, struct vec at)
+{
+	int front = find_corner(s->tread_corners, s->steps, at);
+	int back = find_corner(s->inner_corners, s->steps, at);
+
+	if (front)
+		return arena_printf(a, "front of tread %d", front);
+	return back ? arena_printf(a, "back of tread %d", back) : "";
+}
+
+struct lister {
+	struct arena *arena;
+	const struct part *part;
+	struct lettering lettering;
+	struct position *list;
+	int n;
+};
+
+static void list_corner(struct lister *l, struct vec at)
+{
+	l->list[l->n] = (struct position){ l->n + 1, at,
+		corner_name(l->arena, l->part->stringer, at),
+		length_letter_inches(l->arena, l->lettering, at.x),
+		length_letter_inches(l->arena, l->lettering, at.y) };
+	l->n++;
+}
+
+/* A housed stringer's steps are not corners of its outline: they are listed after it. */
+static void list_step_corners(struct lister *l, const struct vec *corners)
+{
+	for (int i = 0; corners && i < l->part->stringer->steps; i++)
+		if (!is_corner(l->part->outline, corners[i]))
+			list_corner(l, corners[i]);
+}
+
+struct positions pattern_positions(
+	struct arena *a, const struct part *part, struct lettering lettering)
+{
+	int most = part->outline.n + 2 * part->stringer->steps;
+	struct lister l = { a, part, lettering, NEW_N(a, struct position, most + 1), 0 };
+
+	for (int i = 0; i < part->outline.n; i++)
+		list_corner(&l, part->outline.corners[i].at);
+	list_step_corners(&l, part->stringer->tread_corners);
+	list_step_corners(&l, part->stringer->inner_corners);
+	return (struct positions){ l.list, l.n };
+}
+
+static void add_corners(struct drafter *d, const struct part *part)
+{
+	struct positions p = pattern_positions(d->arena, part, d->lettering);
+
+	for (int i = 0; i < p.n; i++)
+		add_label(d,
+			(struct pattern_label){
+				.at = p.position[i].at,
+				.toward = i < part->outline.n ? into_the_wood(part->outline, i) : vec(0, 1),
+				.text = arena_printf(d->arena, "%d: %s, %s", i + 1,
+					p.position[i].along, p.position[i].across),
+				.brief = arena_printf(d->arena, "%d", i + 1),
+			});
+}
+
+/* Running positions along the base line, so that sheets joined badly show at once. */
+static void add_base_line(struct drafter *d, struct box extent)
+{
+	double y = base_height(d->lettering), step = base_interval(d->lettering);
+	double from = fmax(extent.x0, d->region.x0), to = fmin(extent.x1, d->region.x1);
+
+	add_segment(d, vec(extent.x0, y), vec(extent.x1, y));
+	for (double x = ceil(from / step) * step; x <= to; x += step) {
+		add_segment(d, vec(x, y - 2), vec(x, y + 2));
+		add_label(d,
+			(struct pattern_label){
+				.at = vec(x, y),
+				.toward = vec(0, 1),
+				.text = arena_printf(d->arena, "base line %s",
+					length_letter_inches(d->arena, d->lettering, x)),
+				.brief = length_letter_inches(d->arena, d->lettering, x),
+			});
+	}
+}
+
+static struct chain cut_points(struct arena *a, const struct pattern *p)
+{
+	struct vec *points = NULL;
+	int n = 0;
+
+	for (const struct pattern_line *l = p->lines; l; l = l->next)
+		n += l->chain.n;
+	points = NEW_N(a, struct vec, n + 1);
+	n = 0;
+	for (const struct pattern_line *l = p->lines; l; l = l->next)
+		for (int i = 0; i < l->chain.n; i++)
+			points[n++] = l->chain.points[i];
+	return (struct chain){ NULL, points, n, 0 };
+}
+
+struct ends {
+	struct vec left, right;
+};
+
+/* The two points of the cut line farthest apart: both are printed, whatever sheets are left out. */
+static struct ends farthest(struct chain c)
+{
+	struct ends best = { { 0, 0 }, { 0, 0 } };
+	double most = 0;
+
+	for (int i = 0; i < c.n; i++)
+		for (int j = i + 1; j < c.n; j++) {
+			struct vec p = c.points[i], q = c.points[j];
+			if (vec_length(vec_sub(q, p)) <= most)
+				continue;
+			most = vec_length(vec_sub(q, p));
+			best = p.x <= q.x ? (struct ends){ p, q } : (struct ends){ q, p };
+		}
+	return best;
+}
+
+#define CHECK_LABELS 160.0 /* one on every sheet, whatever its size */
+
+static void add_check_line(struct drafter *d)
+{
+	struct ends ends = farthest(cut_points(d->arena, &d->pattern));
+	struct vec run = vec_sub(ends.right, ends.left), along = vec_unit(run);
+	double length = vec_length(run);
+	int labels = (int)fmax(1, floor(length / CHECK_LABELS));
+	const char *figure = length_letter(d->arena, d->lettering, length);
+
+	d->pattern.check_length = length;
+	add_segment(d, ends.left, ends.right);
+	for (int i = 0; i < labels; i++)
+		add_label(d,
+			(struct pattern_label){
+				.at = vec_add(ends.left,
+					vec_scale(along, length * (i + 0.5) / labels)),
+				.toward = vec_left(along),
+				.text = arena_printf(d->arena, "check line, %s end to end", figure),
+				.brief = "check line",
+			});
+}
+
+static bool lies_on(struct vec p, struct vec a, struct vec b)
+{
+	struct vec run = vec_sub(b, a), along = vec_unit(run), off = vec_sub(p, a);
+	double at = vec_dot(off, along);
+
+	return fabs(vec_cross(along, off)) < 0.001 && at > -0.001 && at < vec_length(run) + 0.001;
+}
+
+static bool is_on_outline(struct chain outline, struct vec a, struct vec b)
+{
+	for (int i = 0; i < outline.n; i++) {
+		struct vec p = outline.points[i], q = outline.points[(i + 1) % outline.n];
+		if (lies_on(a, p, q) && lies_on(b, p, q))
+			return true;
+	}
+	return false;
+}
+
+/* Where the far face's edge leaves the near one's: the line a bevelled cut comes out on. */
+static void add_far_face(struct drafter *d, const struct part *part, struct chain outline)
+{
+	struct chain far = flatten(d->arena, part->stringer->far_face);
+
+	for (int i = 0; i < far.n; i++) {
+		struct vec a = far.points[i], b = far.points[(i + 1) % far.n];
+		if (is_on_outline(outline, a, b))
+			continue;
+		add_segment(d, a, b);
+		if (vec_length(vec_sub(b, a)) > 60)
+			add_label(d,
+				(struct pattern_label){
+					.at = vec_scale(vec_add(a, b), 0.5),
+					.toward = vec_left(vec_unit(vec_sub(b, a))),
+					.text = "far face of the bevel",
+				});
+	}
+}
+
+static struct vec middle_of(struct chain c)
+{
+	struct box b = chain_box(c);
+
+	return vec((b.x0 + b.x1) / 2, (b.y0 + b.y1) / 2);
+}
+
+/* Grooves and whatever else is worked inside the outline. */
+static void add_features(struct drafter *d, const struct part *part)
+{
+	for (const struct feature *f = part->features; f; f = f->next) {
+		if (f->at.n < 2)
+			continue;
+		struct chain c = flatten(d->arena, f->at);
+		add_chain(d, PEN_GUIDE, c);
+		if (f->text)
+			add_label(d,
+				(struct pattern_label){
+					.at = middle_of(c),
+					.toward = vec(0, 0),
+					.text = f->text,
+				});
+	}
+}
+
+static struct drafter drafter(struct arena *a, const struct part *part, struct lettering l,
+	struct box region)
+{
+	return (struct drafter){ .arena = a,
+		.lettering = l,
+		.region = region,
+		.pattern = { .part = part, .box = box_empty() } };
+}
+
+/* Where the region ends inside the stringer: a line to set the next piece to. */
+static void add_region_ends(struct drafter *d, struct box extent)
+{
+	const double x[2] = { d->region.x0, d->region.x1 };
+
+	for (int i = 0; i < 2; i++)
+		if (x[i] > extent.x0 + 1 && x[i] < extent.x1 - 1)
+			add_segment(d, vec(x[i], extent.y0), vec(x[i], extent.y1));
+}
+
+struct pattern pattern_make(struct arena *a, const struct part *part, struct lettering lettering,
+	struct box region)
+{
+	struct drafter d = drafter(a, part, lettering, region);
+	struct chain outline = flatten(a, part->outline);
+
+	d.line_tail = &d.pattern.lines;
+	d.label_tail = &d.pattern.labels;
+	add_corners(&d, part);
+	add_chain(&d, PEN_TEMPLATE, outline);
+	add_check_line(&d);
+	add_base_line(&d, chain_box(outline));
+	add_region_ends(&d, chain_box(outline));
+	add_features(&d, part);
+	if (part->stringer->far_face.n > 0)
+		add_far_face(&d, part, outline);
+	return d.pattern;
+}
+
+#define ROD_HEIGHT 18.0
+
+struct pattern pattern_rod(struct arena *a, const struct part *part, struct lettering lettering)
+{
+	struct box extent = pattern_extent(a, part);
+	struct box strip = { extent.x0, 0, extent.x1, ROD_HEIGHT };
+	struct drafter d = drafter(a, part, lettering, strip);
+	struct positions p = pattern_positions(a, part, lettering);
+
+	d.line_tail = &d.pattern.lines;
+	d.label_tail = &d.pattern.labels;
+	add_segment(&d, vec(strip.x0, 0), vec(strip.x1, 0));
+	add_segment(&d, vec(strip.x0, strip.y1), vec(strip.x1, strip.y1));
+	for (int i = 0; i < p.n; i++) {
+		double x = p.position[i].at.x;
+		add_segment(&d, vec(x, 0), vec(x, ROD_HEIGHT / 3));
+		add_label(&d,
+			(struct pattern_label){
+				.at = vec(x, ROD_HEIGHT / 3),
+				.toward = vec(0, 1),
+				.text = arena_printf(a, "%d: %s", i + 1, p.position[i].along),
+				.brief = arena_printf(a, "%d", i + 1),
+			});
+	}
+	return d.pattern;
+}

@@ -1,0 +1,118 @@
+#include "sheets/template_sheets.h"
+
+#include "draw/place.h"
+
+#define NAME_LETTER 3.5
+#define STRIP_GAP 6.0 /* between bars and words */
+
+static const char *small_print(struct arena *a, const struct template_words *w, struct vec c)
+{
+	return arena_printf(a, "%s. %s. %s. %s. %s %s %s %s", words_full_size, w->job, w->piece,
+		w->face, words_stop, words_line, words_figures_govern, correction_words(a, c));
+}
+
+static double words_left(const struct template_sheets *s)
+{
+	return TEMPLATE_MARGIN + 4 * MM_PER_INCH / s->place.correction.x + STRIP_GAP;
+}
+
+static double words_width(const struct template_sheets *s)
+{
+	return s->paper.x - TEMPLATE_MARGIN - words_left(s);
+}
+
+static double strip_height(const struct template_sheets *s)
+{
+	struct lines l = wrap_text(s->arena, s->job->context->measure, TEMPLATE_LETTER,
+		words_width(s), s->small_print);
+
+	return fmax(BARS_ROOM, NAME_LETTER + 2 + l.n * TEMPLATE_PITCH) + 2;
+}
+
+struct template_sheets template_sheets(struct arena *a, const struct template_job *t,
+	enum drawing_use use, const char *kind, enum paper_turn turn)
+{
+	const struct job_sheets *wanted = &t->context->stair->job->sheets;
+	struct template_sheets s = { .arena = a, .job = t, .use = use };
+	struct vec p = vec(t->paper->width, t->paper->height);
+
+	s.words = template_words(a, t);
+	s.file = template_file(a, t, kind);
+	s.paper = turn == PAPER_AS_GIVEN ? p : vec(p.y, p.x);
+	s.place.correction = vec(wanted->printer_x > 0 ? wanted->printer_x : 1,
+		wanted->printer_y > 0 ? wanted->printer_y : 1);
+	s.small_print = small_print(a, &s.words, s.place.correction);
+	s.place.frame = (struct box){ TEMPLATE_MARGIN, TEMPLATE_MARGIN + strip_height(&s),
+		s.paper.x - TEMPLATE_MARGIN - BARS_ROOM - 1, s.paper.y - TEMPLATE_MARGIN };
+	return s;
+}
+
+struct page sheet_begin(const struct template_sheets *s, const char *id, const char *title)
+{
+	struct page p = page_begin(s->arena, s->use, s->paper, s->job->context->measure);
+
+	p.drawing->id = id;
+	p.drawing->title = title;
+	p.drawing->file = s->file;
+	return p;
+}
+
+struct vec sheet_top(const struct template_sheets *s)
+{
+	return vec(TEMPLATE_MARGIN, s->paper.y - TEMPLATE_MARGIN);
+}
+
+void sheet_checks(const struct template_sheets *s, struct page *page, const char *name)
+{
+	struct box f = s->place.frame;
+	struct vec top = vec(words_left(s), f.y0 - 2);
+
+	calibration_bars(page, vec(f.x0, TEMPLATE_MARGIN), TURN_LEVEL, s->place.correction);
+	calibration_bars(page, vec(s->paper.x - TEMPLATE_MARGIN, f.y0), TURN_UPWARD,
+		s->place.correction);
+	page_text(page, vec(top.x, top.y - NAME_LETTER), ALIGN_LEFT, TURN_LEVEL,
+		(struct wording){ name, NAME_LETTER, LETTER_BOLD });
+	page_paragraph(page, vec(top.x, top.y - NAME_LETTER - 2), words_width(s), s->small_print);
+}
+
+struct drawing *sheet_of_tile(
+	const struct template_sheets *s, const struct tiling *t, struct tile at)
+{
+	struct arena *a = s->arena;
+	const char *name = tile_name(a, t, at);
+	const struct wording heading[] = {
+		{ name, 7, LETTER_BOLD },
+		{ s->words.piece, TEMPLATE_LETTER, LETTER_BOLD },
+		{ s->words.face, TEMPLATE_LETTER, LETTER_REGULAR },
+		{ s->words.edges, TEMPLATE_LETTER, LETTER_REGULAR },
+	};
+	struct page page = sheet_begin(s,
+		arena_printf(a, "%s/%s", template_id(a, s->job), name),
+		arena_printf(a, "Template %s, sheet %s", s->job->part->mark, name));
+
+	sheet_checks(s, &page, arena_printf(a, "%s  sheet %s", s->job->part->mark, name));
+	window_draw(&page, s->place, t, at, heading, 4);
+	return page.drawing;
+}
+
+struct drawing *sheets_of_tiling(const struct template_sheets *s, const struct tiling *t)
+{
+	struct drawing *list = NULL, **tail = &list;
+
+	for (int row = 0; row < t->rows; row++)
+		for (int column = 0; column < t->columns; column++) {
+			struct tile at = { column, row };
+			if (!tile_is_printed(t, at))
+				continue;
+			*tail = sheet_of_tile(s, t, at);
+			tail = &(*tail)->next;
+		}
+	return list;
+}
+
+struct drawing **drawings_end(struct drawing **list)
+{
+	while (*list)
+		list = &(*list)->next;
+	return list;
+}
