@@ -1,0 +1,158 @@
+/*
+ * What counts as unreadable: lettering on lettering, lettering under a heavy line, marks off the
+ * paper; and what does not.
+ */
+#include <setjmp.h>
+#include <stdarg.h>
+#include <stddef.h>
+#include <stdint.h>
+
+#include <cmocka.h>
+
+#include "six_tenths.h"
+
+static struct arena *arena;
+
+static int start(void **state)
+{
+	(void)state;
+	arena = arena_new();
+	return 0;
+}
+
+static int stop(void **state)
+{
+	(void)state;
+	arena_free(arena);
+	return 0;
+}
+
+static struct drawing *sheet(void)
+{
+	return drawing_new(arena, USE_SHEET, 100, 100);
+}
+
+static int faults(const struct drawing *g)
+{
+	return drawing_faults(arena, g, six_tenths(), NULL);
+}
+
+static void two_texts_apart_are_no_fault(void **state)
+{
+	(void)state;
+	struct drawing *g = sheet();
+
+	draw_text(g, vec(10, 10), 2.5, ALIGN_LEFT, "one");
+	draw_text(g, vec(10, 14), 2.5, ALIGN_LEFT, "two");
+	assert_int_equal(faults(g), 0);
+}
+
+static void two_texts_on_each_other_are_one_fault(void **state)
+{
+	(void)state;
+	struct drawing *g = sheet();
+
+	draw_text(g, vec(10, 10), 2.5, ALIGN_LEFT, "one");
+	draw_text(g, vec(12, 11), 2.5, ALIGN_LEFT, "two");
+	assert_int_equal(faults(g), 1);
+}
+
+static void turned_texts_are_judged_as_they_stand(void **state)
+{
+	(void)state;
+	struct drawing *g = sheet();
+
+	/* their upright boxes overlap widely, the slanted words themselves do not */
+	draw_text_styled(g, vec(10, 10), 2.5, PI / 4, ALIGN_LEFT, LETTER_REGULAR, "a long line");
+	draw_text_styled(g, vec(16, 10), 2.5, PI / 4, ALIGN_LEFT, LETTER_REGULAR, "a long line");
+	assert_int_equal(faults(g), 0);
+}
+
+static void a_heavy_line_through_a_text_is_a_fault(void **state)
+{
+	(void)state;
+	struct drawing *g = sheet();
+
+	draw_text(g, vec(10, 10), 2.5, ALIGN_LEFT, "crossed");
+	draw_line(g, PEN_OUTLINE, vec(12, 5), vec(12, 20));
+	assert_int_equal(faults(g), 1);
+}
+
+static void a_dimension_line_through_a_text_is_none(void **state)
+{
+	(void)state;
+	struct drawing *g = sheet();
+
+	draw_text(g, vec(10, 10), 2.5, ALIGN_LEFT, "crossed");
+	draw_line(g, PEN_DIM, vec(12, 5), vec(12, 20));
+	assert_int_equal(faults(g), 0);
+}
+
+static void the_closing_side_of_a_polygon_counts(void **state)
+{
+	(void)state;
+	struct drawing *g = sheet();
+	const struct vec triangle[] = { { 12, 5 }, { 40, 5 }, { 12, 20 } };
+
+	draw_text(g, vec(10, 12), 2.5, ALIGN_LEFT, "x");
+	draw_text(g, vec(11.5, 16), 2.5, ALIGN_LEFT, "y");
+	draw_polygon(g, PEN_CUT, triangle, 3);
+	assert_int_equal(faults(g), 1);
+}
+
+static void a_mark_off_the_paper_is_a_fault(void **state)
+{
+	(void)state;
+	struct drawing *g = sheet();
+
+	draw_line(g, PEN_DIM, vec(50, 50), vec(101, 50));
+	assert_int_equal(faults(g), 1);
+}
+
+static void the_report_names_what_touches(void **state)
+{
+	(void)state;
+	struct drawing *g = sheet();
+	const char *report;
+
+	g->id = "S-101";
+	draw_text(g, vec(10, 10), 2.5, ALIGN_LEFT, "one");
+	draw_text(g, vec(12, 11), 2.5, ALIGN_LEFT, "two");
+	drawing_faults(arena, g, six_tenths(), &report);
+	assert_string_equal(report, "S-101: texts touch: \"one\" and \"two\"\n");
+}
+
+static void taking_marks_over_moves_them(void **state)
+{
+	(void)state;
+	struct drawing *g = sheet(), *from = sheet();
+
+	draw_line(g, PEN_DIM, vec(1, 1), vec(2, 1));
+	draw_line(from, PEN_DIM, vec(1, 1), vec(2, 1));
+	drawing_take(g, from, vec(10, 20));
+	draw_line(g, PEN_DIM, vec(5, 5), vec(6, 5));
+	assert_string_equal(drawing_dump(arena, g),
+		"drawing - \"\" 100 x 100\nline dim 1,1 2,1\nline dim 11,21 12,21\n"
+		"line dim 5,5 6,5\n");
+	assert_int_equal(g->mark_count, 3);
+	assert_int_equal(from->mark_count, 0);
+}
+
+int main(void)
+{
+	const struct CMUnitTest tests[] = {
+		cmocka_unit_test_setup_teardown(two_texts_apart_are_no_fault, start, stop),
+		cmocka_unit_test_setup_teardown(two_texts_on_each_other_are_one_fault, start, stop),
+		cmocka_unit_test_setup_teardown(turned_texts_are_judged_as_they_stand, start, stop),
+		cmocka_unit_test_setup_teardown(a_heavy_line_through_a_text_is_a_fault, start,
+			stop),
+		cmocka_unit_test_setup_teardown(a_dimension_line_through_a_text_is_none, start,
+			stop),
+		cmocka_unit_test_setup_teardown(the_closing_side_of_a_polygon_counts, start, stop),
+		cmocka_unit_test_setup_teardown(a_mark_off_the_paper_is_a_fault, start, stop),
+		cmocka_unit_test_setup_teardown(the_report_names_what_touches, start, stop),
+		cmocka_unit_test_setup_teardown(taking_marks_over_moves_them, start, stop),
+	};
+
+	return cmocka_run_group_tests(tests, NULL, NULL);
+}

@@ -1,0 +1,202 @@
+/*
+ * Dimension chains in lanes, figures that do not fit their links, places pushed apart.
+ */
+#include <setjmp.h>
+#include <stdarg.h>
+#include <stddef.h>
+#include <stdint.h>
+
+#include <cmocka.h>
+
+#include "draw/bounds.h"
+#include "draw/dimension.h"
+#include "draw/place.h"
+#include "draw/running.h"
+#include "near.h"
+#include "six_tenths.h"
+
+static struct arena *arena;
+static struct drawing *g;
+
+static int start(void **state)
+{
+	(void)state;
+	arena = arena_new();
+	g = drawing_new(arena, USE_SHEET, 300, 300);
+	return 0;
+}
+
+static int stop(void **state)
+{
+	(void)state;
+	arena_free(arena);
+	return 0;
+}
+
+static struct dims around_a_view(void)
+{
+	return dims_begin(g, six_tenths(), 2.5, (struct box){ 100, 100, 200, 150 });
+}
+
+static const struct mark *find_text(const char *text)
+{
+	for (const struct mark *k = g->first; k; k = k->next)
+		if (k->kind == MARK_TEXT && !strcmp(k->text.text, text))
+			return k;
+	fail_msg("no text \"%s\"", text);
+	return NULL;
+}
+
+static void the_overall_lies_outside_its_links(void **state)
+{
+	(void)state;
+	struct dims d = around_a_view();
+	const struct dim_link all[] = { { 100, 200, 100, 100, "overall" } };
+	const struct dim_link links[] = { { 100, 140, 100, 100, "left" },
+		{ 140, 199, 100, 100, "right" } };
+
+	dims_chain(&d, DIM_BELOW, all, 1);
+	dims_chain(&d, DIM_BELOW, links, 2);
+	dims_draw(&d);
+	assert_true(find_text("overall")->text.at.y < find_text("left")->text.at.y - 5);
+	assert_true(find_text("left")->text.at.y == find_text("right")->text.at.y);
+	assert_int_equal(drawing_faults(arena, g, six_tenths(), NULL), 0);
+}
+
+static void a_figure_too_wide_for_the_last_link_goes_outside(void **state)
+{
+	(void)state;
+	struct dims d = around_a_view();
+	const struct dim_link links[] = { { 100, 195, 100, 100, "wide" },
+		{ 195, 200, 100, 100, "11 15/16\"" } };
+
+	dims_chain(&d, DIM_BELOW, links, 2);
+	struct box used = dims_draw(&d);
+	assert_true(find_text("11 15/16\"")->text.at.x > 200);
+	assert_true(used.x1 > 200);
+	assert_int_equal(drawing_faults(arena, g, six_tenths(), NULL), 0);
+}
+
+static void figures_too_wide_in_the_middle_are_lifted_clear_of_each_other(void **state)
+{
+	(void)state;
+	struct dims d = around_a_view();
+	const struct dim_link links[] = { { 100, 140, 100, 100, "first" },
+		{ 140, 145, 100, 100, "3 15/16\"" }, { 145, 150, 100, 100, "4 15/16\"" },
+		{ 150, 200, 100, 100, "last" } };
+
+	dims_chain(&d, DIM_ABOVE, links, 4);
+	dims_draw(&d);
+	assert_int_equal(drawing_faults(arena, g, six_tenths(), NULL), 0);
+}
+
+static void upright_figures_read_from_the_right(void **state)
+{
+	(void)state;
+	struct dims d = around_a_view();
+	const struct dim_link l[] = { { 100, 150, 100, 100, "50" } };
+
+	dims_chain(&d, DIM_LEFT, l, 1);
+	dims_draw(&d);
+	assert_near(find_text("50")->text.angle, PI / 2, 1e-9);
+}
+
+static void no_figure_is_ever_smaller_than_the_sheet_letters(void **state)
+{
+	(void)state;
+	struct dims d = around_a_view();
+	const struct dim_link l[] = { { 100, 101, 100, 100, "a very long figure" } };
+
+	dims_chain(&d, DIM_BELOW, l, 1);
+	dims_draw(&d);
+	assert_near(find_text("a very long figure")->text.height, 2.5, 1e-9);
+}
+
+static void places_far_apart_stay_where_they_are(void **state)
+{
+	(void)state;
+	double at[] = { 1, 11, 21 };
+
+	spread(arena, at, 3, 5);
+	assert_near(at[0], 1, 1e-9);
+	assert_near(at[1], 11, 1e-9);
+	assert_near(at[2], 21, 1e-9);
+}
+
+static void places_too_near_share_the_push(void **state)
+{
+	(void)state;
+	double at[] = { 10, 11, 12 };
+
+	/* least squares: the middle one stays, the outer ones move alike */
+	spread(arena, at, 3, 5);
+	assert_near(at[0], 6, 1e-9);
+	assert_near(at[1], 11, 1e-9);
+	assert_near(at[2], 16, 1e-9);
+}
+
+static void a_push_may_carry_the_next_along(void **state)
+{
+	(void)state;
+	double at[] = { 0, 1, 7 };
+
+	spread(arena, at, 3, 5);
+	for (int i = 0; i < 2; i++)
+		assert_true(at[i + 1] - at[i] >= 5 - 1e-9);
+	/* the sum of the moves is nil where all three hang together */
+	assert_near(at[0] + at[1] + at[2], 8, 1e-9);
+}
+
+static void running_figures_never_touch(void **state)
+{
+	(void)state;
+	struct running_mark m[12];
+	struct hand h = { g, six_tenths(), 2.5 };
+
+	for (int i = 0; i < 12; i++)
+		m[i] = (struct running_mark){ 100 + i * 1.5, 100, "145 11/16\"" };
+	draw_running(h, DIM_ABOVE, 110, m, 12);
+	assert_int_equal(drawing_faults(arena, g, six_tenths(), NULL), 0);
+}
+
+static void wrapped_lines_are_no_wider_than_asked(void **state)
+{
+	(void)state;
+	struct lines l = wrap_text(arena, six_tenths(), 2.5, 30,
+		"Crown side of the plank up, and a word-that-is-longer-than-a-line.");
+
+	for (int i = 0; i < l.n; i++)
+		assert_true(!strchr(l.line[i], ' ') || (double)strlen(l.line[i]) * 0.6 * 2.5 <= 30);
+	assert_string_equal(l.line[0], "Crown side of the");
+}
+
+static void a_taken_spot_is_passed_over(void **state)
+{
+	(void)state;
+	const struct spot spots[] = { { { 50, 50 }, ALIGN_LEFT }, { { 50, 60 }, ALIGN_LEFT } };
+
+	draw_line(g, PEN_OUTLINE, vec(40, 51), vec(90, 51));
+	assert_int_equal(place_text(g, six_tenths(), 2.5, spots, 2, "here"), 1);
+}
+
+int main(void)
+{
+	const struct CMUnitTest tests[] = {
+		cmocka_unit_test_setup_teardown(the_overall_lies_outside_its_links, start, stop),
+		cmocka_unit_test_setup_teardown(a_figure_too_wide_for_the_last_link_goes_outside,
+			start, stop),
+		cmocka_unit_test_setup_teardown(
+			figures_too_wide_in_the_middle_are_lifted_clear_of_each_other, start, stop),
+		cmocka_unit_test_setup_teardown(upright_figures_read_from_the_right, start, stop),
+		cmocka_unit_test_setup_teardown(no_figure_is_ever_smaller_than_the_sheet_letters,
+			start, stop),
+		cmocka_unit_test_setup_teardown(places_far_apart_stay_where_they_are, start, stop),
+		cmocka_unit_test_setup_teardown(places_too_near_share_the_push, start, stop),
+		cmocka_unit_test_setup_teardown(a_push_may_carry_the_next_along, start, stop),
+		cmocka_unit_test_setup_teardown(running_figures_never_touch, start, stop),
+		cmocka_unit_test_setup_teardown(wrapped_lines_are_no_wider_than_asked, start, stop),
+		cmocka_unit_test_setup_teardown(a_taken_spot_is_passed_over, start, stop),
+	};
+
+	return cmocka_run_group_tests(tests, NULL, NULL);
+}
