@@ -102,7 +102,7 @@ static void draw_square(struct page *p, struct vec upper_right, double side, con
 }
 
 static const char words_read[] =
-	"Lay a steel rule along the millimetre line, its zero on the first stroke. If the last stroke "
+	"Lay a steel rule along a millimetre line, its zero at the corner. If the last stroke "
 	"is off its mark, look for the short line beside it that stands exactly over an even "
 	"millimetre of the rule. Its number is the error in tenths of a millimetre: drawn too long on "
 	"the outer side, too short on the inner.";

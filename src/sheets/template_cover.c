@@ -91,7 +91,7 @@ static struct map map_in(struct page *page, struct box room, const struct tiling
 	return m;
 }
 
-void draw_map(struct page *page, struct box room, const struct tiling *t)
+double draw_map(struct page *page, struct box room, const struct tiling *t)
 {
 	struct map m = map_in(page, room, t);
 
@@ -101,6 +101,7 @@ void draw_map(struct page *page, struct box room, const struct tiling *t)
 	for (int i = 0; i < t->columns * t->rows; i++)
 		if (t->printed[i])
 			map_name(&m, (struct tile){ i % t->columns, i / t->columns });
+	return m.at.y;
 }
 
 const char *joining_order(struct arena *a, const struct tiling *t)
@@ -173,26 +174,59 @@ static const char words_positions[] =
 	"position is measured from the same end, so that no rounding adds up. The number stands beside "
 	"the corner on the template.";
 
-struct drawing *position_pages(const struct template_sheets *s)
+static int rows_below(double y)
+{
+	return (int)floor((y - TEMPLATE_MARGIN) / POSITION_ROW) - 1;
+}
+
+static struct box width_below(const struct template_sheets *s, double y)
+{
+	return (struct box){ TEMPLATE_MARGIN, TEMPLATE_MARGIN, s->paper.x - TEMPLATE_MARGIN, y };
+}
+
+static struct page position_page(const struct template_sheets *s)
 {
 	struct arena *a = s->arena;
-	struct lettering l = job_lettering(s->job->context->stair->job);
-	struct positions p = pattern_positions(a, s->job->part, l);
+
+	return sheet_begin(s, arena_printf(a, "%s/positions", template_id(a, s->job)),
+		arena_printf(a, "Template %s, positions in figures", s->job->part->mark));
+}
+
+static double position_heading(const struct template_sheets *s, struct page *page)
+{
+	double y = cover_heading(s, page, sheet_top(s), "positions in figures");
+
+	return page_paragraph(page, vec(TEMPLATE_MARGIN, y), s->paper.x - 2 * TEMPLATE_MARGIN,
+		       words_positions) -
+		2;
+}
+
+static struct drawing *position_pages(const struct template_sheets *s, struct positions p)
+{
 	struct drawing *list = NULL, **tail = &list;
 
 	for (int first = 0; first < p.n;) {
-		struct page page = sheet_begin(s,
-			arena_printf(a, "%s/positions", template_id(a, s->job)),
-			arena_printf(a, "Template %s, positions in figures", s->job->part->mark));
-		double width = s->paper.x - 2 * TEMPLATE_MARGIN;
-		double y = cover_heading(s, &page, sheet_top(s), "positions in figures");
-		y = page_paragraph(&page, vec(TEMPLATE_MARGIN, y), width, words_figures_govern) - 1;
-		y = page_paragraph(&page, vec(TEMPLATE_MARGIN, y), width, words_positions) - 2;
-		struct box room = { TEMPLATE_MARGIN, TEMPLATE_MARGIN, TEMPLATE_MARGIN + width, y };
-		int rows = (int)floor((y - TEMPLATE_MARGIN) / POSITION_ROW) - 1;
-		first = draw_positions(&page, room, rows, p, first);
+		struct page page = position_page(s);
+		double y = position_heading(s, &page);
+		first = draw_positions(&page, width_below(s, y), rows_below(y), p, first);
 		*tail = page.drawing;
 		tail = &page.drawing->next;
 	}
 	return list;
+}
+
+struct drawing *cover_positions(const struct template_sheets *s, struct page *cover, double y)
+{
+	struct positions p = pattern_positions(
+		s->arena, s->job->part, job_lettering(s->job->context->stair->job));
+	struct box room = width_below(s, y);
+
+	room.y1 = y - 4 - TEMPLATE_PITCH * 2;
+	int rows = rows_below(room.y1);
+	if (rows > 0 && positions_width(s, rows, p) <= box_width(room)) {
+		page_paragraph(cover, vec(room.x0, y - 3), box_width(room), words_positions);
+		draw_positions(cover, room, rows, p, 0);
+		return NULL;
+	}
+	return position_pages(s, p);
 }

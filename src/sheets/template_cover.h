@@ -11,8 +11,9 @@
 double cover_heading(
 	const struct template_sheets *s, struct page *page, struct vec top, const char *title);
 
-/* The assembly map in `room`: outlines and names of the sheets, the blank ones crossed out. */
-void draw_map(struct page *page, struct box room, const struct tiling *t);
+/* The assembly map in `room`: outlines and names of the sheets, the blank ones crossed out; how
+ * far down it reaches. */
+double draw_map(struct page *page, struct box room, const struct tiling *t);
 
 /* The names of the printed sheets of each row, in the order of joining. */
 const char *joining_order(struct arena *a, const struct tiling *t);
@@ -27,7 +28,7 @@ double positions_width(const struct template_sheets *s, int rows, struct positio
 
 #define POSITION_ROW (1.75 * TEMPLATE_LETTER) /* pitch of their rows */
 
-/* Pages holding all positions. */
-struct drawing *position_pages(const struct template_sheets *s);
+/* Every position in what is left of the cover below y, or on pages of their own. */
+struct drawing *cover_positions(const struct template_sheets *s, struct page *cover, double y);
 
 #endif

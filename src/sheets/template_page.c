@@ -5,6 +5,7 @@
 #include "draw/place.h"
 
 #define AIR 0.8  /* round lettering */
+#define LINE_AIR 0.9 /* between lines of words */
 #define RINGS 24 /* of places tried round a wish */
 
 enum obstacle_kind { OBSTACLE_LINE, OBSTACLE_LETTERING };
@@ -142,9 +143,10 @@ static struct box find_room(const struct page *p, struct wish wish, struct vec s
 	return box_empty();
 }
 
-static double line_pitch(struct wording w)
+/* From base line to base line of two lines of words, which may differ in height. */
+static double line_pitch(struct wording above, struct wording below)
 {
-	return w.height * TEMPLATE_PITCH / TEMPLATE_LETTER;
+	return above.height * DESCENDER + below.height + LINE_AIR;
 }
 
 static struct vec words_size(struct measure m, const struct wording *lines, int n)
@@ -154,7 +156,7 @@ static struct vec words_size(struct measure m, const struct wording *lines, int 
 	for (int i = 0; i < n; i++) {
 		double w = measure_width(m, lines[i].style, lines[i].height, lines[i].text);
 		size.x = fmax(size.x, w);
-		size.y += i + 1 < n ? line_pitch(lines[i + 1]) : 0;
+		size.y += i + 1 < n ? line_pitch(lines[i], lines[i + 1]) : 0;
 	}
 	size.y += lines[0].height + lines[n - 1].height * DESCENDER;
 	return vec(size.x + 2 * AIR, size.y + 2 * AIR);
@@ -170,7 +172,7 @@ struct box page_words(struct page *p, struct wish wish, enum turn turn, const st
 	if (box_is_empty(b))
 		return b;
 	for (int i = 0; i < n; i++) {
-		down += i == 0 ? lines[i].height + AIR : line_pitch(lines[i]);
+		down += i == 0 ? lines[i].height + AIR : line_pitch(lines[i - 1], lines[i]);
 		page_text(p,
 			turn == TURN_LEVEL ? vec(b.x0 + AIR, b.y1 - down)
 					   : vec(b.x0 + down, b.y0 + AIR),

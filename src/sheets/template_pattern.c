@@ -250,20 +250,20 @@ struct ends {
 	struct vec left, right;
 };
 
-/* The two points of the cut line farthest apart: both are printed, whatever sheets are left out. */
-static struct ends farthest(struct chain c)
+/* The points of the cut line farthest down to the left and up to the right.  Both are printed,
+ * whatever sheets are left out; a line between them shows sheets that are askew as well as sheets
+ * that are too long. */
+static struct ends diagonal(struct chain c, struct box b)
 {
-	struct ends best = { { 0, 0 }, { 0, 0 } };
-	double most = 0;
+	struct ends best = { c.points[0], c.points[0] };
+	struct vec rank = vec(1 / box_width(b), 1 / box_height(b));
 
-	for (int i = 0; i < c.n; i++)
-		for (int j = i + 1; j < c.n; j++) {
-			struct vec p = c.points[i], q = c.points[j];
-			if (vec_length(vec_sub(q, p)) <= most)
-				continue;
-			most = vec_length(vec_sub(q, p));
-			best = p.x <= q.x ? (struct ends){ p, q } : (struct ends){ q, p };
-		}
+	for (int i = 0; i < c.n; i++) {
+		if (vec_dot(c.points[i], rank) < vec_dot(best.left, rank))
+			best.left = c.points[i];
+		if (vec_dot(c.points[i], rank) > vec_dot(best.right, rank))
+			best.right = c.points[i];
+	}
 	return best;
 }
 
@@ -271,7 +271,7 @@ static struct ends farthest(struct chain c)
 
 static void add_check_line(struct drafter *d)
 {
-	struct ends ends = farthest(cut_points(d->arena, &d->pattern));
+	struct ends ends = diagonal(cut_points(d->arena, &d->pattern), d->pattern.box);
 	struct vec run = vec_sub(ends.right, ends.left), along = vec_unit(run);
 	double length = vec_length(run);
 	int labels = (int)fmax(1, floor(length / CHECK_LABELS));

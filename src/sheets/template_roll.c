@@ -30,7 +30,7 @@ struct roll {
 	const char *words;
 };
 
-static const char *roll_words(struct arena *a, const struct template_sheets *s, int pages)
+static const char *roll_words(struct arena *a, int pages)
 {
 	const char *join = pages == 1 ? ""
 				      : arena_printf(a,
@@ -41,8 +41,8 @@ static const char *roll_words(struct arena *a, const struct template_sheets *s, 
 
 	return arena_printf(a,
 		"For the print shop: actual size (100 %%), black, on film or heavy paper.%s %s The check "
-		"line must be as long as figured. %s %s %s",
-		join, words_stop, words_line, words_figures_govern, s->words.plank);
+		"line must be as long as figured. %s %s",
+		join, words_stop, words_line, words_figures_govern);
 }
 
 static double room_for_figures(const struct roll *r)
@@ -83,7 +83,7 @@ static struct roll roll_make(struct arena *a, const struct template_job *t)
 	r.tiling.names = TILES_IN_A_ROW;
 	r.tiling.prefix = arena_printf(a, "%s/", template_id(a, t));
 	r.positions = pattern_positions(a, t->part, l);
-	r.words = roll_words(a, s, r.tiling.columns);
+	r.words = roll_words(a, r.tiling.columns);
 	s->paper.x = r.tiling.window.x + 2 * SIDE;
 	lay_out_head(&r);
 	s->paper.y = r.tiling.window.y + r.head + TEMPLATE_MARGIN + SIDE;

@@ -179,16 +179,18 @@ static const char *place_words(const struct step_plan *p)
 		p->repeats, p->repeats + 1);
 }
 
-static void draw_maps(const struct step_plan *p, struct page *page, struct box room)
+static double draw_maps(const struct step_plan *p, struct page *page, struct box room)
 {
-	double width = box_width(room) / PIECES - 4;
+	double width = box_width(room) / PIECES - 4, low = room.y1;
 
 	for (int i = 0; i < PIECES; i++) {
 		double x = room.x0 + i * (width + 4);
 		if (p->piece[i].pattern)
-			draw_map(page, (struct box){ x, room.y0, x + width, room.y1 },
-				&p->piece[i]);
+			low = fmin(low,
+				draw_map(page, (struct box){ x, room.y0, x + width, room.y1 },
+					&p->piece[i]));
 	}
+	return low;
 }
 
 static struct drawing *cover(const struct step_plan *p)
@@ -209,7 +211,8 @@ static struct drawing *cover(const struct step_plan *p)
 
 	for (int i = 0; i < (int)(sizeof(words) / sizeof(*words)); i++)
 		y = page_paragraph(&page, vec(x, y), width, words[i]) - 1.5;
-	draw_maps(p, &page, (struct box){ x, TEMPLATE_MARGIN, x + width, y - 2 });
+	y = draw_maps(p, &page, (struct box){ x, TEMPLATE_MARGIN, x + width, y - 2 });
+	page.drawing->next = cover_positions(s, &page, y);
 	return page.drawing;
 }
 
@@ -221,7 +224,6 @@ struct drawing *template_step(struct arena *a, const struct template_job *t)
 		p = turned;
 	struct drawing *list = template_calibration(a, t, p.sheets.paper, p.sheets.file);
 	*drawings_end(&list) = cover(&p);
-	*drawings_end(&list) = position_pages(&p.sheets);
 	for (int i = 0; i < PIECES; i++)
 		if (p.piece[i].pattern)
 			*drawings_end(&list) = sheets_of_tiling(&p.sheets, &p.piece[i]);

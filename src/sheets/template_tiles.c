@@ -12,8 +12,14 @@ static const char words_print[] =
 	"1. Print the calibration page and read it. Print every sheet at actual size, on one side. "
 	"Measure the bars on each sheet, both ways: exactly 100 mm and 4 in, or STOP.";
 
+static const char words_rows[] =
+	" Then trim each finished row along the line at its bottom and lay it on the row below, in the "
+	"same way.";
+
+static const char words_blank[] = " Crossed out on the map: nothing falls there, no sheet is printed.";
+
 static const char words_check[] =
-	"4. Check before cutting: the check line is straight from end to end and as long as figured; "
+	"3. Check before cutting: the check line is straight from end to end and as long as figured; "
 	"the base line is straight; the running figures on it fall where a tape says. If the check "
 	"line is out by more than 1.5 mm (1/16 in), STOP: part the joints and join again, or lay out "
 	"by the table of positions.";
@@ -21,11 +27,10 @@ static const char words_check[] =
 static const char *order_words(struct arena *a, const struct tiling *t)
 {
 	return arena_printf(a,
-		"2. Join a row at a time, from the left: %s. 3. Trim a sheet along the line at its right, "
-		"lay it on the sheet named there until both crosses meet their halves, and tape. Lay each "
-		"finished row on the row below it in the same way. Crossed out on the map: nothing falls "
-		"there, no sheet is printed.",
-		joining_order(a, t));
+		"2. Join a row at a time, from the left: %s. Trim each sheet along the line at its right, "
+		"lay it on the sheet named there until both crosses meet their halves, and tape.%s%s",
+		joining_order(a, t), t->rows > 1 ? words_rows : "",
+		tiling_count(t) < t->columns * t->rows ? words_blank : "");
 }
 
 static const char *budget_words(
@@ -60,7 +65,8 @@ static struct drawing *cover(const struct template_sheets *s, const struct tilin
 
 	for (int i = 0; i < (int)(sizeof(words) / sizeof(*words)); i++)
 		y = page_paragraph(&page, vec(x, y), width, words[i]) - 1.5;
-	draw_map(&page, (struct box){ x, TEMPLATE_MARGIN, x + width, y - 2 }, t);
+	y = draw_map(&page, (struct box){ x, TEMPLATE_MARGIN, x + width, y - 2 }, t);
+	page.drawing->next = cover_positions(s, &page, y);
 	return page.drawing;
 }
 
@@ -85,7 +91,6 @@ struct drawing *template_tiles(struct arena *a, const struct template_job *t)
 	}
 	struct drawing *list = template_calibration(a, t, s.paper, s.file);
 	*drawings_end(&list) = cover(&s, &tiling);
-	*drawings_end(&list) = position_pages(&s);
 	*drawings_end(&list) = sheets_of_tiling(&s, &tiling);
 	return list;
 }
