@@ -156,13 +156,13 @@ static void find_scopes(struct scopes *s, const struct group *g, const char *key
 {
 	if (field_find(g, key) && s->count++ < SCOPES_NAMED)
 		s->names = arena_printf(s->arena, "%s%s%s", s->names, s->count > 1 ? ", " : "",
-			*g->path ? g->path : "the file itself");
+			*g->path ? g->path : "the top level");
 	for (const struct field *f = g->fields; f->key; f++)
 		if (f->group)
 			find_scopes(s, f->group, key);
 }
 
-static const char *list_keys(struct arena *a, const struct group *g)
+const char *suggest_keys(struct arena *a, const struct group *g)
 {
 	const char *list = "its keys are ";
 
@@ -188,7 +188,7 @@ const char *suggest_key(struct arena *a, const struct group *top, const struct g
 		word = nearest_in(g, folded);
 	if (word)
 		return did_you_mean(a, word);
-	return list_keys(a, g);
+	return suggest_keys(a, g);
 }
 
 static const char *list_choices(struct arena *a, const struct choice *choices)

@@ -64,39 +64,43 @@ static const char *quote_it(const struct site *s, struct pos at)
 	return arena_printf(s->arena, "quote it: %s", quoted(s->arena, value_on_line(s, at)));
 }
 
-static bool stands_behind_a_quote(const struct site *s, struct pos at)
+/* The quote that was closed just before this place, or NULL. */
+static const char *quote_before(const struct site *s, struct pos at)
 {
 	const char *p = text_at(s->text, at);
+	const char *start = line_start(s, p);
 
-	while (p > line_start(s, p) && p[-1] == ' ')
+	while (p > start && p[-1] == ' ')
 		p--;
-	return p > line_start(s, p) && (p[-1] == '"' || p[-1] == '\'');
+	return p > start && (p[-1] == '"' || p[-1] == '\'') ? p - 1 : NULL;
 }
 
 /* "7 5/8"": the inch mark is the quote's end, and the quote behind it opens another. */
-static struct complaint closed_by_a_mark(const struct site *s, struct pos at)
+static struct complaint say_closed_quote(const struct site *s, struct pos at, const char *quote)
 {
 	const char *value = value_on_line(s, at);
 	size_t n = strlen(value);
-	bool inch = *value == '"';
-	const char *inner = n > 2 && value[n - 1] == *value
-		? arena_strndup(s->arena, value + 1, n - 2)
-		: value + 1;
+	bool is_mark = quote > s->text && quote[-1] >= '0' && quote[-1] <= '9';
+	bool is_paired = n > 2 && value[n - 1] == *value;
 
-	if (!strchr(inner, *value) && value[n - 1] != *value)
-		return (struct complaint){ at, "text goes on after its closing quote",
-			quote_it(s, at) };
-	return (struct complaint){ at,
-		inch ? "the inch mark closed the quote" : "the foot mark closed the quote",
-		arena_printf(s->arena, "leave the outer quotes out: %s", inner) };
+	const char *bare = is_paired ? arena_strndup(s->arena, value + 1, n - 2) : value + 1;
+	const char *text = "text goes on behind its closing quote";
+	if (is_mark)
+		text = *quote == '"' ? "the inch mark closed the quote"
+				     : "the foot mark closed the quote";
+	return (struct complaint){ at, text,
+		is_mark || is_paired
+			? arena_printf(s->arena, "leave the outer quotes out: %s", bare)
+			: quote_it(s, at) };
 }
 
 static struct complaint say_open_quote(const struct site *s)
 {
 	struct pos at = s->fault.context_at;
+	const char *quote = quote_before(s, at);
 
-	if (stands_behind_a_quote(s, at))
-		return closed_by_a_mark(s, at);
+	if (quote)
+		return say_closed_quote(s, at, quote);
 	return (struct complaint){ at, "this quote is never closed", "close it on the same line" };
 }
 
@@ -104,9 +108,10 @@ static struct complaint say_expected_key(const struct site *s)
 {
 	struct pos at = s->fault.at;
 	const char *p = text_at(s->text, at);
+	const char *quote = quote_before(s, at);
 
-	if (stands_behind_a_quote(s, at))
-		return closed_by_a_mark(s, at);
+	if (quote)
+		return say_closed_quote(s, at, quote);
 	if (*p == ']' || *p == '}')
 		return (struct complaint){ at, "this bracket was never opened", NULL };
 	if (*p == '-' && (p[1] == ' ' || p[1] == '\n'))
@@ -116,12 +121,11 @@ static struct complaint say_expected_key(const struct site *s)
 		"keys of one group stand exactly under each other" };
 }
 
-static bool has_earlier_colon(const struct site *s)
+/* A colon that ends a key: with a space or the line's end behind it. */
+static bool has_colon(const char *from, const char *to)
 {
-	const char *p = text_at(s->text, s->fault.at);
-
-	for (const char *q = line_start(s, p); q < p; q++)
-		if (q[0] == ':' && q[1] == ' ')
+	for (; from < to; from++)
+		if (from[0] == ':' && (from[1] == ' ' || from[1] == '\n' || from[1] == '\r'))
 			return true;
 	return false;
 }
@@ -129,18 +133,19 @@ static bool has_earlier_colon(const struct site *s)
 static struct complaint say_unexpected_colon(const struct site *s)
 {
 	struct pos at = s->fault.at;
-	struct pos above = { at.line - 1, 1 };
+	const char *p = text_at(s->text, at);
+	const char *above = text_at(s->text, (struct pos){ at.line - 1, 1 });
 
-	if (has_earlier_colon(s))
+	if (has_colon(line_start(s, p), p))
 		return (struct complaint){ at,
 			"a text with a colon and a space in it must be quoted", quote_it(s, at) };
-	const char *line = text_at(s->text, above);
-	if (memchr(line, ':', strcspn(line, "\r\n")))
+	if (has_colon(above, above + strcspn(above, "\n")))
 		return (struct complaint){ at,
 			"this line is indented deeper than the key above it, which has its value",
 			"keys of one group stand exactly under each other" };
 	return (struct complaint){ at,
-		arena_printf(s->arena, "line %d has no colon, so this one runs on from it",
+		arena_printf(s->arena,
+			"line %d has no colon with a space after it, so this one runs on from it",
 			at.line - 1),
 		"a key, a colon, a space, then the value" };
 }

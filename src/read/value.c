@@ -152,14 +152,16 @@ static void complain_of_range(struct value v, const char *text, double mm)
 {
 	const struct field_reader *r = v.reader;
 	const struct field *f = v.field;
-	const char *read_as = letter_bound(r, mm);
-	const char *bounds = f->most <= 0
-		? arena_printf(r->arena, "at least %s is needed", letter_bound(r, f->least))
-		: arena_printf(r->arena, "it must lie between %s and %s", letter_bound(r, f->least),
-			  letter_bound(r, f->most));
+	const char *least = letter_bound(r, f->least), *most = letter_bound(r, f->most);
+	const char *bounds = arena_printf(r->arena, "between %s and %s", least, most);
 
+	if (f->least <= 0)
+		bounds = arena_printf(r->arena, "at most %s", most);
+	if (f->most <= 0)
+		bounds = arena_printf(r->arena, "at least %s", least);
 	complain(v, other_unit(v, text),
-		arena_printf(r->arena, "\"%s\" was read as %s; %s", text, read_as, bounds));
+		arena_printf(r->arena, "\"%s\" was read as %s; it must be %s", text,
+			letter_bound(r, mm), bounds));
 }
 
 double value_length(struct value v)
