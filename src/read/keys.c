@@ -74,16 +74,16 @@ static const struct group keys_measured = { "measured", sizeof(struct job_measur
 static const struct field floors[] = {
 	{ FIELD_LENGTH, "total_rise", LANDS(job_floors, total_rise), .least = 150, .most = 40000,
 		.help = "finished floor to finished floor",
-		.absent = "structural_rise and both finishes are given" },
+		.absent = "structural_rise and both finishes are needed" },
 	{ FIELD_LENGTH, "structural_rise", LANDS(job_floors, structural_rise), .least = 150,
 		.most = 40000, .help = "structural floor to structural floor",
-		.absent = "total_rise is given" },
+		.absent = "total_rise is needed" },
 	{ FIELD_LENGTH, "lower_finish", LANDS(job_floors, lower_finish), .most = 400,
 		.help = "build-up over the lower structural floor",
-		.absent = "none; needed with structural_rise" },
+		.absent = "none, but needed with structural_rise" },
 	{ FIELD_LENGTH, "upper_finish", LANDS(job_floors, upper_finish), .most = 400,
 		.help = "build-up over the upper structural floor",
-		.absent = "none; needed with structural_rise" },
+		.absent = "none, but needed with structural_rise" },
 	{ 0 },
 };
 
