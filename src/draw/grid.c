@@ -23,11 +23,18 @@ struct cell {
 	struct entry *entries;
 };
 
+/* All cells of one width and height. */
+struct tier {
+	struct tier *next;
+	int number;
+	double width, height;
+};
+
 struct grid {
 	struct arena *arena;
 	struct cell **cells;
 	unsigned mask;
-	bool used[SIZES][SIZES]; /* by width and height of the cells */
+	struct tier *tiers; /* those in use */
 	long asked, steps;
 };
 
@@ -47,15 +54,33 @@ static int size_for(double extent)
 	return size;
 }
 
-static int cell_at(double position, double size)
+static struct tier *tier_for(struct grid *g, struct box b)
 {
-	return (int)fmin(fmax(floor(position / size), -FURTHEST), FURTHEST - 1);
+	int wide = size_for(b.x1 - b.x0), high = size_for(b.y1 - b.y0);
+	int number = wide * SIZES + high;
+
+	for (struct tier *t = g->tiers; t; t = t->next) {
+		if (t->number == number)
+			return t;
+	}
+	struct tier *t = NEW(g->arena, struct tier);
+	*t = (struct tier){ g->tiers, number, size_of(wide), size_of(high) };
+	g->tiers = t;
+	return t;
 }
 
-static uint64_t key_of(int wide, int high, int column, int row)
+static int cell_at(double position, double size)
 {
-	uint64_t grid = (uint64_t)(wide * SIZES + high);
-	return grid << 54 | (uint64_t)(column + FURTHEST) << 27 | (uint64_t)(row + FURTHEST);
+	double n = floor(position / size);
+	if (n < -FURTHEST)
+		return -FURTHEST;
+	return n < FURTHEST ? (int)n : FURTHEST - 1;
+}
+
+static uint64_t key_of(const struct tier *t, int column, int row)
+{
+	return (uint64_t)t->number << 54 | (uint64_t)(column + FURTHEST) << 27 |
+		(uint64_t)(row + FURTHEST);
 }
 
 /* Knuth's multiplicative hashing, TAOCP vol. 3, 6.4: 2^64 over the golden ratio. */
@@ -84,21 +109,24 @@ static struct cell *cell_for(struct grid *g, uint64_t key)
 	return c;
 }
 
+static void cell_add(struct grid *g, uint64_t key, struct screen *s)
+{
+	struct cell *c = cell_for(g, key);
+	struct entry *e = NEW(g->arena, struct entry);
+
+	*e = (struct entry){ c->entries, s };
+	c->entries = e;
+}
+
 static void grid_add(struct grid *g, struct screen *s)
 {
 	struct box b = s->box;
-	int wide = size_for(b.x1 - b.x0), high = size_for(b.y1 - b.y0);
-	double w = size_of(wide), h = size_of(high);
-	int right = cell_at(b.x1 + MARGIN, w), top = cell_at(b.y1 + MARGIN, h);
+	const struct tier *t = tier_for(g, b);
+	int right = cell_at(b.x1 + MARGIN, t->width), top = cell_at(b.y1 + MARGIN, t->height);
 
-	g->used[wide][high] = true;
-	for (int column = cell_at(b.x0 - MARGIN, w); column <= right; column++) {
-		for (int row = cell_at(b.y0 - MARGIN, h); row <= top; row++) {
-			struct cell *c = cell_for(g, key_of(wide, high, column, row));
-			struct entry *e = NEW(g->arena, struct entry);
-			*e = (struct entry){ c->entries, s };
-			c->entries = e;
-		}
+	for (int column = cell_at(b.x0 - MARGIN, t->width); column <= right; column++) {
+		for (int row = cell_at(b.y0 - MARGIN, t->height); row <= top; row++)
+			cell_add(g, key_of(t, column, row), s);
 	}
 }
 
@@ -138,23 +166,23 @@ static struct screen *search_cell(struct grid *g, uint64_t key, struct screen *f
 /* Height of the line at x, kept between its ends. */
 static double height_at(struct vec a, struct vec b, double x)
 {
-	double t = (x - a.x) / (b.x - a.x);
-	return a.y + (b.y - a.y) * fmin(fmax(t, 0), 1);
+	if (x <= a.x)
+		return a.y;
+	return x < b.x ? a.y + (b.y - a.y) * (x - a.x) / (b.x - a.x) : b.y;
 }
 
 /* Column by column, the cells between the heights at which the line enters and leaves it. */
-static struct screen *search_size(
-	struct grid *g, int wide, int high, struct vec a, struct vec b, struct screen *found)
+static struct screen *search_tier(
+	struct grid *g, const struct tier *t, struct vec a, struct vec b, struct screen *found)
 {
-	double w = size_of(wide), h = size_of(high);
-	int first = cell_at(a.x, w), last = cell_at(b.x, w);
+	int last = cell_at(b.x, t->width);
 
-	for (int column = first; column <= last; column++) {
-		double y0 = column == first ? a.y : height_at(a, b, column * w);
-		double y1 = column == last ? b.y : height_at(a, b, (column + 1) * w);
-		int top = cell_at(fmax(y0, y1), h);
-		for (int row = cell_at(fmin(y0, y1), h); row <= top; row++)
-			found = search_cell(g, key_of(wide, high, column, row), found);
+	for (int column = cell_at(a.x, t->width); column <= last; column++) {
+		int from = cell_at(height_at(a, b, column * t->width), t->height);
+		int to = cell_at(height_at(a, b, (column + 1) * t->width), t->height);
+		int top = from > to ? from : to;
+		for (int row = from < to ? from : to; row <= top; row++)
+			found = search_cell(g, key_of(t, column, row), found);
 	}
 	return found;
 }
@@ -165,12 +193,8 @@ struct screen *grid_search(struct grid *g, struct vec a, struct vec b)
 	struct vec left = a.x <= b.x ? a : b, right = a.x <= b.x ? b : a;
 
 	g->asked++;
-	for (int wide = 0; wide < SIZES; wide++) {
-		for (int high = 0; high < SIZES; high++) {
-			if (g->used[wide][high])
-				found = search_size(g, wide, high, left, right, found);
-		}
-	}
+	for (const struct tier *t = g->tiers; t; t = t->next)
+		found = search_tier(g, t, left, right, found);
 	return found;
 }
 

@@ -243,8 +243,9 @@ static void hatch_face(struct drawing *g, const struct face_box *f, struct placi
 void hatch_cuts(
 	struct drawing *g, const struct view *v, struct placing at, const struct box *window)
 {
+	if (v->cut_count == 0)
+		return;
 	struct face_box *faces = NEW_N(g->arena, struct face_box, v->cut_count);
-
 	for (int i = 0; i < v->cut_count; i++)
 		faces[i] = face_box(&v->cuts[i], i);
 	qsort(faces, (size_t)v->cut_count, sizeof(*faces), compare_face_boxes);

@@ -33,16 +33,17 @@ static void spans_add(struct arena *a, struct spans *s, struct span span)
 	s->at[s->n++] = span;
 }
 
-/* The part of a span where something that runs evenly from `start` at t = 0 to `end` at t = 1 is
- * not negative. */
-static struct span span_where(struct span s, double start, double end)
+/* Narrows a span to where something that runs evenly from `start` at t = 0 to `end` at t = 1 is
+ * not negative.  It ends where it is nought, exactly; but what never gets below `enough` is taken
+ * whole, and what never gets up to `least` not at all. */
+static struct span span_where(struct span s, double start, double end, double enough, double least)
 {
-	if (start >= 0 && end >= 0)
+	if (start >= enough && end >= enough && fmax(start, end) >= least)
 		return s;
-	if (start < 0 && end < 0)
+	if (start < least && end < least)
 		return (struct span){ 1, 0 };
 	double t = start / (start - end);
-	if (start < 0)
+	if (start < end)
 		s.from = fmax(s.from, t);
 	else
 		s.to = fmin(s.to, t);
@@ -51,7 +52,7 @@ static struct span span_where(struct span s, double start, double end)
 
 static double before(const struct screen *s, struct vec3 p)
 {
-	return plane_at(s->plane, p.x, p.y) - p.z - NEARER;
+	return plane_at(s->plane, p.x, p.y) - p.z;
 }
 
 static double inside(struct half h, struct vec3 p)
@@ -76,9 +77,13 @@ static bool apart(const struct screen *s, const struct edge *e)
 
 static struct span span_hidden(const struct screen *s, const struct edge *e)
 {
-	struct span span = span_where((struct span){ 0, 1 }, before(s, e->a), before(s, e->b));
-	for (int i = 0; i < s->n && span.from < span.to; i++)
-		span = span_where(span, inside(s->sides[i], e->a), inside(s->sides[i], e->b));
+	struct span span = { 0, 1 };
+
+	span = span_where(span, before(s, e->a), before(s, e->b), 0, NEARER);
+	for (int i = 0; i < s->n && span.from < span.to; i++) {
+		double start = inside(s->sides[i], e->a), end = inside(s->sides[i], e->b);
+		span = span_where(span, start, end, -RIM, -RIM);
+	}
 	return span;
 }
 

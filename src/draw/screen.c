@@ -38,7 +38,7 @@ static int halves_of(const struct vec *points, int n, struct half *out)
 		if (vec_length(d) < NEAR_ENOUGH)
 			continue;
 		struct vec in = vec_left(vec_unit(d));
-		out[count++] = (struct half){ in.x, in.y, RIM - vec_dot(in, p) };
+		out[count++] = (struct half){ in.x, in.y, -vec_dot(in, p) };
 	}
 	return count;
 }

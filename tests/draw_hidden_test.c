@@ -1,0 +1,321 @@
+/*
+ * Hidden edges against the plainest way to find them: from many points on every edge, look toward
+ * the eye, face by face.
+ */
+#include <setjmp.h>
+#include <stdarg.h>
+#include <stddef.h>
+#include <stdint.h>
+#include <string.h>
+
+#include <cmocka.h>
+
+#include "draw_solids.h"
+
+/* Points this near the rim of a face are left out: there it may go either way. */
+#define UNSURE 0.01
+
+/* Numbers that look random and are the same on every machine: Lehmer's generator with the factor
+ * of Park and Miller, CACM 31(10), 1988. */
+static double chance(uint64_t *seed, double low, double high)
+{
+	*seed = *seed * 48271 % 2147483647;
+	return low + (high - low) * (double)*seed / 2147483647;
+}
+
+static struct frame any_frame(uint64_t *seed)
+{
+	struct vec3 u = vec3_unit(vec3(
+		chance(seed, -1, 1), chance(seed, -1, 1), chance(seed, 0.1, 1)));
+	struct vec3 v = vec3_unit(vec3_cross(u, vec3(chance(seed, 0.1, 1), 1, 0)));
+	struct vec3 at = vec3(
+		chance(seed, -200, 200), chance(seed, -200, 200), chance(seed, -200, 200));
+	return (struct frame){ at, u, v, vec3_cross(u, v) };
+}
+
+/* A star, mostly not convex, between two planes that may both lean. */
+static void add_loft(struct bench *b, uint64_t *seed)
+{
+	int n = (int)chance(seed, 3, 12);
+	struct vec3 *top = NEW_N(b->arena, struct vec3, n), *bottom = NEW_N(b->arena, struct vec3, n);
+	double lean[4];
+	for (int i = 0; i < 4; i++)
+		lean[i] = chance(seed, -0.3, 0.3);
+	for (int i = 0; i < n; i++) {
+		double r = chance(seed, 15, 90), x = r * cos(2 * PI * i / n);
+		double y = r * sin(2 * PI * i / n);
+		top[i] = vec3(x, y, 60 + lean[0] * x + lean[1] * y);
+		bottom[i] = vec3(x, y, lean[2] * x + lean[3] * y);
+	}
+	bench_solid(b, bench_part(b, "L", any_frame(seed)), n, top, bottom);
+}
+
+static void add_box(struct bench *b, uint64_t *seed)
+{
+	struct vec3 low = vec3(chance(seed, -250, 200), chance(seed, -250, 200),
+		chance(seed, -250, 200));
+	struct vec3 size = vec3(chance(seed, 5, 120), chance(seed, 5, 120), chance(seed, 5, 120));
+	bench_box(b, bench_part(b, "B", frame_house()), low, vec3_add(low, size));
+}
+
+/* A face as the test sees it. */
+struct flat_face {
+	struct vec3 at[16];
+	int n;
+	struct vec3 normal;
+};
+
+struct flat_edge {
+	struct vec3 a, b;
+	int left, right; /* numbers of faces */
+};
+
+struct model {
+	struct flat_face faces[1000];
+	struct flat_edge edges[2000];
+	int face_count, edge_count;
+};
+
+static void face_close(struct flat_face *f)
+{
+	struct vec3 sum = { 0 };
+	for (int i = 0; i < f->n; i++) {
+		struct vec3 p = f->at[i], q = f->at[(i + 1) % f->n];
+		sum = vec3_add(sum, vec3_cross(p, q));
+	}
+	f->normal = vec3_unit(sum);
+}
+
+static void model_add(struct model *m, const struct solid *s, struct frame place, struct frame view)
+{
+	struct flat_face *first = &m->faces[m->face_count];
+	int n = s->n, caps = m->face_count, sides = caps + 2;
+	struct vec3 a[16], b[16];
+
+	for (int i = 0; i < n; i++) {
+		struct vec3 p = frame_place(place, s->a[i]), q = frame_place(place, s->b[i]);
+		a[i] = vec3(vec3_dot(p, view.u), vec3_dot(p, view.v), vec3_dot(p, view.w));
+		b[i] = vec3(vec3_dot(q, view.u), vec3_dot(q, view.v), vec3_dot(q, view.w));
+		first[0].at[i] = a[i];
+		first[1].at[n - 1 - i] = b[i];
+	}
+	first[0].n = first[1].n = n;
+	for (int i = 0; i < n; i++) {
+		int next = (i + 1) % n, before = (i + n - 1) % n;
+		struct flat_edge *e = &m->edges[m->edge_count];
+		first[2 + i] = (struct flat_face){ .at = { a[next], a[i], b[i], b[next] }, .n = 4 };
+		e[0] = (struct flat_edge){ a[i], a[next], caps, sides + i };
+		e[1] = (struct flat_edge){ b[i], b[next], sides + i, caps + 1 };
+		e[2] = (struct flat_edge){ a[i], b[i], sides + i, sides + before };
+		m->edge_count += 3;
+	}
+	for (int i = 0; i < n + 2; i++)
+		face_close(&first[i]);
+	m->face_count += n + 2;
+}
+
+static double distance(struct vec p, struct vec a, struct vec b)
+{
+	struct vec d = vec_sub(b, a);
+	double t = vec_dot(vec_sub(p, a), d) / fmax(vec_dot(d, d), 1e-12);
+	return vec_length(vec_sub(p, vec_add(a, vec_scale(d, fmin(fmax(t, 0), 1)))));
+}
+
+enum answer { NOT_BEFORE, BEFORE, PERHAPS };
+
+/* Is the face between the point and the eye? By counting crossings of its outline. */
+static enum answer face_before(const struct flat_face *f, struct vec3 p)
+{
+	bool in = false;
+	if (fabs(f->normal.z) < 1e-9)
+		return NOT_BEFORE;
+	double depth = f->at[0].z - (f->normal.x * (p.x - f->at[0].x) +
+					    f->normal.y * (p.y - f->at[0].y)) /
+			f->normal.z;
+	if (depth < p.z - UNSURE)
+		return NOT_BEFORE;
+	for (int i = 0; i < f->n; i++) {
+		struct vec3 q = f->at[i], r = f->at[(i + 1) % f->n];
+		if (distance(vec(p.x, p.y), vec(q.x, q.y), vec(r.x, r.y)) < UNSURE)
+			return PERHAPS;
+		if ((q.y > p.y) != (r.y > p.y) &&
+			p.x < q.x + (r.x - q.x) * (p.y - q.y) / (r.y - q.y))
+			in = !in;
+	}
+	if (!in)
+		return NOT_BEFORE;
+	return depth > p.z + UNSURE ? BEFORE : PERHAPS;
+}
+
+static enum answer point_hidden(const struct model *m, const struct flat_edge *e, struct vec3 p)
+{
+	enum answer all = NOT_BEFORE;
+	for (int i = 0; i < m->face_count; i++) {
+		if (i == e->left || i == e->right)
+			continue;
+		enum answer one = face_before(&m->faces[i], p);
+		if (one == BEFORE)
+			return BEFORE;
+		if (one == PERHAPS)
+			all = PERHAPS;
+	}
+	return all;
+}
+
+static bool drawn_at(const struct view *v, struct vec p)
+{
+	for (int i = 0; i < v->stroke_count; i++) {
+		if (distance(p, v->strokes[i].a, v->strokes[i].b) < 1e-6)
+			return true;
+	}
+	return false;
+}
+
+/* Of the points looked at: how many were seen, hidden, and could not be told. */
+struct tally {
+	int seen, hidden, unsure;
+};
+
+static void compare_edge(
+	const struct model *m, const struct flat_edge *e, const struct view *v, struct tally *t)
+{
+	double left = m->faces[e->left].normal.z, right = m->faces[e->right].normal.z;
+	bool toward = left > 1e-9 || right > 1e-9;
+
+	/* an edge of the far side, exactly under one of the near side */
+	if (!toward && (fabs(left) < 1e-9 || fabs(right) < 1e-9))
+		return;
+	for (int i = 0; i < 7; i++) {
+		double k = (i + 0.37) / 7.1;
+		struct vec3 p = vec3_add(e->a, vec3_scale(vec3_sub(e->b, e->a), k));
+		enum answer hidden = toward ? point_hidden(m, e, p) : BEFORE;
+		if (hidden == PERHAPS) {
+			t->unsure++;
+			continue;
+		}
+		assert_int_equal(drawn_at(v, vec(p.x, p.y)), hidden == NOT_BEFORE);
+		t->seen += hidden == NOT_BEFORE;
+		t->hidden += hidden == BEFORE;
+	}
+}
+
+static struct tally compare(const struct bench *b, enum view_from from)
+{
+	struct view v = view_make(b->arena, b->first, (struct view_spec){ .from = from });
+	struct model *m = NEW(b->arena, struct model);
+	struct tally t = { 0 };
+
+	for (const struct part *p = b->first; p; p = p->next)
+		model_add(m, p->solids, p->places[0], view_frame(from));
+	for (int i = 0; i < m->edge_count; i++)
+		compare_edge(m, &m->edges[i], &v, &t);
+	return t;
+}
+
+static void lofts_at_random_hide_what_they_hide(void **state)
+{
+	(void)state;
+	struct tally all = { 0 };
+
+	for (uint64_t seed = 1; seed <= 24; seed++) {
+		uint64_t run = seed * 7919;
+		struct bench b;
+		bench_open(&b);
+		for (int i = 0; i < 9; i++)
+			add_loft(&b, &run);
+		struct tally t = compare(&b, (enum view_from)(seed % 6));
+		arena_free(b.arena);
+		all.seen += t.seen;
+		all.hidden += t.hidden;
+		all.unsure += t.unsure;
+	}
+	assert_true(all.seen > 3000 && all.hidden > 3000 && all.unsure < all.seen / 20);
+}
+
+/* Every face seen on edge, every edge along the axes of the view. */
+static void boxes_at_random_hide_what_they_hide(void **state)
+{
+	(void)state;
+	struct tally all = { 0 };
+
+	for (uint64_t seed = 1; seed <= 24; seed++) {
+		uint64_t run = seed * 104729;
+		struct bench b;
+		bench_open(&b);
+		for (int i = 0; i < 25; i++)
+			add_box(&b, &run);
+		struct tally t = compare(&b, (enum view_from)(seed % 6));
+		arena_free(b.arena);
+		all.seen += t.seen;
+		all.hidden += t.hidden;
+	}
+	assert_true(all.seen > 3000 && all.hidden > 3000);
+}
+
+/*
+ * As many treads, risers and posts as are asked for, on two sawtooth stringers, with a rail as
+ * long as the stair and a wall behind it.
+ */
+static void add_stair(struct bench *b, int risers)
+{
+	double rise = 190, run = 250;
+	struct vec *saw = NEW_N(b->arena, struct vec, 2 * risers + 3);
+	int n = 0;
+
+	saw[n++] = vec(300, 0);
+	saw[n++] = vec(risers * run, (risers - 1) * rise);
+	for (int i = risers; i > 0; i--) {
+		saw[n++] = vec(i * run, i * rise - 30);
+		saw[n++] = vec((i - 1) * run, i * rise - 30);
+	}
+	saw[n++] = vec(0, 0);
+	for (int side = 0; side < 2; side++) {
+		struct part *p = bench_part(b, "S", frame_house());
+		bench_prism(b, p, bench_upright(side * 860), n, saw, 40);
+	}
+	for (int i = 0; i < risers; i++) {
+		struct part *p = bench_part(b, "T", frame_at(i * run, 0, i * rise));
+		bench_box(b, p, vec3(-30, -30, rise - 30), vec3(run, 900, rise));
+		p = bench_part(b, "R", frame_at(i * run, 0, i * rise));
+		bench_box(b, p, vec3(-20, 0, 0), vec3(0, 900, rise - 30));
+		for (int k = 0; k < 2; k++) {
+			p = bench_part(b, "B", frame_at(i * run + k * run / 2, 0, (i + 1) * rise));
+			bench_box(b, p, vec3(0, 10, 0), vec3(30, 40, 850));
+		}
+	}
+	const struct vec rail[] = { { 0, 0 }, { risers * run, risers * rise },
+		{ risers * run, risers * rise + 60 }, { 0, 60 } };
+	bench_prism(b, bench_part(b, "H", frame_at(0, 0, 1060)), bench_upright(0), 4, rail, 60);
+	bench_box(b, bench_part(b, "", frame_house()), vec3(-500, 900, 0),
+		vec3(risers * run + 500, 1000, risers * rise + 2400));
+}
+
+static long steps_for(int risers, enum view_from from)
+{
+	struct bench b;
+	bench_open(&b);
+	add_stair(&b, risers);
+	long steps = view_make(b.arena, b.first, (struct view_spec){ .from = from }).steps;
+	arena_free(b.arena);
+	return steps;
+}
+
+static void ten_times_the_stair_is_at_most_eleven_times_the_work(void **state)
+{
+	(void)state;
+	for (int from = VIEW_PLAN; from <= VIEW_PICTORIAL; from++) {
+		long few = steps_for(15, (enum view_from)from);
+		long many = steps_for(150, (enum view_from)from);
+		assert_true(few > 0 && many <= 11 * few);
+	}
+}
+
+int main(void)
+{
+	const struct CMUnitTest tests[] = {
+		cmocka_unit_test(lofts_at_random_hide_what_they_hide),
+		cmocka_unit_test(boxes_at_random_hide_what_they_hide),
+		cmocka_unit_test(ten_times_the_stair_is_at_most_eleven_times_the_work),
+	};
+	return cmocka_run_group_tests(tests, NULL, NULL);
+}
