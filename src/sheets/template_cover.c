@@ -9,14 +9,14 @@ double cover_heading(
 	const struct template_sheets *s, struct page *page, struct vec top, const char *title)
 {
 	const char *const lines[] = { s->words.job, s->words.piece, s->words.plank, s->words.face,
-		s->words.edges };
+		s->words.edges, s->words.work };
 	double y = top.y - TITLE_LETTER;
 
 	page_text(page, vec(top.x, y), ALIGN_LEFT, TURN_LEVEL,
 		(struct wording){ arena_printf(s->arena, "%s: %s", words_full_size, title),
 			TITLE_LETTER, LETTER_BOLD });
 	y -= 3;
-	for (int i = 0; i < 5; i++) {
+	for (int i = 0; i < 6 && *lines[i]; i++) {
 		y -= TEMPLATE_PITCH;
 		page_text(page, vec(top.x, y), ALIGN_LEFT, TURN_LEVEL,
 			(struct wording){ lines[i], TEMPLATE_LETTER, LETTER_REGULAR });
@@ -188,7 +188,7 @@ static struct page position_page(const struct template_sheets *s)
 {
 	struct arena *a = s->arena;
 
-	return sheet_begin(s, arena_printf(a, "%s/positions", template_id(a, s->job)),
+	return template_page(s, arena_printf(a, "%s/positions", template_id(a, s->job)),
 		arena_printf(a, "Template %s, positions in figures", s->job->part->mark));
 }
 

@@ -16,6 +16,7 @@ struct drafter {
 	struct pattern_line **line_tail;
 	struct pattern_label **label_tail;
 	struct box region;
+	double datum; /* figures along the plank are measured from here */
 };
 
 static double base_height(struct lettering l)
@@ -155,7 +156,9 @@ static const char *corner_name(struct arena *a, const struct stringer *s, struct
 
 	if (front)
 		return arena_printf(a, "front of tread %d", front);
-	return back ? arena_printf(a, "back of tread %d", back) : "";
+	if (back)
+		return arena_printf(a, "back of tread %d", back);
+	return at.y < 0.001 ? "lower edge" : "";
 }
 
 struct lister {
@@ -196,38 +199,62 @@ struct positions pattern_positions(
 	return (struct positions){ l.list, l.n };
 }
 
+static const char *along_words(const struct drafter *d, double x)
+{
+	return length_letter_inches(d->arena, d->lettering, x - d->datum);
+}
+
 static void add_corners(struct drafter *d, const struct part *part)
 {
 	struct positions p = pattern_positions(d->arena, part, d->lettering);
 
-	for (int i = 0; i < p.n; i++)
-		add_label(d,
-			(struct pattern_label){
-				.at = p.position[i].at,
-				.toward = i < part->outline.n ? into_the_wood(part->outline, i) : vec(0, 1),
-				.text = arena_printf(d->arena, "%d: %s, %s", i + 1,
-					p.position[i].along, p.position[i].across),
-				.brief = arena_printf(d->arena, "%d", i + 1),
-			});
+	for (int i = 0; i < p.n; i++) {
+		const struct position *q = &p.position[i];
+		add_label(d, (struct pattern_label){
+			.at = q->at,
+			.toward = i < part->outline.n ? into_the_wood(part->outline, i) : vec(0, 1),
+			.ways = { arena_printf(d->arena, "%d: %s, %s", q->number, q->along,
+					  q->across),
+				arena_printf(d->arena, "%d", q->number) },
+		});
+	}
+}
+
+/* A piece that is used in many places carries no number and no running position. */
+static void add_piece_corners(struct drafter *d, const struct part *part)
+{
+	struct positions p = pattern_positions(d->arena, part, d->lettering);
+
+	for (int i = 0; i < p.n; i++) {
+		const struct position *q = &p.position[i];
+		const char *along = along_words(d, q->at.x);
+		add_label(d, (struct pattern_label){
+			.at = q->at,
+			.toward = i < part->outline.n ? into_the_wood(part->outline, i) : vec(0, 1),
+			.ways = { arena_printf(d->arena, "%s, %s from the lower end of this piece",
+					  along, q->across),
+				arena_printf(d->arena, "%s, %s", along, q->across), along },
+		});
+	}
 }
 
 /* Running positions along the base line, so that sheets joined badly show at once. */
 static void add_base_line(struct drafter *d, struct box extent)
 {
 	double y = base_height(d->lettering), step = base_interval(d->lettering);
-	double from = fmax(extent.x0, d->region.x0), to = fmin(extent.x1, d->region.x1);
+	double from = fmax(extent.x0, d->region.x0) - d->datum;
+	double to = fmin(extent.x1, d->region.x1) - d->datum;
 
 	add_segment(d, vec(extent.x0, y), vec(extent.x1, y));
 	for (double x = ceil(from / step) * step; x <= to; x += step) {
-		add_segment(d, vec(x, y - 2), vec(x, y + 2));
-		add_label(d,
-			(struct pattern_label){
-				.at = vec(x, y),
-				.toward = vec(0, 1),
-				.text = arena_printf(d->arena, "base line %s",
-					length_letter_inches(d->arena, d->lettering, x)),
-				.brief = length_letter_inches(d->arena, d->lettering, x),
-			});
+		struct vec at = vec(d->datum + x, y);
+		add_segment(d, vec(at.x, y - 2), vec(at.x, y + 2));
+		add_label(d, (struct pattern_label){
+			.at = at,
+			.toward = vec(0, 1),
+			.ways = { arena_printf(d->arena, "base line %s", along_words(d, at.x)),
+				along_words(d, at.x) },
+		});
 	}
 }
 
@@ -285,8 +312,7 @@ static void add_check_line(struct drafter *d)
 				.at = vec_add(ends.left,
 					vec_scale(along, length * (i + 0.5) / labels)),
 				.toward = vec_left(along),
-				.text = arena_printf(d->arena, "check line, %s end to end", figure),
-				.brief = "check line",
+				.ways = { arena_printf(d->arena, "check line, %s end to end", figure), "check line" },
 			});
 }
 
@@ -323,7 +349,7 @@ static void add_far_face(struct drafter *d, const struct part *part, struct chai
 				(struct pattern_label){
 					.at = vec_scale(vec_add(a, b), 0.5),
 					.toward = vec_left(vec_unit(vec_sub(b, a))),
-					.text = "far face of the bevel",
+					.ways = { "here the bevel comes out below", "bevel" },
 				});
 	}
 }
@@ -335,22 +361,51 @@ static struct vec middle_of(struct chain c)
 	return vec((b.x0 + b.x1) / 2, (b.y0 + b.y1) / 2);
 }
 
-/* Grooves and whatever else is worked inside the outline. */
+/* Grooves are worked to their outline; the other features lie on the cut line already. */
 static void add_features(struct drafter *d, const struct part *part)
 {
 	for (const struct feature *f = part->features; f; f = f->next) {
 		if (f->at.n < 2)
 			continue;
 		struct chain c = flatten(d->arena, f->at);
-		add_chain(d, PEN_GUIDE, c);
+		if (f->kind == FEATURE_GROOVE)
+			add_chain(d, PEN_TEMPLATE, c);
 		if (f->text)
-			add_label(d,
-				(struct pattern_label){
-					.at = middle_of(c),
-					.toward = vec(0, 0),
-					.text = f->text,
-				});
+			add_label(d, (struct pattern_label){
+				.at = middle_of(c), .ways = { f->text } });
 	}
+}
+
+bool pattern_is_mirrored(const struct stringer *s)
+{
+	switch (s->kind) {
+	case STRINGER_SAWTOOTH: return false;
+	case STRINGER_MITRED: return s->hand == STRINGER_LEFT_HAND;
+	case STRINGER_HOUSED: return s->hand == STRINGER_RIGHT_HAND;
+	}
+	return false;
+}
+
+static void mirror(struct arena *a, struct pattern *p)
+{
+	for (struct pattern_line *l = p->lines; l; l = l->next) {
+		struct vec *points = NEW_N(a, struct vec, l->chain.n);
+		for (int i = 0; i < l->chain.n; i++)
+			points[i] = vec(-l->chain.points[i].x, l->chain.points[i].y);
+		l->chain.points = points;
+	}
+	for (struct pattern_label *l = p->labels; l; l = l->next) {
+		l->at.x = -l->at.x;
+		l->toward.x = -l->toward.x;
+	}
+	p->box = (struct box){ -p->box.x1, p->box.y0, -p->box.x0, p->box.y1 };
+}
+
+static struct pattern finish(struct drafter *d)
+{
+	if (pattern_is_mirrored(d->pattern.part->stringer))
+		mirror(d->arena, &d->pattern);
+	return d->pattern;
 }
 
 static struct drafter drafter(struct arena *a, const struct part *part, struct lettering l,
@@ -373,14 +428,20 @@ static void add_region_ends(struct drafter *d, struct box extent)
 }
 
 struct pattern pattern_make(struct arena *a, const struct part *part, struct lettering lettering,
-	struct box region)
+	struct box region, enum figures figures)
 {
 	struct drafter d = drafter(a, part, lettering, region);
 	struct chain outline = flatten(a, part->outline);
 
 	d.line_tail = &d.pattern.lines;
 	d.label_tail = &d.pattern.labels;
-	add_corners(&d, part);
+	switch (figures) {
+	case FIGURES_FROM_PLANK_END: add_corners(&d, part); break;
+	case FIGURES_FROM_PIECE_END:
+		d.datum = region.x0;
+		add_piece_corners(&d, part);
+		break;
+	}
 	add_chain(&d, PEN_TEMPLATE, outline);
 	add_check_line(&d);
 	add_base_line(&d, chain_box(outline));
@@ -388,7 +449,7 @@ struct pattern pattern_make(struct arena *a, const struct part *part, struct let
 	add_features(&d, part);
 	if (part->stringer->far_face.n > 0)
 		add_far_face(&d, part, outline);
-	return d.pattern;
+	return finish(&d);
 }
 
 #define ROD_HEIGHT 18.0
@@ -403,17 +464,18 @@ struct pattern pattern_rod(struct arena *a, const struct part *part, struct lett
 	d.line_tail = &d.pattern.lines;
 	d.label_tail = &d.pattern.labels;
 	add_segment(&d, vec(strip.x0, 0), vec(strip.x1, 0));
-	add_segment(&d, vec(strip.x0, strip.y1), vec(strip.x1, strip.y1));
+	add_segment(&d, vec(strip.x0, 0), vec(strip.x0, ROD_HEIGHT));
+	add_segment(&d, vec(strip.x1, 0), vec(strip.x1, ROD_HEIGHT));
 	for (int i = 0; i < p.n; i++) {
-		double x = p.position[i].at.x;
-		add_segment(&d, vec(x, 0), vec(x, ROD_HEIGHT / 3));
-		add_label(&d,
-			(struct pattern_label){
-				.at = vec(x, ROD_HEIGHT / 3),
-				.toward = vec(0, 1),
-				.text = arena_printf(a, "%d: %s", i + 1, p.position[i].along),
-				.brief = arena_printf(a, "%d", i + 1),
-			});
+		const struct position *q = &p.position[i];
+		add_segment(&d, vec(q->at.x, 0), vec(q->at.x, ROD_HEIGHT / 3));
+		add_label(&d, (struct pattern_label){
+			.at = vec(q->at.x, ROD_HEIGHT / 3),
+			.toward = vec(0, 1),
+			.ways = { arena_printf(a, "%d %s: %s", q->number, q->what, q->along),
+				arena_printf(a, "%d: %s", q->number, q->along),
+				arena_printf(a, "%d", q->number) },
+		});
 	}
-	return d.pattern;
+	return finish(&d);
 }

@@ -19,13 +19,15 @@ struct pattern_line {
 	struct chain chain;
 };
 
+#define LABEL_WAYS 3
+
 /* Lettering that belongs to a point of the pattern. */
 struct pattern_label {
 	struct pattern_label *next;
 	struct vec at;
 	struct vec toward; /* unit: on which side of the point it would like to stand */
-	const char *text;
-	const char *brief; /* where there is no room for all of it; NULL: left out */
+	const char *ways[LABEL_WAYS]; /* of saying it, the shorter where there is no room; NULL:
+					 left out */
 };
 
 struct pattern {
@@ -52,14 +54,25 @@ struct positions {
 struct positions pattern_positions(struct arena *a, const struct part *part,
 	struct lettering lettering);
 
+/* From where the figures beside corners and on the base line are measured. */
+enum figures {
+	FIGURES_FROM_PLANK_END,
+	FIGURES_FROM_PIECE_END, /* of a piece that is used in many places */
+};
+
 /* What of the stringer is inside `region`; all of it when the region holds it. */
 struct pattern pattern_make(struct arena *a, const struct part *part, struct lettering lettering,
-	struct box region);
+	struct box region, enum figures figures);
 
 /* The rod: a strip on which every corner is ticked at its running position. */
 struct pattern pattern_rod(struct arena *a, const struct part *part, struct lettering lettering);
 
-/* Round the whole outline. */
+/* A template lies on the face that is worked: the outer one of a mitred stringer, where the long
+ * points are, the inner one of a housed one, where the grooves are.  Seen from there, the lower
+ * end of every other hand is on the right, and the pattern is mirrored. */
+bool pattern_is_mirrored(const struct stringer *s);
+
+/* Round the whole outline, before any mirroring. */
 struct box pattern_extent(struct arena *a, const struct part *part);
 
 #endif

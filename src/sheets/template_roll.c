@@ -12,7 +12,7 @@
 #include "draw/place.h"
 #include "sheets/template_cover.h"
 
-#define PAGE_MOST 5080.0 /* 200 in: what every reader of PDF takes */
+#define PAGE_MOST 5075.0 /* just under 200 in, which is what readers of PDF take */
 #define ROLL_LAP 150.0   /* where two pages join */
 #define SIDE (TEMPLATE_MARGIN + BARS_ROOM + 2)
 #define WORDS_WIDTH 140.0
@@ -78,7 +78,8 @@ static struct roll roll_make(struct arena *a, const struct template_job *t)
 	struct roll r = { .sheets = template_sheets(a, t, USE_ROLL, "roll", PAPER_AS_GIVEN) };
 	struct template_sheets *s = &r.sheets;
 
-	*p = pattern_make(a, t->part, l, pattern_extent(a, t->part));
+	*p = pattern_make(a, t->part, l, pattern_extent(a, t->part),
+		FIGURES_FROM_PLANK_END);
 	r.tiling = tiling_make(a, p, roll_window(p), ROLL_LAP);
 	r.tiling.names = TILES_IN_A_ROW;
 	r.tiling.prefix = arena_printf(a, "%s/", template_id(a, t));
@@ -127,7 +128,7 @@ static struct drawing *roll_page(const struct roll *r, struct tile at)
 		{ s->words.edges, 3.5, LETTER_REGULAR },
 		{ s->words.job, 3.5, LETTER_REGULAR },
 	};
-	struct page page = sheet_begin(
+	struct page page = template_page(
 		s, name, arena_printf(a, "Template %s, roll", s->job->part->mark));
 
 	draw_head(r, &page);

@@ -5,10 +5,14 @@
 #define NAME_LETTER 3.5
 #define STRIP_GAP 6.0 /* between bars and words */
 
-static const char *small_print(struct arena *a, const struct template_words *w, struct vec c)
+static const char *small_print(const struct template_sheets *s)
 {
-	return arena_printf(a, "%s. %s. %s. %s. %s %s %s %s", words_full_size, w->job, w->piece,
-		w->face, words_stop, words_line, words_figures_govern, correction_words(a, c));
+	const struct template_words *w = &s->words;
+
+	return arena_printf(s->arena, "%s on %s. %s. %s. %s. %s %s%s%s %s %s", words_full_size,
+		s->job->paper->name, w->job, w->piece, w->face, words_stop, w->work,
+		*w->work ? " " : "", words_line, words_figures_govern,
+		correction_words(s->arena, s->place.correction));
 }
 
 static double words_left(const struct template_sheets *s)
@@ -41,13 +45,13 @@ struct template_sheets template_sheets(struct arena *a, const struct template_jo
 	s.paper = turn == PAPER_AS_GIVEN ? p : vec(p.y, p.x);
 	s.place.correction = vec(wanted->printer_x > 0 ? wanted->printer_x : 1,
 		wanted->printer_y > 0 ? wanted->printer_y : 1);
-	s.small_print = small_print(a, &s.words, s.place.correction);
+	s.small_print = small_print(&s);
 	s.place.frame = (struct box){ TEMPLATE_MARGIN, TEMPLATE_MARGIN + strip_height(&s),
 		s.paper.x - TEMPLATE_MARGIN - BARS_ROOM - 1, s.paper.y - TEMPLATE_MARGIN };
 	return s;
 }
 
-struct page sheet_begin(const struct template_sheets *s, const char *id, const char *title)
+struct page template_page(const struct template_sheets *s, const char *id, const char *title)
 {
 	struct page p = page_begin(s->arena, s->use, s->paper, s->job->context->measure);
 
@@ -86,7 +90,7 @@ struct drawing *sheet_of_tile(
 		{ s->words.face, TEMPLATE_LETTER, LETTER_REGULAR },
 		{ s->words.edges, TEMPLATE_LETTER, LETTER_REGULAR },
 	};
-	struct page page = sheet_begin(s,
+	struct page page = template_page(s,
 		arena_printf(a, "%s/%s", template_id(a, s->job), name),
 		arena_printf(a, "Template %s, sheet %s", s->job->part->mark, name));
 

@@ -33,7 +33,7 @@ struct template_sheets template_sheets(struct arena *a, const struct template_jo
 	enum drawing_use use, const char *kind, enum paper_turn turn);
 
 /* A page with nothing on it yet, named as belonging to the file. */
-struct page sheet_begin(const struct template_sheets *s, const char *id, const char *title);
+struct page template_page(const struct template_sheets *s, const char *id, const char *title);
 
 /* Where words begin on a page without a frame. */
 struct vec sheet_top(const struct template_sheets *s);

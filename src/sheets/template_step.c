@@ -19,43 +19,100 @@ static const char *const piece_names[PIECES] = { "foot ", "step ", "head " };
 /* The pieces, and how they are spread. */
 struct step_plan {
 	struct template_sheets sheets;
-	int pieces;
-	int repeats; /* of the step */
-	struct tiling piece[PIECES];
+	struct tiling piece[PIECES]; /* no pattern: there is none */
+	int first, last;             /* unit that the step stands for, and the last one */
 	struct tiling rod;
 };
 
-static struct box piece_region(struct box whole, const struct stringer *s, int piece)
+/* Unit k goes from the back of tread k to the back of tread k + 1. */
+static bool is_bevelled(const struct part *p, int unit)
 {
-	int last = s->steps - 2; /* the last back of a tread that has a whole step after it */
+	const struct vec *back = p->stringer->inner_corners;
 
-	switch (piece) {
-	case PIECE_FOOT: whole.x1 = s->inner_corners[0].x; break;
-	case PIECE_STEP:
-		whole.x0 = s->inner_corners[0].x;
-		whole.x1 = s->inner_corners[1].x;
-		break;
-	default: whole.x0 = s->inner_corners[last].x; break;
+	for (const struct feature *f = p->features; f; f = f->next) {
+		if (f->kind != FEATURE_MITRE || f->at.n == 0)
+			continue;
+		double x = f->at.corners[0].at.x;
+		if (x > back[unit - 1].x - 0.001 && x < back[unit].x - 0.001)
+			return true;
+	}
+	return false;
+}
+
+static bool is_near(struct vec a, struct vec b)
+{
+	return vec_length(vec_sub(a, b)) < 0.001;
+}
+
+/* A stringer need not be alike all along: it may stand in the open above and at a wall below. */
+static bool units_are_alike(const struct part *p, int one, int other)
+{
+	const struct vec *front = p->stringer->tread_corners, *back = p->stringer->inner_corners;
+
+	return is_near(vec_sub(front[one], back[one - 1]), vec_sub(front[other], back[other - 1])) &&
+		is_near(vec_sub(back[one], back[one - 1]), vec_sub(back[other], back[other - 1])) &&
+		is_bevelled(p, one) == is_bevelled(p, other);
+}
+
+/* The longest run of equal units; the one above the last tread but one belongs to the head. */
+static void find_units(struct step_plan *plan, const struct part *p)
+{
+	int units = p->stringer->steps - 2;
+
+	plan->first = 1;
+	plan->last = 0;
+	for (int first = 1; first <= units; first++) {
+		int last = first;
+		while (last < units && units_are_alike(p, first, last + 1))
+			last++;
+		if (last - first <= plan->last - plan->first)
+			continue;
+		plan->first = first;
+		plan->last = last;
+	}
+}
+
+static int repeats(const struct step_plan *p)
+{
+	return p->last - p->first + 1;
+}
+
+static bool has_piece(const struct step_plan *plan, int piece)
+{
+	int steps = plan->sheets.job->part->stringer->steps;
+
+	return piece == PIECE_FOOT || (piece == PIECE_HEAD ? steps > 1 : repeats(plan) > 1);
+}
+
+static struct box piece_region(const struct step_plan *plan, int piece)
+{
+	const struct part *part = plan->sheets.job->part;
+	const struct vec *back = part->stringer->inner_corners;
+	struct box whole = pattern_extent(plan->sheets.arena, part);
+	bool repeated = has_piece(plan, PIECE_STEP);
+
+	if (!has_piece(plan, PIECE_HEAD))
+		return whole;
+	if (piece == PIECE_FOOT)
+		whole.x1 = back[plan->first - 1].x;
+	if (piece == PIECE_HEAD)
+		whole.x0 = back[repeated ? plan->last : plan->first - 1].x;
+	if (piece == PIECE_STEP) {
+		whole.x0 = back[plan->first - 1].x;
+		whole.x1 = back[plan->first].x;
 	}
 	return whole;
 }
 
-static bool has_piece(const struct stringer *s, int piece)
+static struct tiling piece_tiling(const struct step_plan *plan, int piece)
 {
-	return piece == PIECE_STEP ? s->steps > 2 : s->steps > 1;
-}
+	const struct template_sheets *s = &plan->sheets;
+	struct pattern *p = NEW(s->arena, struct pattern);
 
-static struct tiling piece_tiling(
-	const struct template_sheets *s, const struct part *part, int piece)
-{
-	struct arena *a = s->arena;
-	struct pattern *p = NEW(a, struct pattern);
-	struct box region = pattern_extent(a, part);
-
-	if (has_piece(part->stringer, piece))
-		region = piece_region(region, part->stringer, piece);
-	*p = pattern_make(a, part, job_lettering(s->job->context->stair->job), region);
-	struct tiling t = tiling_make(a, p, window_size(s->place), TILE_LAP);
+	*p = pattern_make(s->arena, s->job->part, job_lettering(s->job->context->stair->job),
+		piece_region(plan, piece),
+		piece == PIECE_STEP ? FIGURES_FROM_PIECE_END : FIGURES_FROM_PLANK_END);
+	struct tiling t = tiling_make(s->arena, p, window_size(s->place), TILE_LAP);
 	t.prefix = piece_names[piece];
 	return t;
 }
@@ -67,10 +124,10 @@ static struct step_plan plan(
 	struct vec window = window_size(p.sheets.place);
 	struct pattern *rod = NEW(a, struct pattern);
 
+	find_units(&p, t->part);
 	for (int i = 0; i < PIECES; i++)
-		if (i == PIECE_FOOT || has_piece(t->part->stringer, i))
-			p.piece[i] = piece_tiling(&p.sheets, t->part, i);
-	p.repeats = t->part->stringer->steps - 2;
+		if (has_piece(&p, i))
+			p.piece[i] = piece_tiling(&p, i);
 	*rod = pattern_rod(a, t->part, job_lettering(t->context->stair->job));
 	p.rod = tiling_make(a, rod, vec(window.x, box_height(rod->box) + 2 * TILE_EDGE), TILE_LAP);
 	p.rod.names = TILES_IN_A_ROW;
@@ -117,7 +174,7 @@ static struct drawing *rod_sheet(const struct step_plan *p, int first)
 	struct arena *a = s->arena;
 	int after = (int)fmin(first + strips_a_sheet(p), p->rod.columns);
 	const char *name = arena_printf(a, "rod %d to %d", first + 1, after);
-	struct page page = sheet_begin(s, arena_printf(a, "%s/%s", template_id(a, s->job), name),
+	struct page page = template_page(s, arena_printf(a, "%s/%s", template_id(a, s->job), name),
 		arena_printf(a, "Template %s, %s", s->job->part->mark, name));
 
 	sheet_checks(s, &page, arena_printf(a, "%s  %s", s->job->part->mark, name));
@@ -146,8 +203,9 @@ static const char words_print[] =
 	"Measure the bars on each sheet, both ways: exactly 100 mm and 4 in, or STOP.";
 
 static const char words_rod[] =
-	"3. Join the strips of the rod end to end, lay it along the plank from the lower end and prick "
-	"off every corner; check each with a tape against the table of positions.";
+	"3. Trim each strip of the rod along the line at its right and join it to the next, in the order "
+	"of their numbers. Lay it along the plank from the lower end and prick off every corner; check "
+	"each with a tape against the table of positions.";
 
 static const char *join_words(const struct step_plan *p)
 {
@@ -163,20 +221,27 @@ static const char *join_words(const struct step_plan *p)
 		text);
 }
 
+static const char words_two_pieces[] =
+	"4. Lay the foot at the lower end of the plank and the head at the upper, each with its ends on "
+	"the rod's marks and its lower edge on the plank's lower edge.";
+
+static const char words_one_piece[] =
+	"4. Lay the template on the plank with its ends on the rod's marks and its lower edge on the "
+	"plank's lower edge.";
+
 static const char *place_words(const struct step_plan *p)
 {
-	struct arena *a = p->sheets.arena;
-
-	if (p->repeats < 1)
-		return "4. Lay the foot at the lower end of the plank, and the head after it, each with "
-		       "its ends on the rod's marks and its lower edge on the plank's.";
-	return arena_printf(a,
-		"4. Lay the foot at the lower end of the plank, with its right end on the mark \"back of "
-		"tread 1\". Mark the step %d times, each time with its two ends on the marks of two backs "
-		"of treads. Set it to the rod every time, never to the step before it: so no error adds "
-		"up. Lay the head at the mark \"back of tread %d\". The lower edge of every piece lies on "
-		"the lower edge of the plank.",
-		p->repeats, p->repeats + 1);
+	if (!has_piece(p, PIECE_HEAD))
+		return words_one_piece;
+	if (!has_piece(p, PIECE_STEP))
+		return words_two_pieces;
+	return arena_printf(p->sheets.arena,
+		"4. Lay the foot at the lower end of the plank, its upper end on the mark \"back of tread "
+		"%d\". Mark the step %d times, each time with its two ends on the marks of two backs of "
+		"treads. Set it to the rod every time, never to the step before it: so no error adds up. "
+		"Lay the head with its lower end on \"back of tread %d\". The lower edge of every piece "
+		"lies on the lower edge of the plank.",
+		p->first, repeats(p), p->last + 1);
 }
 
 static double draw_maps(const struct step_plan *p, struct page *page, struct box room)
@@ -197,7 +262,7 @@ static struct drawing *cover(const struct step_plan *p)
 {
 	const struct template_sheets *s = &p->sheets;
 	struct arena *a = s->arena;
-	struct page page = sheet_begin(s, template_id(a, s->job),
+	struct page page = template_page(s, template_id(a, s->job),
 		arena_printf(a, "Template %s, step by step", s->job->part->mark));
 	double y = cover_heading(s, &page, sheet_top(s), "step by step");
 	double width = s->paper.x - 2 * TEMPLATE_MARGIN, x = TEMPLATE_MARGIN;

@@ -50,7 +50,7 @@ static const char *budget_words(
 static struct drawing *cover(const struct template_sheets *s, const struct tiling *t)
 {
 	struct arena *a = s->arena;
-	struct page page = sheet_begin(s, template_id(a, s->job),
+	struct page page = template_page(s, template_id(a, s->job),
 		arena_printf(a, "Template %s, how the sheets go together", s->job->part->mark));
 	double y = cover_heading(s, &page, sheet_top(s), "how the sheets go together");
 	double width = s->paper.x - 2 * TEMPLATE_MARGIN, x = TEMPLATE_MARGIN;
@@ -83,7 +83,8 @@ struct drawing *template_tiles(struct arena *a, const struct template_job *t)
 	struct template_sheets s = template_sheets(a, t, USE_TILES, "tiles", PAPER_AS_GIVEN);
 	struct template_sheets turned = template_sheets(a, t, USE_TILES, "tiles", PAPER_TURNED);
 
-	*whole = pattern_make(a, t->part, l, pattern_extent(a, t->part));
+	*whole = pattern_make(a, t->part, l, pattern_extent(a, t->part),
+		FIGURES_FROM_PLANK_END);
 	struct tiling tiling = tile_whole(a, &s, whole), other = tile_whole(a, &turned, whole);
 	if (tiling_count(&other) < tiling_count(&tiling)) {
 		s = turned;

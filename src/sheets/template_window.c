@@ -155,11 +155,13 @@ static void draw_label(struct view_through *v, const struct pattern_label *l)
 	if (owner.column != v->tile.column || owner.row != v->tile.row)
 		return;
 	struct vec at = on_paper(v, l->at);
-	struct box words = letter_label(v, at, l->toward, l->text);
-	if (box_is_empty(words) && l->brief)
-		words = letter_label(v, at, l->toward, l->brief);
-	if (!box_is_empty(words))
+	for (int i = 0; i < LABEL_WAYS && l->ways[i]; i++) {
+		struct box words = letter_label(v, at, l->toward, l->ways[i]);
+		if (box_is_empty(words))
+			continue;
 		draw_leader(v, words, at);
+		return;
+	}
 }
 
 static struct box box_on_paper(const struct view_through *v, struct box b)

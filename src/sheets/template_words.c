@@ -2,6 +2,8 @@
 
 #include <string.h>
 
+#include "sheets/template_pattern.h"
+
 const char words_full_size[] = "TEMPLATE - FULL SIZE";
 
 const char words_figures_govern[] =
@@ -9,7 +11,7 @@ const char words_figures_govern[] =
 	"its figure, along the plank from its lower end and across from its lower edge.";
 
 const char words_line[] =
-	"Cut to the middle of the thicker line; it is 0.25 mm wide. Thin lines are guides, never cut.";
+	"Cut to the middle of the thicker line; it is 0.25 mm wide. Thin lines are guides.";
 
 const char words_stop[] =
 	"Measure both bars, in both directions, before anything else. If they are not exactly 100 mm "
@@ -18,25 +20,53 @@ const char words_stop[] =
 static const char *kind_name(enum stringer_kind kind)
 {
 	switch (kind) {
-	case STRINGER_SAWTOOTH: return "sawtooth stringer";
+	case STRINGER_SAWTOOTH: return "sawtooth carriage";
 	case STRINGER_MITRED: return "mitred open stringer";
-	case STRINGER_HOUSED: return "housed stringer";
+	case STRINGER_HOUSED: return "housed closed stringer";
 	}
 	return "";
 }
 
-/* Which face lies up when the plank's lower end is on the left: the outline is drawn looking
- * against its z axis, and the outer face looks away from the middle of the stair. */
-static const char *face_words(const struct stair *s, const struct part *p)
+static const char *hand_name(enum stringer_hand hand)
 {
-	const struct frame *flight = &s->flights[0].frame;
-	struct vec3 from = vec3_sub(p->places[0].origin, flight->origin);
-	double side = vec3_dot(from, flight->v) - s->width / 2;
-	double up = vec3_dot(p->places[0].w, flight->v);
+	switch (hand) {
+	case STRINGER_EITHER_HAND: return "";
+	case STRINGER_RIGHT_HAND: return ", right hand going up";
+	case STRINGER_LEFT_HAND: return ", left hand going up";
+	}
+	return "";
+}
 
-	if (p->stringer->kind == STRINGER_SAWTOOTH)
-		return "Cuts are square: either face up";
-	return side * up > 0 ? "OUTER FACE UP" : "INNER FACE UP (the side of the steps)";
+static const char *face_words(enum stringer_kind kind)
+{
+	switch (kind) {
+	case STRINGER_SAWTOOTH: return "Cuts are square: either face up";
+	case STRINGER_MITRED: return "OUTER FACE UP";
+	case STRINGER_HOUSED: return "INNER FACE UP: the face with the housings";
+	}
+	return "";
+}
+
+static const char *edge_words(const struct stringer *s)
+{
+	return pattern_is_mirrored(s) ? "↑ crown edge up, ↔ grain, → lower end"
+				      : "↑ crown edge up, ↔ grain, ← lower end";
+}
+
+static const char *work_words(struct arena *a, const struct template_job *t)
+{
+	const struct job *job = t->context->stair->job;
+
+	switch (t->part->stringer->kind) {
+	case STRINGER_SAWTOOTH: return "";
+	case STRINGER_MITRED:
+		return "Riser cuts are bevelled 45°: the thicker line is their long point on this face, "
+		       "the thin line beside it is where the cut comes out below.";
+	case STRINGER_HOUSED:
+		return arena_printf(a, "Housings: rout to the thicker lines, %s deep.",
+			length_letter(a, job_lettering(job), job->stringers.housing_depth));
+	}
+	return "";
 }
 
 static const char *times(struct arena *a, int n)
@@ -57,14 +87,16 @@ static const char *plank_words(struct arena *a, const struct template_job *t)
 struct template_words template_words(struct arena *a, const struct template_job *t)
 {
 	const struct job_about *about = &t->context->stair->job->about;
+	const struct stringer *s = t->part->stringer;
 
 	return (struct template_words){
 		.job = arena_printf(a, "Job %s  %s", about->number ? about->number : "",
 			about->name ? about->name : ""),
-		.piece = arena_printf(a, "%s  %s, %s", t->part->mark,
-			kind_name(t->part->stringer->kind), times(a, t->part->count)),
-		.face = face_words(t->context->stair, t->part),
-		.edges = "↑ crown edge up, → grain, lower end left",
+		.piece = arena_printf(a, "%s  %s%s, %s", t->part->mark, kind_name(s->kind),
+			hand_name(s->hand), times(a, t->part->count)),
+		.face = face_words(s->kind),
+		.edges = edge_words(s),
+		.work = work_words(a, t),
 		.plank = plank_words(a, t),
 	};
 }

@@ -11,6 +11,7 @@ struct template_words {
 	const char *piece; /* mark, what it is, how many */
 	const char *face;  /* which one is up */
 	const char *edges; /* crown and grain */
+	const char *work; /* what the lines mean on this kind of stringer; "" on a plain one */
 	const char *plank;
 };
 
