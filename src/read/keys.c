@@ -117,6 +117,16 @@ static const struct group keys_opening = { "opening", sizeof(struct job_opening)
 
 static const struct choice sides[] = { { "wall", SIDE_WALL }, { "open", SIDE_OPEN }, { 0 } };
 
+static bool left_is_open(const struct job *job)
+{
+	return job->stair.left.kind == SIDE_OPEN;
+}
+
+static bool right_is_open(const struct job *job)
+{
+	return job->stair.right.kind == SIDE_OPEN;
+}
+
 static const char from_step_help[] = "first open step, counted from 1 at the bottom";
 static const char to_step_help[] = "last open step";
 
@@ -125,7 +135,7 @@ static const struct field left_side[] = {
 		.label = "left side, going up", .shown = SHOWN_PLAN,
 		.help = "a wall all the way, or open" },
 	{ FIELD_COUNT, "from_step", LANDS(job_side, from_step), .least = 1, .most = 200,
-		.usual = "1", .help = from_step_help },
+		.usual = "1", .matters = left_is_open, .help = from_step_help },
 	{ FIELD_COUNT, "to_step", LANDS(job_side, to_step), .least = 1, .most = 200,
 		.help = to_step_help, .absent = "to the top" },
 	{ 0 },
@@ -136,7 +146,7 @@ static const struct field right_side[] = {
 		.label = "right side, going up", .shown = SHOWN_PLAN,
 		.help = "a wall all the way, or open" },
 	{ FIELD_COUNT, "from_step", LANDS(job_side, from_step), .least = 1, .most = 200,
-		.usual = "1", .help = from_step_help },
+		.usual = "1", .matters = right_is_open, .help = from_step_help },
 	{ FIELD_COUNT, "to_step", LANDS(job_side, to_step), .least = 1, .most = 200,
 		.help = to_step_help, .absent = "to the top" },
 	{ 0 },
