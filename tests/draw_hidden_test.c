@@ -25,11 +25,11 @@ static double chance(uint64_t *seed, double low, double high)
 
 static struct frame any_frame(uint64_t *seed)
 {
-	struct vec3 u = vec3_unit(vec3(
-		chance(seed, -1, 1), chance(seed, -1, 1), chance(seed, 0.1, 1)));
+	struct vec3 u =
+		vec3_unit(vec3(chance(seed, -1, 1), chance(seed, -1, 1), chance(seed, 0.1, 1)));
 	struct vec3 v = vec3_unit(vec3_cross(u, vec3(chance(seed, 0.1, 1), 1, 0)));
-	struct vec3 at = vec3(
-		chance(seed, -200, 200), chance(seed, -200, 200), chance(seed, -200, 200));
+	struct vec3 at =
+		vec3(chance(seed, -200, 200), chance(seed, -200, 200), chance(seed, -200, 200));
 	return (struct frame){ at, u, v, vec3_cross(u, v) };
 }
 
@@ -37,10 +37,11 @@ static struct frame any_frame(uint64_t *seed)
 static void add_loft(struct bench *b, uint64_t *seed)
 {
 	int n = (int)chance(seed, 3, 12);
-	struct vec3 *top = NEW_N(b->arena, struct vec3, n), *bottom = NEW_N(b->arena, struct vec3, n);
+	struct vec3 *top = NEW_N(b->arena, struct vec3, n),
+		    *bottom = NEW_N(b->arena, struct vec3, n);
 	double lean[4];
 	for (int i = 0; i < 4; i++)
-		lean[i] = chance(seed, -0.3, 0.3);
+		lean[i] = chance(seed, -0.2, 0.2);
 	for (int i = 0; i < n; i++) {
 		double r = chance(seed, 15, 90), x = r * cos(2 * PI * i / n);
 		double y = r * sin(2 * PI * i / n);
@@ -52,8 +53,8 @@ static void add_loft(struct bench *b, uint64_t *seed)
 
 static void add_box(struct bench *b, uint64_t *seed)
 {
-	struct vec3 low = vec3(chance(seed, -250, 200), chance(seed, -250, 200),
-		chance(seed, -250, 200));
+	struct vec3 low =
+		vec3(chance(seed, -250, 200), chance(seed, -250, 200), chance(seed, -250, 200));
 	struct vec3 size = vec3(chance(seed, 5, 120), chance(seed, 5, 120), chance(seed, 5, 120));
 	bench_box(b, bench_part(b, "B", frame_house()), low, vec3_add(low, size));
 }
@@ -129,9 +130,8 @@ static enum answer face_before(const struct flat_face *f, struct vec3 p)
 	bool in = false;
 	if (fabs(f->normal.z) < 1e-9)
 		return NOT_BEFORE;
-	double depth = f->at[0].z - (f->normal.x * (p.x - f->at[0].x) +
-					    f->normal.y * (p.y - f->at[0].y)) /
-			f->normal.z;
+	double depth = f->at[0].z -
+		(f->normal.x * (p.x - f->at[0].x) + f->normal.y * (p.y - f->at[0].y)) / f->normal.z;
 	if (depth < p.z - UNSURE)
 		return NOT_BEFORE;
 	for (int i = 0; i < f->n; i++) {
@@ -176,8 +176,8 @@ struct tally {
 	int seen, hidden, unsure;
 };
 
-static void compare_edge(
-	const struct model *m, const struct flat_edge *e, const struct view *v, struct tally *t)
+static void compare_edge(const struct model *m, const struct flat_edge *e, const struct view *v,
+	struct tally *t)
 {
 	double left = m->faces[e->left].normal.z, right = m->faces[e->right].normal.z;
 	bool toward = left > 1e-9 || right > 1e-9;

@@ -31,8 +31,8 @@ static inline struct part *bench_part(struct bench *b, const char *mark, struct 
 }
 
 /* Adds a solid to the part; the corners are used where they are. */
-static inline struct solid *bench_solid(
-	struct bench *b, struct part *p, int n, const struct vec3 *top, const struct vec3 *bottom)
+static inline struct solid *bench_solid(struct bench *b, struct part *p, int n,
+	const struct vec3 *top, const struct vec3 *bottom)
 {
 	struct solid *s = NEW(b->arena, struct solid);
 
@@ -46,7 +46,8 @@ static inline struct solid *bench_solid(
 static inline struct solid *bench_prism(struct bench *b, struct part *p, struct frame f, int n,
 	const struct vec *profile, double depth)
 {
-	struct vec3 *top = NEW_N(b->arena, struct vec3, n), *bottom = NEW_N(b->arena, struct vec3, n);
+	struct vec3 *top = NEW_N(b->arena, struct vec3, n),
+		    *bottom = NEW_N(b->arena, struct vec3, n);
 
 	for (int i = 0; i < n; i++) {
 		top[i] = frame_place(f, vec3(profile[i].x, profile[i].y, 0));
@@ -55,12 +56,11 @@ static inline struct solid *bench_prism(struct bench *b, struct part *p, struct 
 	return bench_solid(b, p, n, top, bottom);
 }
 
-static inline struct solid *bench_box(
-	struct bench *b, struct part *p, struct vec3 low, struct vec3 high)
+static inline struct solid *bench_box(struct bench *b, struct part *p, struct vec3 low,
+	struct vec3 high)
 {
-	const struct vec profile[] = {
-		{ low.x, low.y }, { high.x, low.y }, { high.x, high.y }, { low.x, high.y }
-	};
+	const struct vec profile[] = { { low.x, low.y }, { high.x, low.y }, { high.x, high.y },
+		{ low.x, high.y } };
 	return bench_prism(b, p, frame_at(0, 0, high.z), 4, profile, high.z - low.z);
 }
 

@@ -65,8 +65,8 @@ static void the_pictorial_shortens_all_axes_alike(void **state)
 	const struct vec3 axes[] = { { 1, 0, 0 }, { 0, 1, 0 }, { 0, 0, 1 } };
 
 	for (int i = 0; i < 3; i++)
-		assert_near(
-			vec_length(view_project(VIEW_PICTORIAL, axes[i])), sqrt(2.0 / 3), 1e-12);
+		assert_near(vec_length(view_project(VIEW_PICTORIAL, axes[i])), sqrt(2.0 / 3),
+			1e-12);
 }
 
 static void the_eye_looks_against_w(void **state)
@@ -222,8 +222,7 @@ static void a_sawtooth_ends_under_the_tread_before_it(void **state)
 
 	assert_true(bench_has(&v, PEN_OUTLINE, vec(0, 0), vec(0, 170)));
 	assert_true(bench_has(&v, PEN_OUTLINE, vec(-30, 170), vec(260, 170)));
-	assert_near(
-		bench_length(&v, PEN_OUTLINE), 2 * (290 + 30) + 250 + 2 * 170, 1e-9);
+	assert_near(bench_length(&v, PEN_OUTLINE), 2 * (290 + 30) + 250 + 2 * 170, 1e-9);
 }
 
 /* A board leaning through the plane of another's edge is nearer at one end only. */

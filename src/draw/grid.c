@@ -172,8 +172,8 @@ static double height_at(struct vec a, struct vec b, double x)
 }
 
 /* Column by column, the cells between the heights at which the line enters and leaves it. */
-static struct screen *search_tier(
-	struct grid *g, const struct tier *t, struct vec a, struct vec b, struct screen *found)
+static struct screen *search_tier(struct grid *g, const struct tier *t, struct vec a, struct vec b,
+	struct screen *found)
 {
 	int last = cell_at(b.x, t->width);
 

@@ -2,7 +2,8 @@
 
 #include <stdlib.h>
 
-#include "draw/window.h"
+#include "draw/bounds.h"
+#include "draw/clip.h"
 
 /* Less than this on paper is left white (millimetres). */
 #define THIN 1.5
@@ -37,14 +38,10 @@ struct face_box {
 
 static struct face_box face_box(const struct cut_face *f, int order)
 {
-	struct box b = { f->points[0].x, f->points[0].y, f->points[0].x, f->points[0].y };
-	for (int i = 1; i < f->n; i++) {
-		b.x0 = fmin(b.x0, f->points[i].x);
-		b.y0 = fmin(b.y0, f->points[i].y);
-		b.x1 = fmax(b.x1, f->points[i].x);
-		b.y1 = fmax(b.y1, f->points[i].y);
-	}
-	return (struct face_box){ f, b, order, 0 };
+	struct box b = box_empty();
+	for (int i = 0; i < f->n; i++)
+		b = box_add(b, f->points[i]);
+	return (struct face_box){ f, box_grow(b, TOUCHING / 2), order, 0 };
 }
 
 static int compare_face_boxes(const void *a, const void *b)
@@ -53,12 +50,6 @@ static int compare_face_boxes(const void *a, const void *b)
 	if (p->box.x0 != q->box.x0)
 		return p->box.x0 < q->box.x0 ? -1 : 1;
 	return p->order - q->order;
-}
-
-static bool touch(const struct face_box *p, const struct face_box *q)
-{
-	return p->box.x0 <= q->box.x1 + TOUCHING && q->box.x0 <= p->box.x1 + TOUCHING &&
-		p->box.y0 <= q->box.y1 + TOUCHING && q->box.y0 <= p->box.y1 + TOUCHING;
 }
 
 /* The faces to the left that reach as far as the one at hand. */
@@ -71,7 +62,7 @@ static void reaching_drop(struct reaching *r, double x)
 {
 	int n = 0;
 	for (int i = 0; i < r->n; i++) {
-		if (r->at[i]->box.x1 + TOUCHING >= x)
+		if (r->at[i]->box.x1 > x)
 			r->at[n++] = r->at[i];
 	}
 	r->n = n;
@@ -85,7 +76,7 @@ static int style_for(const struct face_box *f, const struct reaching *r)
 	bool taken[STYLES] = { false };
 
 	for (int i = 0; i < r->n; i++) {
-		if (touch(f, r->at[i]))
+		if (box_touches(f->box, r->at[i]->box))
 			taken[r->at[i]->style] = true;
 	}
 	for (int i = first; i < end; i++) {
@@ -215,22 +206,22 @@ static struct vec ruling_at(const struct ruling *r, int line, double along)
 }
 
 static void ruling_draw(struct drawing *g, const struct ruling *r, int line, struct placing at,
-	const struct box *window)
+	struct box window)
 {
 	double *m = r->meetings + r->starts[line];
 	int n = r->starts[line + 1] - r->starts[line];
 
 	qsort(m, (size_t)n, sizeof(*m), compare_numbers);
 	for (int i = 0; i + 1 < n; i += 2) {
-		struct segment s = { ruling_at(r, line, m[i]), ruling_at(r, line, m[i + 1]) };
-		s = window_clip(window, s);
-		if (!segment_is_empty(s))
+		struct vec from = ruling_at(r, line, m[i]), to = ruling_at(r, line, m[i + 1]);
+		struct clipped s = clip_segment(window, from, to);
+		if (s.some)
 			draw_line(g, PEN_HATCH, placing_at(at, s.a), placing_at(at, s.b));
 	}
 }
 
 static void hatch_face(struct drawing *g, const struct face_box *f, struct placing at,
-	const struct box *window)
+	struct box window)
 {
 	if (thickness(f->face) * at.scale < THIN)
 		return;
@@ -240,8 +231,7 @@ static void hatch_face(struct drawing *g, const struct face_box *f, struct placi
 		ruling_draw(g, &r, line, at, window);
 }
 
-void hatch_cuts(
-	struct drawing *g, const struct view *v, struct placing at, const struct box *window)
+void hatch_cuts(struct drawing *g, const struct view *v, struct placing at, struct box window)
 {
 	if (v->cut_count == 0)
 		return;

@@ -10,7 +10,6 @@
 
 #include "draw/view.h"
 
-void hatch_cuts(
-	struct drawing *g, const struct view *v, struct placing at, const struct box *window);
+void hatch_cuts(struct drawing *g, const struct view *v, struct placing at, struct box window);
 
 #endif

@@ -115,7 +115,8 @@ static void spans_unite(struct spans *s, double shortest)
 	s->n = n;
 }
 
-static void spans_find(const struct scene *s, struct grid *g, const struct edge *e, struct spans *out)
+static void spans_find(const struct scene *s, struct grid *g, const struct edge *e,
+	struct spans *out)
 {
 	out->n = 0;
 	struct screen *c = grid_search(g, vec(e->a.x, e->a.y), vec(e->b.x, e->b.y));
@@ -172,7 +173,8 @@ static void trace_add(struct tracer *r, struct trace t, struct vec a, struct vec
 	r->tail = &kept->next;
 }
 
-static void trace_span(struct tracer *r, const struct edge *e, struct trace t, double from, double to)
+static void trace_span(struct tracer *r, const struct edge *e, struct trace t, double from,
+	double to)
 {
 	struct vec3 d = vec3_sub(e->b, e->a);
 	struct vec3 p = from > 0 ? vec3_add(e->a, vec3_scale(d, from)) : e->a;

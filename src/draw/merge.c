@@ -126,9 +126,11 @@ struct merger {
 
 static int strength(enum pen pen)
 {
-	static const int strengths[PEN_COUNT] = {
-		[PEN_CUT] = 5, [PEN_OUTLINE] = 4, [PEN_EXISTING] = 3, [PEN_FINE] = 2, [PEN_HIDDEN] = 1
-	};
+	static const int strengths[PEN_COUNT] = { [PEN_CUT] = 5,
+		[PEN_OUTLINE] = 4,
+		[PEN_EXISTING] = 3,
+		[PEN_FINE] = 2,
+		[PEN_HIDDEN] = 1 };
 	return strengths[pen];
 }
 
@@ -177,8 +179,10 @@ struct bank {
 
 static bool comes_up_to(const struct face *f, const struct face *top, struct stretch at)
 {
-	return fabs(plane_at(f->plane, at.a.x, at.a.y) - plane_at(top->plane, at.a.x, at.a.y)) < NEARER &&
-		fabs(plane_at(f->plane, at.b.x, at.b.y) - plane_at(top->plane, at.b.x, at.b.y)) < NEARER;
+	return fabs(plane_at(f->plane, at.a.x, at.a.y) - plane_at(top->plane, at.a.x, at.a.y)) <
+		NEARER &&
+		fabs(plane_at(f->plane, at.b.x, at.b.y) - plane_at(top->plane, at.b.x, at.b.y)) <
+		NEARER;
 }
 
 static double rise_toward(const struct face *f, struct vec way)
@@ -187,13 +191,14 @@ static double rise_toward(const struct face *f, struct vec way)
 }
 
 /* Of two faces that end in the line on the same side, the one that comes nearer is seen. */
-static struct bank bank_seen(
-	struct bank best, const struct face *f, int piece, struct stretch at, struct vec way)
+static struct bank bank_seen(struct bank best, const struct face *f, int piece, struct stretch at,
+	struct vec way)
 {
 	if (!f)
 		return best;
-	if (best.face && (!comes_up_to(f, best.face, at) ||
-				 rise_toward(f, way) <= rise_toward(best.face, way)))
+	if (best.face &&
+		(!comes_up_to(f, best.face, at) ||
+			rise_toward(f, way) <= rise_toward(best.face, way)))
 		return best;
 	return (struct bank){ f, piece };
 }
@@ -235,8 +240,7 @@ static struct choice choose(const struct over *o, struct stretch at)
 		}
 		seen = stronger(seen, t);
 		left = bank_seen(left, t->left, t->piece, at, vec_left(at.along));
-		right = bank_seen(
-			right, t->right, t->piece, at, vec_scale(vec_left(at.along), -1));
+		right = bank_seen(right, t->right, t->piece, at, vec_scale(vec_left(at.along), -1));
 	}
 	if (seen.pen != PEN_COUNT)
 		seen.pen = pen_between(seen.pen, left, right, at);
@@ -254,9 +258,8 @@ static void draw(struct merger *m, struct choice c, const struct end *from, cons
 	}
 	struct drawn_list *list = &m->pieces[c.piece];
 	struct drawn *d = NEW(m->scene->arena, struct drawn);
-	d->stroke = (struct stroke){
-		from->point, to->point, c.pen, m->scene->pieces[c.piece].part
-	};
+	d->stroke =
+		(struct stroke){ from->point, to->point, c.pen, m->scene->pieces[c.piece].part };
 	d->to = to->at;
 	*list->tail = d;
 	list->tail = &d->next;

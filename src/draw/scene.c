@@ -91,8 +91,8 @@ static struct face face_of(const struct loop_corner *loop, int n)
 	return f;
 }
 
-static struct body body_make(
-	struct scene *s, const struct solid *solid, struct frame view, struct frame place)
+static struct body body_make(struct scene *s, const struct solid *solid, struct frame view,
+	struct frame place)
 {
 	struct arena *a = s->arena;
 	int n = solid->n;
@@ -169,8 +169,14 @@ static void body_edges(struct scene *s, const struct body *b)
 		int before = i > 0 ? i - 1 : b->n - 1;
 		const struct face *side = &b->faces[2 + i], *last = &b->faces[2 + before];
 		unsigned soft = b->soft ? b->soft[i] : 0;
-		struct edge along_a = { .a = b->a[i], .b = b->a[next], .left = a_face, .right = side };
-		struct edge along_b = { .a = b->b[i], .b = b->b[next], .left = side, .right = b_face };
+		struct edge along_a = { .a = b->a[i],
+			.b = b->a[next],
+			.left = a_face,
+			.right = side };
+		struct edge along_b = { .a = b->b[i],
+			.b = b->b[next],
+			.left = side,
+			.right = b_face };
 		struct edge across = { .a = b->a[i], .b = b->b[i], .left = side, .right = last };
 
 		edge_add(s, b, along_a, soft & SOFT_A);

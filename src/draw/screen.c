@@ -11,22 +11,19 @@
  *       | |  .'
  *       |_|.'
  */
-#include "draw/scene.h"
-
 #include <stdlib.h>
+
+#include "draw/bounds.h"
+#include "draw/scene.h"
 
 /* Upright lines nearer than this are one. */
 #define SLIVER 1e-7
 
 static struct box box_round(const struct vec *points, int n)
 {
-	struct box b = { points[0].x, points[0].y, points[0].x, points[0].y };
-	for (int i = 1; i < n; i++) {
-		b.x0 = fmin(b.x0, points[i].x);
-		b.y0 = fmin(b.y0, points[i].y);
-		b.x1 = fmax(b.x1, points[i].x);
-		b.y1 = fmax(b.y1, points[i].y);
-	}
+	struct box b = box_empty();
+	for (int i = 0; i < n; i++)
+		b = box_add(b, points[i]);
 	return b;
 }
 
@@ -43,8 +40,8 @@ static int halves_of(const struct vec *points, int n, struct half *out)
 	return count;
 }
 
-void screen_add(
-	struct scene *s, const struct face *f, struct plane plane, const struct vec *points, int n)
+void screen_add(struct scene *s, const struct face *f, struct plane plane, const struct vec *points,
+	int n)
 {
 	struct screen *c = NEW(s->arena, struct screen);
 	struct half *sides = NEW_N(s->arena, struct half, n);
@@ -77,8 +74,8 @@ static bool convex(const struct vec *points, int n)
 	return true;
 }
 
-void screen_polygon(
-	struct scene *s, const struct face *f, struct plane plane, const struct vec *points, int n)
+void screen_polygon(struct scene *s, const struct face *f, struct plane plane,
+	const struct vec *points, int n)
 {
 	if (n < 3)
 		return;
@@ -187,8 +184,8 @@ static void trapezoid(struct scene *s, const struct face *f, struct plane plane,
 	screen_add(s, f, plane, points, 4);
 }
 
-static void strip(struct scene *s, const struct face *f, struct plane plane,
-	const struct active *a, double x0, double x1)
+static void strip(struct scene *s, const struct face *f, struct plane plane, const struct active *a,
+	double x0, double x1)
 {
 	int winding = 0;
 	for (int i = 0; i + 1 < a->n; i++) {
@@ -198,8 +195,8 @@ static void strip(struct scene *s, const struct face *f, struct plane plane,
 	}
 }
 
-void screen_trapezoids(
-	struct scene *s, const struct face *f, struct plane plane, const struct vec *points, int n)
+void screen_trapezoids(struct scene *s, const struct face *f, struct plane plane,
+	const struct vec *points, int n)
 {
 	struct rim *rims = NEW_N(s->arena, struct rim, n);
 	double *strips = NEW_N(s->arena, double, n);

@@ -83,17 +83,17 @@ static int compare_crossings(const void *a, const void *b)
 	return p->edge - q->edge;
 }
 
-/* The outline of the cut as a chain: from the crossing of one edge to that of the next. */
-struct chain {
+/* The outline of the cut, edge by edge: from the crossing of one edge to that of the next. */
+struct ring {
 	double at;
 	struct vec *points; /* one an edge of the solid; read only where it is crossed */
 	int *next;          /* -1: not crossed, or already walked */
 	struct crossing *ins, *outs;
 };
 
-static struct chain chain_new(struct arena *a, double at, int n)
+static struct ring ring_new(struct arena *a, double at, int n)
 {
-	struct chain c = {
+	struct ring c = {
 		.at = at,
 		.points = NEW_N(a, struct vec, 3 * n),
 		.next = NEW_N(a, int, 3 * n),
@@ -110,7 +110,7 @@ static struct chain chain_new(struct arena *a, double at, int n)
  * on the left, the way in is always where the face's own loop comes down through the plane, the
  * way out where it goes up; sorted, they pair off.
  */
-static void chain_face(struct chain *c, const struct loop_corner *loop, int n, struct vec3 normal)
+static void ring_face(struct ring *c, const struct loop_corner *loop, int n, struct vec3 normal)
 {
 	struct vec line = vec(-normal.y, normal.x);
 	int ins = 0, outs = 0;
@@ -135,8 +135,8 @@ static void chain_face(struct chain *c, const struct loop_corner *loop, int n, s
 		c->next[c->ins[i].edge] = c->outs[i].edge;
 }
 
-/* Takes one closed line out of the chain, corners that fall together taken once. */
-static int chain_take(struct chain *c, int edge, struct vec *out)
+/* Takes one closed line out of the ring, corners that fall together taken once. */
+static int ring_take(struct ring *c, int edge, struct vec *out)
 {
 	int n = 0;
 	while (c->next[edge] >= 0) {
@@ -156,8 +156,8 @@ static double area(const struct vec *points, int n)
 {
 	double twice = 0;
 	for (int i = 2; i < n; i++)
-		twice += vec_cross(
-			vec_sub(points[i - 1], points[0]), vec_sub(points[i], points[0]));
+		twice +=
+			vec_cross(vec_sub(points[i - 1], points[0]), vec_sub(points[i], points[0]));
 	return twice / 2;
 }
 
@@ -174,18 +174,18 @@ static void cut_add(struct scene *s, int piece, const struct vec *points, int n)
 
 void section_cut(struct scene *s, struct body *b)
 {
-	struct chain c = chain_new(s->arena, s->spec->at, b->n);
+	struct ring c = ring_new(s->arena, s->spec->at, b->n);
 	int crossed = 0;
 
 	for (int f = 0; f < b->n + 2; f++) {
 		int n = body_loop(b, f);
-		chain_face(&c, b->loop, n, b->faces[f].normal);
+		ring_face(&c, b->loop, n, b->faces[f].normal);
 	}
 	for (int i = 0; i < 3 * b->n; i++)
 		crossed += c.next[i] >= 0;
 	struct vec *points = NEW_N(s->arena, struct vec, crossed);
 	for (int i = 0; i < 3 * b->n; i++) {
-		int n = chain_take(&c, i, points);
+		int n = ring_take(&c, i, points);
 		if (n < 3 || fabs(area(points, n)) < GRAZE)
 			continue;
 		cut_add(s, b->piece, points, n);

@@ -1,8 +1,9 @@
 #include "draw/view.h"
 
+#include "draw/bounds.h"
+#include "draw/clip.h"
 #include "draw/hatch.h"
 #include "draw/scene.h"
-#include "draw/window.h"
 
 static const struct cut_face *cut_faces(const struct scene *s)
 {
@@ -16,21 +17,13 @@ static const struct cut_face *cut_faces(const struct scene *s)
 	return faces;
 }
 
-static struct box box_with(struct box b, struct vec p)
-{
-	return (struct box){ fmin(b.x0, p.x), fmin(b.y0, p.y), fmax(b.x1, p.x), fmax(b.y1, p.y) };
-}
-
 /* Cuts need no look: their outlines are strokes. */
 static struct box box_of(const struct strokes *s)
 {
-	if (s->n == 0)
-		return (struct box){ 0 };
-	struct vec p = s->at[0].a;
-	struct box b = { p.x, p.y, p.x, p.y };
+	struct box b = box_empty();
 	for (int i = 0; i < s->n; i++)
-		b = box_with(box_with(b, s->at[i].a), s->at[i].b);
-	return b;
+		b = box_add(box_add(b, s->at[i].a), s->at[i].b);
+	return s->n > 0 ? b : (struct box){ 0 };
 }
 
 struct view view_make(struct arena *a, const struct part *parts, struct view_spec spec)
@@ -50,14 +43,16 @@ struct view view_make(struct arena *a, const struct part *parts, struct view_spe
 	};
 }
 
-void view_draw(
-	struct drawing *g, const struct view *v, struct placing at, const struct box *window)
+void view_draw(struct drawing *g, const struct view *v, struct placing at, const struct box *window)
 {
-	hatch_cuts(g, v, at, window);
+	const struct box whole = { -INFINITY, -INFINITY, INFINITY, INFINITY };
+	struct box w = window ? *window : whole;
+
+	hatch_cuts(g, v, at, w);
 	for (int i = 0; i < v->stroke_count; i++) {
 		const struct stroke *s = &v->strokes[i];
-		struct segment line = window_clip(window, (struct segment){ s->a, s->b });
-		if (!segment_is_empty(line))
+		struct clipped line = clip_segment(w, s->a, s->b);
+		if (line.some)
 			draw_line(g, s->pen, placing_at(at, line.a), placing_at(at, line.b));
 	}
 }
