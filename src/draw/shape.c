@@ -1,7 +1,5 @@
 #include "draw/shape.h"
 
-#include "draw/bounds.h"
-
 /* The arc over a chord: bulge is the tangent of a quarter of the swept angle. */
 static void draw_bulge(struct drawing *g, enum pen pen, struct vec a, struct vec b, double bulge)
 {
@@ -44,13 +42,4 @@ void draw_outline(struct drawing *g, enum pen pen, struct outline o, struct plac
 		else
 			draw_line(g, pen, a, b);
 	}
-}
-
-struct box outline_box(struct outline o)
-{
-	struct box b = box_empty();
-
-	for (int i = 0; i < o.n; i++)
-		b = box_add(b, o.corners[i].at);
-	return b;
 }

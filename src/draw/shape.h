@@ -10,7 +10,4 @@
 /* Draws the outline with its arcs as arcs. */
 void draw_outline(struct drawing *g, enum pen pen, struct outline o, struct placing at);
 
-/* The box of its corners (arcs of a stair's parts stay within it or a hair beyond). */
-struct box outline_box(struct outline o);
-
 #endif

@@ -4,6 +4,7 @@
 #include "draw/bounds.h"
 #include "draw/running.h"
 #include "draw/shape.h"
+#include "parts/outline.h"
 #include "sheets/stringer_sheet.h"
 #include "sheets/words.h"
 
@@ -86,7 +87,7 @@ static struct box compose_bench(struct sheet *s, const void *what, double scale)
 	const struct stringer_subject *t = what;
 	const struct part *p = t->part;
 	struct placing at = { .scale = scale };
-	struct box cut = outline_box(p->outline);
+	struct box cut = outline_extent(p->outline);
 	struct box used = { cut.x0 * scale - 3, 0, cut.x1 * scale + 3,
 		p->stringer->plank_width * scale };
 
@@ -105,7 +106,7 @@ static struct box compose_bench(struct sheet *s, const void *what, double scale)
 
 struct composition stringer_on_bench(const struct stringer_subject *t)
 {
-	struct box b = outline_box(t->part->outline);
+	struct box b = outline_extent(t->part->outline);
 
 	b.y1 = t->part->stringer->plank_width;
 	return (struct composition){ compose_bench, t, b };
