@@ -8,6 +8,9 @@
 /* Less than this on paper is left white (millimetres). */
 #define THIN 1.5
 
+/* A hatch line shorter than this on paper is a blot in a corner. */
+#define BLOT 0.2
+
 /* Pieces nearer than this touch (millimetres of the house). */
 #define TOUCHING 0.5
 
@@ -213,6 +216,8 @@ static void ruling_draw(struct drawing *g, const struct ruling *r, int line, str
 
 	qsort(m, (size_t)n, sizeof(*m), compare_numbers);
 	for (int i = 0; i + 1 < n; i += 2) {
+		if ((m[i + 1] - m[i]) * at.scale < BLOT)
+			continue;
 		struct vec from = ruling_at(r, line, m[i]), to = ruling_at(r, line, m[i + 1]);
 		struct clipped s = clip_segment(window, from, to);
 		if (s.some)
