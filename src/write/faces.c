@@ -11,10 +11,12 @@
 #include <ft2build.h>
 #include FT_FREETYPE_H
 #include FT_ADVANCES_H
+#include FT_OUTLINE_H
 #include <stdint.h>
 #include <string.h>
 
 #include "base/file.h"
+#include "write/buffer.h"
 
 /* Latin with its accents: nearly all that is ever lettered. */
 #define COMMON_CODES 0x180
@@ -194,23 +196,38 @@ double faces_em(const struct faces *f, enum face_name face)
 	return 1 / f->face[face].cap;
 }
 
-static int is_tail(unsigned char c)
+/* What may stand in a text; Cairo refuses anything else. */
+static int is_character(unsigned point, int bytes)
 {
-	return (c & 0xC0) == 0x80;
+	static const unsigned least[] = { 0, 0, 0x80, 0x800, 0x10000 };
+
+	return point >= least[bytes] && point < 0x110000 && (point & 0xFFFFF800) != 0xD800 &&
+		(point < 0xFDD0 || point > 0xFDEF) && (point & 0xFFFE) != 0xFFFE;
+}
+
+/* As the first byte tells; 0 when it cannot be a first one. */
+static int code_bytes(unsigned char first)
+{
+	if (first < 0x80)
+		return 1;
+	if (first < 0xC0 || first >= 0xF8)
+		return 0;
+	return first < 0xE0 ? 2 : first < 0xF0 ? 3 : 4;
 }
 
 struct code code_next(const char *text)
 {
+	static const struct code spoilt = { REPLACEMENT, .bytes = 1, .is_spoilt = 1 };
 	const unsigned char *s = (const unsigned char *)text;
-	int tails = s[0] < 0x80 ? 0 : s[0] < 0xC2 ? -1 : s[0] < 0xE0 ? 1 : s[0] < 0xF0 ? 2 : 3;
-	unsigned point = tails > 0 ? s[0] & (0x3Fu >> tails) : s[0];
+	int bytes = code_bytes(s[0]);
+	unsigned point = bytes > 1 ? s[0] & (0xFFu >> (bytes + 1)) : s[0];
 
-	for (int i = 1; i <= tails; i++) {
-		if (!is_tail(s[i]))
-			return (struct code){ REPLACEMENT, 1 };
+	for (int i = 1; i < bytes; i++) {
+		if ((s[i] & 0xC0) != 0x80)
+			return spoilt;
 		point = point << 6 | (s[i] & 0x3Fu);
 	}
-	return tails < 0 ? (struct code){ REPLACEMENT, 1 } : (struct code){ point, tails + 1 };
+	return bytes && is_character(point, bytes) ? (struct code){ point, bytes, 0 } : spoilt;
 }
 
 static double width(const void *faces, enum letter_style style, double height, const char *text)
@@ -228,4 +245,59 @@ static double width(const void *faces, enum letter_style style, double height, c
 struct measure faces_measure(const struct faces *f)
 {
 	return (struct measure){ .width = width, .faces = f };
+}
+
+double faces_units(const struct faces *f, enum face_name face)
+{
+	return f->face[face].ft->units_per_EM * f->face[face].cap;
+}
+
+unsigned faces_glyph_count(const struct faces *f, enum face_name face)
+{
+	return (unsigned)f->face[face].ft->num_glyphs;
+}
+
+static void add_point(struct buffer *b, char before, const FT_Vector *p)
+{
+	buffer_byte(b, before);
+	buffer_thousandths(b, p->x * 1000);
+	buffer_byte(b, ' ');
+	buffer_thousandths(b, -p->y * 1000);
+}
+
+static int outline_move(const FT_Vector *to, void *path)
+{
+	add_point(path, 'M', to);
+	return 0;
+}
+
+static int outline_line(const FT_Vector *to, void *path)
+{
+	add_point(path, 'L', to);
+	return 0;
+}
+
+static int outline_conic(const FT_Vector *c, const FT_Vector *to, void *path)
+{
+	add_point(path, 'Q', c);
+	add_point(path, ' ', to);
+	return 0;
+}
+
+static int outline_cubic(const FT_Vector *c, const FT_Vector *d, const FT_Vector *to, void *path)
+{
+	add_point(path, 'C', c);
+	add_point(path, ' ', d);
+	add_point(path, ' ', to);
+	return 0;
+}
+
+void faces_outline(const struct faces *f, enum face_name face, unsigned glyph, struct buffer *path)
+{
+	static const FT_Outline_Funcs funcs = { outline_move, outline_line, outline_conic,
+		outline_cubic, 0, 0 };
+	FT_Face ft = f->face[face].ft;
+
+	if (FT_Load_Glyph(ft, glyph, FT_LOAD_NO_SCALE) == 0)
+		FT_Outline_Decompose(&ft->glyph->outline, &funcs, path);
 }

@@ -7,6 +7,7 @@
 #include <cairo.h>
 
 #include "pitchboard/write.h"
+#include "write/buffer.h"
 
 enum face_name { FACE_REGULAR, FACE_BOLD, FACE_FALLBACK, FACE_COUNT };
 
@@ -20,10 +21,11 @@ struct letter {
 	int missing;
 };
 
-/* One letter of UTF-8.  Bytes that are no UTF-8 read as U+FFFD, one each. */
+/* One character of UTF-8.  A byte that belongs to none reads as U+FFFD. */
 struct code {
 	unsigned point;
 	int bytes;
+	int is_spoilt;
 };
 
 struct code code_next(const char *text);
@@ -33,5 +35,11 @@ struct letter faces_letter(const struct faces *f, enum letter_style style, unsig
 /* What Cairo draws with, and the size of the em for capitals 1 high. */
 cairo_font_face_t *faces_cairo(const struct faces *f, enum face_name face);
 double faces_em(const struct faces *f, enum face_name face);
+
+/* Adds what a letter looks like: data of an SVG path, y down, in the font's own units.  How many of
+ * those make a capital, and how many glyphs there are. */
+void faces_outline(const struct faces *f, enum face_name face, unsigned glyph, struct buffer *path);
+double faces_units(const struct faces *f, enum face_name face);
+unsigned faces_glyph_count(const struct faces *f, enum face_name face);
 
 #endif

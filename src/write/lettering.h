@@ -1,5 +1,5 @@
 /*
- * Texts on a Cairo surface.
+ * Texts as runs of letters.
  */
 #ifndef WRITE_LETTERING_H
 #define WRITE_LETTERING_H

@@ -14,6 +14,7 @@
 #include <assert.h>
 #include <cairo-pdf.h>
 
+#include "write/ink_pdf.h"
 #include "write/paint.h"
 #include "write/pdf_mend.h"
 
@@ -58,7 +59,7 @@ static void name_page(struct arena *a, cairo_t *cr, const struct drawing *g)
 	cairo_tag_end(cr, CAIRO_TAG_DEST);
 }
 
-static int add_page(struct arena *a, cairo_t *cr, struct book book, int i)
+static int add_page(struct arena *a, cairo_t *cr, struct ink_pdf *ink, struct book book, int i)
 {
 	const struct drawing *g = book.pages[i];
 	double width = g->width * POINTS_PER_MM, height = g->height * POINTS_PER_MM;
@@ -68,8 +69,9 @@ static int add_page(struct arena *a, cairo_t *cr, struct book book, int i)
 	if (i == 0)
 		cairo_tag_begin(cr, "Document", NULL);
 	name_page(a, cr, g);
+	ink_pdf_begin_page(ink, g->height);
 	cairo_tag_begin(cr, "Sect", NULL);
-	int missing = paint_drawing((struct canvas){ cr, g, book.faces, a });
+	int missing = paint_drawing((struct canvas){ &ink->base, g, book.faces, a });
 	cairo_tag_end(cr, "Sect");
 	if (i == book.n - 1)
 		cairo_tag_end(cr, "Document");
@@ -93,16 +95,21 @@ static enum pdf_printing printing(struct book book)
 struct output pdf_make(struct arena *a, struct book book)
 {
 	struct output out = { .buffer = buffer_new(a) };
+	const struct buffer **content = NEW_N(a, const struct buffer *, book.n);
 	cairo_surface_t *surface =
 		cairo_pdf_surface_create_for_stream(output_stream, out.buffer, 1, 1);
 	cairo_t *cr = cairo_create(surface);
+	struct ink_pdf *ink = ink_pdf_new(a, cr, book.faces);
 
 	cairo_pdf_surface_restrict_to_version(surface, CAIRO_PDF_VERSION_1_4);
 	set_metadata(a, surface, book.imprint);
-	for (int i = 0; i < book.n; i++)
-		out.missing += add_page(a, cr, book, i);
+	for (int i = 0; i < book.n; i++) {
+		out.missing += add_page(a, cr, ink, book, i);
+		content[i] = ink_pdf_end_page(ink);
+	}
+	ink_pdf_free(ink);
 	out.problem = output_finish(cr, surface);
 	if (!out.problem)
-		pdf_mend(out.buffer, printing(book));
+		pdf_mend(out.buffer, (struct pdf_mending){ printing(book), content, book.n });
 	return out;
 }

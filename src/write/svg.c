@@ -1,8 +1,6 @@
 #include "write/svg.h"
 
-#include <cairo-svg.h>
-#include <string.h>
-
+#include "write/ink_svg.h"
 #include "write/paint.h"
 
 static void add_escaped(struct buffer *b, const char *text)
@@ -12,65 +10,68 @@ static void add_escaped(struct buffer *b, const char *text)
 		case '<': buffer_text(b, "&lt;"); break;
 		case '>': buffer_text(b, "&gt;"); break;
 		case '&': buffer_text(b, "&amp;"); break;
-		default: buffer_add(b, text, 1);
+		default: buffer_byte(b, *text);
 		}
 	}
 }
 
-static void add_head(struct buffer *b, const struct drawing *g, const struct imprint *imprint)
+static void add_size(struct buffer *b, const char *before, double mm, const char *after)
 {
-	buffer_text(b, "\n<title>");
+	buffer_text(b, before);
+	buffer_thousandths(b, lround(mm * 1000));
+	buffer_text(b, after);
+}
+
+static void add_root(struct buffer *b, const struct drawing *g)
+{
+	buffer_text(b,
+		"<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n"
+		"<svg xmlns=\"http://www.w3.org/2000/svg\""
+		" xmlns:xlink=\"http://www.w3.org/1999/xlink\" role=\"img\"\n");
+	add_size(b, "  width=\"", g->width, "mm\"");
+	add_size(b, " height=\"", g->height, "mm\"");
+	add_size(b, " viewBox=\"0 0 ", g->width, " ");
+	add_size(b, "", g->height, "\">\n");
+}
+
+static void add_words(struct buffer *b, const struct drawing *g, const struct imprint *imprint)
+{
+	buffer_text(b, "<title>");
 	add_escaped(b, arena_printf(b->arena, "%s %s", g->id, g->title));
 	buffer_text(b, "</title>\n<desc>");
 	add_escaped(b, imprint->title);
 	for (const struct mark *m = g->first; m; m = m->next) {
 		if (m->kind != MARK_TEXT)
 			continue;
-		buffer_text(b, "\n");
+		buffer_byte(b, '\n');
 		add_escaped(b, m->text.text);
 	}
-	buffer_text(b, "</desc>");
+	buffer_text(b, "</desc>\n");
 }
 
-/*
- * Cairo writes        <svg ...>  ...  <g id="surface7">
- * and it shall be     <svg role="img" ...><title>...<desc>...  <g id="sheet">
- *
- * where 7 counts all surfaces of the process, so that the same sheet would
- * come out differently in another set.
- */
-static struct buffer *mend(struct buffer *svg, const struct drawing *g,
-	const struct imprint *imprint)
+static void add_buffer(struct buffer *b, const struct buffer *more)
 {
-	static const char group[] = "<g id=\"surface";
-	struct buffer *b = buffer_new(svg->arena);
-	const char *root = strstr(svg->bytes, "<svg ") + strlen("<svg");
-	const char *inside = strchr(root, '>') + 1;
-	const char *surface = strstr(inside, group);
-	const char *rest = strchr(surface + strlen(group), '"');
-
-	buffer_add(b, svg->bytes, (size_t)(root - svg->bytes));
-	buffer_text(b, " role=\"img\"");
-	buffer_add(b, root, (size_t)(inside - root));
-	add_head(b, g, imprint);
-	buffer_add(b, inside, (size_t)(surface - inside));
-	buffer_text(b, "<g id=\"sheet");
-	buffer_add(b, rest, svg->size - (size_t)(rest - svg->bytes));
-	return b;
+	buffer_add(b, more->bytes, more->size);
 }
 
 struct output svg_make(struct arena *a, const struct drawing *g, const struct imprint *imprint,
 	const struct faces *faces)
 {
-	struct output out = { .buffer = buffer_new(a) };
-	cairo_surface_t *surface = cairo_svg_surface_create_for_stream(output_stream, out.buffer,
-		g->width * POINTS_PER_MM, g->height * POINTS_PER_MM);
+	struct ink_svg *ink = ink_svg_new(a, g->height, faces);
+	struct buffer *b = buffer_new(a);
+	int missing = paint_drawing((struct canvas){ &ink->base, g, faces, a });
 
-	cairo_svg_surface_set_document_unit(surface, CAIRO_SVG_UNIT_PT);
-	cairo_t *cr = cairo_create(surface);
-	out.missing = paint_drawing((struct canvas){ cr, g, faces, a });
-	out.problem = output_finish(cr, surface);
-	if (!out.problem)
-		out.buffer = mend(out.buffer, g, imprint);
-	return out;
+	add_root(b, g);
+	add_words(b, g, imprint);
+	buffer_text(b, "<defs>\n");
+	add_buffer(b, ink->glyphs);
+	buffer_text(b,
+		"</defs>\n"
+		"<rect width=\"100%\" height=\"100%\" fill=\"#fff\"/>\n"
+		"<g stroke=\"#000\" stroke-linecap=\"round\" fill=\"none\">\n");
+	add_buffer(b, ink->marks);
+	buffer_text(b, "</g>\n<g fill=\"#000\">\n");
+	add_buffer(b, ink->letters);
+	buffer_text(b, "</g>\n</svg>\n");
+	return (struct output){ .buffer = b, .missing = missing };
 }

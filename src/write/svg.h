@@ -6,9 +6,8 @@
 
 #include "write/output.h"
 
-/* True size: width and height are in points.  Lettering is outlines, so that it
- * looks the same everywhere; what it says stands in <desc>, to be searched and
- * read aloud. */
+/* True size, a unit to the millimetre.  Lettering is outlines, so that it looks
+ * the same everywhere; what it says stands in <desc>, to be searched and read aloud. */
 struct output svg_make(struct arena *a, const struct drawing *g, const struct imprint *imprint,
 	const struct faces *faces);
 

@@ -1,0 +1,203 @@
+#include "write/ink_svg.h"
+
+static const char *const pen_names[PEN_COUNT] = {
+	[PEN_CUT] = "cut",
+	[PEN_OUTLINE] = "outline",
+	[PEN_FINE] = "fine",
+	[PEN_EXISTING] = "existing",
+	[PEN_HIDDEN] = "hidden",
+	[PEN_ABOVE] = "above",
+	[PEN_CENTRE] = "centre",
+	[PEN_DIM] = "dimension",
+	[PEN_HATCH] = "hatch",
+	[PEN_TABLE] = "table",
+	[PEN_FRAME] = "frame",
+	[PEN_TEMPLATE] = "template",
+	[PEN_GUIDE] = "guide",
+};
+
+static struct ink_svg *own(struct ink *ink)
+{
+	return (struct ink_svg *)ink;
+}
+
+static long micrometres(double mm)
+{
+	return lround(mm * 1000);
+}
+
+static void add_number(struct buffer *b, const char *before, double v)
+{
+	buffer_text(b, before);
+	buffer_thousandths(b, micrometres(v));
+}
+
+static void move(struct ink *base, struct vec to)
+{
+	struct ink_svg *ink = own(base);
+	long x = micrometres(to.x), y = micrometres(ink->height - to.y);
+	buffer_byte(ink->path, 'M');
+	buffer_thousandths(ink->path, x);
+	buffer_byte(ink->path, ' ');
+	buffer_thousandths(ink->path, y);
+	ink->x = x;
+	ink->y = y;
+}
+
+static void step(struct buffer *path, long dx, long dy)
+{
+	if (dy == 0) {
+		buffer_byte(path, 'h');
+		buffer_thousandths(path, dx);
+	} else if (dx == 0) {
+		buffer_byte(path, 'v');
+		buffer_thousandths(path, dy);
+	} else {
+		buffer_byte(path, 'l');
+		buffer_thousandths(path, dx);
+		buffer_byte(path, ' ');
+		buffer_thousandths(path, dy);
+	}
+}
+
+static void line(struct ink *base, struct vec to)
+{
+	struct ink_svg *ink = own(base);
+	long x = micrometres(to.x), y = micrometres(ink->height - to.y);
+
+	step(ink->path, x - ink->x, y - ink->y);
+	ink->x = x;
+	ink->y = y;
+}
+
+static void close_path(struct ink *base)
+{
+	buffer_byte(own(base)->path, 'z');
+}
+
+static struct vec arc_point(struct arc a, double angle)
+{
+	return vec(a.centre.x + a.radius * cos(angle), a.centre.y + a.radius * sin(angle));
+}
+
+/* At most half a turn: SVG's arcs are given by their ends, and those of a circle are one point. */
+static void arc_on(struct ink_svg *ink, struct arc a, double to)
+{
+	struct vec end = arc_point(a, to);
+
+	add_number(ink->path, "A", a.radius);
+	add_number(ink->path, " ", a.radius);
+	add_number(ink->path, " 0 0 0 ", end.x);
+	add_number(ink->path, " ", ink->height - end.y);
+}
+
+static void arc(struct ink *base, struct arc a)
+{
+	struct ink_svg *ink = own(base);
+
+	move(base, arc_point(a, a.from));
+	if (a.to - a.from > PI / 2)
+		arc_on(ink, a, (a.from + a.to) / 2);
+	arc_on(ink, a, a.to);
+}
+
+static void end_path(struct ink_svg *ink)
+{
+	buffer_text(ink->marks, "\" d=\"");
+	buffer_add(ink->marks, ink->path->bytes, ink->path->size);
+	buffer_text(ink->marks, "\"/>\n");
+	ink->path->size = 0;
+}
+
+static void stroke(struct ink *base, struct stroke how)
+{
+	struct ink_svg *ink = own(base);
+
+	buffer_text(ink->marks, "<path class=\"");
+	buffer_text(ink->marks, pen_names[how.pen]);
+	add_number(ink->marks, "\" stroke-width=\"", how.width);
+	for (int i = 0; i < how.dash_count; i++)
+		add_number(ink->marks, i ? " " : "\" stroke-dasharray=\"", how.dashes[i]);
+	/* dashes end square, or their gaps would fill up */
+	if (how.dash_count)
+		buffer_text(ink->marks, "\" stroke-linecap=\"butt");
+	end_path(ink);
+}
+
+static void fill(struct ink *base, enum shade shade)
+{
+	static const char *const colours[] = {
+		[SHADE_BLACK] = "#000",
+		[SHADE_GREY] = "#999",
+		[SHADE_LIGHT] = "#e0e0e0",
+		[SHADE_WHITE] = "#fff",
+	};
+	struct ink_svg *ink = own(base);
+
+	if (!ink->path->size)
+		return;
+	buffer_text(ink->marks, "<path stroke=\"none\" fill=\"");
+	buffer_text(ink->marks, colours[shade]);
+	end_path(ink);
+}
+
+/* "a34" is glyph 34 of the first face. */
+static void add_id(struct buffer *b, enum face_name face, unsigned glyph)
+{
+	buffer_byte(b, (char)('a' + face));
+	buffer_thousandths(b, (long)glyph * 1000);
+}
+
+static void know(struct ink_svg *ink, enum face_name face, unsigned glyph)
+{
+	if (ink->known[face][glyph])
+		return;
+	ink->known[face][glyph] = 1;
+	buffer_text(ink->glyphs, "<path id=\"");
+	add_id(ink->glyphs, face, glyph);
+	buffer_text(ink->glyphs, "\" d=\"");
+	faces_outline(ink->faces, face, glyph, ink->glyphs);
+	buffer_text(ink->glyphs, "\"/>\n");
+}
+
+/* A run is one group, scaled from the font's units; thousandths are too coarse
+ * for the scale, so it is given in two steps. */
+static void letters(struct ink *base, struct run r)
+{
+	struct ink_svg *ink = own(base);
+	double units = faces_units(ink->faces, r.face) / r.height;
+
+	add_number(ink->letters, "<g transform=\"translate(", r.at.x);
+	add_number(ink->letters, " ", ink->height - r.at.y);
+	if (r.angle != 0)
+		add_number(ink->letters, ")rotate(", -r.angle * 180 / PI);
+	buffer_printf(ink->letters, ")scale(%.7f)\">", 1 / units);
+	for (int i = 0; i < r.n; i++) {
+		know(ink, r.face, r.glyphs[i].id);
+		buffer_text(ink->letters, "<use xlink:href=\"#");
+		add_id(ink->letters, r.face, r.glyphs[i].id);
+		buffer_text(ink->letters, "\" x=\"");
+		buffer_thousandths(ink->letters, lround(r.glyphs[i].along * units) * 1000);
+		buffer_text(ink->letters, "\"/>");
+	}
+	buffer_text(ink->letters, "</g>\n");
+}
+
+struct ink_svg *ink_svg_new(struct arena *a, double height, const struct faces *faces)
+{
+	static const struct ink_kind kind = { move, line, arc, close_path, stroke, fill, letters };
+	struct ink_svg *ink = NEW(a, struct ink_svg);
+
+	*ink = (struct ink_svg){
+		.base = { &kind },
+		.faces = faces,
+		.height = height,
+		.glyphs = buffer_new(a),
+		.marks = buffer_new(a),
+		.letters = buffer_new(a),
+		.path = buffer_new(a),
+	};
+	for (enum face_name face = 0; face < FACE_COUNT; face++)
+		ink->known[face] = NEW_N(a, unsigned char, faces_glyph_count(faces, face));
+	return ink;
+}

@@ -1,0 +1,28 @@
+/*
+ * Ink for SVG.
+ *
+ * Written by hand and not by Cairo, which sets every letter by itself, outlines
+ * it anew for every size, and takes ten times as long.  Here a unit is a
+ * millimetre, the letters of a word share one placing, and an outline is there
+ * once, in the font's own units.
+ */
+#ifndef WRITE_INK_SVG_H
+#define WRITE_INK_SVG_H
+
+#include "write/ink.h"
+
+struct ink_svg {
+	struct ink base;
+	const struct faces *faces;
+	struct buffer *glyphs;  /* outlines of the letters used, to stand before the marks */
+	struct buffer *marks;   /* lines and fills */
+	struct buffer *letters; /* to stand over them */
+	struct buffer *path;    /* being drawn */
+	double height;          /* of the page: SVG counts y downwards */
+	long x, y;              /* where the path is, in micrometres: steps are whole, and add up */
+	unsigned char *known[FACE_COUNT]; /* has this glyph an outline yet? */
+};
+
+struct ink_svg *ink_svg_new(struct arena *a, double height, const struct faces *faces);
+
+#endif
