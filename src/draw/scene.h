@@ -120,7 +120,7 @@ enum side_of_cut { BODY_BEHIND, BODY_CUT, BODY_TAKEN_AWAY };
 enum side_of_cut section_side(const struct view_spec *spec, const struct body *b);
 
 /* What is left of a loop of n corners: writes at most 2n points. */
-int section_clip_loop(double at, const struct loop_corner *loop, int n, struct vec3 *kept);
+int section_clip_loop(double at, const struct loop_corner *loop, int n, struct vec3 *out);
 
 /* What is left of an edge; false: nothing. */
 bool section_clip_edge(double at, struct edge *e);
