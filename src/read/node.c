@@ -122,9 +122,9 @@ static struct node *load_text(struct loader *l)
 
 static struct node *load_node(struct loader *l, int depth);
 
-static void stop(struct loader *l, const char *why)
+static void stop(struct loader *l, const char *why, const char *hint)
 {
-	diag_error(l->diags, pos_of(l->event.start_mark), NULL, "%s", why);
+	diag_error(l->diags, pos_of(l->event.start_mark), hint, "%s", why);
 	l->stopped = true;
 }
 
@@ -244,9 +244,9 @@ static struct node *load_content(struct loader *l, int depth)
 static struct node *load_node(struct loader *l, int depth)
 {
 	if (depth > MOST_DEPTH)
-		stop(l, "groups and lists are nested too deeply");
+		stop(l, "groups and lists are nested too deeply", NULL);
 	else if (++l->node_count > MOST_NODES)
-		stop(l, "this is more than a job can hold");
+		stop(l, "this is more than a job can hold", NULL);
 	if (l->stopped)
 		return NULL;
 	bool refused = is_refused(l);
@@ -264,7 +264,7 @@ static struct node *load_document(struct loader *l)
 	if (!next_event(l) || !next_event(l))
 		return NULL;
 	if (l->event.type == YAML_STREAM_END_EVENT) {
-		stop(l, "the file is empty");
+		stop(l, "the file is empty", "`pitchboard new` prints a job to begin from");
 		return NULL;
 	}
 	if (!next_event(l) || !(root = load_node(l, 1)))
@@ -273,7 +273,7 @@ static struct node *load_document(struct loader *l)
 	if (!next_event(l) || !next_event(l))
 		return NULL;
 	if (l->event.type != YAML_STREAM_END_EVENT)
-		stop(l, "a second document begins here: one file holds one job");
+		stop(l, "a second document begins here", "one file holds one job");
 	return l->stopped ? NULL : root;
 }
 

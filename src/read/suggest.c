@@ -2,7 +2,7 @@
 
 #include <string.h>
 
-enum { LONGEST_WORD = 40, SCOPES_NAMED = 3 };
+enum { LONGEST_WORD = 40, SCOPES_NAMED = 3, LONGEST_LIST = 90 };
 
 /* What else the trade calls it.  Typed words are folded first. */
 static const struct {
@@ -168,7 +168,7 @@ const char *suggest_keys(struct arena *a, const struct group *g)
 
 	for (const struct field *f = g->fields; f->key; f++)
 		list = arena_printf(a, "%s%s%s", list, f == g->fields ? "" : ", ", f->key);
-	return list;
+	return strlen(list) > LONGEST_LIST ? "`pitchboard keys` prints those there are" : list;
 }
 
 const char *suggest_key(struct arena *a, const struct group *top, const struct group *g,

@@ -1,5 +1,6 @@
 #include "read/value.h"
 
+#include <math.h>
 #include <stdlib.h>
 #include <string.h>
 
@@ -119,15 +120,22 @@ const char *value_date(struct value v)
 	return "";
 }
 
-/* Bounds are lettered to the millimetre or the sixteenth. */
-static const char *letter_bound(const struct field_reader *r, double mm)
+/* To the millimetre or the sixteenth. */
+static const char *letter(const struct field_reader *r, double mm)
 {
-	int fraction = r->units == UNITS_INCHES ? 16 : 1;
-	struct lettering how = { r->units, fraction };
+	struct lettering how = { r->units, r->units == UNITS_INCHES ? 16 : 1 };
+	const char *figure = length_letter(r->arena, how, length_lettered_value(how, mm));
 
-	return arena_printf(r->arena, "%s%s",
-		length_letter(r->arena, how, length_lettered_value(how, mm)),
-		r->units == UNITS_INCHES ? "" : " mm");
+	return r->units == UNITS_INCHES ? figure : arena_printf(r->arena, "%s mm", figure);
+}
+
+/* The tables hold bounds in millimetres; in inches the nearest handy figure inside them. */
+static const char *letter_bound(const struct field_reader *r, double mm,
+	double (*inward)(double value))
+{
+	double step = mm > 6 * MM_PER_INCH ? MM_PER_INCH : MM_PER_INCH / 8;
+
+	return letter(r, r->units == UNITS_INCHES ? inward(mm / step) * step : mm);
 }
 
 static bool is_within(const struct field *f, double value)
@@ -152,7 +160,8 @@ static void complain_of_range(struct value v, const char *text, double mm)
 {
 	const struct field_reader *r = v.reader;
 	const struct field *f = v.field;
-	const char *least = letter_bound(r, f->least), *most = letter_bound(r, f->most);
+	const char *least = letter_bound(r, f->least, ceil);
+	const char *most = letter_bound(r, f->most, floor);
 	const char *bounds = arena_printf(r->arena, "between %s and %s", least, most);
 
 	if (f->least <= 0)
@@ -160,8 +169,8 @@ static void complain_of_range(struct value v, const char *text, double mm)
 	if (f->most <= 0)
 		bounds = arena_printf(r->arena, "at least %s", least);
 	complain(v, other_unit(v, text),
-		arena_printf(r->arena, "\"%s\" was read as %s; it must be %s", text,
-			letter_bound(r, mm), bounds));
+		arena_printf(r->arena, "\"%s\" was read as %s; it must be %s", text, letter(r, mm),
+			bounds));
 }
 
 double value_length(struct value v)
