@@ -67,11 +67,17 @@ struct part_size {
 	double length, width, thickness; /* finished */
 };
 
+/* A sawtooth stringer is the same on either side; the others come in pairs. */
+enum stringer_hand { STRINGER_EITHER_HAND, STRINGER_RIGHT_HAND, STRINGER_LEFT_HAND };
+
 /* What only a stringer has. Positions are along (x) and across (y) the plank,
  * x from its lower end, y up from its lower edge: the plank as it lies on the
- * bench, upper edge away from you. */
+ * bench, upper edge away from you.  The part's outline is that of the outer
+ * face: a right-hand stringer lies with it up, a left-hand one with it down, so
+ * that its outline is seen through the plank. */
 struct stringer {
 	enum stringer_kind kind;
+	enum stringer_hand hand;
 	enum side_kind side;
 	double pitch;
 	double unit_rise, unit_run; /* as cut */
@@ -133,7 +139,7 @@ struct part_kind {
 };
 
 extern const struct part_kind part_existing, part_stringer, part_block, part_riser, part_tread,
-	part_newel, part_rail, part_baluster;
+	part_landing, part_newel, part_rail, part_baluster;
 
 /* All parts of the stair, in the order of the table, marks given.
  * NULL in, NULL out; NULL after an error. */

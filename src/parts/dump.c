@@ -1,0 +1,90 @@
+#include "base/text.h"
+#include "pitchboard/part.h"
+
+static const char *const feature_names[] = {
+	[FEATURE_BEVEL] = "bevel",
+	[FEATURE_GROOVE] = "groove",
+	[FEATURE_NOTCH] = "notch",
+	[FEATURE_MITRE] = "mitre",
+	[FEATURE_ROUND] = "round",
+};
+
+static double degrees(double radians)
+{
+	return text_tidy(radians * 180 / PI);
+}
+
+static void add_outline(struct text *t, const char *what, struct outline o)
+{
+	if (o.n == 0)
+		return;
+	text_add(t, "  %s", what);
+	for (int i = 0; i < o.n; i++) {
+		const struct corner *c = &o.corners[i];
+		text_add(t, " %.3f,%.3f", text_tidy(c->at.x), text_tidy(c->at.y));
+		if (c->bulge != 0)
+			text_add(t, "~%.4f", c->bulge);
+	}
+	text_add(t, "\n");
+}
+
+static void add_points(struct text *t, const char *what, const struct vec3 *p, int n)
+{
+	text_add(t, "    %s", what);
+	for (int i = 0; i < n; i++)
+		text_add(t, " %.3f,%.3f,%.3f", text_tidy(p[i].x), text_tidy(p[i].y),
+			text_tidy(p[i].z));
+	text_add(t, "\n");
+}
+
+static void add_stringer(struct text *t, const struct stringer *g)
+{
+	text_add(t, "  throat %.3f, plank %.3f x %.3f, cut %.3f, first cut %.3f, drop %.3f\n",
+		g->throat, g->plank_width, g->plank_length, g->cut_length, g->first_rise_cut,
+		text_tidy(g->drop));
+	text_add(t, "  rises finished: first %.3f, last %.3f\n", g->first_rise_finished,
+		g->last_rise_finished);
+	add_outline(t, "far face", g->far_face);
+}
+
+static void add_features(struct text *t, const struct feature *f)
+{
+	for (; f; f = f->next) {
+		text_add(t, "  %s: %s\n", feature_names[f->kind], f->text);
+		add_outline(t, "  at", f->at);
+	}
+}
+
+static void add_part(struct text *t, const struct part *p)
+{
+	text_add(t, "%s %s: %d of %.3f x %.3f x %.3f %s\n", p->mark[0] ? p->mark : "-", p->name,
+		p->count, p->size.length, p->size.width, p->size.thickness,
+		p->material ? p->material : "");
+	text_add(t, "  ends: %.3f/%.3f and %.3f/%.3f\n", degrees(p->start.mitre),
+		degrees(p->start.bevel), degrees(p->end.mitre), degrees(p->end.bevel));
+	add_outline(t, "outline", p->outline);
+	add_features(t, p->features);
+	if (p->stringer)
+		add_stringer(t, p->stringer);
+	if (p->baluster)
+		text_add(t, "  long point %.3f, short point %.3f\n", p->baluster->long_point,
+			p->baluster->short_point);
+	for (const struct solid *s = p->solids; s; s = s->next) {
+		text_add(t, "  solid\n");
+		add_points(t, "a", s->a, s->n);
+		add_points(t, "b", s->b, s->n);
+	}
+	for (int i = 0; i < p->count; i++)
+		text_add(t, "  at %.3f,%.3f,%.3f\n", text_tidy(p->places[i].origin.x),
+			text_tidy(p->places[i].origin.y), text_tidy(p->places[i].origin.z));
+	if (p->note)
+		text_add(t, "  note: %s\n", p->note);
+}
+
+const char *parts_dump(struct arena *a, const struct part *parts)
+{
+	struct text t = { .arena = a };
+	for (const struct part *p = parts; p; p = p->next)
+		add_part(&t, p);
+	return text_chars(&t);
+}

@@ -1,0 +1,78 @@
+#include "parts/piece.h"
+
+/*
+ * The nosing piece at the upper floor: as thick as a tread where it overhangs
+ * the last riser, rabbeted to the finish where it lies on the floor.
+ *
+ *      ____________________________ upper finished floor
+ *     (         ___________________|
+ *     (________|   rabbet    structural floor
+ *          |  |
+ *          |  | last riser
+ */
+
+static double end_in(const struct rod *r, const struct side *side)
+{
+	bool open = side_open_at(side, r->steps);
+	if (open && side->head.kind == RAIL_END_NEWEL)
+		return rod_newel_inner(r, side);
+	if (side->kind == STRINGER_HOUSED)
+		return side->inner;
+	return open ? 0 : r->job->treads.scribe;
+}
+
+/* x back from the nose, y up from the underside. */
+static struct outline section(struct arena *a, const struct rod *r, double depth)
+{
+	double round = r->job->treads.nosing_radius, step = r->nosing + r->riser;
+	double rabbet = r->tread - rod_landing_rabbet(r);
+	struct path p = path_begin(a, 8);
+	path_to(&p, round, 0);
+	path_to(&p, step, 0);
+	path_to(&p, step, rabbet);
+	path_to(&p, depth, rabbet);
+	path_to(&p, depth, r->tread);
+	path_to(&p, round, r->tread);
+	path_round_to(&p, 0, r->tread - round);
+	path_to(&p, 0, round);
+	path_round_to(&p, round, 0);
+	return path_close(p);
+}
+
+static void add_features(struct arena *a, struct part *p, const struct rod *r)
+{
+	double rabbet = r->tread - rod_landing_rabbet(r);
+	if (r->job->treads.nosing_radius > 0)
+		piece_feature(a, p,
+			(struct feature){ .kind = FEATURE_ROUND,
+				.radius = r->job->treads.nosing_radius,
+				.text = "both arrises of the front edge rounded" });
+	if (rabbet > NEAR_ENOUGH)
+		piece_feature(a, p,
+			(struct feature){ .kind = FEATURE_NOTCH,
+				.depth = rabbet,
+				.text = "underside rabbeted to lie on the structural floor" });
+}
+
+static struct part *make(struct arena *a, const struct stair *s, const struct flight *f,
+	struct diags *d)
+{
+	struct pieces list = { .arena = a, .kind = &part_landing };
+	struct rod r = rod_make(s, f);
+	(void)d;
+	if (r.steps == r.risers) /* the last tread takes its place */
+		return NULL;
+	double x0 = rod_along(&r, &r.sides[HAND_LEFT], end_in(&r, &r.sides[HAND_LEFT]));
+	double x1 = rod_along(&r, &r.sides[HAND_RIGHT], end_in(&r, &r.sides[HAND_RIGHT]));
+	double depth = r.nosing + r.riser + r.job->treads.landing_bearing;
+	struct part *p = piece_add(&list, "landing nosing", r.job->material.treads,
+		rod_flat(&r, x0, r.steps * r.run - r.nosing, r.top - r.tread));
+	p->size = (struct part_size){ x1 - x0, depth, r.tread };
+	p->outline = outline_box(a, 0, 0, x1 - x0, depth);
+	p->solids = solid_strip(a, profile_of(a, section(a, &r, depth)), (struct end_plane){ 0 },
+		(struct end_plane){ x1 - x0, 0, 0 });
+	add_features(a, p, &r);
+	return list.first;
+}
+
+const struct part_kind part_landing = { "landing nosing", "L", make };

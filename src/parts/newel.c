@@ -1,0 +1,80 @@
+#include "parts/piece.h"
+
+/*
+ * Newels: square posts at the ends of a rail.  Each stands as high over the top
+ * of the rail that meets it, measured at its own middle, as the job says.
+ */
+
+static bool has_newel(struct rail_end e)
+{
+	switch (e.kind) {
+	case RAIL_END_NEWEL:
+	case RAIL_END_TREAD_NEWEL:
+	case RAIL_END_STRING_NEWEL: return true;
+	case RAIL_END_PLUMB:
+	case RAIL_END_WALL: return false;
+	}
+	return false;
+}
+
+/* x up, y along the flight; the foot follows the rake where it stands on a stringer's edge. */
+static struct outline shape(struct arena *a, double height, double section, double foot_slope)
+{
+	struct path p = path_begin(a, 4);
+	path_to(&p, 0, 0);
+	path_to(&p, height, 0);
+	path_to(&p, height, section);
+	path_to(&p, foot_slope * section, section);
+	return path_close(p);
+}
+
+static void newel_add(struct pieces *list, const struct rod *r, const struct side *side,
+	struct rail_end e)
+{
+	struct arena *a = list->arena;
+	double section = r->job->newels.section;
+	double y = rod_y(r, side, side->rail) - section / 2;
+	double rail_top = rod_nosing_z(r, e.newel_x + section / 2) + r->job->rail.height;
+	double height = rail_top + r->job->newels.above_rail - e.newel_z;
+	bool raked = e.kind == RAIL_END_STRING_NEWEL;
+	struct part *p = piece_add(list, "newel", r->job->material.balustrade,
+		rod_post(r, e.newel_x, y, e.newel_z));
+	p->size = (struct part_size){ height, section, section };
+	p->outline = shape(a, height, section, raked ? r->slope : 0);
+	p->start.mitre = raked ? r->pitch : 0;
+	p->solids = solid_prism(a, profile_of(a, p->outline), 0, section);
+}
+
+/* A newel on a tread must leave the nosing above alone. */
+static bool stands(struct arena *a, const struct rod *r, struct rail_end e, struct diags *d)
+{
+	double section = r->job->newels.section;
+	bool at_floor = e.newel_z > r->top - NEAR_ENOUGH;
+	double room = r->run - (at_floor ? 0 : r->nosing);
+	if (e.kind != RAIL_END_TREAD_NEWEL || section <= room + NEAR_ENOUGH)
+		return true;
+	diag_error(d, node_pos(r->job->newels.src, "section"), NULL,
+		"a newel of %s does not stand on a tread: there is room for %s",
+		length_letter(a, job_lettering(r->job), section),
+		length_letter(a, job_lettering(r->job), room));
+	return false;
+}
+
+static struct part *make(struct arena *a, const struct stair *s, const struct flight *f,
+	struct diags *d)
+{
+	struct pieces list = { .arena = a, .kind = &part_newel };
+	struct rod r = rod_make(s, f);
+	for (int i = 0; i < 2; i++) {
+		const struct side *side = &r.sides[i];
+		if (!side->is_open)
+			continue;
+		if (has_newel(side->foot) && stands(a, &r, side->foot, d))
+			newel_add(&list, &r, side, side->foot);
+		if (has_newel(side->head) && stands(a, &r, side->head, d))
+			newel_add(&list, &r, side, side->head);
+	}
+	return list.first;
+}
+
+const struct part_kind part_newel = { "newel", "N", make };

@@ -1,0 +1,130 @@
+#include "parts/outline.h"
+
+#include <assert.h>
+
+/* Facets to a quarter round: at 13 mm radius they lie within half a millimetre of it, which no
+ * view shows; the outlines that are cut to keep their true rounds. */
+#define FACETS 3
+
+#define QUARTER_BULGE 0.41421356237309503 /* tan(90 degrees / 4) */
+
+struct path path_begin(struct arena *a, int room)
+{
+	return (struct path){ NEW_N(a, struct corner, room), 0, room };
+}
+
+static bool same_place(struct vec a, struct vec b)
+{
+	return fabs(a.x - b.x) < NEAR_ENOUGH && fabs(a.y - b.y) < NEAR_ENOUGH;
+}
+
+void path_to(struct path *p, double x, double y)
+{
+	if (p->n > 0 && same_place(p->corners[p->n - 1].at, vec(x, y)))
+		return;
+	assert(p->n < p->room);
+	p->corners[p->n++].at = vec(x, y);
+}
+
+static void arc_to(struct path *p, double x, double y, double bulge)
+{
+	if (same_place(p->corners[p->n - 1].at, vec(x, y)))
+		return;
+	p->corners[p->n - 1].bulge = bulge;
+	path_to(p, x, y);
+}
+
+void path_round_to(struct path *p, double x, double y)
+{
+	arc_to(p, x, y, QUARTER_BULGE);
+}
+
+void path_hollow_to(struct path *p, double x, double y)
+{
+	arc_to(p, x, y, -QUARTER_BULGE);
+}
+
+struct outline path_close(struct path p)
+{
+	while (p.n > 1 && same_place(p.corners[0].at, p.corners[p.n - 1].at))
+		p.n--;
+	return (struct outline){ p.corners, p.n };
+}
+
+struct outline outline_box(struct arena *a, double x0, double y0, double x1, double y1)
+{
+	struct path p = path_begin(a, 4);
+	path_to(&p, x0, y0);
+	path_to(&p, x1, y0);
+	path_to(&p, x1, y1);
+	path_to(&p, x0, y1);
+	return path_close(p);
+}
+
+struct outline outline_moved(struct arena *a, struct outline o, double dx, double dy)
+{
+	struct corner *c = NEW_N(a, struct corner, o.n);
+	for (int i = 0; i < o.n; i++) {
+		c[i].at = vec(o.corners[i].at.x + dx, o.corners[i].at.y + dy);
+		c[i].bulge = o.corners[i].bulge;
+	}
+	return (struct outline){ c, o.n };
+}
+
+struct outline outline_nosing(struct arena *a, double depth, double thickness, double radius)
+{
+	struct path p = path_begin(a, 6);
+	path_to(&p, radius, 0);
+	path_to(&p, depth, 0);
+	path_to(&p, depth, thickness);
+	path_to(&p, radius, thickness);
+	path_round_to(&p, 0, thickness - radius);
+	path_to(&p, 0, radius);
+	if (radius > NEAR_ENOUGH)
+		p.corners[p.n - 1].bulge = QUARTER_BULGE;
+	return path_close(p);
+}
+
+/* The circle through two corners that sweeps four times atan(bulge). */
+static struct vec arc_point(struct vec from, struct vec to, double bulge, double share)
+{
+	double sweep = 4 * atan(bulge);
+	struct vec half = vec_scale(vec_sub(to, from), 0.5);
+	struct vec middle = vec_add(from, half);
+	struct vec centre = vec_add(middle, vec_scale(vec_left(half), 1 / tan(sweep / 2)));
+	return vec_add(centre, vec_rotate(vec_sub(from, centre), sweep * share));
+}
+
+static void add_point(struct profile *f, struct vec at, unsigned char soft)
+{
+	f->at[f->n] = at;
+	f->soft[f->n++] = soft;
+}
+
+struct profile profile_of(struct arena *a, struct outline o)
+{
+	struct profile f = { NEW_N(a, struct vec, o.n * FACETS),
+		NEW_N(a, unsigned char, o.n *FACETS), 0 };
+	for (int i = 0; i < o.n; i++) {
+		const struct corner *c = &o.corners[i], *before = &o.corners[(i + o.n - 1) % o.n];
+		const struct corner *next = &o.corners[(i + 1) % o.n];
+		bool on_round = c->bulge != 0 || before->bulge != 0;
+		add_point(&f, c->at, on_round ? SOFT_SIDE : 0);
+		for (int k = 1; c->bulge != 0 && k < FACETS; k++)
+			add_point(&f, arc_point(c->at, next->at, c->bulge, (double)k / FACETS),
+				SOFT_SIDE);
+	}
+	return f;
+}
+
+struct box outline_extent(struct outline o)
+{
+	struct box b = { INFINITY, INFINITY, -INFINITY, -INFINITY };
+	for (int i = 0; i < o.n; i++) {
+		b.x0 = fmin(b.x0, o.corners[i].at.x);
+		b.y0 = fmin(b.y0, o.corners[i].at.y);
+		b.x1 = fmax(b.x1, o.corners[i].at.x);
+		b.y1 = fmax(b.y1, o.corners[i].at.y);
+	}
+	return b;
+}

@@ -1,0 +1,74 @@
+#include "parts/piece.h"
+
+/*
+ * Risers: each stands behind the back edge of the tread below and under the
+ * front of the tread above; the last one under the upper floor's nosing piece.
+ */
+
+/* One end of a riser: in from the limit of its side at the face, and how far it runs back (1: a
+ * mitre of 45 degrees, long point at the face). */
+struct riser_end {
+	double in;
+	double lean;
+};
+
+static struct riser_end riser_end(const struct rod *r, const struct side *side, int step)
+{
+	if (side->kind == STRINGER_HOUSED)
+		return (struct riser_end){ side->inner - r->job->stringers.housing_depth, 0 };
+	if (step == 1 && side_has_foot_newel(side))
+		return (struct riser_end){ rod_newel_inner(r, side), 0 };
+	bool at_floor = step > r->steps;
+	if (!side_open_at(side, at_floor ? r->steps : step))
+		return (struct riser_end){ r->job->treads.scribe, 0 };
+	/* the last riser stands against the header, above the stringer's last cut */
+	bool mitred = side->kind == STRINGER_MITRED && !at_floor;
+	return (struct riser_end){ 0, mitred ? 1 : 0 };
+}
+
+static void add_end_mitre(struct arena *a, struct part *p, struct riser_end e)
+{
+	if (e.lean > 0)
+		piece_feature(a, p,
+			(struct feature){ .kind = FEATURE_MITRE,
+				.angle = PI / 4,
+				.text = "end mitred 45 degrees to the stringer, long point at the "
+					"face" });
+}
+
+static void riser_add(struct pieces *list, const struct rod *r, int step)
+{
+	struct riser_end left = riser_end(r, &r->sides[HAND_LEFT], step);
+	struct riser_end right = riser_end(r, &r->sides[HAND_RIGHT], step);
+	double bottom = step > 1 ? (step - 1) * r->rise - r->tread : r->foot;
+	double height = step > 1 ? r->rise : r->rise - r->tread - r->foot;
+	double x0 = rod_along(r, &r->sides[HAND_LEFT], left.in);
+	double length = rod_along(r, &r->sides[HAND_RIGHT], right.in) - x0;
+	double back = (step - 1) * r->run + r->riser;
+	struct part *p =
+		piece_add(list, "riser", r->job->material.risers, rod_upright(r, x0, back, bottom));
+	p->size = (struct part_size){ length, height, r->riser };
+	p->outline = outline_box(list->arena, 0, 0, length, height);
+	p->start.bevel = left.lean * PI / 4;
+	p->end.bevel = right.lean * PI / 4;
+	struct outline section = outline_box(list->arena, 0, 0, height, r->riser);
+	/* z is 0 at the back, where a mitred end is short by the thickness */
+	p->solids = solid_strip(list->arena, profile_of(list->arena, section),
+		(struct end_plane){ left.lean * r->riser, 0, -left.lean },
+		(struct end_plane){ length - right.lean * r->riser, 0, right.lean });
+	add_end_mitre(list->arena, p, left);
+	add_end_mitre(list->arena, p, right);
+}
+
+static struct part *make(struct arena *a, const struct stair *s, const struct flight *f,
+	struct diags *d)
+{
+	struct pieces list = { .arena = a, .kind = &part_riser };
+	struct rod r = rod_make(s, f);
+	(void)d;
+	for (int i = 1; r.riser > 0 && i <= r.risers; i++)
+		riser_add(&list, &r, i);
+	return list.first;
+}
+
+const struct part_kind part_riser = { "riser", "R", make };

@@ -1,0 +1,153 @@
+#include "parts/rod.h"
+
+bool side_open_at(const struct side *side, int step)
+{
+	return side->is_open && step >= side->from && step <= side->to;
+}
+
+bool side_has_foot_newel(const struct side *side)
+{
+	return side->is_open && side->foot.kind == RAIL_END_NEWEL;
+}
+
+double rod_y(const struct rod *r, const struct side *side, double in)
+{
+	return side->hand == HAND_RIGHT ? in : r->width - in;
+}
+
+double rod_along(const struct rod *r, const struct side *side, double in)
+{
+	return side->hand == HAND_LEFT ? in : r->width - in;
+}
+
+double rod_newel_inner(const struct rod *r, const struct side *side)
+{
+	return side->rail + r->job->newels.section / 2;
+}
+
+double rod_nosing_z(const struct rod *r, double x)
+{
+	return r->rise + (x + r->nosing) * r->slope;
+}
+
+double rod_housed_edge_z(const struct rod *r, double x)
+{
+	return rod_nosing_z(r, x) + r->job->stringers.margin / r->cosine;
+}
+
+double rod_landing_rabbet(const struct rod *r)
+{
+	double finish = r->job->floors.upper_finish;
+	return finish > 0 && finish < r->tread ? finish : r->tread;
+}
+
+struct frame rod_flat(const struct rod *r, double along, double x, double z)
+{
+	struct frame f = { .u = { 0, -1, 0 }, .v = { 1, 0, 0 }, .w = { 0, 0, 1 } };
+	f.origin = vec3(x, r->width - along, z);
+	return frame_compose(r->flight->frame, f);
+}
+
+struct frame rod_upright(const struct rod *r, double along, double back_x, double z)
+{
+	struct frame f = { .u = { 0, -1, 0 }, .v = { 0, 0, 1 }, .w = { -1, 0, 0 } };
+	f.origin = vec3(back_x, r->width - along, z);
+	return frame_compose(r->flight->frame, f);
+}
+
+struct frame rod_post(const struct rod *r, double x, double y, double z)
+{
+	struct frame f = { .u = { 0, 0, 1 }, .v = { 1, 0, 0 }, .w = { 0, 1, 0 } };
+	f.origin = vec3(x, y, z);
+	return frame_compose(r->flight->frame, f);
+}
+
+static struct rail_end newel_at(enum rail_end_kind kind, double rail_x, double front, double z)
+{
+	return (struct rail_end){ .kind = kind, .x = rail_x, .newel_x = front, .newel_z = z };
+}
+
+/* Where the rail of an open side begins. */
+static struct rail_end foot_of(const struct rod *r, const struct side *side)
+{
+	double x = (side->from - 1) * r->run, section = r->job->newels.section;
+	bool housed = side->kind == STRINGER_HOUSED;
+	if (!r->job->newels.bottom)
+		return (struct rail_end){ .kind = RAIL_END_PLUMB, .x = x };
+	if (side->from == 1) {
+		double back = housed ? -r->nosing - HOUSED_FRONT : r->riser;
+		return newel_at(RAIL_END_NEWEL, back, back - section, 0);
+	}
+	if (housed)
+		return newel_at(RAIL_END_STRING_NEWEL, x + section, x, rod_housed_edge_z(r, x));
+	return newel_at(RAIL_END_TREAD_NEWEL, x + section, x, side->from * r->rise);
+}
+
+/* And where it ends. */
+static struct rail_end head_of(const struct rod *r, const struct side *side)
+{
+	bool housed = side->kind == STRINGER_HOUSED;
+	double x = (r->risers - 1) * r->run;
+	if (side->to < r->steps) {
+		double past = housed ? 0 : r->job->treads.return_past;
+		return (struct rail_end){ .kind = RAIL_END_WALL, .x = side->to * r->run + past };
+	}
+	if (!r->job->newels.top)
+		return (struct rail_end){ .kind = RAIL_END_PLUMB, .x = x };
+	if (housed)
+		return newel_at(RAIL_END_NEWEL, r->header_x, r->header_x, r->top - r->tread);
+	if (r->steps == r->risers)
+		return newel_at(RAIL_END_TREAD_NEWEL, x, x, r->top);
+	return newel_at(RAIL_END_NEWEL, x, x, r->top - r->tread);
+}
+
+static struct side side_make(const struct rod *r, enum hand hand)
+{
+	const struct job_stair *stair = &r->job->stair;
+	struct side side = { .hand = hand };
+	side.job = hand == HAND_RIGHT ? &stair->right : &stair->left;
+	side.is_open = side.job->kind == SIDE_OPEN;
+	side.spec = side.is_open ? &r->job->stringers.open : &r->job->stringers.wall;
+	side.kind = side.spec->kind;
+	bool off_the_wall = !side.is_open && side.kind != STRINGER_HOUSED;
+	side.outer = off_the_wall ? r->job->stringers.wall_gap : 0;
+	side.inner = side.outer + side.spec->thickness;
+	if (!side.is_open)
+		return side;
+	side.from = side.job->from_step > 1 ? side.job->from_step : 1;
+	side.to = side.job->to_step > 0 ? side.job->to_step : r->steps;
+	side.rail =
+		(side.kind == STRINGER_HOUSED ? side.spec->thickness : r->job->balusters.section) /
+		2;
+	side.foot = foot_of(r, &side);
+	side.head = head_of(r, &side);
+	return side;
+}
+
+struct rod rod_make(const struct stair *s, const struct flight *f)
+{
+	const struct job *job = s->job;
+	struct rod r = {
+		.stair = s,
+		.flight = f,
+		.job = job,
+		.risers = f->risers,
+		.steps = f->step_count,
+		.rise = s->unit_rise,
+		.run = f->unit_run,
+		.tread = job->treads.thickness,
+		.nosing = job->treads.nosing,
+		.riser = job->risers.kind == RISER_OPEN ? 0 : job->risers.thickness,
+		.top = f->risers * s->unit_rise,
+		.foot = job->stringers.foot == FOOT_STRUCTURAL ? s->lower_structural : 0,
+		.pitch = f->pitch,
+		.slope = s->unit_rise / f->unit_run,
+		.cosine = cos(f->pitch),
+		.width = s->width,
+	};
+	bool flush = job->stringers.head == HEAD_FLUSH;
+	r.header_x = f->total_run + (flush ? 0 : r.riser);
+	r.sides[HAND_RIGHT] = side_make(&r, HAND_RIGHT);
+	r.sides[HAND_LEFT] = side_make(&r, HAND_LEFT);
+	return r;
+}

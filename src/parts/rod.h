@@ -1,0 +1,109 @@
+/*
+ * The rod: the sizes of one flight that every family of parts is set out from.
+ *
+ * A stair builder strikes these once, full size, on a board, and takes every
+ * piece from it.  All in the flight's own frame.
+ *
+ *              x_i - nosing   x_i = face of riser i
+ *                     |___|__________
+ *      i * rise       |______________|   tread i, `tread` thick
+ *                         | |
+ *                         | | riser i, behind the back edge of tread i - 1
+ *        _________________| |
+ *
+ * Across the stair a distance is measured `in` from the limit of a side, so
+ * that left and right are the same arithmetic: 0 is the finished wall or the
+ * outer face of an open stringer, negative is outside the stair.
+ */
+#ifndef PARTS_ROD_H
+#define PARTS_ROD_H
+
+#include "pitchboard/part.h"
+
+/* How far a housed stringer runs on in front of the first nosing (common practice). */
+#define HOUSED_FRONT 20.0
+
+enum hand { HAND_RIGHT, HAND_LEFT }; /* going up */
+
+/* What the rail dies into. */
+enum rail_end_kind {
+	RAIL_END_PLUMB,        /* nothing: cut plumb over a riser's face */
+	RAIL_END_NEWEL,        /* a newel on the floor, or let into it */
+	RAIL_END_TREAD_NEWEL,  /* a newel standing on a tread */
+	RAIL_END_STRING_NEWEL, /* a newel standing on the top edge of a housed stringer */
+	RAIL_END_WALL,         /* the end of the wall that takes over */
+};
+
+struct rail_end {
+	enum rail_end_kind kind;
+	double x;       /* the plumb plane in which the rail ends */
+	double newel_x; /* front face of the newel, if there is one */
+	double newel_z; /* what it stands on */
+};
+
+struct side {
+	enum hand hand;
+	const struct job_side *job;
+	const struct job_stringer *spec;
+	enum stringer_kind kind;
+	bool is_open; /* anywhere */
+	int from, to; /* the open steps */
+	double outer; /* the stringer's outer and inner faces, in from the limit */
+	double inner;
+	double rail; /* centre of rail, newels and balusters, in from the limit */
+	struct rail_end foot, head;
+};
+
+struct rod {
+	const struct stair *stair;
+	const struct flight *flight;
+	const struct job *job;
+	int risers, steps;
+	double rise, run;
+	double tread, nosing, riser; /* thickness, projection, thickness (0 when open) */
+	double top;                  /* level of the upper finished floor */
+	double foot;                 /* level the stringers stand on */
+	double header_x;             /* face that the head of the stair comes against */
+	double pitch, slope, cosine; /* of the nosing line: angle, tangent, cosine */
+	double width;
+	struct side sides[2]; /* by hand */
+};
+
+struct rod rod_make(const struct stair *s, const struct flight *f);
+
+bool side_open_at(const struct side *side, int step);
+
+/* Does a newel stand on the lower floor in front of this side? */
+bool side_has_foot_newel(const struct side *side);
+
+/* y of a point so far in from the limit of a side. */
+double rod_y(const struct rod *r, const struct side *side, double in);
+
+/* The same, counted from the left-hand limit towards the right: how treads and risers, seen from
+ * the front, are measured along. */
+double rod_along(const struct rod *r, const struct side *side, double in);
+
+/* Inner face of the newels of a side, in from the limit. */
+double rod_newel_inner(const struct rod *r, const struct side *side);
+
+/* Level of the nosing line plumb over x. */
+double rod_nosing_z(const struct rod *r, double x);
+
+/* Level of the top edge of a housed stringer plumb over x. */
+double rod_housed_edge_z(const struct rod *r, double x);
+
+/* Thickness of the landing nosing where it lies on the upper floor. */
+double rod_landing_rabbet(const struct rod *r);
+
+/* A place in the house for a piece lying flat, seen from above with its front edge nearest: x
+ * along from the left limit, y back from x of the flight, z up. */
+struct frame rod_flat(const struct rod *r, double along, double x, double z);
+
+/* For a piece standing across the stair, seen from the front: x along from the left limit, y up,
+ * z towards the foot of the stair. */
+struct frame rod_upright(const struct rod *r, double along, double back_x, double z);
+
+/* For a post: x up, y along the flight, z to the left. */
+struct frame rod_post(const struct rod *r, double x, double y, double z);
+
+#endif
