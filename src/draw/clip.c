@@ -1,5 +1,8 @@
 #include "draw/clip.h"
 
+/* How far a straight piece of a flattened arc may be off the arc. */
+#define FLATNESS 0.001
+
 /* Liang and Barsky's way: each pair of sides narrows the part of the segment that is inside. */
 struct clipped clip_segment(struct box window, struct vec a, struct vec b)
 {
@@ -74,4 +77,40 @@ struct chain *clip_chain(struct arena *a, struct box window, struct chain whole)
 		piece->n++;
 	}
 	return pieces;
+}
+
+/* Straight pieces from one corner to the next, the corner first.
+ * Sweep = 4 atan(bulge); a piece over the angle s is r (1 - cos(s / 2)) off the arc. */
+static int flatten_side(struct vec *out, struct corner from, struct vec to)
+{
+	double sweep = 4 * atan(from.bulge), chord = vec_length(vec_sub(to, from.at));
+	int n = 1;
+
+	out[0] = from.at;
+	if (fabs(from.bulge) < NEAR_ENOUGH)
+		return n;
+	double radius = chord / (2 * sin(sweep / 2));
+	struct vec along = vec_unit(vec_sub(to, from.at));
+	struct vec middle = vec_scale(vec_add(from.at, to), 0.5);
+	struct vec centre = vec_add(middle, vec_scale(vec_left(along), radius * cos(sweep / 2)));
+	n = (int)ceil(fabs(sweep) / (2 * acos(1 - fmin(1, FLATNESS / fabs(radius)))));
+	for (int i = 1; i < n; i++)
+		out[i] = vec_add(centre, vec_rotate(vec_sub(from.at, centre), sweep * i / n));
+	return n;
+}
+
+/* More pieces than any arc of a stair needs: a whole turn of 5 m radius. */
+#define PIECES 320
+
+struct chain outline_chain(struct arena *a, struct outline o)
+{
+	struct vec *points = NULL;
+	int n = 0, curved = 0;
+
+	for (int i = 0; i < o.n; i++)
+		curved += fabs(o.corners[i].bulge) >= NEAR_ENOUGH;
+	points = NEW_N(a, struct vec, o.n + curved * PIECES + 1);
+	for (int i = 0; i < o.n; i++)
+		n += flatten_side(points + n, o.corners[i], o.corners[(i + 1) % o.n].at);
+	return (struct chain){ NULL, points, n, 1 };
 }

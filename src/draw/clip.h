@@ -7,7 +7,7 @@
 #include <stdbool.h>
 
 #include "pitchboard/arena.h"
-#include "pitchboard/vec.h"
+#include "pitchboard/part.h"
 
 /* The piece of a-b inside the window; `some` is false when there is none. */
 struct clipped {
@@ -27,5 +27,8 @@ struct chain {
 
 /* The pieces of a chain inside the window, in the chain's order; each as long as it is unbroken. */
 struct chain *clip_chain(struct arena *a, struct box window, struct chain whole);
+
+/* An outline as a polygon: its arcs in straight pieces that leave them by less than 0.001 mm. */
+struct chain outline_chain(struct arena *a, struct outline o);
 
 #endif

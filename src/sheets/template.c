@@ -2,8 +2,8 @@
 
 #include "sheets/template_sheets.h"
 
-struct drawing *templates_draw(
-	struct arena *a, const struct sheet_context *c, const struct paper *tile_paper)
+struct drawing *templates_draw(struct arena *a, const struct sheet_context *c,
+	const struct paper *tile_paper)
 {
 	struct drawing *list = NULL;
 	int number = 0;

@@ -38,7 +38,8 @@ static const struct triangle standing[] = {
 	[UPPER] = { { 6 * MM_PER_INCH, 8 * MM_PER_INCH }, 0, "6 in", "8 in", "10 in" },
 };
 
-static void letter(struct page *p, struct vec at, enum align align, enum turn turn, const char *text)
+static void letter(struct page *p, struct vec at, enum align align, enum turn turn,
+	const char *text)
 {
 	page_text(p, at, align, turn, (struct wording){ text, TEMPLATE_LETTER, LETTER_REGULAR });
 }
@@ -66,8 +67,10 @@ static void draw_triangle(struct page *p, struct vec corner, int inward, const s
 	measured_line(p, x_end, y_end);
 	letter(p, vec((corner.x + x_end.x) / 2, corner.y + inward * 2 + under), ALIGN_MIDDLE,
 		TURN_LEVEL, t->x);
-	letter(p, vec(corner.x + inward * 2 - under - (inward < 0 ? TEMPLATE_LETTER : -TEMPLATE_LETTER),
-			  (corner.y + y_end.y) / 2),
+	letter(p,
+		vec(corner.x + inward * 2 - under -
+				(inward < 0 ? TEMPLATE_LETTER : -TEMPLATE_LETTER),
+			(corner.y + y_end.y) / 2),
 		ALIGN_MIDDLE, TURN_UPWARD, t->y);
 	letter(p, vec(middle.x - inward * 14, middle.y - inward * 4 + under),
 		inward > 0 ? ALIGN_RIGHT : ALIGN_LEFT, TURN_LEVEL, t->diagonal);
@@ -95,8 +98,9 @@ static void draw_vernier(struct page *p, struct vec end, struct vec along)
 
 static void draw_square(struct page *p, struct vec upper_right, double side, const char *text)
 {
-	page_box(p, PEN_GUIDE, (struct box){ upper_right.x - side, upper_right.y - side,
-				       upper_right.x, upper_right.y });
+	page_box(p, PEN_GUIDE,
+		(struct box){ upper_right.x - side, upper_right.y - side, upper_right.x,
+			upper_right.y });
 	letter(p, vec(upper_right.x - side / 2, upper_right.y - side / 2), ALIGN_MIDDLE, TURN_LEVEL,
 		text);
 }
@@ -104,19 +108,21 @@ static void draw_square(struct page *p, struct vec upper_right, double side, con
 static const char words_read[] =
 	"Lay a steel rule along a millimetre line, its zero at the corner. If the last stroke "
 	"is off its mark, look for the short line beside it that stands exactly over an even "
-	"millimetre of the rule. Its number is the error in tenths of a millimetre: drawn too long on "
+	"millimetre of the rule. Its number is the error in tenths of a millimetre: drawn too long "
+	"on "
 	"the outer side, too short on the inner.";
 
-static const char words_enter[] =
-	"Write what you read, divided by what it should be, in the job file and draw again; 200.8 mm "
-	"for 200 mm along x is";
+static const char words_enter[] = "Write what you read, divided by what it should be, in the job "
+				  "file and draw again; 200.8 mm "
+				  "for 200 mm along x is";
 
 static const char words_key[] = "sheets: {printer_x: 1.004, printer_y: 1}";
 
 static const char words_limits[] =
 	"Less than 0.97 or more than 1.03 is refused: then the print dialog fits the page to the "
 	"paper; choose actual size. If the diagonal is off by more than 0.5 mm the sheet was drawn "
-	"askew and no factor helps. This page is never corrected, nor is the roll. Read it again on "
+	"askew and no factor helps. This page is never corrected, nor is the roll. Read it again "
+	"on "
 	"the day of use.";
 
 static double draw_words(struct page *p, struct vec top, double width)
@@ -131,14 +137,14 @@ static double draw_words(struct page *p, struct vec top, double width)
 
 #define WORDS_HEIGHT 66.0
 
-struct drawing *template_calibration(
-	struct arena *a, const struct template_job *t, struct vec paper, const char *file)
+struct drawing *template_calibration(struct arena *a, const struct template_job *t,
+	struct vec paper, const char *file)
 {
 	struct page p = page_begin(a, USE_CALIBRATION, paper, t->context->measure);
 	const struct triangle *pair = paper.x >= paper.y ? lying : standing;
 	struct vec low = vec(CORNER, CORNER);
-	struct vec high = vec(CORNER + BESIDE_X + pair[UPPER].legs.x,
-		CORNER + BESIDE_Y + pair[UPPER].legs.y);
+	struct vec high =
+		vec(CORNER + BESIDE_X + pair[UPPER].legs.x, CORNER + BESIDE_Y + pair[UPPER].legs.y);
 	struct vec square = vec(high.x - 10, high.y - 10);
 
 	p.drawing->id = "T-0";

@@ -5,8 +5,8 @@
 #define TITLE_LETTER 5.0
 #define TABLE_GAP 4.0
 
-double cover_heading(
-	const struct template_sheets *s, struct page *page, struct vec top, const char *title)
+double cover_heading(const struct template_sheets *s, struct page *page, struct vec top,
+	const char *title)
 {
 	const char *const lines[] = { s->words.job, s->words.piece, s->words.plank, s->words.face,
 		s->words.edges, s->words.work };
@@ -85,8 +85,9 @@ static struct map map_in(struct page *page, struct box room, const struct tiling
 	struct box last = tile_window(t, (struct tile){ t->columns - 1, t->rows - 1 });
 	struct map m = { page, t, vec(first.x0, last.y0), vec(room.x0, 0), 0 };
 
-	m.scale = fmin(0.25, fmin(box_width(room) / (last.x1 - first.x0),
-				     box_height(room) / (first.y1 - last.y0)));
+	m.scale = fmin(0.25,
+		fmin(box_width(room) / (last.x1 - first.x0),
+			box_height(room) / (first.y1 - last.y0)));
 	m.at.y = room.y1 - (first.y1 - last.y0) * m.scale;
 	return m;
 }
@@ -135,7 +136,8 @@ static struct table positions_table(struct arena *a, struct positions p, int fir
 
 	for (int i = 0; i < n; i++) {
 		const struct position *q = &p.position[first + i];
-		const char *row[] = { arena_printf(a, "%d", q->number), q->what, q->along, q->across };
+		const char *row[] = { arena_printf(a, "%d", q->number), q->what, q->along,
+			q->across };
 		for (int k = 0; k < 4; k++)
 			cells[4 * i + k] = row[k];
 	}
@@ -171,7 +173,8 @@ double positions_width(const struct template_sheets *s, int rows, struct positio
 
 static const char words_positions[] =
 	"Along: from the lower end of the plank. Across: from its lower edge, square to it. Each "
-	"position is measured from the same end, so that no rounding adds up. The number stands beside "
+	"position is measured from the same end, so that no rounding adds up. The number stands "
+	"beside "
 	"the corner on the template.";
 
 static int rows_below(double y)
@@ -217,8 +220,8 @@ static struct drawing *position_pages(const struct template_sheets *s, struct po
 
 struct drawing *cover_positions(const struct template_sheets *s, struct page *cover, double y)
 {
-	struct positions p = pattern_positions(
-		s->arena, s->job->part, job_lettering(s->job->context->stair->job));
+	struct positions p = pattern_positions(s->arena, s->job->part,
+		job_lettering(s->job->context->stair->job));
 	struct box room = width_below(s, y);
 
 	room.y1 = y - 4 - TEMPLATE_PITCH * 2;

@@ -8,8 +8,8 @@
 #include "sheets/template_sheets.h"
 
 /* Heading, and the words every template begins with; how far down they reach. */
-double cover_heading(
-	const struct template_sheets *s, struct page *page, struct vec top, const char *title);
+double cover_heading(const struct template_sheets *s, struct page *page, struct vec top,
+	const char *title);
 
 /* The assembly map in `room`: outlines and names of the sheets, the blank ones crossed out; how
  * far down it reaches. */
@@ -20,8 +20,7 @@ const char *joining_order(struct arena *a, const struct tiling *t);
 
 /* Tables of positions from number `first`, side by side in `room`, at most `rows` high; the index
  * of the first one that found no room. */
-int draw_positions(
-	struct page *page, struct box room, int rows, struct positions p, int first);
+int draw_positions(struct page *page, struct box room, int rows, struct positions p, int first);
 
 /* How wide those tables come out when none is higher than `rows`. */
 double positions_width(const struct template_sheets *s, int rows, struct positions p);

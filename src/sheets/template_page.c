@@ -4,9 +4,9 @@
 
 #include "draw/place.h"
 
-#define AIR 0.8  /* round lettering */
+#define AIR 0.8      /* round lettering */
 #define LINE_AIR 0.9 /* between lines of words */
-#define RINGS 24 /* of places tried round a wish */
+#define RINGS 24     /* of places tried round a wish */
 
 enum obstacle_kind { OBSTACLE_LINE, OBSTACLE_LETTERING };
 

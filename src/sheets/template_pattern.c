@@ -2,9 +2,6 @@
 
 #include "draw/bounds.h"
 
-/* How far a straight piece of a flattened arc may be off the arc. */
-#define FLATNESS 0.001
-
 /* The base line is gauged this far up from the lower edge: inside every throat. */
 #define BASE_INCHES (2 * MM_PER_INCH)
 #define BASE_MILLIMETRES 50.0
@@ -29,42 +26,6 @@ static double base_interval(struct lettering l)
 	return l.units == UNITS_INCHES ? 12 * MM_PER_INCH : 250;
 }
 
-/* Straight pieces from one corner to the next, the corner first.
- * Sweep = 4 atan(bulge); a piece over the angle s is r (1 - cos(s / 2)) off the arc. */
-static int flatten_side(struct vec *out, struct corner from, struct vec to)
-{
-	double sweep = 4 * atan(from.bulge), chord = vec_length(vec_sub(to, from.at));
-	int n = 1;
-
-	out[0] = from.at;
-	if (fabs(from.bulge) < NEAR_ENOUGH)
-		return n;
-	double radius = chord / (2 * sin(sweep / 2));
-	struct vec along = vec_unit(vec_sub(to, from.at));
-	struct vec middle = vec_scale(vec_add(from.at, to), 0.5);
-	struct vec centre = vec_add(middle, vec_scale(vec_left(along), radius * cos(sweep / 2)));
-	n = (int)ceil(fabs(sweep) / (2 * acos(1 - fmin(1, FLATNESS / fabs(radius)))));
-	for (int i = 1; i < n; i++)
-		out[i] = vec_add(centre, vec_rotate(vec_sub(from.at, centre), sweep * i / n));
-	return n;
-}
-
-/* More pieces than any arc of a stair needs: a whole turn of 5 m radius. */
-#define PIECES 320
-
-static struct chain flatten(struct arena *a, struct outline o)
-{
-	struct vec *points = NULL;
-	int n = 0, curved = 0;
-
-	for (int i = 0; i < o.n; i++)
-		curved += fabs(o.corners[i].bulge) >= NEAR_ENOUGH;
-	points = NEW_N(a, struct vec, o.n + curved * PIECES + 1);
-	for (int i = 0; i < o.n; i++)
-		n += flatten_side(points + n, o.corners[i], o.corners[(i + 1) % o.n].at);
-	return (struct chain){ NULL, points, n, 1 };
-}
-
 static struct box chain_box(struct chain c)
 {
 	struct box b = box_empty();
@@ -76,7 +37,7 @@ static struct box chain_box(struct chain c)
 
 struct box pattern_extent(struct arena *a, const struct part *part)
 {
-	return chain_box(flatten(a, part->outline));
+	return chain_box(outline_chain(a, part->outline));
 }
 
 static void add_chain(struct drafter *d, enum pen pen, struct chain whole)
@@ -132,73 +93,6 @@ static struct vec into_the_wood(struct outline o, int i)
 	return area(o) > 0 ? left : vec_scale(left, -1);
 }
 
-static bool is_corner(struct outline o, struct vec at)
-{
-	for (int i = 0; i < o.n; i++)
-		if (vec_length(vec_sub(o.corners[i].at, at)) < 0.001)
-			return true;
-	return false;
-}
-
-/* Which of the corners is at this place, counted from 1; 0: none. */
-static int find_corner(const struct vec *corners, int n, struct vec at)
-{
-	for (int i = 0; corners && i < n; i++)
-		if (vec_length(vec_sub(corners[i], at)) < 0.001)
-			return i + 1;
-	return 0;
-}
-
-static const char *corner_name(struct arena *a, const struct stringer *s, struct vec at)
-{
-	int front = find_corner(s->tread_corners, s->steps, at);
-	int back = find_corner(s->inner_corners, s->steps, at);
-
-	if (front)
-		return arena_printf(a, "front of tread %d", front);
-	if (back)
-		return arena_printf(a, "back of tread %d", back);
-	return at.y < 0.001 ? "lower edge" : "";
-}
-
-struct lister {
-	struct arena *arena;
-	const struct part *part;
-	struct lettering lettering;
-	struct position *list;
-	int n;
-};
-
-static void list_corner(struct lister *l, struct vec at)
-{
-	l->list[l->n] = (struct position){ l->n + 1, at,
-		corner_name(l->arena, l->part->stringer, at),
-		length_letter_inches(l->arena, l->lettering, at.x),
-		length_letter_inches(l->arena, l->lettering, at.y) };
-	l->n++;
-}
-
-/* A housed stringer's steps are not corners of its outline: they are listed after it. */
-static void list_step_corners(struct lister *l, const struct vec *corners)
-{
-	for (int i = 0; corners && i < l->part->stringer->steps; i++)
-		if (!is_corner(l->part->outline, corners[i]))
-			list_corner(l, corners[i]);
-}
-
-struct positions pattern_positions(
-	struct arena *a, const struct part *part, struct lettering lettering)
-{
-	int most = part->outline.n + 2 * part->stringer->steps;
-	struct lister l = { a, part, lettering, NEW_N(a, struct position, most + 1), 0 };
-
-	for (int i = 0; i < part->outline.n; i++)
-		list_corner(&l, part->outline.corners[i].at);
-	list_step_corners(&l, part->stringer->tread_corners);
-	list_step_corners(&l, part->stringer->inner_corners);
-	return (struct positions){ l.list, l.n };
-}
-
 static const char *along_words(const struct drafter *d, double x)
 {
 	return length_letter_inches(d->arena, d->lettering, x - d->datum);
@@ -210,13 +104,15 @@ static void add_corners(struct drafter *d, const struct part *part)
 
 	for (int i = 0; i < p.n; i++) {
 		const struct position *q = &p.position[i];
-		add_label(d, (struct pattern_label){
-			.at = q->at,
-			.toward = i < part->outline.n ? into_the_wood(part->outline, i) : vec(0, 1),
-			.ways = { arena_printf(d->arena, "%d: %s, %s", q->number, q->along,
-					  q->across),
-				arena_printf(d->arena, "%d", q->number) },
-		});
+		add_label(d,
+			(struct pattern_label){
+				.at = q->at,
+				.toward = i < part->outline.n ? into_the_wood(part->outline, i)
+							      : vec(0, 1),
+				.ways = { arena_printf(d->arena, "%d: %s, %s", q->number, q->along,
+						  q->across),
+					arena_printf(d->arena, "%d", q->number) },
+			});
 	}
 }
 
@@ -228,13 +124,16 @@ static void add_piece_corners(struct drafter *d, const struct part *part)
 	for (int i = 0; i < p.n; i++) {
 		const struct position *q = &p.position[i];
 		const char *along = along_words(d, q->at.x);
-		add_label(d, (struct pattern_label){
-			.at = q->at,
-			.toward = i < part->outline.n ? into_the_wood(part->outline, i) : vec(0, 1),
-			.ways = { arena_printf(d->arena, "%s, %s from the lower end of this piece",
-					  along, q->across),
-				arena_printf(d->arena, "%s, %s", along, q->across), along },
-		});
+		add_label(d,
+			(struct pattern_label){
+				.at = q->at,
+				.toward = i < part->outline.n ? into_the_wood(part->outline, i)
+							      : vec(0, 1),
+				.ways = { arena_printf(d->arena,
+						  "%s, %s from the lower end of this piece", along,
+						  q->across),
+					arena_printf(d->arena, "%s, %s", along, q->across), along },
+			});
 	}
 }
 
@@ -249,12 +148,14 @@ static void add_base_line(struct drafter *d, struct box extent)
 	for (double x = ceil(from / step) * step; x <= to; x += step) {
 		struct vec at = vec(d->datum + x, y);
 		add_segment(d, vec(at.x, y - 2), vec(at.x, y + 2));
-		add_label(d, (struct pattern_label){
-			.at = at,
-			.toward = vec(0, 1),
-			.ways = { arena_printf(d->arena, "base line %s", along_words(d, at.x)),
-				along_words(d, at.x) },
-		});
+		add_label(d,
+			(struct pattern_label){
+				.at = at,
+				.toward = vec(0, 1),
+				.ways = { arena_printf(d->arena, "base line %s",
+						  along_words(d, at.x)),
+					along_words(d, at.x) },
+			});
 	}
 }
 
@@ -312,7 +213,9 @@ static void add_check_line(struct drafter *d)
 				.at = vec_add(ends.left,
 					vec_scale(along, length * (i + 0.5) / labels)),
 				.toward = vec_left(along),
-				.ways = { arena_printf(d->arena, "check line, %s end to end", figure), "check line" },
+				.ways = { arena_printf(d->arena, "check line, %s end to end",
+						  figure),
+					"check line" },
 			});
 }
 
@@ -337,20 +240,22 @@ static bool is_on_outline(struct chain outline, struct vec a, struct vec b)
 /* Where the far face's edge leaves the near one's: the line a bevelled cut comes out on. */
 static void add_far_face(struct drafter *d, const struct part *part, struct chain outline)
 {
-	struct chain far = flatten(d->arena, part->stringer->far_face);
+	struct chain far = outline_chain(d->arena, part->stringer->far_face);
 
 	for (int i = 0; i < far.n; i++) {
 		struct vec a = far.points[i], b = far.points[(i + 1) % far.n];
+		struct vec middle = vec_scale(vec_add(a, b), 0.5);
 		if (is_on_outline(outline, a, b))
 			continue;
 		add_segment(d, a, b);
-		if (vec_length(vec_sub(b, a)) > 60)
-			add_label(d,
-				(struct pattern_label){
-					.at = vec_scale(vec_add(a, b), 0.5),
-					.toward = vec_left(vec_unit(vec_sub(b, a))),
-					.ways = { "here the bevel comes out below", "bevel" },
-				});
+		if (is_on_outline(outline, middle, middle))
+			continue;
+		add_label(d,
+			(struct pattern_label){
+				.at = middle,
+				.toward = vec_left(vec_unit(vec_sub(b, a))),
+				.ways = { "here the bevel comes out below", "bevel, below" },
+			});
 	}
 }
 
@@ -367,12 +272,12 @@ static void add_features(struct drafter *d, const struct part *part)
 	for (const struct feature *f = part->features; f; f = f->next) {
 		if (f->at.n < 2)
 			continue;
-		struct chain c = flatten(d->arena, f->at);
+		struct chain c = outline_chain(d->arena, f->at);
 		if (f->kind == FEATURE_GROOVE)
 			add_chain(d, PEN_TEMPLATE, c);
 		if (f->text)
-			add_label(d, (struct pattern_label){
-				.at = middle_of(c), .ways = { f->text } });
+			add_label(d,
+				(struct pattern_label){ .at = middle_of(c), .ways = { f->text } });
 	}
 }
 
@@ -431,7 +336,7 @@ struct pattern pattern_make(struct arena *a, const struct part *part, struct let
 	struct box region, enum figures figures)
 {
 	struct drafter d = drafter(a, part, lettering, region);
-	struct chain outline = flatten(a, part->outline);
+	struct chain outline = outline_chain(a, part->outline);
 
 	d.line_tail = &d.pattern.lines;
 	d.label_tail = &d.pattern.labels;
@@ -469,13 +374,15 @@ struct pattern pattern_rod(struct arena *a, const struct part *part, struct lett
 	for (int i = 0; i < p.n; i++) {
 		const struct position *q = &p.position[i];
 		add_segment(&d, vec(q->at.x, 0), vec(q->at.x, ROD_HEIGHT / 3));
-		add_label(&d, (struct pattern_label){
-			.at = vec(q->at.x, ROD_HEIGHT / 3),
-			.toward = vec(0, 1),
-			.ways = { arena_printf(a, "%d %s: %s", q->number, q->what, q->along),
-				arena_printf(a, "%d: %s", q->number, q->along),
-				arena_printf(a, "%d", q->number) },
-		});
+		add_label(&d,
+			(struct pattern_label){
+				.at = vec(q->at.x, ROD_HEIGHT / 3),
+				.toward = vec(0, 1),
+				.ways = { arena_printf(a, "%d %s: %s", q->number, q->what,
+						  q->along),
+					arena_printf(a, "%d: %s", q->number, q->along),
+					arena_printf(a, "%d", q->number) },
+			});
 	}
 	return finish(&d);
 }

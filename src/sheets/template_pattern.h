@@ -25,7 +25,7 @@ struct pattern_line {
 struct pattern_label {
 	struct pattern_label *next;
 	struct vec at;
-	struct vec toward; /* unit: on which side of the point it would like to stand */
+	struct vec toward;            /* unit: on which side of the point it would like to stand */
 	const char *ways[LABEL_WAYS]; /* of saying it, the shorter where there is no room; NULL:
 					 left out */
 };

@@ -32,15 +32,17 @@ struct roll {
 
 static const char *roll_words(struct arena *a, int pages)
 {
-	const char *join = pages == 1 ? ""
-				      : arena_printf(a,
-						" It is in %d pages: trim one along the line at its "
-						"right, lay it on the next until both crosses meet "
-						"their halves, and prove the join with the check line.",
-						pages);
+	const char *join = pages == 1
+		? ""
+		: arena_printf(a,
+			  " It is in %d pages: trim one along the line at its "
+			  "right, lay it on the next until both crosses meet "
+			  "their halves, and prove the join with the check line.",
+			  pages);
 
 	return arena_printf(a,
-		"For the print shop: actual size (100 %%), black, on film or heavy paper.%s %s The check "
+		"For the print shop: actual size (100 %%), black, on film or heavy paper.%s %s The "
+		"check "
 		"line must be as long as figured. %s %s",
 		join, words_stop, words_line, words_figures_govern);
 }
@@ -78,8 +80,7 @@ static struct roll roll_make(struct arena *a, const struct template_job *t)
 	struct roll r = { .sheets = template_sheets(a, t, USE_ROLL, "roll", PAPER_AS_GIVEN) };
 	struct template_sheets *s = &r.sheets;
 
-	*p = pattern_make(a, t->part, l, pattern_extent(a, t->part),
-		FIGURES_FROM_PLANK_END);
+	*p = pattern_make(a, t->part, l, pattern_extent(a, t->part), FIGURES_FROM_PLANK_END);
 	r.tiling = tiling_make(a, p, roll_window(p), ROLL_LAP);
 	r.tiling.names = TILES_IN_A_ROW;
 	r.tiling.prefix = arena_printf(a, "%s/", template_id(a, t));
@@ -88,9 +89,9 @@ static struct roll roll_make(struct arena *a, const struct template_job *t)
 	s->paper.x = r.tiling.window.x + 2 * SIDE;
 	lay_out_head(&r);
 	s->paper.y = r.tiling.window.y + r.head + TEMPLATE_MARGIN + SIDE;
-	s->place = (struct window_place){ { SIDE, SIDE, s->paper.x - SIDE,
-						  SIDE + r.tiling.window.y },
-		{ 1, 1 } };
+	s->place =
+		(struct window_place){ { SIDE, SIDE, s->paper.x - SIDE, SIDE + r.tiling.window.y },
+			{ 1, 1 } };
 	return r;
 }
 
@@ -120,16 +121,16 @@ static struct drawing *roll_page(const struct roll *r, struct tile at)
 {
 	const struct template_sheets *s = &r->sheets;
 	struct arena *a = s->arena;
-	const char *name = r->tiling.columns > 1 ? tile_name(a, &r->tiling, at)
-						 : template_id(a, s->job);
+	const char *name =
+		r->tiling.columns > 1 ? tile_name(a, &r->tiling, at) : template_id(a, s->job);
 	const struct wording heading[] = {
 		{ s->words.piece, 7, LETTER_BOLD },
 		{ s->words.face, 3.5, LETTER_BOLD },
 		{ s->words.edges, 3.5, LETTER_REGULAR },
 		{ s->words.job, 3.5, LETTER_REGULAR },
 	};
-	struct page page = template_page(
-		s, name, arena_printf(a, "Template %s, roll", s->job->part->mark));
+	struct page page =
+		template_page(s, name, arena_printf(a, "Template %s, roll", s->job->part->mark));
 
 	draw_head(r, &page);
 	draw_bars(r, &page);

@@ -11,7 +11,7 @@ static const char *small_print(const struct template_sheets *s)
 
 	return arena_printf(s->arena, "%s on %s. %s. %s. %s. %s %s%s%s %s %s", words_full_size,
 		s->job->paper->name, w->job, w->piece, w->face, words_stop, w->work,
-		*w->work ? " " : "", words_line, words_figures_govern,
+		*w->work ? " " : "", words_line, words_govern,
 		correction_words(s->arena, s->place.correction));
 }
 
@@ -79,8 +79,8 @@ void sheet_checks(const struct template_sheets *s, struct page *page, const char
 	page_paragraph(page, vec(top.x, top.y - NAME_LETTER - 2), words_width(s), s->small_print);
 }
 
-struct drawing *sheet_of_tile(
-	const struct template_sheets *s, const struct tiling *t, struct tile at)
+struct drawing *sheet_of_tile(const struct template_sheets *s, const struct tiling *t,
+	struct tile at)
 {
 	struct arena *a = s->arena;
 	const char *name = tile_name(a, t, at);
@@ -90,8 +90,7 @@ struct drawing *sheet_of_tile(
 		{ s->words.face, TEMPLATE_LETTER, LETTER_REGULAR },
 		{ s->words.edges, TEMPLATE_LETTER, LETTER_REGULAR },
 	};
-	struct page page = template_page(s,
-		arena_printf(a, "%s/%s", template_id(a, s->job), name),
+	struct page page = template_page(s, arena_printf(a, "%s/%s", template_id(a, s->job), name),
 		arena_printf(a, "Template %s, sheet %s", s->job->part->mark, name));
 
 	sheet_checks(s, &page, arena_printf(a, "%s  sheet %s", s->job->part->mark, name));

@@ -39,8 +39,8 @@ struct page template_page(const struct template_sheets *s, const char *id, const
 struct vec sheet_top(const struct template_sheets *s);
 
 /* One sheet of a tiled pattern. */
-struct drawing *sheet_of_tile(
-	const struct template_sheets *s, const struct tiling *t, struct tile at);
+struct drawing *sheet_of_tile(const struct template_sheets *s, const struct tiling *t,
+	struct tile at);
 
 /* All printed sheets of a tiled pattern, row by row. */
 struct drawing *sheets_of_tiling(const struct template_sheets *s, const struct tiling *t);

@@ -49,7 +49,8 @@ static bool units_are_alike(const struct part *p, int one, int other)
 {
 	const struct vec *front = p->stringer->tread_corners, *back = p->stringer->inner_corners;
 
-	return is_near(vec_sub(front[one], back[one - 1]), vec_sub(front[other], back[other - 1])) &&
+	return is_near(vec_sub(front[one], back[one - 1]),
+		       vec_sub(front[other], back[other - 1])) &&
 		is_near(vec_sub(back[one], back[one - 1]), vec_sub(back[other], back[other - 1])) &&
 		is_bevelled(p, one) == is_bevelled(p, other);
 }
@@ -117,8 +118,7 @@ static struct tiling piece_tiling(const struct step_plan *plan, int piece)
 	return t;
 }
 
-static struct step_plan plan(
-	struct arena *a, const struct template_job *t, enum paper_turn turn)
+static struct step_plan plan(struct arena *a, const struct template_job *t, enum paper_turn turn)
 {
 	struct step_plan p = { .sheets = template_sheets(a, t, USE_STEP, "step", turn) };
 	struct vec window = window_size(p.sheets.place);
@@ -180,10 +180,9 @@ static struct drawing *rod_sheet(const struct step_plan *p, int first)
 	sheet_checks(s, &page, arena_printf(a, "%s  %s", s->job->part->mark, name));
 	for (int i = first; i < after; i++) {
 		struct tile at = { i, 0 };
-		const struct wording heading = {
-			arena_printf(a, "%s %s", s->job->part->mark, tile_name(a, &p->rod, at)),
-			TEMPLATE_LETTER, LETTER_BOLD
-		};
+		const struct wording heading = { arena_printf(a, "%s %s", s->job->part->mark,
+							 tile_name(a, &p->rod, at)),
+			TEMPLATE_LETTER, LETTER_BOLD };
 		window_draw(&page, strip_place(p, i - first), &p->rod, at, &heading, 1);
 	}
 	return page.drawing;
@@ -202,10 +201,11 @@ static const char words_print[] =
 	"1. Print the calibration page and read it. Print every sheet at actual size, on one side. "
 	"Measure the bars on each sheet, both ways: exactly 100 mm and 4 in, or STOP.";
 
-static const char words_rod[] =
-	"3. Trim each strip of the rod along the line at its right and join it to the next, in the order "
-	"of their numbers. Lay it along the plank from the lower end and prick off every corner; check "
-	"each with a tape against the table of positions.";
+static const char words_rod[] = "3. Trim each strip of the rod along the line at its right and "
+				"join it to the next, in the order "
+				"of their numbers. Lay it along the plank from the lower end and "
+				"prick off every corner; check "
+				"each with a tape against the table of positions.";
 
 static const char *join_words(const struct step_plan *p)
 {
@@ -216,18 +216,20 @@ static const char *join_words(const struct step_plan *p)
 		if (p->piece[i].pattern)
 			text = arena_printf(a, "%s %s.", text, joining_order(a, &p->piece[i]));
 	return arena_printf(a,
-		"%s Trim a sheet along the line at its right or bottom, lay it on the sheet named there "
+		"%s Trim a sheet along the line at its right or bottom, lay it on the sheet named "
+		"there "
 		"until both crosses meet their halves, and tape.",
 		text);
 }
 
 static const char words_two_pieces[] =
-	"4. Lay the foot at the lower end of the plank and the head at the upper, each with its ends on "
+	"4. Lay the foot at the lower end of the plank and the head at the upper, each with its "
+	"ends on "
 	"the rod's marks and its lower edge on the plank's lower edge.";
 
-static const char words_one_piece[] =
-	"4. Lay the template on the plank with its ends on the rod's marks and its lower edge on the "
-	"plank's lower edge.";
+static const char words_one_piece[] = "4. Lay the template on the plank with its ends on the rod's "
+				      "marks and its lower edge on the "
+				      "plank's lower edge.";
 
 static const char *place_words(const struct step_plan *p)
 {
@@ -236,10 +238,14 @@ static const char *place_words(const struct step_plan *p)
 	if (!has_piece(p, PIECE_STEP))
 		return words_two_pieces;
 	return arena_printf(p->sheets.arena,
-		"4. Lay the foot at the lower end of the plank, its upper end on the mark \"back of tread "
-		"%d\". Mark the step %d times, each time with its two ends on the marks of two backs of "
-		"treads. Set it to the rod every time, never to the step before it: so no error adds up. "
-		"Lay the head with its lower end on \"back of tread %d\". The lower edge of every piece "
+		"4. Lay the foot at the lower end of the plank, its upper end on the mark \"back "
+		"of tread "
+		"%d\". Mark the step %d times, each time with its two ends on the marks of two "
+		"backs of "
+		"treads. Set it to the rod every time, never to the step before it: so no error "
+		"adds up. "
+		"Lay the head with its lower end on \"back of tread %d\". The lower edge of every "
+		"piece "
 		"lies on the lower edge of the plank.",
 		p->first, repeats(p), p->last + 1);
 }
@@ -267,7 +273,8 @@ static struct drawing *cover(const struct step_plan *p)
 	double y = cover_heading(s, &page, sheet_top(s), "step by step");
 	double width = s->paper.x - 2 * TEMPLATE_MARGIN, x = TEMPLATE_MARGIN;
 	const char *const words[] = {
-		arena_printf(a, "%d sheets of %s for foot, step and head; %d strips of rod on %d more.",
+		arena_printf(a,
+			"%d sheets of %s for foot, step and head; %d strips of rod on %d more.",
 			piece_sheets(p), s->job->paper->name, p->rod.columns,
 			(p->rod.columns + strips_a_sheet(p) - 1) / strips_a_sheet(p)),
 		words_print, join_words(p), words_rod, place_words(p), words_figures_govern,

@@ -12,37 +12,45 @@ static const char words_print[] =
 	"1. Print the calibration page and read it. Print every sheet at actual size, on one side. "
 	"Measure the bars on each sheet, both ways: exactly 100 mm and 4 in, or STOP.";
 
-static const char words_rows[] =
-	" Then trim each finished row along the line at its bottom and lay it on the row below, in the "
-	"same way.";
+static const char words_rows[] = " Then trim each finished row along the line at its bottom and "
+				 "lay it on the row below, in the "
+				 "same way.";
 
-static const char words_blank[] = " Crossed out on the map: nothing falls there, no sheet is printed.";
+static const char words_blank[] =
+	" Crossed out on the map: nothing falls there, no sheet is printed.";
 
 static const char words_check[] =
-	"3. Check before cutting: the check line is straight from end to end and as long as figured; "
+	"3. Check before cutting: the check line is straight from end to end and as long as "
+	"figured; "
 	"the base line is straight; the running figures on it fall where a tape says. If the check "
-	"line is out by more than 1.5 mm (1/16 in), STOP: part the joints and join again, or lay out "
+	"line is out by more than 1.5 mm (1/16 in), STOP: part the joints and join again, or lay "
+	"out "
 	"by the table of positions.";
 
 static const char *order_words(struct arena *a, const struct tiling *t)
 {
 	return arena_printf(a,
-		"2. Join a row at a time, from the left: %s. Trim each sheet along the line at its right, "
-		"lay it on the sheet named there until both crosses meet their halves, and tape.%s%s",
+		"2. Join a row at a time, from the left: %s. Trim each sheet along the line at its "
+		"right, "
+		"lay it on the sheet named there until both crosses meet their halves, and "
+		"tape.%s%s",
 		joining_order(a, t), t->rows > 1 ? words_rows : "",
 		tiling_count(t) < t->columns * t->rows ? words_blank : "");
 }
 
-static const char *budget_words(
-	struct arena *a, const struct template_sheets *s, const struct tiling *t)
+static const char *budget_words(struct arena *a, const struct template_sheets *s,
+	const struct tiling *t)
 {
 	struct lettering l = job_lettering(s->job->context->stair->job);
 	double length = t->pattern->check_length;
 
 	return arena_printf(a,
-		"How far it can be out: %d joints along the length at about 0.3 mm each make %.1f mm, and "
-		"paper that moves 0.2 %% with the damp %.1f mm more over %s (common practice). Keep the "
-		"paper flat in the shop for a day; fix it with spray or dry paste, never with water. %s",
+		"How far it can be out: %d joints along the length at about 0.3 mm each make %.1f "
+		"mm, and "
+		"paper that moves 0.2 %% with the damp %.1f mm more over %s (common practice). "
+		"Keep the "
+		"paper flat in the shop for a day; fix it with spray or dry paste, never with "
+		"water. %s",
 		t->columns - 1, (t->columns - 1) * JOINT_ERROR, length * PAPER_MOVES,
 		length_letter(a, l, length), words_figures_govern);
 }
@@ -54,14 +62,13 @@ static struct drawing *cover(const struct template_sheets *s, const struct tilin
 		arena_printf(a, "Template %s, how the sheets go together", s->job->part->mark));
 	double y = cover_heading(s, &page, sheet_top(s), "how the sheets go together");
 	double width = s->paper.x - 2 * TEMPLATE_MARGIN, x = TEMPLATE_MARGIN;
-	const char *const words[] = {
-		arena_printf(a, "%d sheets of %s to join. Check line: %s.", tiling_count(t),
-			s->job->paper->name,
-			length_letter(a, job_lettering(s->job->context->stair->job),
-				t->pattern->check_length)),
+	const char *const words[] = { arena_printf(a, "%d sheets of %s to join. Check line: %s.",
+					      tiling_count(t), s->job->paper->name,
+					      length_letter(a,
+						      job_lettering(s->job->context->stair->job),
+						      t->pattern->check_length)),
 		words_print, order_words(a, t), words_check, budget_words(a, s, t), words_line,
-		correction_words(a, s->place.correction)
-	};
+		correction_words(a, s->place.correction) };
 
 	for (int i = 0; i < (int)(sizeof(words) / sizeof(*words)); i++)
 		y = page_paragraph(&page, vec(x, y), width, words[i]) - 1.5;
@@ -70,8 +77,8 @@ static struct drawing *cover(const struct template_sheets *s, const struct tilin
 	return page.drawing;
 }
 
-static struct tiling tile_whole(
-	struct arena *a, const struct template_sheets *s, const struct pattern *whole)
+static struct tiling tile_whole(struct arena *a, const struct template_sheets *s,
+	const struct pattern *whole)
 {
 	return tiling_make(a, whole, window_size(s->place), TILE_LAP);
 }
@@ -83,8 +90,7 @@ struct drawing *template_tiles(struct arena *a, const struct template_job *t)
 	struct template_sheets s = template_sheets(a, t, USE_TILES, "tiles", PAPER_AS_GIVEN);
 	struct template_sheets turned = template_sheets(a, t, USE_TILES, "tiles", PAPER_TURNED);
 
-	*whole = pattern_make(a, t->part, l, pattern_extent(a, t->part),
-		FIGURES_FROM_PLANK_END);
+	*whole = pattern_make(a, t->part, l, pattern_extent(a, t->part), FIGURES_FROM_PLANK_END);
 	struct tiling tiling = tile_whole(a, &s, whole), other = tile_whole(a, &turned, whole);
 	if (tiling_count(&other) < tiling_count(&tiling)) {
 		s = turned;

@@ -66,8 +66,7 @@ static void choose_rows(struct tiling *t, double top, double spare)
 	t->corner.y = best;
 }
 
-struct tiling tiling_make(
-	struct arena *a, const struct pattern *p, struct vec window, double lap)
+struct tiling tiling_make(struct arena *a, const struct pattern *p, struct vec window, double lap)
 {
 	struct tiling t = { .pattern = p, .window = window, .lap = lap, .prefix = "" };
 	struct box b = box_grow(p->box, TILE_EDGE);

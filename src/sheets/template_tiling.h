@@ -42,10 +42,9 @@ struct tile {
 
 enum tile_side { TILE_LEFT, TILE_RIGHT, TILE_TOP, TILE_BOTTOM };
 
-struct tiling tiling_make(
-	struct arena *a, const struct pattern *p, struct vec window, double lap);
+struct tiling tiling_make(struct arena *a, const struct pattern *p, struct vec window, double lap);
 
-int tiling_count(const struct tiling *t); /* of printed sheets */
+int tiling_count(const struct tiling *t);                     /* of printed sheets */
 bool tile_is_printed(const struct tiling *t, struct tile at); /* false off the grid too */
 const char *tile_name(struct arena *a, const struct tiling *t, struct tile at);
 

@@ -1,6 +1,6 @@
 #include "sheets/template_window.h"
 
-#define CROSS 5.0 /* half of an arm */
+#define CROSS 5.0       /* half of an arm */
 #define NEAR_LABEL 14.0 /* how far a label may stand from its point */
 #define BAR_TICK 2.0
 
@@ -37,7 +37,8 @@ static void draw_lines(struct view_through *v)
 			struct vec *points = NEW_N(a, struct vec, c->n);
 			for (int i = 0; i < c->n; i++)
 				points[i] = on_paper(v, c->points[i]);
-			page_chain(v->page, l->pen, (struct chain){ NULL, points, c->n, c->closed });
+			page_chain(v->page, l->pen,
+				(struct chain){ NULL, points, c->n, c->closed });
 		}
 }
 
@@ -125,8 +126,8 @@ static bool is_joined(const struct view_through *v, enum tile_side side)
 /* From the lettering to the point it names, when it stands too far off to be sure. */
 static void draw_leader(struct view_through *v, struct box words, struct vec at)
 {
-	struct vec near = vec(fmin(fmax(at.x, words.x0), words.x1),
-		fmin(fmax(at.y, words.y0), words.y1));
+	struct vec near =
+		vec(fmin(fmax(at.x, words.x0), words.x1), fmin(fmax(at.y, words.y0), words.y1));
 	struct vec run = vec_sub(at, near), along = vec_unit(run);
 
 	if (vec_length(run) < 4)
@@ -137,8 +138,8 @@ static void draw_leader(struct view_through *v, struct box words, struct vec at)
 		page_line(v->page, PEN_GUIDE, from, to);
 }
 
-static struct box letter_label(
-	struct view_through *v, struct vec at, struct vec toward, const char *text)
+static struct box letter_label(struct view_through *v, struct vec at, struct vec toward,
+	const char *text)
 {
 	struct wording words = { text, TEMPLATE_LETTER, LETTER_REGULAR };
 	double w = measure_width(v->page->measure, words.style, words.height, text);

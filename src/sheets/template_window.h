@@ -27,8 +27,7 @@ void window_draw(struct page *page, struct window_place place, const struct tili
 	struct tile at, const struct wording *heading, int headings);
 
 /* Two bars of 100 mm and 4 in from `at`, along x or y; in corrected millimetres. */
-void calibration_bars(
-	struct page *page, struct vec at, enum turn turn, struct vec correction);
+void calibration_bars(struct page *page, struct vec at, enum turn turn, struct vec correction);
 
 #define BARS_ROOM 12.0 /* how far the two bars and their figures reach across */
 

@@ -6,6 +6,8 @@
 
 const char words_full_size[] = "TEMPLATE - FULL SIZE";
 
+const char words_govern[] = "Figures govern: check every position against its figure.";
+
 const char words_figures_govern[] =
 	"Figures govern: paper stretches and printers err. Check every position you cut to against "
 	"its figure, along the plank from its lower end and across from its lower edge.";
@@ -14,7 +16,8 @@ const char words_line[] =
 	"Cut to the middle of the thicker line; it is 0.25 mm wide. Thin lines are guides.";
 
 const char words_stop[] =
-	"Measure both bars, in both directions, before anything else. If they are not exactly 100 mm "
+	"Measure both bars, in both directions, before anything else. If they are not exactly 100 "
+	"mm "
 	"and 4 in, STOP: print again at actual size (100 %, no fitting to the page).";
 
 static const char *kind_name(enum stringer_kind kind)
@@ -60,7 +63,8 @@ static const char *work_words(struct arena *a, const struct template_job *t)
 	switch (t->part->stringer->kind) {
 	case STRINGER_SAWTOOTH: return "";
 	case STRINGER_MITRED:
-		return "Riser cuts are bevelled 45°: the thicker line is their long point on this face, "
+		return "Riser cuts are bevelled 45°: the thicker line is their long point on this "
+		       "face, "
 		       "the thin line beside it is where the cut comes out below.";
 	case STRINGER_HOUSED:
 		return arena_printf(a, "Housings: rout to the thicker lines, %s deep.",

@@ -11,7 +11,7 @@ struct template_words {
 	const char *piece; /* mark, what it is, how many */
 	const char *face;  /* which one is up */
 	const char *edges; /* crown and grain */
-	const char *work; /* what the lines mean on this kind of stringer; "" on a plain one */
+	const char *work;  /* what the lines mean on this kind of stringer; "" on a plain one */
 	const char *plank;
 };
 
@@ -26,6 +26,7 @@ const char *template_file(struct arena *a, const struct template_job *t, const c
 /* "" when the printer needs no correction. */
 const char *correction_words(struct arena *a, struct vec correction);
 
-extern const char words_full_size[], words_figures_govern[], words_line[], words_stop[];
+extern const char words_full_size[], words_govern[], words_figures_govern[], words_line[],
+	words_stop[];
 
 #endif

@@ -1,0 +1,71 @@
+/*
+ * Every corner of a stringer in figures, as it is listed and as it is lettered beside the corner.
+ */
+#include "sheets/template_pattern.h"
+
+static bool is_corner(struct outline o, struct vec at)
+{
+	for (int i = 0; i < o.n; i++)
+		if (vec_length(vec_sub(o.corners[i].at, at)) < 0.001)
+			return true;
+	return false;
+}
+
+/* Which of the corners is at this place, counted from 1; 0: none. */
+static int find_corner(const struct vec *corners, int n, struct vec at)
+{
+	for (int i = 0; corners && i < n; i++)
+		if (vec_length(vec_sub(corners[i], at)) < 0.001)
+			return i + 1;
+	return 0;
+}
+
+static const char *corner_name(struct arena *a, const struct stringer *s, struct vec at)
+{
+	int front = find_corner(s->tread_corners, s->steps, at);
+	int back = find_corner(s->inner_corners, s->steps, at);
+
+	if (front)
+		return arena_printf(a, "front of tread %d", front);
+	if (back)
+		return arena_printf(a, "back of tread %d", back);
+	return at.y < 0.001 ? "lower edge" : "";
+}
+
+struct lister {
+	struct arena *arena;
+	const struct part *part;
+	struct lettering lettering;
+	struct position *list;
+	int n;
+};
+
+static void list_corner(struct lister *l, struct vec at)
+{
+	l->list[l->n] =
+		(struct position){ l->n + 1, at, corner_name(l->arena, l->part->stringer, at),
+			length_letter_inches(l->arena, l->lettering, at.x),
+			length_letter_inches(l->arena, l->lettering, at.y) };
+	l->n++;
+}
+
+/* A housed stringer's steps are not corners of its outline: they are listed after it. */
+static void list_step_corners(struct lister *l, const struct vec *corners)
+{
+	for (int i = 0; corners && i < l->part->stringer->steps; i++)
+		if (!is_corner(l->part->outline, corners[i]))
+			list_corner(l, corners[i]);
+}
+
+struct positions pattern_positions(struct arena *a, const struct part *part,
+	struct lettering lettering)
+{
+	int most = part->outline.n + 2 * part->stringer->steps;
+	struct lister l = { a, part, lettering, NEW_N(a, struct position, most + 1), 0 };
+
+	for (int i = 0; i < part->outline.n; i++)
+		list_corner(&l, part->outline.corners[i].at);
+	list_step_corners(&l, part->stringer->tread_corners);
+	list_step_corners(&l, part->stringer->inner_corners);
+	return (struct positions){ l.list, l.n };
+}
