@@ -23,7 +23,7 @@ Q            = @
 VERSION     := $(shell sed -n 's/.*VERSION "\(.*\)"/\1/p' include/pitchboard/version.h)
 
 # By the shell, not by make: in `make deps demo` pkg-config is not there yet when this page is read.
-PKGS   = cairo cairo-ft cairo-pdf cairo-svg freetype2 yaml-0.1
+PKGS   = cairo cairo-ft cairo-pdf freetype2 zlib yaml-0.1
 CPP    = -D_POSIX_C_SOURCE=200809L -Iinclude -Isrc -Itests $$(pkg-config --cflags $(PKGS))
 WARN   = -Wall -Wextra -Wpedantic -Wshadow -Wconversion -Wno-sign-conversion \
 	-Wstrict-prototypes -Wmissing-prototypes -Wvla -Werror
@@ -154,7 +154,7 @@ uninstall:
 clean:
 	rm -rf build
 
-DEBIAN = build-essential pkg-config libcairo2-dev libfreetype-dev libyaml-dev libcmocka-dev \
+DEBIAN = build-essential pkg-config libcairo2-dev libfreetype-dev zlib1g-dev libyaml-dev libcmocka-dev \
 	qpdf poppler-utils mupdf-tools librsvg2-bin libxml2-utils jq \
 	clang clang-format clang-tidy libclang-rt-14-dev cppcheck valgrind
 

@@ -18,13 +18,14 @@ struct writing {
 	const char *problem;
 };
 
+/* What it took to make a file is given back before the next one is made. */
 static void keep(struct writing *w, const char *stem, const char *ending, struct output out)
 {
 	struct file *f = NEW(w->arena, struct file);
 
 	f->path = arena_printf(w->arena, "%s/%s.%s", w->dir, stem, ending);
-	f->bytes = (const unsigned char *)out.buffer->bytes;
 	f->size = out.buffer->size;
+	f->bytes = memcpy(NEW_N(w->arena, char, f->size), out.buffer->bytes, f->size);
 	*w->tail = f;
 	w->tail = &f->next;
 	w->missing += out.missing;
@@ -57,12 +58,17 @@ static void make_pdf(struct writing *w, const struct drawing *first)
 	for (const struct drawing *g = first; g; g = g->next)
 		if (same_file(g, first))
 			*pages++ = g;
-	keep(w, first->file, "pdf", pdf_make(w->arena, book));
+	struct arena *scratch = arena_new();
+	keep(w, first->file, "pdf", pdf_make(scratch, book));
+	arena_free(scratch);
 }
 
 static void make_svg(struct writing *w, const struct drawing *g)
 {
-	keep(w, g->svg, "svg", svg_make(w->arena, g, w->imprint, w->faces));
+	struct arena *scratch = arena_new();
+
+	keep(w, g->svg, "svg", svg_make(scratch, g, w->imprint, w->faces));
+	arena_free(scratch);
 }
 
 static void make_files(struct writing *w)
