@@ -110,7 +110,7 @@ static const struct bar_unit *choose_unit(const struct bar_unit *units, double s
 {
 	int i = 0;
 
-	while (i + 1 < UNITS_OFFERED && units[i].mm * scale > length * 0.4)
+	while (i + 1 < UNITS_OFFERED && units[i].mm * scale > length * 0.6)
 		i++;
 	return &units[i];
 }
@@ -144,9 +144,8 @@ static void letter_bar(struct hand h, struct vec at, const struct bar_unit *u, d
 	struct arena *a = h.g->arena;
 	double unit = u->mm * scale;
 
-	draw_text(h.g, at, h.letter, ALIGN_LEFT, arena_printf(a, "%d", u->figure));
 	draw_text(h.g, vec(at.x + unit, at.y), h.letter, ALIGN_MIDDLE, "0");
-	draw_text(h.g, vec(at.x + unit * (count + 1) - 2, at.y), h.letter, ALIGN_LEFT,
+	draw_text(h.g, vec(at.x + unit * (count + 1) - 1, at.y), h.letter, ALIGN_LEFT,
 		arena_printf(a, "%d%s", u->figure * count, u->name));
 }
 

@@ -176,14 +176,17 @@ static void draw_extension(const struct dims *d, enum dim_side side, double alon
 	draw_line(d->drawing, PEN_DIM, vec_add(start, vec_scale(away, FOOT_GAP)), end);
 }
 
-static void draw_figure(const struct dims *d, enum dim_side side, const struct dim_link *l,
-	struct figure f, double out)
+static void draw_figure(const struct dims *d, const struct dim_chain *c, int i, struct figure f,
+	double out)
 {
+	const struct dim_link *l = &c->links[i];
+	enum dim_side side = c->side;
+
 	if (f.width <= 0)
 		return;
 	bool upright = is_upright(side);
 	double middle = (f.from + f.to) / 2;
-	double lift = TEXT_LIFT + f.tier * d->letter * 1.5;
+	double lift = TEXT_LIFT + (c->tick_count ? TICK * 0.4 : 0) + f.tier * d->letter * 1.5;
 	struct vec on_line = out_at(d, side, middle, out);
 	struct vec up = upright ? vec(-1, 0) : vec(0, 1);
 
@@ -210,7 +213,7 @@ static void draw_chain(const struct dims *d, const struct dim_chain *c, const st
 		}
 		draw_extension(d, c->side, l->b, l->foot_b, out);
 		draw_tick(g, out_at(d, c->side, l->b, out), upright);
-		draw_figure(d, c->side, l, laid->figures[i], out);
+		draw_figure(d, c, i, laid->figures[i], out);
 	}
 	for (int i = 0; i < c->tick_count; i++)
 		draw_tick(g, out_at(d, c->side, c->ticks[i], out), upright);

@@ -19,6 +19,15 @@ static double column_width(struct hand h, const struct table *t, int column)
 	return w + 2 * CELL_AIR;
 }
 
+/* A list of pairs has no heads. */
+static int head_rows(const struct table *t)
+{
+	for (int i = 0; i < t->column_count; i++)
+		if (*t->columns[i].head)
+			return 1;
+	return 0;
+}
+
 static double title_room(struct hand h, const struct table *t)
 {
 	return t->title ? h.letter * 2 : 0;
@@ -32,7 +41,7 @@ struct box table_size(struct hand h, const struct table *t)
 		b.x1 += column_width(h, t, i);
 	if (t->title)
 		b.x1 = fmax(b.x1, text_width(h, LETTER_BOLD, t->title));
-	b.y1 = title_room(h, t) + (t->row_count + 1) * h.letter * ROW;
+	b.y1 = title_room(h, t) + (t->row_count + head_rows(t)) * h.letter * ROW;
 	return b;
 }
 
@@ -54,7 +63,7 @@ static void draw_column(struct hand h, const struct table *t, int column, double
 
 	draw_cell(h, x, w, base, align, LETTER_BOLD, t->columns[column].head);
 	for (int r = 0; r < t->row_count; r++)
-		draw_cell(h, x, w, base - (r + 1) * row, align, LETTER_REGULAR,
+		draw_cell(h, x, w, base - (r + head_rows(t)) * row, align, LETTER_REGULAR,
 			t->cells[r * t->column_count + column]);
 }
 
@@ -75,7 +84,7 @@ struct box draw_table(struct hand h, struct vec at, const struct table *t)
 		x += column_width(h, t, i);
 	}
 	draw_line(h.g, PEN_TABLE, vec(right, top), vec(right, b.y0));
-	for (int r = 0; r <= t->row_count + 1; r++)
+	for (int r = 0; r <= t->row_count + head_rows(t); r++)
 		draw_line(h.g, PEN_TABLE, vec(at.x, top - r * row), vec(right, top - r * row));
 	return b;
 }

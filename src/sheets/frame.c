@@ -104,6 +104,20 @@ static int flow(struct sheet *s, const struct set_line *line, int n, struct box 
 	return columns;
 }
 
+/* Columns of one length: no last line left over at the head of a column. */
+static struct box balance(struct sheet *s, const struct set_line *line, int n, struct box area,
+	double width)
+{
+	int columns = flow(s, line, n, area, width, NULL);
+	struct box shorter = area;
+
+	while (columns > 1 && flow(s, line, n, shorter, width, NULL) == columns) {
+		area = shorter;
+		shorter.y0 += s->hand.letter / 2;
+	}
+	return area;
+}
+
 void sheet_notes(struct sheet *s, const struct note *notes, int n)
 {
 	const struct sheet_context *c = s->context;
@@ -128,6 +142,7 @@ void sheet_notes(struct sheet *s, const struct note *notes, int n)
 	int count = set_notes(s, notes, n, width, line);
 	while (flow(s, line, count, area, width, NULL) > columns)
 		area.y1 += s->hand.letter * LINE_PITCH;
+	area = balance(s, line, count, area, width);
 	flow(s, line, count, area, width, s->drawing);
 	s->room.y0 = fmax(s->room.y0, area.y1 + 2 * s->hand.letter);
 }

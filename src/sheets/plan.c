@@ -18,8 +18,8 @@
 #include "sheets/compose.h"
 #include "sheets/words.h"
 
-/* Height of the cut over the lower finished floor: 4'-0", common practice. */
-#define CUT_HEIGHT 1220.0
+/* Waist height, 4'-0" over the lower finished floor: common practice. */
+#define WAIST 1220.0
 
 /* The break line leans this far from square across the flight. */
 #define BREAK_LEAN 0.35
@@ -60,11 +60,18 @@ static bool is_riser(const struct part *p, const void *with)
 	return p->kind == &part_riser;
 }
 
+/* The cut goes through the middle of the riser nearest to waist height: through the thickness of a
+ * tread it would show a slice of it. */
+static double cut_height(const struct stair *s)
+{
+	return (floor(fmin(WAIST, s->total_rise) / s->unit_rise - 0.5) + 0.5) * s->unit_rise;
+}
+
 static struct break_line break_of(const struct plan *p)
 {
 	const struct stair *s = p->context->stair;
 	struct slope_line nosing = flight_nosing_line(s, p->flight);
-	double x = (CUT_HEIGHT - nosing.z0) / nosing.slope;
+	double x = (cut_height(s) - nosing.z0) / nosing.slope;
 	struct vec3 at = frame_place(p->flight->frame, vec3(x, s->width / 2, 0));
 	struct vec3 along = frame_turn(p->flight->frame, vec3(1, BREAK_LEAN, 0));
 
@@ -98,10 +105,20 @@ static void draw_stroke(struct drawing *g, enum pen pen, struct stroke s, double
 		draw_line(g, pen, vec_scale(s.a, scale), vec_scale(s.b, scale));
 }
 
+/* Of a riser only its face is wanted dashed, not its back a hair behind it. */
+static bool is_face(const struct plan *p, const struct stroke *s)
+{
+	double x = s->a.x - p->flight->frame.origin.x, run = p->flight->unit_run;
+
+	return fabs(s->a.x - s->b.x) < NEAR_ENOUGH && fabs(x - round(x / run) * run) < 0.01;
+}
+
 static void draw_below(struct drawing *g, const struct plan *p, struct break_line b, double scale)
 {
 	for (int i = 0; i < p->cut.stroke_count; i++) {
 		struct stroke s = p->cut.strokes[i];
+		if (s.pen == PEN_HIDDEN && !is_face(p, &s))
+			continue;
 		if (!is_existing(s.part))
 			s = cut_stroke(b, NEAR_SIDE, s);
 		draw_stroke(g, s.pen, s, scale);
@@ -118,12 +135,22 @@ static void draw_beyond(struct drawing *g, const struct plan *p, struct break_li
 	}
 }
 
-/* What the plane cuts, hatched; the window keeps the stair's own cut faces before the break. */
+static bool is_upright(const struct part *p)
+{
+	return is_existing(p) || p->kind == &part_newel || p->kind == &part_baluster;
+}
+
+/* What the plane cuts, hatched: walls and posts.  Step and stringer are broken off there. */
 static void draw_cut_faces(struct drawing *g, const struct plan *p, double scale)
 {
 	struct view faces = p->cut;
+	struct cut_face *kept = NEW_N(g->arena, struct cut_face, faces.cut_count);
 
-	faces.stroke_count = 0;
+	faces.stroke_count = faces.cut_count = 0;
+	faces.cuts = kept;
+	for (int i = 0; i < p->cut.cut_count; i++)
+		if (is_upright(p->cut.cuts[i].part))
+			kept[faces.cut_count++] = p->cut.cuts[i];
 	view_draw(g, &faces, (struct placing){ .scale = scale }, NULL);
 }
 
@@ -289,7 +316,7 @@ static void note_sheet(struct sheet *s, const struct plan *p)
 				"cut. The arrow points up. Nosings are whole lines, riser faces "
 				"dashed. "
 				"Orientation not given.",
-				length_words(a, st, CUT_HEIGHT)) },
+				length_words(a, st, cut_height(st))) },
 		{ NULL,
 			"Width: a wall counts at its finished face, an open side at the outer face "
 			"of its stringer." },
@@ -303,7 +330,7 @@ static struct drawing *draw(struct arena *a, const struct sheet_context *c)
 {
 	struct view_spec below = { .from = VIEW_PLAN,
 		.cut = true,
-		.at = CUT_HEIGHT,
+		.at = cut_height(c->stair),
 		.shows = shows_in_cut,
 		.hidden = is_riser };
 	struct view_spec above = { .from = VIEW_PLAN, .shows = shows_above };

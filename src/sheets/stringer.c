@@ -8,11 +8,22 @@
 
 #define GAP 8.0
 
-/* Cut through the middle of its thickness, seen from the side its face looks to. */
+/* Where a stringer is cut to be shown: through its middle, a housed one through its grooves. */
+static double cut_depth(const struct sheet_context *c, const struct part *p)
+{
+	double thickness = p->size.thickness, y = p->places[0].origin.y;
+	double groove = c->stair->job->stringers.housing_depth / 2;
+
+	if (p->stringer->kind != STRINGER_HOUSED)
+		return thickness / 2;
+	/* the face upward on the bench looks to the right: inner on the left-hand stringer */
+	return y > c->stair->width / 2 ? thickness - groove : groove;
+}
+
 static struct view section_through(struct arena *a, const struct sheet_context *c,
 	const struct part *p)
 {
-	struct vec3 middle = frame_place(p->places[0], vec3(0, 0, p->size.thickness / 2));
+	struct vec3 middle = frame_place(p->places[0], vec3(0, 0, cut_depth(c, p)));
 	struct view_spec spec = { .from = VIEW_FROM_RIGHT, .cut = true };
 	struct frame eye = view_frame(spec.from);
 
@@ -74,9 +85,10 @@ static struct drawing *draw_sheet(struct arena *a, const struct stringer_subject
 	struct box below = s.room;
 	below.y1 = bench.box.y0 - GAP;
 	below.x1 -= draw_tables(&s, t, below) + GAP;
-	sheet_compose(&s, stringer_foot(t), third(below, 0), SET_CENTRED);
-	sheet_compose(&s, stringer_step(t), third(below, 1), SET_CENTRED);
-	sheet_compose(&s, stringer_head(t), third(below, 2), SET_CENTRED);
+	sheet_compose(&s, stringer_foot(t), third(below, 0), SET_TOP);
+	if (t->part->stringer->steps > 1)
+		sheet_compose(&s, stringer_step(t), third(below, 1), SET_TOP);
+	sheet_compose(&s, stringer_head(t), third(below, 2), SET_TOP);
 	return s.drawing;
 }
 

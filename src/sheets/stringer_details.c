@@ -124,7 +124,7 @@ struct composition stringer_head(const struct stringer_subject *t)
 
 /* ---- one step, on the bench ---- */
 
-/* Two steps in the middle of the piece, where nothing is cut off the plank. */
+/* In the middle of the piece, where nothing is cut off the plank; there is a step before it. */
 static int middle_step(const struct stringer *w)
 {
 	return w->steps / 2;
@@ -133,10 +133,10 @@ static int middle_step(const struct stringer *w)
 static struct box step_window(const struct stringer_subject *t)
 {
 	const struct stringer *w = t->part->stringer;
-	struct vec corner = w->inner_corners[middle_step(w)];
+	double from = w->tread_corners[middle_step(w) - 1].x;
 	double step = hypot(w->unit_rise, w->unit_run);
 
-	return (struct box){ corner.x - step * 1.1, 0, corner.x + step * 0.6, w->plank_width };
+	return (struct box){ from - step * 0.2, 0, from + step * 1.4, w->plank_width };
 }
 
 static void draw_clipped(struct sheet *s, enum pen pen, struct outline o, struct box window,
@@ -161,7 +161,7 @@ static void draw_clipped(struct sheet *s, enum pen pen, struct outline o, struct
 static void draw_throat(struct sheet *s, const struct stringer_subject *t, double scale)
 {
 	const struct stringer *w = t->part->stringer;
-	struct vec corner = vec_scale(w->inner_corners[middle_step(w)], scale);
+	struct vec corner = vec_scale(w->inner_corners[middle_step(w) - 1], scale);
 	double throat = w->throat * scale;
 
 	dim_between(s->drawing, s->hand.letter, vec(corner.x, 0), vec(corner.x, throat),
@@ -174,15 +174,13 @@ static void step_dimensions(struct dims *d, const struct stringer_subject *t, do
 	const struct stringer *w = t->part->stringer;
 	struct arena *a = d->drawing->arena;
 	int i = middle_step(w);
-	double from = w->tread_corners[i > 0 ? i - 1 : 0].x * scale;
-	double to = w->tread_corners[i > 0 ? i : 1].x * scale;
+	double from = w->tread_corners[i - 1].x * scale, to = w->tread_corners[i].x * scale;
 	const struct dim_link along[] = { { from, to, d->around.y1, d->around.y1,
 		arena_printf(a, "%s a step", inches_words(a, s, (to - from) / scale)) } };
 	const struct dim_link across[] = { { 0, w->plank_width * scale, d->around.x0, d->around.x0,
 		length_words(a, s, w->plank_width) } };
 
-	if (w->steps > 1)
-		dims_chain(d, DIM_ABOVE, along, 1);
+	dims_chain(d, DIM_ABOVE, along, 1);
 	dims_chain(d, DIM_LEFT, across, 1);
 }
 
@@ -192,7 +190,7 @@ static void draw_cuts(struct sheet *s, const struct stringer_subject *t, double 
 	const struct stringer *w = t->part->stringer;
 	const struct stair *st = t->context->stair;
 	struct arena *a = s->drawing->arena;
-	struct vec inner = vec_scale(w->inner_corners[middle_step(w)], scale);
+	struct vec inner = vec_scale(w->inner_corners[middle_step(w) - 1], scale);
 	struct vec level = vec(-cos(w->pitch), sin(w->pitch)),
 		   plumb = vec(sin(w->pitch), cos(w->pitch));
 	struct vec run = vec_scale(level, w->unit_run * scale / 2);
