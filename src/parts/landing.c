@@ -26,7 +26,7 @@ static struct outline section(struct arena *a, const struct rod *r, double depth
 {
 	double round = r->job->treads.nosing_radius, step = r->nosing + r->riser;
 	double rabbet = r->tread - rod_landing_rabbet(r);
-	struct path p = path_begin(a, 8);
+	struct path p = path_begin(a, 10);
 	path_to(&p, round, 0);
 	path_to(&p, step, 0);
 	path_to(&p, step, rabbet);
