@@ -187,6 +187,27 @@ static void existing_work_has_its_own_pen_and_gives_way(void **state)
 	assert_true(bench_has(&v, PEN_OUTLINE, vec(50, 0), vec(50, 40)));
 }
 
+/* Turned in the house nothing falls on round numbers any more, and touching pieces do not agree to
+ * the last bit. */
+static void pieces_turned_in_the_house_still_touch(void **state)
+{
+	struct bench *b = *state;
+	for (int i = 0; i < 40; i++) {
+		double turn = 0.1 + 0.07 * i, c = cos(turn), s = sin(turn);
+		struct frame f = { { 1000 * i, 17 * i, 0 }, { c, s, 0 }, { -s, c, 0 },
+			{ 0, 0, 1 } };
+		struct frame g = frame_compose(f, frame_at(30, 0, 0));
+		bench_box(b, bench_part(b, "", f), vec3(0, 0, 0), vec3(30, 40, 10));
+		bench_box(b, bench_part(b, "", g), vec3(0, 0, 0), vec3(50, 40, 10));
+		bench_box(b, bench_part(b, "C", g), vec3(0, 0, -10), vec3(50, 40, 0));
+	}
+	struct view v = seen(b, VIEW_PLAN);
+
+	assert_int_equal(v.stroke_count, 40 * 5);
+	assert_near(bench_length(&v, PEN_FINE), 40 * 40, 1e-6);
+	assert_near(bench_length(&v, PEN_EXISTING), 40 * 240, 1e-6);
+}
+
 /* A soft line shows only where the piece turns away from the eye. */
 static void a_round_post_shows_its_two_sides(void **state)
 {
@@ -333,6 +354,7 @@ int main(void)
 		ON_BENCH(a_seam_within_one_piece_is_not_drawn),
 		ON_BENCH(the_rim_of_a_nearer_face_is_drawn_once),
 		ON_BENCH(existing_work_has_its_own_pen_and_gives_way),
+		ON_BENCH(pieces_turned_in_the_house_still_touch),
 		ON_BENCH(a_round_post_shows_its_two_sides),
 		ON_BENCH(a_sawtooth_ends_under_the_tread_before_it),
 		ON_BENCH(an_edge_is_hidden_exactly_where_the_face_comes_nearer),
