@@ -2,11 +2,12 @@
 # Drawing from the command line: what is printed, what is written, and what is left alone.
 . tests/tap.sh
 
-cd_source=$PWD
 job=$TMPDIR/alder.yaml
 wrong=$TMPDIR/wrong.yaml
 "$PITCHBOARD" new first >"$job"
 sed 's/^ *total_rise:.*/&\n  total_rize: 1/' "$job" >"$wrong"
+mkdir "$TMPDIR/bad"
+cp "$wrong" "$TMPDIR/bad/alder.yaml"
 
 # draw ARGUMENTS...: the paths go to $TMPDIR/paths, the problems to $TMPDIR/problems.
 draw() {
@@ -58,7 +59,6 @@ a_wrong_job_draws_nothing() {
 
 a_wrong_job_leaves_earlier_drawings() {
 	cp -r "$TMPDIR/one" "$TMPDIR/before"
-	cp "$wrong" "$TMPDIR/bad/alder.yaml"
 	exits 2 draw -o "$TMPDIR/one" "$TMPDIR/bad/alder.yaml" &&
 		same_files "$TMPDIR/one" "$TMPDIR/before"
 }
@@ -73,6 +73,7 @@ one_name_in_two_folders_is_refused() {
 }
 
 a_warning_is_drawn_and_told() {
+	{ cat "$job"; echo 'opening: {length: 60", floor_thickness: 12"}'; } >"$TMPDIR/low.yaml"
 	exits 1 draw -o "$TMPDIR/warned" "$TMPDIR/low.yaml" &&
 		grep -q ': warning: ' "$TMPDIR/problems" && [ -s "$TMPDIR/paths" ]
 }
@@ -103,9 +104,6 @@ an_empty_job_is_wrong() {
 a_folder_is_no_job() {
 	exits 2 draw -o "$TMPDIR/none" "$TMPDIR"
 }
-
-mkdir "$TMPDIR/bad"
-low_opening="$cd_source"
 
 check 'a first stair is drawn' draws_a_first_stair
 check 'every path printed is a file, every file is printed' \

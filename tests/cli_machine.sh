@@ -91,7 +91,8 @@ the_next_run_draws_after_a_kill() {
 check 'the later drawings differ in every file' the_two_differ_in_every_file
 check 'a file size limit leaves earlier drawings as they were' \
 	a_file_size_limit_leaves_earlier_drawings
-if mkdir "$TMPDIR/small" && mount -t tmpfs -o size=900k tmpfs "$TMPDIR/small" 2>/dev/null; then
+room=$(du -sk "$drawn" | cut -f1)
+if mkdir "$TMPDIR/small" && mount -t tmpfs -o size=$((room + 100))k tmpfs "$TMPDIR/small" 2>/dev/null; then
 	check 'a full disk leaves earlier drawings as they were' a_full_disk_leaves_earlier_drawings
 	umount "$TMPDIR/small"
 fi

@@ -12,10 +12,10 @@ function say(word, line) {
 }
 
 /^(not )?ok [0-9]+ # SKIP/ { say("skip", $0); next }
-/^ok/                      { say("ok", $0); next }
-/^not ok/                  { say("FAIL", $0); failed++; next }
+/^ok/                      { say("ok", $0); why = 0; next }
+/^not ok/                  { say("FAIL", $0); failed++; why = 1; next }
 /^1\.\.[0-9]+/             { planned = substr($0, 4) + 0; next }
-status != 0                { print "      " $0 }
+why || status != 0         { print "      " $0 }
 
 END {
 	if (status == 124 || status == 137)

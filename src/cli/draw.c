@@ -6,6 +6,7 @@
  */
 #include "cli/command.h"
 #include "cli/files.h"
+#include "cli/findings.h"
 #include "pitchboard/sheet.h"
 #include "pitchboard/write.h"
 
@@ -99,6 +100,7 @@ static enum status draw_job(struct arena *a, const struct shop *shop, const char
 	const struct drawing *drawings =
 		sheets_draw(a, stair, parts, shop->stationery, faces_measure(shop->faces), d);
 
+	findings_tell(a, stair, parts, d);
 	diags_print(d, stderr);
 	if (stair && !shop->quiet)
 		fputs(stair_options_text(a, stair), stderr);

@@ -1,0 +1,38 @@
+#include "cli/findings.h"
+
+static void tell_headroom(struct arena *a, const struct stair *s, struct diags *d)
+{
+	struct lettering l = job_lettering(s->job);
+	const struct job_opening *o = &s->job->opening;
+
+	if (s->headroom.state != HEADROOM_SHORT)
+		return;
+	diag_warning(d, node_pos(o->src, "headroom"),
+		"a longer opening or fewer steps under the floor give more",
+		"headroom is %s, less than the %s wanted", length_letter(a, l, s->headroom.least),
+		length_letter(a, l, o->headroom));
+}
+
+static void tell_plank(struct arena *a, const struct stair *s, const struct part *p,
+	struct diags *d)
+{
+	const struct job_stringers *stringers = &s->job->stringers;
+
+	if (!p->stringer || p->stringer->plank_length > 0)
+		return;
+	diag_warning(d, node_pos(stringers->src, "stock_lengths"),
+		"order it longer and name the length, or join it",
+		"stringer %s is %s long with its trim, longer than any plank on offer", p->mark,
+		length_letter(a, job_lettering(s->job),
+			p->stringer->cut_length + 2 * stringers->end_trim));
+}
+
+void findings_tell(struct arena *a, const struct stair *s, const struct part *parts,
+	struct diags *d)
+{
+	if (!s || !parts)
+		return;
+	tell_headroom(a, s, d);
+	for (const struct part *p = parts; p; p = p->next)
+		tell_plank(a, s, p, d);
+}
