@@ -280,9 +280,8 @@ static struct node *load_document(struct loader *l)
 const struct node *node_load(struct arena *a, const char *text, struct diags *d)
 {
 	struct loader l = { .arena = a, .diags = d, .text = text, .at = text_start(text) };
-	size_t length = strlen(text);
 
-	if (length > MOST_BYTES) {
+	if (strlen(text) > MOST_BYTES) {
 		diag_error(d, (struct pos){ 1, 1 }, NULL, "the file is larger than 1 MiB");
 		return NULL;
 	}
@@ -291,7 +290,7 @@ const struct node *node_load(struct arena *a, const char *text, struct diags *d)
 		return NULL;
 	}
 	yaml_parser_set_encoding(&l.parser, YAML_UTF8_ENCODING);
-	yaml_parser_set_input_string(&l.parser, (const unsigned char *)text, length);
+	yaml_parser_set_input_string(&l.parser, (const unsigned char *)l.at, strlen(l.at));
 	struct node *root = load_document(&l);
 	yaml_event_delete(&l.event);
 	yaml_parser_delete(&l.parser);

@@ -35,9 +35,9 @@ const char *text_at(const char *text, struct pos at)
 struct pos place_of_byte(const char *text, size_t offset)
 {
 	struct pos at = { 1, 1 };
-	const char *byte = text + offset;
+	const char *start = text_start(text);
 
-	for (const char *p = text_start(text); p < byte && *p; p = next_character(p)) {
+	for (const char *p = start; p < start + offset && *p; p = next_character(p)) {
 		at.col++;
 		if (*p == '\n')
 			at = (struct pos){ at.line + 1, 1 };

@@ -17,7 +17,7 @@ const char *next_character(const char *p);
 /* The character that stands at a place; the end of the text beyond its last line. */
 const char *text_at(const char *text, struct pos at);
 
-/* The place of a byte. */
+/* The place of a byte, counted from the start of the text. */
 struct pos place_of_byte(const char *text, size_t offset);
 
 #endif

@@ -124,7 +124,7 @@ const char *value_date(struct value v)
 static const char *letter(const struct field_reader *r, double mm)
 {
 	struct lettering how = { r->units, r->units == UNITS_INCHES ? 16 : 1 };
-	const char *figure = length_letter(r->arena, how, length_lettered_value(how, mm));
+	const char *figure = length_letter(r->arena, how, mm);
 
 	return r->units == UNITS_INCHES ? figure : arena_printf(r->arena, "%s mm", figure);
 }
