@@ -79,37 +79,51 @@ struct chain *clip_chain(struct arena *a, struct box window, struct chain whole)
 	return pieces;
 }
 
-/* Straight pieces from one corner to the next, the corner first.
- * Sweep = 4 atan(bulge); a piece over the angle s is r (1 - cos(s / 2)) off the arc. */
+static bool is_straight(struct corner c)
+{
+	return fabs(c.bulge) < NEAR_ENOUGH;
+}
+
+/* The side's sweep is 4 atan(bulge), its chord 2 r sin(sweep / 2). */
+static double side_radius(struct corner from, struct vec to)
+{
+	return vec_length(vec_sub(to, from.at)) / (2 * sin(2 * atan(from.bulge)));
+}
+
+/* A piece over the angle s leaves the arc by r (1 - cos(s / 2)). */
+static int side_pieces(struct corner from, struct vec to)
+{
+	if (is_straight(from))
+		return 1;
+	double piece = 2 * acos(1 - fmin(1, FLATNESS / fabs(side_radius(from, to))));
+	return (int)ceil(fabs(4 * atan(from.bulge)) / piece);
+}
+
+/* The corner, and the ends of the pieces that follow it, but for the last. */
 static int flatten_side(struct vec *out, struct corner from, struct vec to)
 {
-	double sweep = 4 * atan(from.bulge), chord = vec_length(vec_sub(to, from.at));
-	int n = 1;
+	int n = side_pieces(from, to);
 
 	out[0] = from.at;
-	if (fabs(from.bulge) < NEAR_ENOUGH)
+	if (is_straight(from))
 		return n;
-	double radius = chord / (2 * sin(sweep / 2));
+	double sweep = 4 * atan(from.bulge), high = side_radius(from, to) * cos(sweep / 2);
 	struct vec along = vec_unit(vec_sub(to, from.at));
 	struct vec middle = vec_scale(vec_add(from.at, to), 0.5);
-	struct vec centre = vec_add(middle, vec_scale(vec_left(along), radius * cos(sweep / 2)));
-	n = (int)ceil(fabs(sweep) / (2 * acos(1 - fmin(1, FLATNESS / fabs(radius)))));
+	struct vec centre = vec_add(middle, vec_scale(vec_left(along), high));
 	for (int i = 1; i < n; i++)
 		out[i] = vec_add(centre, vec_rotate(vec_sub(from.at, centre), sweep * i / n));
 	return n;
 }
 
-/* More pieces than any arc of a stair needs: a whole turn of 5 m radius. */
-#define PIECES 320
-
 struct chain outline_chain(struct arena *a, struct outline o)
 {
 	struct vec *points = NULL;
-	int n = 0, curved = 0;
+	int most = 0, n = 0;
 
 	for (int i = 0; i < o.n; i++)
-		curved += fabs(o.corners[i].bulge) >= NEAR_ENOUGH;
-	points = NEW_N(a, struct vec, o.n + curved * PIECES + 1);
+		most += side_pieces(o.corners[i], o.corners[(i + 1) % o.n].at);
+	points = NEW_N(a, struct vec, most + 1);
 	for (int i = 0; i < o.n; i++)
 		n += flatten_side(points + n, o.corners[i], o.corners[(i + 1) % o.n].at);
 	return (struct chain){ NULL, points, n, 1 };
