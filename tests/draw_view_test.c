@@ -165,6 +165,24 @@ static void a_seam_within_one_piece_is_not_drawn(void **state)
 	assert_true(bench_has(&v, PEN_OUTLINE, vec(0, 40), vec(80, 40)));
 }
 
+/* A round built up of slices: seen from above, every seam between two is soft. */
+static void a_soft_seam_within_one_piece_is_not_drawn(void **state)
+{
+	struct bench *b = *state;
+	struct part *p = bench_part(b, "A", frame_house());
+	static const struct vec3 top[] = { { 10, 10, 20 }, { 40, 10, 20 }, { 40, 40, 20 } };
+	static const struct vec3 middle[] = { { 5, 5, 12 }, { 45, 5, 12 }, { 45, 45, 12 } };
+	static const struct vec3 foot[] = { { 0, 0, 0 }, { 50, 0, 0 }, { 50, 50, 0 } };
+	static const unsigned char upper[] = { SOFT_B, SOFT_B, SOFT_B };
+	static const unsigned char lower[] = { SOFT_A, SOFT_A, SOFT_A };
+	bench_solid(b, p, 3, top, middle)->soft = upper;
+	bench_solid(b, p, 3, middle, foot)->soft = lower;
+	struct view v = seen(b, VIEW_PLAN);
+
+	/* two legs above, two below, the line up the corner between, and one side plumb */
+	assert_near(bench_length(&v, PEN_OUTLINE), 2 * 30 + 2 * 50 + (10 + 50) * sqrt(2.0), 1e-6);
+}
+
 static void the_rim_of_a_nearer_face_is_drawn_once(void **state)
 {
 	struct bench *b = *state;
@@ -352,6 +370,7 @@ int main(void)
 		ON_BENCH(a_flush_joint_is_fine_seen_aslant_too),
 		ON_BENCH(a_step_between_two_pieces_is_no_joint),
 		ON_BENCH(a_seam_within_one_piece_is_not_drawn),
+		ON_BENCH(a_soft_seam_within_one_piece_is_not_drawn),
 		ON_BENCH(the_rim_of_a_nearer_face_is_drawn_once),
 		ON_BENCH(existing_work_has_its_own_pen_and_gives_way),
 		ON_BENCH(pieces_turned_in_the_house_still_touch),

@@ -143,7 +143,7 @@ static const struct face *toward_eye(const struct face *f)
 /* The edge as a trace, its ends still open. */
 static struct trace trace_of(const struct edge *e)
 {
-	struct trace t = { .pen = e->pen, .piece = e->piece };
+	struct trace t = { .pen = e->pen, .soft = e->soft, .piece = e->piece };
 
 	t.along = vec_unit(vec(e->b.x - e->a.x, e->b.y - e->a.y));
 	t.left = toward_eye(e->left);
@@ -186,13 +186,15 @@ static void trace_span(struct tracer *r, const struct edge *e, struct trace t, d
 static void trace_edge(struct tracer *r, const struct edge *e, const struct spans *hidden)
 {
 	struct trace seen = trace_of(e), behind = seen;
+	bool inner = seen.soft && seen.left && seen.right;
+	bool behind_too = r->scene->pieces[e->piece].hidden_too && !inner;
 	double t = 0;
 
 	behind.pen = PEN_HIDDEN;
 	for (int i = 0; i < hidden->n; i++) {
 		trace_span(r, e, seen, t, hidden->at[i].from);
 		t = hidden->at[i].to;
-		if (r->scene->pieces[e->piece].hidden_too)
+		if (behind_too)
 			trace_span(r, e, behind, hidden->at[i].from, t);
 	}
 	trace_span(r, e, seen, t, 1);

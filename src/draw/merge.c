@@ -7,7 +7,7 @@
  *     cut > outline > existing > fine > hidden
  *
  * Where the faces of two pieces meet in the line, as in a flush joint or the mitre of a nosing, it
- * is only a joint, which is fine; where they are faces of one piece there is nothing at all.
+ * is only a joint, which is fine; where they are flat or soft within one piece, nothing at all.
  */
 #include "draw/scene.h"
 
@@ -203,21 +203,30 @@ static struct bank bank_seen(struct bank best, const struct face *f, int piece, 
 	return (struct bank){ f, piece };
 }
 
-/* What is seen on either side decides what the line is. */
-static enum pen pen_between(enum pen pen, struct bank left, struct bank right, struct stretch at)
-{
-	if (!left.face || !right.face || !comes_up_to(left.face, right.face, at))
-		return pen;
-	double bend = vec3_dot(left.face->normal, right.face->normal);
-	if (left.piece == right.piece)
-		return bend > FLAT ? PEN_COUNT : pen;
-	return bend > CORNER && pen != PEN_CUT ? PEN_FINE : pen;
-}
-
 struct choice {
 	enum pen pen; /* PEN_COUNT: no line */
 	int piece;
 };
+
+/* All that the traces of a stretch have to say. */
+struct sight {
+	struct choice seen, hidden;
+	bool hard; /* one of those seen is an edge, not only a soft line */
+	struct bank left, right;
+};
+
+/* What is seen on either side decides what the line is. */
+static enum pen pen_between(const struct sight *s, struct stretch at)
+{
+	struct bank left = s->left, right = s->right;
+
+	if (!left.face || !right.face || !comes_up_to(left.face, right.face, at))
+		return s->seen.pen;
+	double bend = vec3_dot(left.face->normal, right.face->normal);
+	if (left.piece == right.piece)
+		return bend > FLAT || !s->hard ? PEN_COUNT : s->seen.pen;
+	return bend > CORNER && s->seen.pen != PEN_CUT ? PEN_FINE : s->seen.pen;
+}
 
 static struct choice stronger(struct choice c, const struct trace *t)
 {
@@ -227,24 +236,29 @@ static struct choice stronger(struct choice c, const struct trace *t)
 	return c;
 }
 
+static void sight_add(struct sight *s, const struct trace *t, struct stretch at)
+{
+	struct vec leftward = vec_left(at.along), rightward = vec_scale(leftward, -1);
+
+	if (t->pen == PEN_HIDDEN) {
+		s->hidden = stronger(s->hidden, t);
+		return;
+	}
+	s->seen = stronger(s->seen, t);
+	s->hard = s->hard || !t->soft;
+	s->left = bank_seen(s->left, t->left, t->piece, at, leftward);
+	s->right = bank_seen(s->right, t->right, t->piece, at, rightward);
+}
+
 static struct choice choose(const struct over *o, struct stretch at)
 {
-	struct choice seen = { PEN_COUNT, 0 }, hidden = seen;
-	struct bank left = { 0 }, right = { 0 };
+	struct sight s = { .seen = { PEN_COUNT, 0 }, .hidden = { PEN_COUNT, 0 } };
 
-	for (int i = 0; i < o->n; i++) {
-		const struct trace *t = o->at[i];
-		if (t->pen == PEN_HIDDEN) {
-			hidden = stronger(hidden, t);
-			continue;
-		}
-		seen = stronger(seen, t);
-		left = bank_seen(left, t->left, t->piece, at, vec_left(at.along));
-		right = bank_seen(right, t->right, t->piece, at, vec_scale(vec_left(at.along), -1));
-	}
-	if (seen.pen != PEN_COUNT)
-		seen.pen = pen_between(seen.pen, left, right, at);
-	return seen.pen != PEN_COUNT ? seen : hidden;
+	for (int i = 0; i < o->n; i++)
+		sight_add(&s, o->at[i], at);
+	if (s.seen.pen != PEN_COUNT)
+		s.seen.pen = pen_between(&s, at);
+	return s.seen.pen != PEN_COUNT ? s.seen : s.hidden;
 }
 
 static void draw(struct merger *m, struct choice c, const struct end *from, const struct end *to)

@@ -129,30 +129,34 @@ static enum pen pen_of(const struct part *p)
 	return existing ? PEN_EXISTING : PEN_OUTLINE;
 }
 
-/* A hard edge is seen from any side that sees one of its faces, a soft one only where the solid
- * turns away from the eye. */
-static bool edge_shows(const struct edge *e, bool soft)
+static int faces_toward_eye(const struct edge *e)
 {
-	int toward = (e->left->facing == FACING_EYE) + (e->right->facing == FACING_EYE);
-	if (toward == 2)
-		return !soft && !flat(e->left, e->right);
-	return toward == 1;
+	return (e->left->facing == FACING_EYE) + (e->right->facing == FACING_EYE);
 }
 
-static void edge_add(struct scene *s, const struct body *b, struct edge e, bool soft)
+/* A hard edge is seen from any side that sees one of its faces, a soft one only where the solid
+ * turns away from the eye.  Where it does not, a solid beside it may: the soft lines of a piece
+ * built up of several are kept until it is known what lies on either side of them. */
+static bool edge_shows(const struct edge *e, const struct piece *piece)
+{
+	int toward = faces_toward_eye(e);
+	if (toward == 2)
+		return !e->soft || piece->built_up;
+	return toward == 1 || (piece->hidden_too && !e->soft);
+}
+
+static void edge_add(struct scene *s, const struct body *b, struct edge e)
 {
 	const struct piece *piece = &s->pieces[b->piece];
 
-	if (edge_shows(&e, soft))
-		e.pen = pen_of(piece->part);
-	else if (piece->hidden_too && !soft && !flat(e.left, e.right))
-		e.pen = PEN_HIDDEN;
-	else
+	e.soft = e.soft || flat(e.left, e.right);
+	if (!edge_shows(&e, piece))
 		return;
 	if (s->spec->cut && !section_clip_edge(s->spec->at, &e))
 		return;
 	if (end_on(&e))
 		return;
+	e.pen = faces_toward_eye(&e) > 0 ? pen_of(piece->part) : PEN_HIDDEN;
 	e.piece = b->piece;
 	struct edge *kept = NEW(s->arena, struct edge);
 	*kept = e;
@@ -169,19 +173,24 @@ static void body_edges(struct scene *s, const struct body *b)
 		int before = i > 0 ? i - 1 : b->n - 1;
 		const struct face *side = &b->faces[2 + i], *last = &b->faces[2 + before];
 		unsigned soft = b->soft ? b->soft[i] : 0;
-		struct edge along_a = { .a = b->a[i],
-			.b = b->a[next],
-			.left = a_face,
-			.right = side };
-		struct edge along_b = { .a = b->b[i],
-			.b = b->b[next],
-			.left = side,
-			.right = b_face };
-		struct edge across = { .a = b->a[i], .b = b->b[i], .left = side, .right = last };
-
-		edge_add(s, b, along_a, soft & SOFT_A);
-		edge_add(s, b, along_b, soft & SOFT_B);
-		edge_add(s, b, across, soft & SOFT_SIDE);
+		edge_add(s, b,
+			(struct edge){ .a = b->a[i],
+				.b = b->a[next],
+				.left = a_face,
+				.right = side,
+				.soft = soft & SOFT_A });
+		edge_add(s, b,
+			(struct edge){ .a = b->b[i],
+				.b = b->b[next],
+				.left = side,
+				.right = b_face,
+				.soft = soft & SOFT_B });
+		edge_add(s, b,
+			(struct edge){ .a = b->a[i],
+				.b = b->b[i],
+				.left = side,
+				.right = last,
+				.soft = soft & SOFT_SIDE });
 	}
 }
 
@@ -227,9 +236,10 @@ static void part_add(struct scene *s, const struct part *p)
 {
 	struct frame view = view_frame(s->spec->from);
 	bool hidden_too = s->spec->hidden && s->spec->hidden(p, s->spec->with);
+	bool built_up = p->solids && p->solids->next;
 
 	for (int i = 0; i < p->count; i++) {
-		s->pieces[s->piece_count++] = (struct piece){ p, hidden_too };
+		s->pieces[s->piece_count++] = (struct piece){ p, hidden_too, built_up };
 		for (const struct solid *solid = p->solids; solid; solid = solid->next) {
 			struct body b = body_make(s, solid, view, p->places[i]);
 			body_add(s, &b);

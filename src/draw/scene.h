@@ -45,6 +45,7 @@ struct edge {
 	const struct face *left, *right;
 	int piece;
 	enum pen pen; /* PEN_HIDDEN: of the far side, wanted only as a hidden edge */
+	bool soft;    /* drawn only where the piece turns away from the eye */
 };
 
 /* The half of the plane in which x * p.x + y * p.y + at is not negative. */
@@ -69,6 +70,7 @@ struct screen {
 struct piece {
 	const struct part *part;
 	bool hidden_too;
+	bool built_up; /* of several solids */
 };
 
 /* A closed line round what the section plane cuts, counter-clockwise. */
@@ -147,6 +149,7 @@ struct trace {
 	struct vec a, b;
 	struct vec along; /* unit, of the whole edge; to the right, or up where it is plumb */
 	enum pen pen;
+	bool soft;
 	int piece;
 	/* The faces that end in it, as seen along it; NULL: not turned to the eye. */
 	const struct face *left, *right;
