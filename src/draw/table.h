@@ -9,6 +9,7 @@
 struct table_column {
 	const char *head;
 	enum align align;
+	double most; /* longer text is broken at this width; 0: never */
 };
 
 struct table {

@@ -9,7 +9,7 @@
 
 #define GAP 6.0
 
-static const struct table_column pair_columns[] = { { "", ALIGN_LEFT }, { "", ALIGN_LEFT } };
+static const struct table_column pair_columns[] = { { "", ALIGN_LEFT, 0 }, { "", ALIGN_LEFT, 0 } };
 
 /* ---- tables ---- */
 
@@ -32,7 +32,7 @@ static struct table stair_table(struct arena *a, const struct stair *s)
 		"Pitch",
 		angle_letter(a, f->pitch),
 		"Twice rise plus run",
-		length_words(a, s, 2 * s->unit_rise + f->unit_run),
+		inches_words(a, s, 2 * s->unit_rise + f->unit_run),
 		"Width",
 		length_words(a, s, s->width),
 		"Least headroom",
@@ -48,9 +48,10 @@ static struct table stair_table(struct arena *a, const struct stair *s)
 
 static struct table options_table(struct arena *a, const struct stair *s)
 {
-	static const struct table_column columns[] = { { "Risers", ALIGN_RIGHT },
-		{ "Rise", ALIGN_RIGHT }, { "Run", ALIGN_RIGHT }, { "Total run", ALIGN_RIGHT },
-		{ "2 rise + run", ALIGN_RIGHT }, { "", ALIGN_LEFT } };
+	static const struct table_column columns[] = { { "Risers", ALIGN_RIGHT, 0 },
+		{ "Rise", ALIGN_RIGHT, 0 }, { "Run", ALIGN_RIGHT, 0 },
+		{ "Total run", ALIGN_RIGHT, 0 }, { "2 rise + run", ALIGN_RIGHT, 0 },
+		{ "Why", ALIGN_LEFT, 62 } };
 	const char **cells = NEW_N(a, const char *, 6 * s->option_count + 1);
 
 	for (int i = 0; i < s->option_count; i++) {
@@ -60,7 +61,7 @@ static struct table options_table(struct arena *a, const struct stair *s)
 		row[1] = length_words(a, s, o->unit_rise);
 		row[2] = length_words(a, s, o->unit_run);
 		row[3] = length_words(a, s, o->total_run);
-		row[4] = length_words(a, s, o->step_sum);
+		row[4] = inches_words(a, s, o->step_sum);
 		row[5] = o->verdict;
 	}
 	return (struct table){ "Layouts weighed", columns, 6, cells, s->option_count };
@@ -68,8 +69,8 @@ static struct table options_table(struct arena *a, const struct stair *s)
 
 static struct table revision_table(struct arena *a, const struct job *job)
 {
-	static const struct table_column columns[] = { { "Rev", ALIGN_LEFT },
-		{ "Date", ALIGN_LEFT }, { "By", ALIGN_LEFT }, { "What", ALIGN_LEFT } };
+	static const struct table_column columns[] = { { "Rev", ALIGN_LEFT, 0 },
+		{ "Date", ALIGN_LEFT, 0 }, { "By", ALIGN_LEFT, 0 }, { "What", ALIGN_LEFT, 62 } };
 	const char **cells = NEW_N(a, const char *, 4 * job->revision_count + 1);
 
 	for (int i = 0; i < job->revision_count; i++) {
@@ -83,8 +84,8 @@ static struct table revision_table(struct arena *a, const struct job *job)
 
 static struct table index_table(struct arena *a, const struct drawing *sheets)
 {
-	static const struct table_column columns[] = { { "Sheet", ALIGN_LEFT },
-		{ "Title", ALIGN_LEFT }, { "Scale", ALIGN_LEFT } };
+	static const struct table_column columns[] = { { "Sheet", ALIGN_LEFT, 0 },
+		{ "Title", ALIGN_LEFT, 0 }, { "Scale", ALIGN_LEFT, 0 } };
 	int n = 0, i = 0;
 
 	for (const struct drawing *g = sheets; g; g = g->next)
@@ -102,16 +103,12 @@ static struct table index_table(struct arena *a, const struct drawing *sheets)
 
 static const char *measured_text(struct arena *a, const struct job *job)
 {
-	const char *const *names;
-	int n = job_unmeasured(a, job, &names);
-	const char *text = "";
+	const char *open = unverified_words(a, job);
 
-	for (int i = 0; i < n; i++)
-		text = arena_printf(a, "%s%s%s", text, i ? ", " : "", names[i]);
-	if (n > 0)
-		return arena_printf(a,
-			"To be verified in the field (VIF) before anything is made: %s.", text);
-	return "Every site size that was given is marked as measured.";
+	if (!*open)
+		return "Every site size that was given is marked as measured.";
+	return arena_printf(a, "To be verified in the field (VIF) before anything is made: %s.",
+		open);
 }
 
 static const char *material_text(struct arena *a, const struct job *job)

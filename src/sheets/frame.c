@@ -4,6 +4,7 @@
 
 #include "draw/bounds.h"
 #include "draw/place.h"
+#include "sheets/words.h"
 
 #define ROOM_MARGIN 5.0 /* frame to the nearest view or note */
 #define COLUMN 78.0     /* width of a column of notes at 2.5 mm lettering */
@@ -173,9 +174,7 @@ static const char *newest_revision(const struct job *job)
 
 const char *status_text(struct arena *a, const struct job *job)
 {
-	const char *const *names;
-
-	if (job_unmeasured(a, job, &names) > 0)
+	if (*unverified_words(a, job))
 		return "NOT FOR FABRICATION";
 	return arena_printf(a, "measured %s %s", job->measured.by ? job->measured.by : "",
 		job->measured.date ? job->measured.date : "");
@@ -236,19 +235,20 @@ static const char *fit_text(struct arena *a, struct hand h, double height, enum 
 	return fitted;
 }
 
-#define LABEL_HEIGHT 1.8
+#define LABEL_HEIGHT 2.5
 
+/* Label and value stand on one line, the value bold. */
 static void draw_cell(struct arena *a, struct hand h, struct box b, const struct title_cell *cell,
 	const char *text)
 {
-	enum letter_style style = cell->letter > 3 ? LETTER_BOLD : LETTER_REGULAR;
-	double inner = box_width(b) - 3;
-	double base = b.y0 + fmax(1.4, (box_height(b) - LABEL_HEIGHT - 1.6 - cell->letter) / 2);
+	double x = b.x0 + 1.5, base = b.y0 + (box_height(b) - cell->letter) / 2;
+	double label = measure_width(h.measure, LETTER_REGULAR, LABEL_HEIGHT, cell->label);
 
-	draw_text(h.g, vec(b.x0 + 1.2, b.y1 - LABEL_HEIGHT - 0.9), LABEL_HEIGHT, ALIGN_LEFT,
-		cell->label);
-	draw_text_styled(h.g, vec(b.x0 + 1.5, base), cell->letter, 0, ALIGN_LEFT, style,
-		fit_text(a, h, cell->letter, style, inner, text));
+	draw_text(h.g, vec(x, base), LABEL_HEIGHT, ALIGN_LEFT, cell->label);
+	if (*cell->label)
+		x += label + 2;
+	draw_text_styled(h.g, vec(x, base), cell->letter, 0, ALIGN_LEFT, LETTER_BOLD,
+		fit_text(a, h, cell->letter, LETTER_BOLD, b.x1 - x - 1, text));
 }
 
 static void draw_title_row(struct arena *a, const struct title_page *p, struct hand h,
@@ -288,16 +288,12 @@ static void draw_title_block(struct arena *a, const struct title_page *p, struct
 static void draw_warning(struct arena *a, const struct title_page *p, struct hand h)
 {
 	struct box frame = frame_box(p->context->paper);
-	const struct job *job = p->context->stair->job;
-	const char *const *names;
-	const char *text = "NOT FOR FABRICATION: verify in field";
-	int n = job_unmeasured(a, job, &names);
+	const char *open = unverified_words(a, p->context->stair->job);
 
-	for (int i = 0; i < n; i++)
-		text = arena_printf(a, "%s%s %s", text, i ? "," : "", names[i]);
-	if (n > 0)
+	if (*open)
 		draw_text_styled(h.g, vec((frame.x0 + frame.x1) / 2, frame.y1 + 2), h.letter * 1.2,
-			0, ALIGN_MIDDLE, LETTER_BOLD, text);
+			0, ALIGN_MIDDLE, LETTER_BOLD,
+			arena_printf(a, "NOT FOR FABRICATION: verify in field: %s", open));
 }
 
 void frames_draw(struct arena *a, const struct sheet_context *c, struct drawing *sheets)

@@ -125,10 +125,23 @@ static void draw_below(struct drawing *g, const struct plan *p, struct break_lin
 	}
 }
 
+/* Of the floor above only the rim of the opening: where the rest of it ends is nobody's business.
+ */
+static bool is_rim(const struct plan *p, const struct stroke *s)
+{
+	const struct headroom *h = &p->context->stair->headroom;
+	double length = p->context->stair->job->opening.length, x0 = p->flight->frame.origin.x;
+	double low = fmin(s->a.x, s->b.x) - x0, high = fmax(s->a.x, s->b.x) - x0;
+
+	return length > 0 && low > h->edge_x - 1 && high < h->edge_x + length + 1;
+}
+
 static void draw_beyond(struct drawing *g, const struct plan *p, struct break_line b, double scale)
 {
 	for (int i = 0; i < p->whole.stroke_count; i++) {
 		struct stroke s = p->whole.strokes[i];
+		if (is_existing(s.part) && !is_rim(p, &s))
+			continue;
 		if (!is_existing(s.part))
 			s = cut_stroke(b, FAR_SIDE, s);
 		draw_stroke(g, PEN_ABOVE, s, scale);

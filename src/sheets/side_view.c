@@ -136,17 +136,26 @@ static void rise_dimensions(struct dims *dims, const struct drafting *d)
 	dims_chain(dims, high_side(d), &structure, 1);
 }
 
+static bool shows_rail(const struct side_view *v)
+{
+	for (int i = 0; i < v->view.stroke_count; i++)
+		if (v->view.strokes[i].part->kind == &part_rail)
+			return true;
+	return false;
+}
+
 static void rail_dimension(struct dims *dims, const struct drafting *d)
 {
 	const struct stair *s = d->stair;
+	double rail = s->job->rail.height;
 	const struct step *first = &d->flight->steps[0];
-	double rail = s->job->rail.height, x = first->nosing_x;
+	double x = first->nosing_x;
 	struct vec low = at(d, x, first->level), high = at(d, x, first->level + rail);
 	const struct dim_link l = { low.y, high.y, low.x, low.x,
 		arena_printf(dims->drawing->arena, "rail %s",
-			length_words(dims->drawing->arena, s, rail)) };
+			inches_words(dims->drawing->arena, s, rail)) };
 
-	if (s->job->stair.left.kind == SIDE_OPEN || s->job->stair.right.kind == SIDE_OPEN)
+	if (shows_rail(d->what))
 		dims_chain(dims, low_side(d), &l, 1);
 }
 
@@ -247,33 +256,39 @@ struct composition side_view_composition(const struct side_view *v)
 
 /* ---- notes ---- */
 
-static int balusters_a_tread(const struct part *parts)
+/* Centre to centre along the run: the least distance between two of one row. */
+static double baluster_spacing(const struct part *parts, double run)
 {
-	int most = 0;
+	double least = run;
 
 	for (const struct part *p = parts; p; p = p->next)
-		if (p->baluster && p->baluster->place_on_tread > most)
-			most = p->baluster->place_on_tread;
-	return most;
+		for (const struct part *q = p; p->baluster && q; q = q->next)
+			for (int i = 0; q->baluster && i < q->count; i++) {
+				struct vec3 by = vec3_sub(q->places[i].origin, p->places[0].origin);
+				double apart = fabs(by.x);
+				if (fabs(by.y) < 1 && apart > 1 && apart < least)
+					least = apart;
+			}
+	return least;
 }
 
 static const char *balustrade_words(struct arena *a, const struct side_view *v)
 {
 	const struct stair *s = v->context->stair;
 	const struct job *job = s->job;
-	int n = balusters_a_tread(v->context->parts);
-	double pitch = n ? v->flight->unit_run / n : 0;
+	double run = v->flight->unit_run, spacing = baluster_spacing(v->context->parts, run);
 
-	if (!n)
+	if (!shows_rail(v))
 		return "";
 	return arena_printf(a,
-		"Rail %s x %s, its top %s plumb above the nosing line. Balusters %s square, %d a "
-		"tread, %s centre to centre, %s clear; the first on each tread has its front in "
-		"line with the riser face. Newels %s square.",
-		length_words(a, s, job->rail.width), length_words(a, s, job->rail.depth),
-		length_words(a, s, job->rail.height), length_words(a, s, job->balusters.section), n,
-		length_words(a, s, pitch), length_words(a, s, pitch - job->balusters.section),
-		length_words(a, s, job->newels.section));
+		"Rail %s, its top %s plumb above the nosing line. Balusters %s square, %d a tread, "
+		"%s centre to centre, %s clear; the first on each tread has its front in line with "
+		"the riser face. Newels %s square.",
+		section_words(a, s, job->rail.width, job->rail.depth),
+		inches_words(a, s, job->rail.height), inches_words(a, s, job->balusters.section),
+		(int)lround(run / spacing), inches_words(a, s, spacing),
+		inches_words(a, s, spacing - job->balusters.section),
+		inches_words(a, s, job->newels.section));
 }
 
 void side_view_notes(struct sheet *s, const struct side_view *v)

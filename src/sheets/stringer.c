@@ -49,32 +49,42 @@ static void note_sheet(struct sheet *s, const struct stringer_subject *t)
 	sheet_notes(s, notes, sizeof(notes) / sizeof(*notes));
 }
 
-/* Tables stand at the right, one under the other where the height allows, else side by side. */
+/* The rises on the floors as they are built up, and what of it the stringer gets. */
+static void note_ends(struct sheet *s, const struct stringer_subject *t)
+{
+	const struct stair *st = t->context->stair;
+	const struct job_floors *floors = &st->job->floors;
+	struct arena *a = s->drawing->arena;
+	const struct note notes[] = {
+		{ "Notes", general_words(a, st) },
+		{ "Floors",
+			arena_printf(a,
+				"Lower finish %s, upper finish %s over the structural floors. All "
+				"rises are "
+				"equal, %s, on the finished floors; the stringer is cut for the "
+				"floor it "
+				"stands on.",
+				length_words(a, st, floors->lower_finish),
+				length_words(a, st, floors->upper_finish),
+				length_words(a, st, st->unit_rise)) },
+	};
+
+	sheet_notes(s, notes, sizeof(notes) / sizeof(*notes));
+}
+
+/* Side by side at the right, under the bench view; the width they take. */
 static double draw_tables(struct sheet *s, const struct stringer_subject *t, struct box room)
 {
 	struct arena *a = s->drawing->arena;
 	struct table facts = stringer_facts(a, t), positions = stringer_positions(a, t);
-	struct box f = table_size(s->hand, &facts), p = table_size(s->hand, &positions);
-	bool stacked = f.y1 + GAP + p.y1 <= box_height(room);
-	double width = stacked ? fmax(f.x1, p.x1) : f.x1 + GAP + p.x1;
-	double x = room.x1 - width;
+	double f = table_size(s->hand, &facts).x1, p = table_size(s->hand, &positions).x1;
 
-	draw_table(s->hand, vec(x, room.y1), &facts);
-	if (stacked)
-		draw_table(s->hand, vec(x, room.y1 - f.y1 - GAP), &positions);
-	else
-		draw_table(s->hand, vec(x + f.x1 + GAP, room.y1), &positions);
-	return width;
+	draw_table(s->hand, vec(room.x1 - p, room.y1), &positions);
+	draw_table(s->hand, vec(room.x1 - p - GAP - f, room.y1), &facts);
+	return f + GAP + p;
 }
 
-static struct box third(struct box room, int i)
-{
-	double w = (box_width(room) - 2 * GAP) / 3, x = room.x0 + i * (w + GAP);
-
-	return (struct box){ x, room.y0, x + w, room.y1 };
-}
-
-static struct drawing *draw_sheet(struct arena *a, const struct stringer_subject *t)
+static struct drawing *draw_bench_sheet(struct arena *a, const struct stringer_subject *t)
 {
 	struct sheet s = sheet_begin(a, t->context, arena_printf(a, "Stringer %s", t->part->mark));
 	enum units units = t->context->stair->job->about.units;
@@ -85,10 +95,24 @@ static struct drawing *draw_sheet(struct arena *a, const struct stringer_subject
 	struct box below = s.room;
 	below.y1 = bench.box.y0 - GAP;
 	below.x1 -= draw_tables(&s, t, below) + GAP;
-	sheet_compose(&s, stringer_foot(t), third(below, 0), SET_TOP);
 	if (t->part->stringer->steps > 1)
-		sheet_compose(&s, stringer_step(t), third(below, 1), SET_TOP);
-	sheet_compose(&s, stringer_head(t), third(below, 2), SET_TOP);
+		sheet_compose(&s, stringer_step(t), below, SET_TOP);
+	return s.drawing;
+}
+
+static struct drawing *draw_detail_sheet(struct arena *a, const struct stringer_subject *t)
+{
+	struct sheet s =
+		sheet_begin(a, t->context, arena_printf(a, "Stringer %s, ends", t->part->mark));
+	struct box left = s.room, right = s.room;
+
+	note_ends(&s, t);
+	left.y0 = right.y0 = s.room.y0;
+	left.x1 = (s.room.x0 + s.room.x1 - GAP) / 2;
+	right.x0 = left.x1 + GAP;
+	struct composed foot = sheet_compose(&s, stringer_foot(t), left, SET_CENTRED);
+	sheet_compose(&s, stringer_head(t), right, SET_CENTRED);
+	s.drawing->scale = scale_letter(a, foot.ratio, t->context->stair->job->about.units);
 	return s.drawing;
 }
 
@@ -101,8 +125,9 @@ static struct drawing *draw(struct arena *a, const struct sheet_context *c)
 			continue;
 		struct stringer_subject t = { c, p, &c->stair->flights[0],
 			section_through(a, c, p) };
-		*tail = draw_sheet(a, &t);
-		tail = &(*tail)->next;
+		*tail = draw_bench_sheet(a, &t);
+		(*tail)->next = draw_detail_sheet(a, &t);
+		tail = &(*tail)->next->next;
 	}
 	return first;
 }

@@ -17,8 +17,8 @@ static const char *plank_words(struct arena *a, const struct stair *s, const str
 		? length_words(a, s, w->plank_length)
 		: arena_printf(a, "over %s, no stock so long", length_words(a, s, w->cut_length));
 
-	return arena_printf(a, "%s x %s x %s", length_words(a, s, p->size.thickness),
-		length_words(a, s, w->plank_width), length);
+	return arena_printf(a, "%s x %s", section_words(a, s, p->size.thickness, w->plank_width),
+		length);
 }
 
 /* Rows are added one by one; a fact without a value is left out. */
@@ -79,7 +79,8 @@ static void end_facts(struct facts *f, const struct stair *s, const struct strin
 	fact(f, "Head", head_words(s));
 	if (w->kind != STRINGER_HOUSED) {
 		fact(f, "First rise, as cut", length_words(a, s, w->first_rise_cut));
-		fact(f, "Off the foot (drop)", length_words(a, s, w->drop));
+		fact(f, w->drop < 0 ? "Added at the foot" : "Off the foot (drop)",
+			length_words(a, s, fabs(w->drop)));
 	}
 	fact(f, "First rise, finished", length_words(a, s, w->first_rise_finished));
 	fact(f, "Last rise, finished", length_words(a, s, w->last_rise_finished));
@@ -87,7 +88,8 @@ static void end_facts(struct facts *f, const struct stair *s, const struct strin
 
 struct table stringer_facts(struct arena *a, const struct stringer_subject *t)
 {
-	static const struct table_column columns[] = { { "", ALIGN_LEFT }, { "", ALIGN_LEFT } };
+	static const struct table_column columns[] = { { "", ALIGN_LEFT, 0 },
+		{ "", ALIGN_LEFT, 0 } };
 	const struct stair *s = t->context->stair;
 	const struct stringer *w = t->part->stringer;
 	struct facts f = { .arena = a, .cells = NEW_N(a, const char *, 2 * 20) };
@@ -111,9 +113,9 @@ struct table stringer_facts(struct arena *a, const struct stringer_subject *t)
 
 struct table stringer_positions(struct arena *a, const struct stringer_subject *t)
 {
-	static const struct table_column columns[] = { { "Step", ALIGN_RIGHT },
-		{ "Upper: along", ALIGN_RIGHT }, { "across", ALIGN_RIGHT },
-		{ "Lower: along", ALIGN_RIGHT }, { "across", ALIGN_RIGHT } };
+	static const struct table_column columns[] = { { "Step", ALIGN_RIGHT, 0 },
+		{ "Upper: along", ALIGN_RIGHT, 0 }, { "across", ALIGN_RIGHT, 0 },
+		{ "Lower: along", ALIGN_RIGHT, 0 }, { "across", ALIGN_RIGHT, 0 } };
 	const struct stair *s = t->context->stair;
 	const struct stringer *w = t->part->stringer;
 	const char **cells = NEW_N(a, const char *, 5 * w->steps);

@@ -16,6 +16,25 @@ const char *measured_words(struct arena *a, const struct stair *s, const char *s
 		job_is_measured(s->job, size) ? "" : " VIF");
 }
 
+const char *unverified_words(struct arena *a, const struct job *job)
+{
+	const char *const *names;
+	int n = job_unmeasured(a, job, &names);
+	char *text = arena_strdup(a, "");
+
+	for (int i = 0; i < n; i++)
+		text = arena_printf(a, "%s%s%s", text, i ? ", " : "", names[i]);
+	for (char *c = text; *c; c++)
+		if (*c == '_')
+			*c = ' ';
+	return text;
+}
+
+const char *section_words(struct arena *a, const struct stair *s, double one, double other)
+{
+	return arena_printf(a, "%s x %s", inches_words(a, s, one), inches_words(a, s, other));
+}
+
 const char *steps_words(struct arena *a, const struct stair *s, int n, double each)
 {
 	if (n == 1)

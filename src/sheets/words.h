@@ -13,12 +13,18 @@ const char *inches_words(struct arena *a, const struct stair *s, double mm);
 /* A site measurement, flagged "VIF" (verify in field) while it is not marked as measured. */
 const char *measured_words(struct arena *a, const struct stair *s, const char *size, double mm);
 
+/* The site sizes still to be verified, in words: "floor thickness, width"; "" when none is. */
+const char *unverified_words(struct arena *a, const struct job *job);
+
 /* 13 @ 10" = 10'-10" */
 const char *steps_words(struct arena *a, const struct stair *s, int n, double each);
 
 /* What is lost or gained when the lettered step is repeated, or "" when nothing that matters:
  * 14 risers at 7 5/8" make 1/4" less than the total rise. */
 const char *rounding_words(struct arena *a, const struct stair *s);
+
+/* Plank 1 1/4" x 13 1/4": thickness and width, never in feet. */
+const char *section_words(struct arena *a, const struct stair *s, double one, double other);
 
 /* The notes that stand on every dimensioned sheet. */
 const char *general_words(struct arena *a, const struct stair *s);
