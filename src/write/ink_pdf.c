@@ -87,14 +87,13 @@ static void end_path(struct ink_pdf *ink, const char *operator)
 	ink->path->size = 0;
 }
 
-/* Whole lines end round, so that edges drawn one by one still close their
- * corners; dashes end square, or their gaps would fill up. */
+/* Lines and dashes end round, so that edges drawn one by one still close their corners. */
 static void stroke(struct ink *base, struct stroke how)
 {
 	struct ink_pdf *ink = own(base);
 
 	add_number(ink->marks, how.width, ' ');
-	buffer_text(ink->marks, how.dash_count ? "w 0 J [" : "w 1 J [");
+	buffer_text(ink->marks, "w [");
 	for (int i = 0; i < how.dash_count; i++)
 		add_number(ink->marks, how.dashes[i], ' ');
 	buffer_text(ink->marks, "] 0 d\n");
@@ -202,7 +201,7 @@ void ink_pdf_begin_page(struct ink_pdf *ink, double height)
 {
 	ink->height = height;
 	ink->marks->size = 0;
-	buffer_text(ink->marks, "/Artifact BMC q 2.83464567 0 0 2.83464567 0 0 cm\n0 G\n");
+	buffer_text(ink->marks, "/Artifact BMC q 2.83464567 0 0 2.83464567 0 0 cm\n0 G 1 J\n");
 }
 
 struct buffer *ink_pdf_end_page(struct ink_pdf *ink)

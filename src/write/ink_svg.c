@@ -118,9 +118,6 @@ static void stroke(struct ink *base, struct stroke how)
 	add_number(ink->marks, "\" stroke-width=\"", how.width);
 	for (int i = 0; i < how.dash_count; i++)
 		add_number(ink->marks, i ? " " : "\" stroke-dasharray=\"", how.dashes[i]);
-	/* dashes end square, or their gaps would fill up */
-	if (how.dash_count)
-		buffer_text(ink->marks, "\" stroke-linecap=\"butt");
 	end_path(ink);
 }
 
