@@ -26,17 +26,23 @@ struct run {
 	bool closed;      /* by an end piece */
 };
 
+/* The last tread has the header or the floor behind it: its return stops square against that. */
+static double room_behind(const struct rod *r, int step)
+{
+	return step == r->steps ? r->header_x - r->steps * r->run : INFINITY;
+}
+
 static struct run run_of(struct arena *a, const struct rod *r, struct tread_end e, int step)
 {
 	struct run n = { a, r, e, step, 0, 1, 0, r->nosing + r->run, false };
-	bool at_floor = step == r->risers; /* a tread flush with the floor has it behind */
-	double past = at_floor ? 0 : r->job->treads.return_past;
+	double wanted = r->job->treads.return_past, room = room_behind(r, step);
+	double past = fmin(wanted, room);
 	if (e.kind == TREAD_END_NEWEL) {
 		n.start = e.newel_back;
 		n.lean = 0;
 	}
 	n.length = n.length_in + past;
-	n.closed = past > NEAR_ENOUGH;
+	n.closed = past > NEAR_ENOUGH && wanted < room - NEAR_ENOUGH;
 	return n;
 }
 

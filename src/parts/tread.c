@@ -181,8 +181,6 @@ static bool sizes_fit(struct arena *a, const struct rod *r, struct diags *d)
 	const struct job_treads *t = &r->job->treads;
 	int before = d->errors;
 	double radius = t->nosing_radius, depth = r->run + r->nosing;
-	require(a, r, d, radius <= r->tread / 2 + NEAR_ENOUGH, "nosing_radius",
-		"is more than half the tread's thickness", r->tread / 2);
 	require(a, r, d, radius <= t->strip_width, "strip_width",
 		"must hold the rounded nosing, so be at least", radius);
 	require(a, r, d, t->strip_width <= depth - 10, "strip_width",
@@ -190,8 +188,6 @@ static bool sizes_fit(struct arena *a, const struct rod *r, struct diags *d)
 	if (has_returns(r)) {
 		require(a, r, d, radius <= t->side_overhang - 1, "side_overhang",
 			"must hold the rounded nosing, so be at least", radius + 1);
-		require(a, r, d, t->side_overhang <= t->strip_width + NEAR_ENOUGH, "strip_width",
-			"must be at least the side_overhang", t->side_overhang);
 		require(a, r, d, t->return_past <= r->run - t->side_overhang, "return_past",
 			"reaches the next tread but one; it must be at most",
 			r->run - t->side_overhang);

@@ -13,24 +13,14 @@
  * ceiling, the least is at the nosing of the upper floor.
  */
 
-/* Finished floor above to finished ceiling below; 0 when the job does not say. */
-static double floor_thickness(struct arena *a, const struct stair *s, struct diags *d)
+/* Finished floor above to finished ceiling below; 0 when the job does not say.  That the two ways
+ * of saying it agree was seen to when the job was read. */
+static double floor_thickness(const struct stair *s)
 {
 	const struct job_opening *o = &s->job->opening;
-	struct lettering l = job_lettering(s->job);
-	double left = o->ceiling_height > 0 ? s->total_rise - o->ceiling_height : 0;
-	if (o->ceiling_height > 0 && left <= 0)
-		diag_error(d, node_pos(o->src, "ceiling_height"), NULL,
-			"the ceiling at %s is not below the upper floor at %s",
-			length_letter(a, l, o->ceiling_height), length_letter(a, l, s->total_rise));
-	if (o->floor_thickness > 0 && left > 0 && fabs(o->floor_thickness - left) > NEAR_ENOUGH)
-		diag_error(d, node_pos(o->src, "floor_thickness"),
-			arena_printf(a, "leave one of the two out, or make it %s",
-				length_letter(a, l, left)),
-			"floor_thickness %s and ceiling_height %s do not add up to the rise of %s",
-			length_letter(a, l, o->floor_thickness),
-			length_letter(a, l, o->ceiling_height), length_letter(a, l, s->total_rise));
-	return o->floor_thickness > 0 ? o->floor_thickness : left;
+	if (o->floor_thickness > 0)
+		return o->floor_thickness;
+	return o->ceiling_height > 0 ? s->total_rise - o->ceiling_height : 0;
 }
 
 /* The face against which the flight ends. */
@@ -51,12 +41,12 @@ static struct headroom at(struct headroom h, double x, double nosing_z, double o
 	return h;
 }
 
-struct headroom headroom_find(struct arena *a, const struct stair *s, struct diags *d)
+struct headroom headroom_find(const struct stair *s)
 {
 	const struct job_opening *o = &s->job->opening;
 	const struct flight *f = &s->flights[0];
 	struct headroom h = { .least = INFINITY };
-	double thickness = floor_thickness(a, s, d);
+	double thickness = floor_thickness(s);
 	if (!(o->length > 0) || !(thickness > 0))
 		return (struct headroom){ 0 };
 	h.edge_x = header_face(s, f) - o->length;

@@ -6,6 +6,6 @@
 
 #include "pitchboard/stair.h"
 
-struct headroom headroom_find(struct arena *a, const struct stair *s, struct diags *d);
+struct headroom headroom_find(const struct stair *s);
 
 #endif

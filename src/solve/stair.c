@@ -36,10 +36,6 @@ static void side_check(const struct job_side *side, const char *name, int steps,
 		diag_error(d, node_pos(side->src, "to_step"), NULL,
 			"the %s side is open to step %d, but the last step is %d", name,
 			side->to_step, steps);
-	if (side->to_step > 0 && side->to_step < side->from_step)
-		diag_error(d, node_pos(side->src, "to_step"), NULL,
-			"the %s side is open from step %d to step %d: the other way round?", name,
-			side->from_step, side->to_step);
 }
 
 static const struct step *steps_make(struct arena *a, const struct stair *s, const struct flight *f)
@@ -122,7 +118,7 @@ static void stair_fill(struct arena *a, struct stair *s, const struct layout *l,
 	s->walking_length = vec_length(vec_sub(s->walking_line[1], s->walking_line[0]));
 	s->options = l->options;
 	s->option_count = l->option_count;
-	s->headroom = headroom_find(a, s, d);
+	s->headroom = headroom_find(s);
 	side_check(&job->stair.left, "left", s->treads, d);
 	side_check(&job->stair.right, "right", s->treads, d);
 }
