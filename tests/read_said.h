@@ -6,6 +6,7 @@
 
 #include <stdio.h>
 #include <stdlib.h>
+#include <string.h>
 
 #include "pitchboard/job.h"
 
@@ -34,6 +35,32 @@ static inline char *said_of(const char *yaml)
 	fclose(to);
 	arena_free(a);
 	return said;
+}
+
+/* What is typed, and what is said to it; the name is a sentence. */
+struct said_case {
+	const char *what, *yaml, *said;
+};
+
+static inline void says_it(void **state)
+{
+	const struct said_case *c = *state;
+	char *said = said_of(c->yaml);
+
+	assert_string_equal(said, c->said);
+	free(said);
+}
+
+static inline int run_said_cases(const struct said_case *cases, size_t n)
+{
+	struct CMUnitTest *tests = calloc(n, sizeof(*tests));
+
+	for (size_t i = 0; i < n; i++)
+		tests[i] = (struct CMUnitTest){ cases[i].what, says_it, NULL, NULL,
+			(void *)&cases[i] };
+	int failed = _cmocka_run_group_tests("said", tests, n, NULL, NULL);
+	free(tests);
+	return failed;
 }
 
 #endif

@@ -1,8 +1,6 @@
 /*
  * The defaults that were used, as a sheet says them.
  */
-#include <string.h>
-
 #include "read/job_passes.h"
 
 struct walk {
@@ -64,10 +62,9 @@ static bool is_assumed(const struct walk *w, const struct field *f, const char *
 
 static void walk_group(struct walk *w, const struct group *g, const char *group)
 {
-	const struct node *src = NULL;
+	const void *first = group;
+	const struct node *src = g->keeps_node ? *(const struct node *const *)first : NULL;
 
-	if (g->keeps_node)
-		memcpy(&src, group, sizeof(src));
 	for (const struct field *f = g->fields; f->key; f++) {
 		if (f->kind == FIELD_GROUP)
 			walk_group(w, f->group, group + f->at);

@@ -37,10 +37,9 @@ struct group;
 struct field {
 	enum field_kind kind;
 	const char *key;
-	size_t at;        /* where in its struct the value lands */
-	size_t count_at;  /* where the count of a list lands */
-	const char *help; /* what it is, in the trade's words */
-	bool required;
+	size_t at;          /* where in its struct the value lands */
+	size_t count_at;    /* where the count of a list lands */
+	const char *help;   /* what it is, in the trade's words */
 	double least, most; /* of a value; of the characters of a text; of the entries of a list
 			       of groups */
 	/* The default as one would type it, for jobs in inches and in millimetres (NULL: the same);
@@ -52,8 +51,9 @@ struct field {
 	const char *absent; /* what an absent key means, in words */
 	const struct choice *choices;
 	const struct group *group;
-	const char *label;                      /* how a sheet names the default when it was used */
-	unsigned shown;                         /* of enum shown_on: on which sheets */
+	const char *label; /* how a sheet names the default when it was used */
+	unsigned shown;    /* of enum shown_on: on which sheets */
+	bool required;
 	bool (*matters)(const struct job *job); /* does the default, in this job?  NULL: always */
 };
 

@@ -256,12 +256,21 @@ static struct node *load_node(struct loader *l, int depth)
 	return n;
 }
 
+/* Steps over marks of the stream that carry nothing. */
+static bool skip_events(struct loader *l, int n)
+{
+	while (n-- > 0)
+		if (!next_event(l))
+			return false;
+	return true;
+}
+
 static struct node *load_document(struct loader *l)
 {
 	struct node *root;
 
-	/* stream start, then document start or nothing at all */
-	if (!next_event(l) || !next_event(l))
+	/* to the start of the document, behind that of the stream */
+	if (!skip_events(l, 2))
 		return NULL;
 	if (l->event.type == YAML_STREAM_END_EVENT) {
 		stop(l, "the file is empty", "`pitchboard new` prints a job to begin from");
@@ -269,8 +278,8 @@ static struct node *load_document(struct loader *l)
 	}
 	if (!next_event(l) || !(root = load_node(l, 1)))
 		return NULL;
-	/* document end, then stream end */
-	if (!next_event(l) || !next_event(l))
+	/* to the end of the stream, behind that of the document */
+	if (!skip_events(l, 2))
 		return NULL;
 	if (l->event.type != YAML_STREAM_END_EVENT)
 		stop(l, "a second document begins here", "one file holds one job");
