@@ -189,7 +189,7 @@ static void the_step_file_has_foot_step_head_and_rod(void **state)
 	assert_non_null(find_id(all, USE_STEP, "T-1/foot A1"));
 	assert_non_null(find_id(all, USE_STEP, "T-1/step A1"));
 	assert_non_null(find_id(all, USE_STEP, "T-1/head A1"));
-	assert_true(says(cover, "Mark the step 11 times"));
+	assert_true(says(cover, "step 11 times"));
 	assert_true(says(cover, "rod"));
 }
 
@@ -216,8 +216,8 @@ static void the_step_stands_only_for_steps_that_are_alike(void **state)
 		front[i] = vec_add(b->stringer.tread_corners[i], i < 4 ? vec(16, -12) : vec(0, 0));
 	b->stringer.tread_corners = front;
 	const struct drawing *cover = find_id(bench_templates(arena, b), USE_STEP, "T-1");
-	assert_true(says(cover, "Mark the step 8 times"));
-	assert_true(says(cover, "tread 4\""));
+	assert_true(says(cover, "step 2 8 times"));
+	assert_true(says(cover, "step 3 times"));
 }
 
 static void each_file_of_sheets_begins_with_the_calibration_page(void **state)

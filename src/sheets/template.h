@@ -7,6 +7,7 @@
  *   template_tiling.c       how a pattern is spread over sheets of one size
  *   template_window.c       one sheet of it: its piece of the lines, joints and checks
  *   template_page.c         a page and the room for lettering on it
+ *   template_pieces.c       a stringer parted into few short pieces
  *   template_words.c        what every template says
  *   template_cover.c        assembly map, and the table of positions
  *   template_roll.c template_tiles.c template_step.c template_calibration.c

@@ -22,20 +22,20 @@
 
 struct triangle {
 	struct vec legs;
-	double words_width; /* that stay inside the lower one */
+	struct vec words; /* the room for them inside the lower one */
 	const char *x, *y, *diagonal;
 };
 
 enum { LOWER, UPPER };
 
 static const struct triangle lying[] = {
-	[LOWER] = { { 200, 150 }, 105, "200 mm", "150 mm", "250 mm" },
-	[UPPER] = { { 8 * MM_PER_INCH, 6 * MM_PER_INCH }, 0, "8 in", "6 in", "10 in" },
+	[LOWER] = { { 200, 150 }, { 105, 66 }, "200 mm", "150 mm", "250 mm" },
+	[UPPER] = { { 8 * MM_PER_INCH, 6 * MM_PER_INCH }, { 0, 0 }, "8 in", "6 in", "10 in" },
 };
 
 static const struct triangle standing[] = {
-	[LOWER] = { { 150, 200 }, 85, "150 mm", "200 mm", "250 mm" },
-	[UPPER] = { { 6 * MM_PER_INCH, 8 * MM_PER_INCH }, 0, "6 in", "8 in", "10 in" },
+	[LOWER] = { { 150, 200 }, { 72, 100 }, "150 mm", "200 mm", "250 mm" },
+	[UPPER] = { { 6 * MM_PER_INCH, 8 * MM_PER_INCH }, { 0, 0 }, "6 in", "8 in", "10 in" },
 };
 
 static void letter(struct page *p, struct vec at, enum align align, enum turn turn,
@@ -59,7 +59,7 @@ static void draw_triangle(struct page *p, struct vec corner, int inward, const s
 {
 	struct vec x_end = vec(corner.x + inward * t->legs.x, corner.y);
 	struct vec y_end = vec(corner.x, corner.y + inward * t->legs.y);
-	struct vec middle = vec_scale(vec_add(x_end, y_end), 0.5);
+	struct vec beside = vec_add(vec_scale(x_end, 0.75), vec_scale(y_end, 0.25));
 	double under = inward > 0 ? 0 : -TEMPLATE_LETTER;
 
 	measured_line(p, corner, x_end);
@@ -72,7 +72,7 @@ static void draw_triangle(struct page *p, struct vec corner, int inward, const s
 				(inward < 0 ? TEMPLATE_LETTER : -TEMPLATE_LETTER),
 			(corner.y + y_end.y) / 2),
 		ALIGN_MIDDLE, TURN_UPWARD, t->y);
-	letter(p, vec(middle.x - inward * 14, middle.y - inward * 4 + under),
+	letter(p, vec(beside.x - inward * 14, beside.y - inward * 4 + under),
 		inward > 0 ? ALIGN_RIGHT : ALIGN_LEFT, TURN_LEVEL, t->diagonal);
 }
 
@@ -135,8 +135,6 @@ static double draw_words(struct page *p, struct vec top, double width)
 	return page_paragraph(p, vec(top.x, y - TEMPLATE_PITCH - 1), width, words_limits);
 }
 
-#define WORDS_HEIGHT 66.0
-
 struct drawing *template_calibration(struct arena *a, const struct template_job *t,
 	struct vec paper, const char *file)
 {
@@ -159,6 +157,6 @@ struct drawing *template_calibration(struct arena *a, const struct template_job 
 		50, "50 mm");
 	page_text(&p, vec(CORNER, paper.y - TEMPLATE_MARGIN - 4), ALIGN_LEFT, TURN_LEVEL,
 		(struct wording){ "CALIBRATION PAGE - print at actual size", 4, LETTER_BOLD });
-	draw_words(&p, vec(low.x + 8, low.y + WORDS_HEIGHT), pair[LOWER].words_width);
+	draw_words(&p, vec(low.x + 8, low.y + pair[LOWER].words.y), pair[LOWER].words.x);
 	return p.drawing;
 }

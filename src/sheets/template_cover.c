@@ -6,7 +6,7 @@
 #define TABLE_GAP 4.0
 
 double cover_heading(const struct template_sheets *s, struct page *page, struct vec top,
-	const char *title)
+	double width, const char *title)
 {
 	const char *const lines[] = { s->words.job, s->words.piece, s->words.plank, s->words.face,
 		s->words.edges, s->words.work };
@@ -15,13 +15,10 @@ double cover_heading(const struct template_sheets *s, struct page *page, struct 
 	page_text(page, vec(top.x, y), ALIGN_LEFT, TURN_LEVEL,
 		(struct wording){ arena_printf(s->arena, "%s: %s", words_full_size, title),
 			TITLE_LETTER, LETTER_BOLD });
-	y -= 3;
-	for (int i = 0; i < 6 && *lines[i]; i++) {
-		y -= TEMPLATE_PITCH;
-		page_text(page, vec(top.x, y), ALIGN_LEFT, TURN_LEVEL,
-			(struct wording){ lines[i], TEMPLATE_LETTER, LETTER_REGULAR });
-	}
-	return y - 4;
+	y -= 4;
+	for (int i = 0; i < 6; i++)
+		y = page_paragraph(page, vec(top.x, y), width, lines[i]);
+	return y - 2;
 }
 
 /* Pattern to map. */
@@ -57,7 +54,7 @@ static void map_name(const struct map *m, struct tile at)
 	struct box own = tile_own(m->tiling, at);
 	struct vec low = on_map(m, vec(own.x0, own.y0)), high = on_map(m, vec(own.x1, own.y1));
 	struct vec middle = vec_scale(vec_add(low, high), 0.5);
-	struct wording name = { tile_name(m->page->arena, m->tiling, at), TEMPLATE_LETTER,
+	struct wording name = { tile_grid_name(m->page->arena, m->tiling, at), TEMPLATE_LETTER,
 		LETTER_BOLD };
 	struct wish wish = { middle, fmax(high.x - low.x, high.y - low.y) / 2,
 		{ low.x, low.y, high.x, high.y } };
@@ -123,10 +120,10 @@ const char *joining_order(struct arena *a, const struct tiling *t)
 }
 
 static const struct table_column columns[] = {
-	{ "No.", ALIGN_RIGHT },
-	{ "Corner", ALIGN_LEFT },
-	{ "Along", ALIGN_RIGHT },
-	{ "Across", ALIGN_RIGHT },
+	{ .head = "No.", .align = ALIGN_RIGHT },
+	{ .head = "Corner", .align = ALIGN_LEFT },
+	{ .head = "Along", .align = ALIGN_RIGHT },
+	{ .head = "Across", .align = ALIGN_RIGHT },
 };
 
 static struct table positions_table(struct arena *a, struct positions p, int first, int rows)
@@ -161,7 +158,8 @@ int draw_positions(struct page *page, struct box room, int rows, struct position
 
 double positions_width(const struct template_sheets *s, int rows, struct positions p)
 {
-	struct hand h = { NULL, s->job->context->measure, TEMPLATE_LETTER };
+	struct drawing *none = drawing_new(s->arena, s->use, 0, 0); /* only measured */
+	struct hand h = { none, s->job->context->measure, TEMPLATE_LETTER };
 	double width = 0;
 
 	for (int first = 0; first < p.n; first += rows) {
@@ -197,11 +195,10 @@ static struct page position_page(const struct template_sheets *s)
 
 static double position_heading(const struct template_sheets *s, struct page *page)
 {
-	double y = cover_heading(s, page, sheet_top(s), "positions in figures");
+	double width = s->paper.x - 2 * TEMPLATE_MARGIN;
+	double y = cover_heading(s, page, sheet_top(s), width, "positions in figures");
 
-	return page_paragraph(page, vec(TEMPLATE_MARGIN, y), s->paper.x - 2 * TEMPLATE_MARGIN,
-		       words_positions) -
-		2;
+	return page_paragraph(page, vec(TEMPLATE_MARGIN, y), width, words_positions) - 2;
 }
 
 static struct drawing *position_pages(const struct template_sheets *s, struct positions p)

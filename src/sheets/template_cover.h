@@ -9,7 +9,7 @@
 
 /* Heading, and the words every template begins with; how far down they reach. */
 double cover_heading(const struct template_sheets *s, struct page *page, struct vec top,
-	const char *title);
+	double width, const char *title);
 
 /* The assembly map in `room`: outlines and names of the sheets, the blank ones crossed out; how
  * far down it reaches. */

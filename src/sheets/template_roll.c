@@ -112,7 +112,7 @@ static void draw_head(const struct roll *r, struct page *page)
 	struct vec top = vec(SIDE, r->sheets.paper.y - TEMPLATE_MARGIN);
 	struct box figures = { FIGURES_LEFT, SIDE, FIGURES_LEFT + room_for_figures(r), top.y };
 
-	cover_heading(&r->sheets, page, top, "roll");
+	cover_heading(&r->sheets, page, top, WORDS_WIDTH, "roll");
 	page_paragraph(page, vec(top.x + WORDS_WIDTH + WORDS_GAP, top.y), WORDS_WIDTH, r->words);
 	draw_positions(page, figures, r->rows, r->positions, 0);
 }

@@ -8,10 +8,6 @@
 #define JOINT_ERROR 0.3
 #define PAPER_MOVES 0.002
 
-static const char words_print[] =
-	"1. Print the calibration page and read it. Print every sheet at actual size, on one side. "
-	"Measure the bars on each sheet, both ways: exactly 100 mm and 4 in, or STOP.";
-
 static const char words_rows[] = " Then trim each finished row along the line at its bottom and "
 				 "lay it on the row below, in the "
 				 "same way.";
@@ -60,8 +56,8 @@ static struct drawing *cover(const struct template_sheets *s, const struct tilin
 	struct arena *a = s->arena;
 	struct page page = template_page(s, template_id(a, s->job),
 		arena_printf(a, "Template %s, how the sheets go together", s->job->part->mark));
-	double y = cover_heading(s, &page, sheet_top(s), "how the sheets go together");
 	double width = s->paper.x - 2 * TEMPLATE_MARGIN, x = TEMPLATE_MARGIN;
+	double y = cover_heading(s, &page, sheet_top(s), width, "how the sheets go together");
 	const char *const words[] = { arena_printf(a, "%d sheets of %s to join. Check line: %s.",
 					      tiling_count(t), s->job->paper->name,
 					      length_letter(a,

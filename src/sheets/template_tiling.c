@@ -95,17 +95,22 @@ int tiling_count(const struct tiling *t)
 	return n;
 }
 
-const char *tile_name(struct arena *a, const struct tiling *t, struct tile at)
+const char *tile_grid_name(struct arena *a, const struct tiling *t, struct tile at)
 {
 	char letters[3] = { (char)('A' + at.column % 26), 0, 0 };
 
 	if (t->names == TILES_IN_A_ROW)
-		return arena_printf(a, "%s%d", t->prefix, at.column + 1);
+		return arena_printf(a, "%d", at.column + 1);
 	if (at.column >= 26) {
 		letters[1] = letters[0];
 		letters[0] = (char)('A' + at.column / 26 - 1);
 	}
-	return arena_printf(a, "%s%s%d", t->prefix, letters, at.row + 1);
+	return arena_printf(a, "%s%d", letters, at.row + 1);
+}
+
+const char *tile_name(struct arena *a, const struct tiling *t, struct tile at)
+{
+	return arena_printf(a, "%s%s", t->prefix, tile_grid_name(a, t, at));
 }
 
 struct box tile_window(const struct tiling *t, struct tile at)

@@ -46,7 +46,9 @@ struct tiling tiling_make(struct arena *a, const struct pattern *p, struct vec w
 
 int tiling_count(const struct tiling *t);                     /* of printed sheets */
 bool tile_is_printed(const struct tiling *t, struct tile at); /* false off the grid too */
-const char *tile_name(struct arena *a, const struct tiling *t, struct tile at);
+const char *tile_grid_name(struct arena *a, const struct tiling *t, struct tile at); /* "A1" */
+const char *tile_name(struct arena *a, const struct tiling *t,
+	struct tile at); /* with the prefix */
 
 struct box tile_window(const struct tiling *t, struct tile at);
 /* Its own part of the pattern, from joint line to joint line. */

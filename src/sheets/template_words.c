@@ -6,6 +6,10 @@
 
 const char words_full_size[] = "TEMPLATE - FULL SIZE";
 
+const char words_print[] =
+	"1. Print the calibration page and read it. Print every sheet at actual size, on one side. "
+	"Measure the bars on each sheet, both ways: exactly 100 mm and 4 in, or STOP.";
+
 const char words_govern[] = "Figures govern: check every position against its figure.";
 
 const char words_figures_govern[] =

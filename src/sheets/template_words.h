@@ -26,7 +26,7 @@ const char *template_file(struct arena *a, const struct template_job *t, const c
 /* "" when the printer needs no correction. */
 const char *correction_words(struct arena *a, struct vec correction);
 
-extern const char words_full_size[], words_govern[], words_figures_govern[], words_line[],
-	words_stop[];
+extern const char words_full_size[], words_print[], words_stop[], words_line[], words_govern[],
+	words_figures_govern[];
 
 #endif
