@@ -79,7 +79,7 @@ a_warning_is_drawn_and_told() {
 }
 
 a_dump_writes_no_file() {
-	for noun in stair parts drawing; do
+	for noun in job stair parts drawing; do
 		exits 0 draw --dump=$noun -o "$TMPDIR/dumped" "$job" || return 1
 		[ -s "$TMPDIR/paths" ] || return 1
 	done

@@ -239,6 +239,9 @@ struct job {
  * found is in `d`. */
 const struct job *job_read(struct arena *a, const char *text, struct diags *d);
 
+/* One key a line, defaults filled in: for goldens, bug reports and `--dump`. */
+const char *job_dump(struct arena *a, const struct job *job);
+
 static inline struct lettering job_lettering(const struct job *job)
 {
 	return (struct lettering){ job->about.units, job->about.fraction };

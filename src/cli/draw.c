@@ -20,11 +20,11 @@ static const struct option options[] = {
 	[DRAW_QUIET] = { 'q', "quiet", NULL, "print no paths and no table of layouts" },
 	[DRAW_TEMPLATES] = { 0, "templates", "DIR", "papers, title block, sets and fonts" },
 	[DRAW_DUMP] = { 0, "dump", "NOUN",
-		"print one stage as text and write no file: stair, parts or drawing" },
+		"print one stage as text: job, stair, parts or drawing" },
 	{ 0 },
 };
 
-enum dump { DUMP_NONE, DUMP_STAIR, DUMP_PARTS, DUMP_DRAWING, DUMP_UNKNOWN };
+enum dump { DUMP_NONE, DUMP_JOB, DUMP_STAIR, DUMP_PARTS, DUMP_DRAWING, DUMP_UNKNOWN };
 
 /* What the jobs of one call share. */
 struct shop {
@@ -42,14 +42,14 @@ static enum dump dump_named(const char *name)
 
 	if (!name)
 		return DUMP_NONE;
-	for (int i = DUMP_STAIR; i < DUMP_UNKNOWN; i++)
+	for (int i = DUMP_JOB; i < DUMP_UNKNOWN; i++)
 		if (strcmp(names[i], name) == 0)
 			return (enum dump)i;
 	return DUMP_UNKNOWN;
 }
 
-static void print_dump(struct arena *a, enum dump dump, const struct stair *stair,
-	const struct part *parts, const struct drawing *drawings)
+static void print_dump(struct arena *a, enum dump dump, const struct job *job,
+	const struct stair *stair, const struct part *parts, const struct drawing *drawings)
 {
 	switch (dump) {
 	case DUMP_NONE:
@@ -104,7 +104,7 @@ static enum status draw_job(struct arena *a, const struct shop *shop, const char
 	diags_print(d, stderr);
 	if (stair && !shop->quiet)
 		fputs(stair_options_text(a, stair), stderr);
-	print_dump(a, shop->dump, stair, parts, drawings);
+	print_dump(a, shop->dump, job, stair, parts, drawings);
 	if (!drawings)
 		return STATUS_WRONG;
 	enum status status = d->warnings ? STATUS_FINDINGS : STATUS_DONE;
@@ -150,7 +150,7 @@ static const char *namesake(const struct arguments *args, int job)
 static const char *usage_problem(struct arena *a, const struct arguments *args, enum dump dump)
 {
 	if (dump == DUMP_UNKNOWN)
-		return "--dump takes stair, parts or drawing";
+		return "--dump takes job, stair, parts or drawing";
 	if (args->count == 0)
 		return "which job? try: pitchboard draw my-stair.yaml";
 	for (int i = 0; i < args->count; i++)
