@@ -35,15 +35,15 @@ struct shop {
 	struct faces *faces;
 };
 
+/* DUMP_NONE when nothing was asked for. */
 static enum dump dump_named(const char *name)
 {
-	static const char *const names
-		[] = { [DUMP_STAIR] = "stair", [DUMP_PARTS] = "parts", [DUMP_DRAWING] = "drawing" };
+	static const char *const nouns[] = { "", "job", "stair", "parts", "drawing" };
 
 	if (!name)
 		return DUMP_NONE;
 	for (int i = DUMP_JOB; i < DUMP_UNKNOWN; i++)
-		if (strcmp(names[i], name) == 0)
+		if (strcmp(nouns[i], name) == 0)
 			return (enum dump)i;
 	return DUMP_UNKNOWN;
 }
@@ -54,6 +54,7 @@ static void print_dump(struct arena *a, enum dump dump, const struct job *job,
 	switch (dump) {
 	case DUMP_NONE:
 	case DUMP_UNKNOWN: return;
+	case DUMP_JOB: fputs(job ? job_dump(a, job) : "", stdout); return;
 	case DUMP_STAIR: fputs(stair ? stair_dump(a, stair) : "", stdout); return;
 	case DUMP_PARTS: fputs(parts ? parts_dump(a, parts) : "", stdout); return;
 	case DUMP_DRAWING:
@@ -70,7 +71,8 @@ static struct imprint imprint_of(struct arena *a, const struct job *job)
 	return (struct imprint){
 		.title = about->name,
 		.author = about->drawn_by,
-		.subject = arena_printf(a, "Stair drawings, job %s", about->number),
+		.subject = arena_printf(a, "Stair drawings%s%s", *about->number ? ", job " : "",
+			about->number),
 		.keywords = arena_printf(a, "job file %s", job->fingerprint),
 		.date = about->date,
 	};
