@@ -173,6 +173,25 @@ static void a_cut_face_hides_what_lies_behind_it(void **state)
 	assert_near(bench_length(&v, PEN_CUT), 220, 1e-9);
 }
 
+/*
+ *   ________
+ *  |   _____|......     a board housed in another, cut along its upper face
+ *  |  |____________
+ *  |________|
+ */
+static void a_cut_face_hides_what_lies_in_its_plane(void **state)
+{
+	struct bench *b = *state;
+	const struct vec housed[] = { { 0, 0 }, { 100, 0 }, { 100, 10 }, { 40, 10 }, { 40, 30 },
+		{ 100, 30 }, { 100, 60 }, { 0, 60 } };
+	bench_prism(b, bench_part(b, "S", frame_house()), bench_upright(0), 8, housed, 40);
+	box(b, "T", vec3(40, 0, 10), vec3(200, 40, 30));
+	struct view v = cut(b, VIEW_PLAN, 30);
+
+	assert_near(bench_length(&v, PEN_CUT), 2 * (100 + 40), 1e-9);
+	assert_near(bench_length(&v, PEN_OUTLINE), 2 * 100 + 40, 1e-9);
+}
+
 static void an_edge_ends_at_the_plane(void **state)
 {
 	struct bench *b = *state;
@@ -322,6 +341,18 @@ static void what_is_thin_on_paper_is_left_white(void **state)
 	assert_true(hatch(b, &v, (struct placing){ { 0, 0 }, 1.0 / 12 }).n > 0);
 }
 
+/* A housed stringer is two boards deep in the model, but one piece of wood. */
+static void a_piece_of_several_solids_is_as_thick_as_all_of_them(void **state)
+{
+	struct bench *b = *state;
+	struct part *p = box(b, "A", vec3(0, 0, 0), vec3(1000, 20, 100));
+	bench_box(b, p, vec3(0, 20, 0), vec3(1000, 32, 100));
+	struct view v = cut(b, VIEW_PLAN, 40);
+	struct ruled r = hatch(b, &v, (struct placing){ { 0, 0 }, 1.0 / 20 });
+
+	assert_near(r.length, 50 * 1.6 / 2, 2 * sqrt(2.0));
+}
+
 #define ON_BENCH(f) cmocka_unit_test_setup_teardown(f, open_bench, close_bench)
 
 int main(void)
@@ -336,6 +367,7 @@ int main(void)
 		ON_BENCH(a_plane_that_only_touches_does_not_cut),
 		ON_BENCH(what_stands_before_the_plane_hides_nothing),
 		ON_BENCH(a_cut_face_hides_what_lies_behind_it),
+		ON_BENCH(a_cut_face_hides_what_lies_in_its_plane),
 		ON_BENCH(an_edge_ends_at_the_plane),
 		ON_BENCH(a_seam_within_one_piece_is_not_cut),
 		ON_BENCH(the_line_between_two_cut_pieces_is_drawn_once),
@@ -344,6 +376,7 @@ int main(void)
 		ON_BENCH(a_hatch_moves_with_the_house),
 		ON_BENCH(pieces_that_touch_are_hatched_differently),
 		ON_BENCH(existing_work_is_hatched_wider),
+		ON_BENCH(a_piece_of_several_solids_is_as_thick_as_all_of_them),
 		ON_BENCH(what_is_thin_on_paper_is_left_white),
 	};
 	return cmocka_run_group_tests(tests, NULL, NULL);

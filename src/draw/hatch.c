@@ -108,20 +108,30 @@ static void choose_styles(struct arena *a, struct face_box *faces, int n)
 	}
 }
 
-/* Measured across the longest side. */
-static double thickness(const struct cut_face *f)
+static struct vec longest_side(const struct cut_face *faces, int n)
 {
 	struct vec longest = { 0 };
-	for (int i = 0; i < f->n; i++) {
-		struct vec d = vec_sub(f->points[(i + 1) % f->n], f->points[i]);
-		if (vec_length(d) > vec_length(longest))
-			longest = d;
+	for (int i = 0; i < n; i++) {
+		const struct cut_face *f = &faces[i];
+		for (int k = 0; k < f->n; k++) {
+			struct vec d = vec_sub(f->points[(k + 1) % f->n], f->points[k]);
+			if (vec_length(d) > vec_length(longest))
+				longest = d;
+		}
 	}
-	struct vec across = vec_left(vec_unit(longest));
-	double low = vec_dot(f->points[0], across), high = low;
-	for (int i = 1; i < f->n; i++) {
-		low = fmin(low, vec_dot(f->points[i], across));
-		high = fmax(high, vec_dot(f->points[i], across));
+	return longest;
+}
+
+/* Of all n faces of one piece together, measured across the longest side. */
+static double thickness(const struct cut_face *faces, int n)
+{
+	struct vec across = vec_left(vec_unit(longest_side(faces, n)));
+	double low = INFINITY, high = -INFINITY;
+	for (int i = 0; i < n; i++) {
+		for (int k = 0; k < faces[i].n; k++) {
+			low = fmin(low, vec_dot(faces[i].points[k], across));
+			high = fmax(high, vec_dot(faces[i].points[k], across));
+		}
 	}
 	return high - low;
 }
@@ -228,12 +238,25 @@ static void ruling_draw(struct drawing *g, const struct ruling *r, int line, str
 static void hatch_face(struct drawing *g, const struct face_box *f, struct placing at,
 	struct box window)
 {
-	if (thickness(f->face) * at.scale < THIN)
-		return;
 	struct ruling r = ruling_for(f->face, &styles[f->style], at.scale);
 	ruling_meet(g->arena, &r, f->face);
 	for (int line = 0; line < r.n; line++)
 		ruling_draw(g, &r, line, at, window);
+}
+
+/* The faces of the cuts that are not thin; those of one piece follow each other. */
+static int faces_to_hatch(const struct view *v, double scale, struct face_box *out)
+{
+	int n = 0, count = 1;
+	for (int i = 0; i < v->cut_count; i += count) {
+		const struct cut_face *f = &v->cuts[i];
+		for (count = 1; i + count < v->cut_count && f[count].piece == f->piece; count++)
+			;
+		bool thin = thickness(f, count) * scale < THIN;
+		for (int k = 0; k < count && !thin; k++)
+			out[n++] = face_box(&f[k], i + k);
+	}
+	return n;
 }
 
 void hatch_cuts(struct drawing *g, const struct view *v, struct placing at, struct box window)
@@ -241,10 +264,9 @@ void hatch_cuts(struct drawing *g, const struct view *v, struct placing at, stru
 	if (v->cut_count == 0)
 		return;
 	struct face_box *faces = NEW_N(g->arena, struct face_box, v->cut_count);
-	for (int i = 0; i < v->cut_count; i++)
-		faces[i] = face_box(&v->cuts[i], i);
-	qsort(faces, (size_t)v->cut_count, sizeof(*faces), compare_face_boxes);
-	choose_styles(g->arena, faces, v->cut_count);
-	for (int i = 0; i < v->cut_count; i++)
+	int n = faces_to_hatch(v, at.scale, faces);
+	qsort(faces, (size_t)n, sizeof(*faces), compare_face_boxes);
+	choose_styles(g->arena, faces, n);
+	for (int i = 0; i < n; i++)
 		hatch_face(g, &faces[i], at, window);
 }

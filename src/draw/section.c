@@ -164,12 +164,15 @@ static double area(const struct vec *points, int n)
 static void cut_add(struct scene *s, int piece, const struct vec *points, int n)
 {
 	struct cut *c = NEW(s->arena, struct cut);
+	struct plane before = s->cut_face.plane;
 
+	/* nearer than a face that happens to lie in the plane, which the cut hides too */
+	before.z += 2 * NEARER;
 	*c = (struct cut){ .points = points, .n = n, .piece = piece };
 	*s->cut_tail = c;
 	s->cut_tail = &c->next;
 	s->cut_count++;
-	screen_polygon(s, NULL, s->cut_face.plane, points, n);
+	screen_polygon(s, NULL, before, points, n);
 }
 
 void section_cut(struct scene *s, struct body *b)

@@ -49,7 +49,7 @@ struct cut_face {
 	const struct vec *points;
 	int n;
 	const struct part *part;
-	int piece; /* alike for all faces of one part in one place */
+	int piece; /* alike for all faces of one part in one place; they follow each other */
 };
 
 struct view {
