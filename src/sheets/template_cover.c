@@ -9,14 +9,14 @@ double cover_heading(const struct template_sheets *s, struct page *page, struct 
 	double width, const char *title)
 {
 	const char *const lines[] = { s->words.job, s->words.piece, s->words.plank, s->words.face,
-		s->words.edges, s->words.work };
+		s->words.edges, s->words.work, s->words.units };
 	double y = top.y - TITLE_LETTER;
 
 	page_text(page, vec(top.x, y), ALIGN_LEFT, TURN_LEVEL,
 		(struct wording){ arena_printf(s->arena, "%s: %s", words_full_size, title),
 			TITLE_LETTER, LETTER_BOLD });
 	y -= 4;
-	for (int i = 0; i < 6; i++)
+	for (int i = 0; i < 7; i++)
 		y = page_paragraph(page, vec(top.x, y), width, lines[i]);
 	return y - 2;
 }

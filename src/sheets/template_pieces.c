@@ -37,6 +37,7 @@ struct parter {
 	const struct part *part;
 	struct box whole;
 	struct template_pieces list;
+	int steps, links; /* kinds of them so far */
 };
 
 static double back_x(const struct parter *p, int tread)
@@ -64,24 +65,26 @@ static int run_of_units(const struct part *p, int first, int units)
 	return n;
 }
 
-static const char *run_name(const struct parter *p, int nth, int times)
+/* Steps and links are counted apart, and the first of either goes without a number. */
+static const char *run_name(struct parter *p, int times)
 {
-	if (times == 1)
-		return arena_printf(p->arena, "link %d", nth);
-	return nth == 1 ? "step" : arena_printf(p->arena, "step %d", nth);
+	int nth = times > 1 ? ++p->steps : ++p->links;
+	const char *kind = times > 1 ? "step" : "link";
+
+	return nth == 1 ? kind : arena_printf(p->arena, "%s %d", kind, nth);
 }
 
 struct template_pieces template_pieces(struct arena *a, const struct part *part)
 {
-	struct parter p = { a, part, pattern_extent(a, part), { NULL, 0 } };
+	struct parter p = { a, part, pattern_extent(a, part), { NULL, 0 }, 0, 0 };
 	int steps = part->stringer->steps, units = steps - 2;
 
 	p.list.piece = NEW_N(a, struct template_piece, steps + 2);
 	add(&p, (struct template_piece){ .name = "foot", .times = 1, .to = steps > 1 ? 1 : 0 });
-	for (int first = 1, nth = 1; first <= units; nth++) {
+	for (int first = 1; first <= units;) {
 		int times = run_of_units(part, first, units);
 		add(&p,
-			(struct template_piece){ run_name(&p, nth, times), p.whole, times, first,
+			(struct template_piece){ run_name(&p, times), p.whole, times, first,
 				first + 1 });
 		first += times;
 	}

@@ -9,9 +9,9 @@ static const char *small_print(const struct template_sheets *s)
 {
 	const struct template_words *w = &s->words;
 
-	return arena_printf(s->arena, "%s on %s. %s. %s. %s. %s %s%s%s %s %s", words_full_size,
+	return arena_printf(s->arena, "%s on %s. %s. %s. %s. %s %s%s%s %s %s %s", words_full_size,
 		s->job->paper->name, w->job, w->piece, w->face, words_stop, w->work,
-		*w->work ? " " : "", words_line, words_govern,
+		*w->work ? " " : "", words_line, words_govern, w->units,
 		correction_words(s->arena, s->place.correction));
 }
 

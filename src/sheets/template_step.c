@@ -136,8 +136,9 @@ static const char *one_place(struct arena *a, const struct template_piece *p)
 	if (p->to == 0)
 		return arena_printf(a, "the head from the back of tread %d to the upper end",
 			p->from);
-	return arena_printf(a, "%s %d %s, from the back of tread %d to that of tread %d", p->name,
-		p->times, p->times > 1 ? "times" : "time", p->from, p->from + p->times);
+	const char *times = p->times > 1 ? arena_printf(a, "%d times", p->times) : "once";
+	return arena_printf(a, "the %s %s, from the back of tread %d to that of tread %d", p->name,
+		times, p->from, p->from + p->times);
 }
 
 static const char *place_words(const struct step_plan *p)

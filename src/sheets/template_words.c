@@ -77,6 +77,15 @@ static const char *work_words(struct arena *a, const struct template_job *t)
 	return "";
 }
 
+static const char *unit_words(enum units units)
+{
+	switch (units) {
+	case UNITS_INCHES: return "Figures are feet and inches.";
+	case UNITS_MILLIMETRES: return "Figures are millimetres.";
+	}
+	return "";
+}
+
 static const char *times(struct arena *a, int n)
 {
 	return n == 1 ? "make 1" : arena_printf(a, "make %d alike", n);
@@ -106,6 +115,7 @@ struct template_words template_words(struct arena *a, const struct template_job 
 		.edges = edge_words(s),
 		.work = work_words(a, t),
 		.plank = plank_words(a, t),
+		.units = unit_words(about->units),
 	};
 }
 

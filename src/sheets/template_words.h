@@ -13,6 +13,7 @@ struct template_words {
 	const char *edges; /* crown and grain */
 	const char *work;  /* what the lines mean on this kind of stringer; "" on a plain one */
 	const char *plank;
+	const char *units; /* of the figures */
 };
 
 struct template_words template_words(struct arena *a, const struct template_job *t);
