@@ -140,6 +140,15 @@ static const struct said_case cases[] = {
 		"    4 | stair: {width: 36}\n"
 		"      |                ^ did you mean 36\"?\n"
 		"refused\n" },
+	{ "a misspelt unit is complained of once",
+		"pitchboard: 1\n"
+		"job: {name: Test, units: milimeters}\n"
+		"floors: {total_rise: 2718}\n"
+		"stair: {width: 900}\n",
+		"job.yaml:2:26: error: job.units: \"milimeters\" is not known here\n"
+		"    2 | job: {name: Test, units: milimeters}\n"
+		"      |                          ^ did you mean \"millimetres\"?\n"
+		"refused\n" },
 	{ "a size that is too large either way",
 		SOUND
 		"treads:\n"

@@ -5,12 +5,13 @@
 
 #include "read/job_passes.h"
 
-/* Lengths cannot be read before the unit of a bare number is known. */
+/* Lengths cannot be read before the unit of a bare number is known.  A misspelt unit is complained
+ * of in its place; what it was meant to be is plain, and no length need suffer from it. */
 static enum units job_units(const struct node *root)
 {
 	const struct node *n = node_find(node_find(root, "job"), "units");
 
-	if (n && n->kind == NODE_TEXT && strcmp(n->text, "millimetres") == 0)
+	if (n && n->kind == NODE_TEXT && (*n->text == 'm' || *n->text == 'M'))
 		return UNITS_MILLIMETRES;
 	return UNITS_INCHES;
 }
@@ -52,6 +53,7 @@ const struct job *job_read(struct arena *a, const char *text, struct diags *d)
 	struct job_file *f = NEW(a, struct job_file);
 	struct field_reader reader = { a, d, &keys_file, job_units(root) };
 	group_read(&reader, &keys_file, root, f);
+	f->job.about.units = reader.units;
 	f->job.file = d->file;
 	f->job.fingerprint = fingerprint(a, text);
 	settle(a, &f->job);
