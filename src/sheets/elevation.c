@@ -19,12 +19,8 @@ static struct drawing *draw_side(struct arena *a, const struct sheet_context *c,
 		from == VIEW_FROM_RIGHT ? "Elevation from the right" : "Elevation from the left";
 	struct side_view v = { c, &c->stair->flights[0],
 		view_make(a, c->parts, (struct view_spec){ .from = from }), title };
-	struct sheet s = sheet_begin(a, c, title);
 
-	side_view_notes(&s, &v);
-	struct composed done = sheet_compose(&s, side_view_composition(&v), s.room, SET_CENTRED);
-	s.drawing->scale = scale_letter(a, done.ratio, c->stair->job->about.units);
-	return s.drawing;
+	return side_view_sheet(a, &v);
 }
 
 static struct drawing *draw(struct arena *a, const struct sheet_context *c)

@@ -136,11 +136,27 @@ static bool is_rim(const struct plan *p, const struct stroke *s)
 	return length > 0 && low > h->edge_x - 1 && high < h->edge_x + length + 1;
 }
 
+static bool is_shown(const struct plan *p, const struct stroke *s)
+{
+	return !is_existing(s->part) || is_rim(p, s);
+}
+
+/* Of all that is drawn, in the house. */
+static struct box shown_box(const struct plan *p)
+{
+	struct box b = p->cut.box;
+
+	for (int i = 0; i < p->whole.stroke_count; i++)
+		if (is_shown(p, &p->whole.strokes[i]))
+			b = box_add(box_add(b, p->whole.strokes[i].a), p->whole.strokes[i].b);
+	return b;
+}
+
 static void draw_beyond(struct drawing *g, const struct plan *p, struct break_line b, double scale)
 {
 	for (int i = 0; i < p->whole.stroke_count; i++) {
 		struct stroke s = p->whole.strokes[i];
-		if (is_existing(s.part) && !is_rim(p, &s))
+		if (!is_shown(p, &s))
 			continue;
 		if (!is_existing(s.part))
 			s = cut_stroke(b, FAR_SIDE, s);
@@ -170,7 +186,7 @@ static void draw_cut_faces(struct drawing *g, const struct plan *p, double scale
 static void draw_break(struct drawing *g, const struct plan *p, struct break_line b, double scale)
 {
 	struct vec along = vec_left(b.normal);
-	double half = p->context->stair->width / 2 / fabs(along.y) + 120;
+	double half = p->context->stair->width / 2 / fabs(along.y) + 50;
 	struct vec c = vec_scale(b.through, scale), n = vec_scale(b.normal, 1.6);
 	struct vec kink = vec_scale(along, 2.2);
 	const struct vec line[] = { vec_sub(c, vec_scale(along, half * scale)), vec_sub(c, kink),
@@ -294,7 +310,7 @@ static struct box compose(struct sheet *s, const void *what, double scale)
 {
 	const struct plan *p = what;
 	struct break_line b = break_of(p);
-	struct box m = box_join(p->cut.box, p->whole.box);
+	struct box m = shown_box(p);
 	struct box around = { m.x0 * scale, m.y0 * scale, m.x1 * scale, m.y1 * scale };
 	struct hand h = s->hand;
 
@@ -324,7 +340,8 @@ static void note_sheet(struct sheet *s, const struct plan *p)
 		{ "Notes", general_words(a, st) },
 		{ NULL,
 			arena_printf(a,
-				"Cut %s over the lower finished floor; dashed beyond the break: "
+				"Cut at waist height, %s over the lower finished floor; dashed "
+				"beyond the break: "
 				"above the "
 				"cut. The arrow points up. Nosings are whole lines, riser faces "
 				"dashed. "
@@ -352,7 +369,7 @@ static struct drawing *draw(struct arena *a, const struct sheet_context *c)
 	struct sheet s = sheet_begin(a, c, "Plan");
 
 	note_sheet(&s, &p);
-	struct composition what = { compose, &p, box_join(p.cut.box, p.whole.box) };
+	struct composition what = { compose, &p, shown_box(&p) };
 	struct composed done = sheet_compose(&s, what, s.room, SET_CENTRED);
 	s.drawing->scale = scale_letter(a, done.ratio, c->stair->job->about.units);
 	return s.drawing;

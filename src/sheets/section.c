@@ -28,11 +28,8 @@ static struct drawing *draw(struct arena *a, const struct sheet_context *c)
 	spec.at = cut_at(c->stair, view_frame(spec.from));
 	struct side_view v = { c, &c->stair->flights[0], view_make(a, c->parts, spec),
 		"Section along the stair" };
-	struct sheet s = sheet_begin(a, c, v.title);
-	side_view_notes(&s, &v);
-	struct composed done = sheet_compose(&s, side_view_composition(&v), s.room, SET_CENTRED);
-	s.drawing->scale = scale_letter(a, done.ratio, c->stair->job->about.units);
-	return s.drawing;
+
+	return side_view_sheet(a, &v);
 }
 
 const struct sheet_kind sheet_section = { "section", "S-3", draw };

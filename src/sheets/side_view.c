@@ -3,6 +3,7 @@
 #include "draw/bounds.h"
 #include "draw/dimension.h"
 #include "draw/place.h"
+#include "draw/table.h"
 #include "sheets/words.h"
 
 /* One side view being drawn. */
@@ -144,11 +145,22 @@ static bool shows_rail(const struct side_view *v)
 	return false;
 }
 
+/* The first step that is open on the side looked at: the rail begins there. */
+static const struct step *first_open(const struct drafting *d)
+{
+	const struct flight *f = d->flight;
+
+	for (int i = 0; i < f->step_count; i++)
+		if (climbs_right(d) ? f->steps[i].open_right : f->steps[i].open_left)
+			return &f->steps[i];
+	return &f->steps[0];
+}
+
 static void rail_dimension(struct dims *dims, const struct drafting *d)
 {
 	const struct stair *s = d->stair;
 	double rail = s->job->rail.height;
-	const struct step *first = &d->flight->steps[0];
+	const struct step *first = first_open(d);
 	double x = first->nosing_x;
 	struct vec low = at(d, x, first->level), high = at(d, x, first->level + rail);
 	const struct dim_link l = { low.y, high.y, low.x, low.x,
@@ -249,7 +261,7 @@ static struct box compose(struct sheet *s, const void *what, double scale)
 	return title_and_bar(&d, used);
 }
 
-struct composition side_view_composition(const struct side_view *v)
+static struct composition composition(const struct side_view *v)
 {
 	return (struct composition){ compose, v, v->view.box };
 }
@@ -291,7 +303,7 @@ static const char *balustrade_words(struct arena *a, const struct side_view *v)
 		inches_words(a, s, job->newels.section));
 }
 
-void side_view_notes(struct sheet *s, const struct side_view *v)
+static void note_sheet(struct sheet *s, const struct side_view *v)
 {
 	const struct stair *st = v->context->stair;
 	struct arena *a = s->drawing->arena;
@@ -303,4 +315,52 @@ void side_view_notes(struct sheet *s, const struct side_view *v)
 	};
 
 	sheet_notes(s, notes, sizeof(notes) / sizeof(*notes));
+}
+
+/* ---- the sheet ---- */
+
+/* Each rounded on its own from one zero, for marking a wall or a storey rod. */
+static struct table steps_table(struct arena *a, const struct side_view *v)
+{
+	static const struct table_column columns[] = { { "Step", ALIGN_RIGHT, 0 },
+		{ "Top of tread", ALIGN_RIGHT, 0 }, { "Riser face", ALIGN_RIGHT, 0 } };
+	const struct stair *s = v->context->stair;
+	const struct flight *f = v->flight;
+	const char **cells = NEW_N(a, const char *, 3 * f->risers);
+
+	for (int i = 0; i < f->risers; i++) {
+		cells[3 * i] =
+			i < f->step_count ? arena_printf(a, "%d", f->first_step + i) : "floor";
+		cells[3 * i + 1] = inches_words(a, s, (i + 1) * s->unit_rise);
+		cells[3 * i + 2] = inches_words(a, s, i * f->unit_run);
+	}
+	return (struct table){ "Running positions", columns, 3, cells, f->risers };
+}
+
+/* The table goes beside the view where it costs the view no scale. */
+static struct composed compose_beside(struct sheet *s, const struct side_view *v)
+{
+	struct arena *a = s->drawing->arena;
+	struct table steps = steps_table(a, v);
+	struct box size = table_size(s->hand, &steps), room = s->room;
+	struct sheet trial = sheet_begin(a, v->context, v->title);
+	double whole = sheet_compose(&trial, composition(v), s->room, SET_CENTRED).ratio;
+
+	trial = sheet_begin(a, v->context, v->title);
+	room.x1 -= size.x1 + 8;
+	bool fits = box_height(size) <= box_height(room) &&
+		sheet_compose(&trial, composition(v), room, SET_CENTRED).ratio <= whole;
+	if (fits)
+		draw_table(s->hand, vec(s->room.x1 - size.x1, s->room.y1), &steps);
+	return sheet_compose(s, composition(v), fits ? room : s->room, SET_CENTRED);
+}
+
+struct drawing *side_view_sheet(struct arena *a, const struct side_view *v)
+{
+	struct sheet s = sheet_begin(a, v->context, v->title);
+
+	note_sheet(&s, v);
+	struct composed done = compose_beside(&s, v);
+	s.drawing->scale = scale_letter(a, done.ratio, v->context->stair->job->about.units);
+	return s.drawing;
 }

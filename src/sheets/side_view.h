@@ -14,10 +14,8 @@ struct side_view {
 	const char *title;
 };
 
-/* The view with its steps, levels, lines and heights dimensioned. */
-struct composition side_view_composition(const struct side_view *v);
-
-/* The notes under it: balustrade, rounding, what was taken as default. */
-void side_view_notes(struct sheet *s, const struct side_view *v);
+/* Its sheet: the view with its steps, levels, lines and heights dimensioned, and beside it, where
+ * there is room, the running positions of all steps. */
+struct drawing *side_view_sheet(struct arena *a, const struct side_view *v);
 
 #endif

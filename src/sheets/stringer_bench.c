@@ -69,6 +69,20 @@ static struct box run_below(struct sheet *s, const struct stringer_subject *t, s
 	return draw_running(s->hand, DIM_BELOW, edge, m, by_place(m, n));
 }
 
+/* Which end is which; the box grows by the words. */
+static struct box letter_ends(struct sheet *s, struct box used, double height)
+{
+	struct hand h = s->hand;
+	double y = (height - h.letter) / 2, gap = 2;
+	double wide = measure_width(h.measure, LETTER_REGULAR, h.letter, "head") + gap;
+
+	draw_text(h.g, vec(used.x0 - gap, y), h.letter, ALIGN_RIGHT, "foot");
+	draw_text(h.g, vec(used.x1 + gap, y), h.letter, ALIGN_LEFT, "head");
+	used.x0 -= wide;
+	used.x1 += wide;
+	return used;
+}
+
 static void draw_far_face(struct sheet *s, const struct part *p, struct placing at)
 {
 	if (p->stringer->far_face.n)
@@ -95,6 +109,7 @@ static struct box compose_bench(struct sheet *s, const void *what, double scale)
 	draw_far_face(s, p, at);
 	draw_grooves(s, p, at);
 	draw_plank(s, p, at, cut);
+	used = letter_ends(s, used, used.y1);
 	used = box_join(used, run_above(s, t, at, used.y1));
 	used = box_join(used, run_below(s, t, at, 0));
 	draw_view_title(s->hand, vec(used.x0, used.y0 - s->hand.letter * 3),

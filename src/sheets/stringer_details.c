@@ -42,24 +42,34 @@ static struct box foot_window(const struct stringer_subject *t)
 		run * 1.5 + s->job->risers.thickness, s->unit_rise * 2 + 10 };
 }
 
+/* Left the rises as they are walked, right what of the first one is cut on the stringer and the
+ * floor's build-up, below the nosing, the riser and the run. */
 static void foot_dimensions(struct dims *d, const struct stringer_subject *t, double scale)
 {
 	const struct stair *s = t->context->stair;
 	const struct stringer *w = t->part->stringer;
 	struct arena *a = d->drawing->arena;
-	double thickness = s->job->treads.thickness, nose = -s->job->treads.nosing * scale;
-	double cut = (s->unit_rise - thickness) * scale, foot = w->foot_level * scale;
-	double face = s->job->risers.thickness * scale;
+	double rise = s->unit_rise * scale, nose = -s->job->treads.nosing * scale;
+	double cut = rise - s->job->treads.thickness * scale, foot = w->foot_level * scale;
+	double riser = s->job->risers.thickness * scale, run = t->flight->unit_run * scale;
 	const struct dim_link rises[] = {
-		{ 0, s->unit_rise * scale, nose, nose, length_words(a, s, w->first_rise_finished) },
-		{ s->unit_rise * scale, 2 * s->unit_rise * scale, nose, nose,
-			length_words(a, s, s->unit_rise) },
+		{ s->lower_structural * scale, 0, d->around.x0, d->around.x0,
+			arena_printf(a, "%s finish", length_words(a, s, -s->lower_structural)) },
+		{ 0, rise, d->around.x0, nose, length_words(a, s, w->first_rise_finished) },
+		{ rise, 2 * rise, nose, run + nose, length_words(a, s, s->unit_rise) },
 	};
+	int bare = s->lower_structural < -NEAR_ENOUGH ? 0 : 1;
 	const struct dim_link as_cut[] = {
-		{ foot, cut, face, face, length_words(a, s, w->first_rise_cut) },
+		{ foot, cut, riser, riser,
+			arena_printf(a, "%s cut", length_words(a, s, w->first_rise_cut)) },
+	};
+	const struct dim_link along[] = {
+		{ nose, 0, cut, foot, length_words(a, s, s->job->treads.nosing) },
+		{ 0, run, foot, foot, length_words(a, s, t->flight->unit_run) },
 	};
 
-	dims_chain(d, DIM_LEFT, rises, 2);
+	dims_chain(d, DIM_LEFT, rises + bare, 3 - bare);
+	dims_chain(d, DIM_BELOW, along, 2);
 	if (w->kind != STRINGER_HOUSED)
 		dims_chain(d, DIM_RIGHT, as_cut, 1);
 }
@@ -91,19 +101,30 @@ static struct box head_window(const struct stringer_subject *t)
 		s->total_rise + BEYOND };
 }
 
+/* Left the rises as they are walked, right what of the last one lies under the upper structural
+ * floor: where the stringer's last level cut is set on the header. */
 static void head_dimensions(struct dims *d, const struct stringer_subject *t, double scale)
 {
 	const struct stair *s = t->context->stair;
 	struct arena *a = d->drawing->arena;
-	double top = s->total_rise * scale, rise = s->unit_rise * scale;
+	double top = s->total_rise, rise = s->unit_rise, run = t->flight->unit_run;
 	double nose = (t->flight->total_run - s->job->treads.nosing) * scale;
+	double cut = top - rise - s->job->treads.thickness, face = t->flight->total_run * scale;
 	const struct dim_link rises[] = {
-		{ top - 2 * rise, top - rise, nose - t->flight->unit_run * scale, nose,
-			length_words(a, s, s->unit_rise) },
-		{ top - rise, top, nose, nose, length_words(a, s, s->unit_rise) },
+		{ (top - 2 * rise) * scale, (top - rise) * scale, d->around.x0, nose - run * scale,
+			length_words(a, s, rise) },
+		{ (top - rise) * scale, top * scale, nose - run * scale, nose,
+			length_words(a, s, rise) },
+	};
+	const struct dim_link under[] = {
+		{ cut * scale, s->upper_structural * scale, face, d->around.x1,
+			arena_printf(a, "%s to structure",
+				length_words(a, s, s->upper_structural - cut)) },
 	};
 
 	dims_chain(d, DIM_LEFT, rises, 2);
+	if (s->job->stringers.head == HEAD_BELOW_FLOOR)
+		dims_chain(d, DIM_RIGHT, under, 1);
 }
 
 static struct box compose_head(struct sheet *s, const void *what, double scale)
@@ -163,6 +184,10 @@ static void draw_throat(struct sheet *s, const struct stringer_subject *t, doubl
 	const struct stringer *w = t->part->stringer;
 	struct vec corner = vec_scale(w->inner_corners[middle_step(w) - 1], scale);
 	double throat = w->throat * scale;
+
+	/* the riser cut of a mitred one runs in at 45 degrees: least is left on the far face */
+	if (throat < corner.y - NEAR_ENOUGH)
+		corner.x += t->part->size.thickness * cos(w->pitch) * scale;
 
 	dim_between(s->drawing, s->hand.letter, vec(corner.x, 0), vec(corner.x, throat),
 		length_words(s->drawing->arena, t->context->stair, w->throat));

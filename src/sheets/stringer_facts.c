@@ -71,6 +71,18 @@ static void cut_facts(struct facts *f, const struct stair *s, const struct strin
 		fact(f, "Riser cuts, bevel", "45° through, long point on the outer face");
 }
 
+static void housing_facts(struct facts *f, const struct stair *s, const struct stringer *w)
+{
+	const struct job_stringers *job = &s->job->stringers;
+	struct arena *a = f->arena;
+
+	if (w->kind != STRINGER_HOUSED)
+		return;
+	fact(f, "Nosing line to upper edge", length_words(a, s, w->margin));
+	fact(f, "Housing, depth", length_words(a, s, job->housing_depth));
+	fact(f, "Wedges, taper", arena_printf(a, "1 in %g", job->wedge_taper));
+}
+
 static void end_facts(struct facts *f, const struct stair *s, const struct stringer *w)
 {
 	struct arena *a = f->arena;
@@ -99,10 +111,12 @@ struct table stringer_facts(struct arena *a, const struct stringer_subject *t)
 	fact(&f, "Material", t->part->material);
 	fact(&f, "Plank", plank_words(a, s, t->part));
 	fact(&f, "Length cut from it", length_words(a, s, w->cut_length));
-	fact(&f, "Throat left / wanted",
-		arena_printf(a, "%s / %s", length_words(a, s, w->throat),
-			length_words(a, s, w->least_throat)));
+	if (w->kind != STRINGER_HOUSED)
+		fact(&f, "Throat left / wanted",
+			arena_printf(a, "%s / %s", length_words(a, s, w->throat),
+				length_words(a, s, w->least_throat)));
 	cut_facts(&f, s, w);
+	housing_facts(&f, s, w);
 	end_facts(&f, s, w);
 	return (struct table){ .title = arena_printf(a, "%s: sizes and cuts", t->part->mark),
 		.columns = columns,
