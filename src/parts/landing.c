@@ -21,19 +21,30 @@ static double end_in(const struct rod *r, const struct side *side)
 	return open ? 0 : r->job->treads.scribe;
 }
 
+/* How far the underside of the nose is lower than the rabbet: nothing when it does not overhang
+ * far enough to hold its rounding, as on open risers without a nosing. */
+static double lip(const struct rod *r)
+{
+	bool overhangs = r->nosing + r->riser > r->job->treads.nosing_radius + NEAR_ENOUGH;
+	return overhangs ? r->tread - rod_landing_rabbet(r) : 0;
+}
+
 /* x back from the nose, y up from the underside. */
 static struct outline section(struct arena *a, const struct rod *r, double depth)
 {
-	double round = r->job->treads.nosing_radius, step = r->nosing + r->riser;
-	double rabbet = r->tread - rod_landing_rabbet(r);
+	double step = r->nosing + r->riser, rabbet = lip(r);
+	double top = rabbet + rod_landing_rabbet(r);
+	double round = fmin(r->job->treads.nosing_radius, top / 2);
+	if (rabbet <= 0)
+		return outline_nosing(a, depth, top, round);
 	struct path p = path_begin(a, 10);
 	path_to(&p, round, 0);
 	path_to(&p, step, 0);
 	path_to(&p, step, rabbet);
 	path_to(&p, depth, rabbet);
-	path_to(&p, depth, r->tread);
-	path_to(&p, round, r->tread);
-	path_round_to(&p, 0, r->tread - round);
+	path_to(&p, depth, top);
+	path_to(&p, round, top);
+	path_round_to(&p, 0, top - round);
 	path_to(&p, 0, round);
 	path_round_to(&p, round, 0);
 	return path_close(p);
@@ -41,16 +52,15 @@ static struct outline section(struct arena *a, const struct rod *r, double depth
 
 static void add_features(struct arena *a, struct part *p, const struct rod *r)
 {
-	double rabbet = r->tread - rod_landing_rabbet(r);
 	if (r->job->treads.nosing_radius > 0)
 		piece_feature(a, p,
 			(struct feature){ .kind = FEATURE_ROUND,
 				.radius = r->job->treads.nosing_radius,
 				.text = "both arrises of the front edge rounded" });
-	if (rabbet > NEAR_ENOUGH)
+	if (lip(r) > NEAR_ENOUGH)
 		piece_feature(a, p,
 			(struct feature){ .kind = FEATURE_NOTCH,
-				.depth = rabbet,
+				.depth = lip(r),
 				.text = "underside rabbeted to lie on the structural floor" });
 }
 
@@ -65,9 +75,10 @@ static struct part *make(struct arena *a, const struct stair *s, const struct fl
 	double x0 = rod_along(&r, &r.sides[HAND_LEFT], end_in(&r, &r.sides[HAND_LEFT]));
 	double x1 = rod_along(&r, &r.sides[HAND_RIGHT], end_in(&r, &r.sides[HAND_RIGHT]));
 	double depth = r.nosing + r.riser + r.job->treads.landing_bearing;
+	double thickness = lip(&r) + rod_landing_rabbet(&r);
 	struct part *p = piece_add(&list, "landing nosing", r.job->material.treads,
-		rod_flat(&r, x0, r.steps * r.run - r.nosing, r.top - r.tread));
-	p->size = (struct part_size){ x1 - x0, depth, r.tread };
+		rod_flat(&r, x0, r.steps * r.run - r.nosing, r.top - thickness));
+	p->size = (struct part_size){ x1 - x0, depth, thickness };
 	p->outline = outline_box(a, 0, 0, x1 - x0, depth);
 	p->solids = solid_strip(a, profile_of(a, section(a, &r, depth)), (struct end_plane){ 0 },
 		(struct end_plane){ x1 - x0, 0, 0 });

@@ -183,6 +183,8 @@ static bool sizes_fit(struct arena *a, const struct rod *r, struct diags *d)
 	double radius = t->nosing_radius, depth = r->run + r->nosing;
 	require(a, r, d, radius <= t->strip_width, "strip_width",
 		"must hold the rounded nosing, so be at least", radius);
+	require(a, r, d, r->riser <= 0 || radius <= r->nosing + r->riser, "nosing_radius",
+		"leaves nothing over the riser board; it must be at most", r->nosing + r->riser);
 	require(a, r, d, t->strip_width <= depth - 10, "strip_width",
 		"leaves no body of the tread; it must be at most", depth - 10);
 	if (has_returns(r)) {

@@ -1,0 +1,209 @@
+#include "random/random_job.h"
+
+#include <math.h>
+
+#include "base/text.h"
+#include "random/dice.h"
+
+/* Sizes are thrown in millimetres and written in the job's unit. */
+struct draft {
+	struct text text;
+	struct dice dice;
+	bool inches;
+	bool right_open, left_open;
+	bool open_risers;
+	double rise, run;
+	int risers, steps;
+	double tread, nosing, riser;
+};
+
+static bool once_in(struct draft *d, int n)
+{
+	return dice_once_in(&d->dice, n);
+}
+
+static double size(struct draft *d, double from, double to)
+{
+	double step = d->inches ? 25.4 / 16 : 1;
+	return dice_size(&d->dice, from - fmod(from, step), to, step);
+}
+
+static void put(struct draft *d, int indent, const char *key, double mm)
+{
+	if (d->inches)
+		text_add(&d->text, "%*s%s: %.4f in\n", indent, "", key, mm / 25.4);
+	else
+		text_add(&d->text, "%*s%s: %.3f mm\n", indent, "", key, mm);
+}
+
+/* Left to its default half of the time. */
+static void maybe(struct draft *d, int indent, const char *key, double from, double to)
+{
+	double mm = size(d, from, to);
+	if (once_in(d, 2))
+		put(d, indent, key, mm);
+}
+
+static void add_head(struct draft *d)
+{
+	static const char *const inch_papers[] = { "Letter", "Tabloid", "ARCH C", "ARCH D" };
+	static const char *const papers[] = { "A4", "A3", "A2", "A1" };
+	int paper = dice_count(&d->dice, 0, 3);
+	text_add(&d->text, "pitchboard: 1\njob:\n  name: Made up by dice\n");
+	text_add(&d->text, "  units: %s\n", d->inches ? "inches" : "millimetres");
+	text_add(&d->text, "sheets:\n  paper: %s\n",
+		d->inches ? inch_papers[paper] : papers[paper]);
+}
+
+/* Headroom may be too short, but never so short that rail and newels stand in the floor above. */
+static void add_opening(struct draft *d)
+{
+	double total = d->rise * d->risers, thickness = size(d, 200, 380);
+	double headroom = size(d, 1450, 2300);
+	if (total < 1500 || once_in(d, 4))
+		return;
+	text_add(&d->text, "opening:\n");
+	put(d, 2, "length", (headroom + thickness) * d->run / d->rise + 100);
+	put(d, 2, "floor_thickness", thickness);
+	maybe(d, 2, "upper_ceiling_height", 2200, 2700);
+}
+
+static void add_floors(struct draft *d)
+{
+	double lower = once_in(d, 2) ? size(d, 5, 40) : 0;
+	double upper = once_in(d, 2) ? size(d, 5, 40) : 0;
+	double total = d->rise * d->risers;
+	text_add(&d->text, "floors:\n");
+	if (once_in(d, 3)) {
+		put(d, 2, "structural_rise", total + lower - upper);
+		put(d, 2, "lower_finish", lower);
+		put(d, 2, "upper_finish", upper);
+		return;
+	}
+	put(d, 2, "total_rise", total);
+	if (lower > 0)
+		put(d, 2, "lower_finish", lower);
+	if (upper > 0)
+		put(d, 2, "upper_finish", upper);
+}
+
+static void add_side(struct draft *d, const char *name, bool open)
+{
+	text_add(&d->text, "  %s:\n    side: %s\n", name, open ? "open" : "wall");
+	if (!open || d->steps < 4)
+		return;
+	int from = once_in(d, 2) ? dice_count(&d->dice, 1, d->steps - 2) : 1;
+	if (from > 1)
+		text_add(&d->text, "    from_step: %d\n", from);
+	if (once_in(d, 4))
+		text_add(&d->text, "    to_step: %d\n", dice_count(&d->dice, from + 1, d->steps));
+}
+
+static void add_stair(struct draft *d)
+{
+	text_add(&d->text, "stair:\n");
+	put(d, 2, "width", size(d, 700, 1500));
+	add_side(d, "left", d->left_open);
+	add_side(d, "right", d->right_open);
+	if (once_in(d, 4) && d->steps > 8) {
+		text_add(&d->text, "  segments:\n    - kind: flight\n");
+		put(d, 6, "total_run", d->run * d->steps + 300);
+		return;
+	}
+	text_add(&d->text, "  segments:\n    - kind: flight\n      risers: %d\n", d->risers);
+	put(d, 6, "run", d->run);
+}
+
+static const char *kind_of(struct draft *d, bool open)
+{
+	int throw = dice_count(&d->dice, 0, open ? 2 : 1);
+	if (throw == 2 && !d->open_risers)
+		return "mitred";
+	return throw == 1 ? "housed" : "sawtooth";
+}
+
+static void add_stringers(struct draft *d, bool flush)
+{
+	text_add(&d->text, "stringers:\n  wall: { kind: %s }\n", kind_of(d, false));
+	text_add(&d->text, "  open:\n    kind: %s\n", kind_of(d, true));
+	maybe(d, 4, "thickness", 25, 50);
+	if (once_in(d, 3))
+		text_add(&d->text, "  middle_count: %d\n", dice_count(&d->dice, 0, 3));
+	maybe(d, 2, "wall_gap", 0, 60);
+	put(d, 2, "least_throat", size(d, 60, 110));
+	text_add(&d->text, "  foot: %s\n", once_in(d, 2) ? "structural_floor" : "finished_floor");
+	text_add(&d->text, "  head: %s\n", flush ? "flush" : "below_floor");
+	maybe(d, 2, "margin", 25, 60);
+	maybe(d, 2, "housing_depth", 8, 18);
+	if (once_in(d, 2)) {
+		text_add(&d->text, "  thrust_block:\n");
+		put(d, 4, "thickness", size(d, 25, 45));
+		put(d, 4, "width", size(d, 60, 100));
+	}
+	text_add(&d->text, "  stock_widths: [%s]\n",
+		d->inches ? "9 1/4\", 11 1/4\", 13 1/4\", 15 1/4\", 17 1/4\", 19 1/4\""
+			  : "220 mm, 245 mm, 270 mm, 295 mm, 320 mm, 360 mm, 400 mm, 460 mm");
+}
+
+static void add_treads(struct draft *d)
+{
+	text_add(&d->text, "treads:\n");
+	put(d, 2, "thickness", d->tread);
+	put(d, 2, "nosing", d->nosing);
+	put(d, 2, "nosing_radius", once_in(d, 3) ? d->tread / 2 : size(d, 0, 9));
+	put(d, 2, "side_overhang", size(d, 23, 45));
+	if (once_in(d, 2))
+		put(d, 2, "strip_width", size(d, 46, 110));
+	maybe(d, 2, "return_past", 0, 60);
+	maybe(d, 2, "scribe", 0, 6);
+	maybe(d, 2, "landing_bearing", 40, 140);
+	if (d->open_risers) {
+		text_add(&d->text, "risers: { kind: open }\n");
+		return;
+	}
+	text_add(&d->text, "risers:\n");
+	put(d, 2, "thickness", d->riser);
+}
+
+static void add_balustrade(struct draft *d)
+{
+	text_add(&d->text, "newels:\n");
+	maybe(d, 2, "section", 60, 150);
+	if (once_in(d, 4))
+		text_add(&d->text, "  bottom: no\n");
+	if (once_in(d, 4))
+		text_add(&d->text, "  top: no\n");
+	maybe(d, 2, "above_rail", 20, 150);
+	text_add(&d->text, "rail:\n");
+	maybe(d, 2, "width", 40, 80);
+	maybe(d, 2, "depth", 35, 90);
+	put(d, 2, "height", size(d, 800, 1050));
+	text_add(&d->text, "balusters:\n");
+	put(d, 2, "section", size(d, 18, 42));
+	maybe(d, 2, "largest_gap", 85, 125);
+}
+
+const char *random_job(struct arena *a, uint64_t seed)
+{
+	struct draft d = { .text = { .arena = a }, .dice = dice_from(seed) };
+	d.inches = once_in(&d, 2);
+	bool flush = once_in(&d, 4);
+	d.risers = once_in(&d, 8) ? dice_count(&d.dice, 2, 4) : dice_count(&d.dice, 5, 19);
+	d.steps = flush ? d.risers : d.risers - 1;
+	d.rise = size(&d, 150, 210);
+	d.run = size(&d, 215, 330);
+	d.tread = size(&d, 20, 45);
+	d.nosing = once_in(&d, 8) ? 0 : size(&d, 12, 35);
+	d.riser = size(&d, 12, 24);
+	d.open_risers = once_in(&d, 6);
+	d.right_open = !once_in(&d, 3);
+	d.left_open = once_in(&d, 3);
+	add_head(&d);
+	add_floors(&d);
+	add_opening(&d);
+	add_stair(&d);
+	add_stringers(&d, flush);
+	add_treads(&d);
+	add_balustrade(&d);
+	return text_chars(&d.text);
+}
