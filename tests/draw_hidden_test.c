@@ -62,7 +62,7 @@ static void add_box(struct bench *b, uint64_t *seed)
 /* A face as the test sees it. */
 struct flat_face {
 	struct vec3 at[16];
-	int n;
+	int n, solid;
 	struct vec3 normal;
 };
 
@@ -74,7 +74,8 @@ struct flat_edge {
 struct model {
 	struct flat_face faces[1000];
 	struct flat_edge edges[2000];
-	int face_count, edge_count;
+	int face_count, edge_count, solid_count;
+	double cut; /* what is nearer the eye is taken away */
 };
 
 static void face_close(struct flat_face *f)
@@ -110,9 +111,12 @@ static void model_add(struct model *m, const struct solid *s, struct frame place
 		e[2] = (struct flat_edge){ a[i], b[i], sides + i, sides + before };
 		m->edge_count += 3;
 	}
-	for (int i = 0; i < n + 2; i++)
+	for (int i = 0; i < n + 2; i++) {
+		first[i].solid = m->solid_count;
 		face_close(&first[i]);
+	}
 	m->face_count += n + 2;
+	m->solid_count++;
 }
 
 static double distance(struct vec p, struct vec a, struct vec b)
@@ -122,16 +126,21 @@ static double distance(struct vec p, struct vec a, struct vec b)
 	return vec_length(vec_sub(p, vec_add(a, vec_scale(d, fmin(fmax(t, 0), 1)))));
 }
 
-enum answer { NOT_BEFORE, BEFORE, PERHAPS };
+enum answer { NOT_BEFORE, BEFORE, PERHAPS, TAKEN_AWAY };
 
-/* Is the face between the point and the eye? By counting crossings of its outline. */
-static enum answer face_before(const struct flat_face *f, struct vec3 p)
+static double depth_at(const struct flat_face *f, struct vec3 p)
+{
+	struct vec3 d = vec3_sub(p, f->at[0]);
+	return f->at[0].z - (f->normal.x * d.x + f->normal.y * d.y) / f->normal.z;
+}
+
+/* Is the face between the point and the eye?  By counting crossings of its outline. */
+static enum answer face_before(const struct flat_face *f, struct vec3 p, double cut)
 {
 	bool in = false;
 	if (fabs(f->normal.z) < 1e-9)
 		return NOT_BEFORE;
-	double depth = f->at[0].z -
-		(f->normal.x * (p.x - f->at[0].x) + f->normal.y * (p.y - f->at[0].y)) / f->normal.z;
+	double depth = depth_at(f, p);
 	if (depth < p.z - UNSURE)
 		return NOT_BEFORE;
 	for (int i = 0; i < f->n; i++) {
@@ -144,21 +153,30 @@ static enum answer face_before(const struct flat_face *f, struct vec3 p)
 	}
 	if (!in)
 		return NOT_BEFORE;
-	return depth > p.z + UNSURE ? BEFORE : PERHAPS;
+	if (fabs(depth - cut) < UNSURE || depth < p.z + UNSURE)
+		return PERHAPS;
+	return depth < cut ? BEFORE : TAKEN_AWAY;
 }
 
+/* A solid with an odd number of its faces taken away is cut just there. */
 static enum answer point_hidden(const struct model *m, const struct flat_edge *e, struct vec3 p)
 {
 	enum answer all = NOT_BEFORE;
+	bool cut[40] = { false };
+
 	for (int i = 0; i < m->face_count; i++) {
 		if (i == e->left || i == e->right)
 			continue;
-		enum answer one = face_before(&m->faces[i], p);
+		enum answer one = face_before(&m->faces[i], p, m->cut);
 		if (one == BEFORE)
 			return BEFORE;
 		if (one == PERHAPS)
 			all = PERHAPS;
+		if (one == TAKEN_AWAY)
+			cut[m->faces[i].solid] = !cut[m->faces[i].solid];
 	}
+	for (int i = 0; i < m->solid_count && all == NOT_BEFORE; i++)
+		all = cut[i] ? BEFORE : NOT_BEFORE;
 	return all;
 }
 
@@ -188,6 +206,8 @@ static void compare_edge(const struct model *m, const struct flat_edge *e, const
 	for (int i = 0; i < 7; i++) {
 		double k = (i + 0.37) / 7.1;
 		struct vec3 p = vec3_add(e->a, vec3_scale(vec3_sub(e->b, e->a), k));
+		if (p.z > m->cut - UNSURE)
+			continue;
 		enum answer hidden = toward ? point_hidden(m, e, p) : BEFORE;
 		if (hidden == PERHAPS) {
 			t->unsure++;
@@ -199,14 +219,15 @@ static void compare_edge(const struct model *m, const struct flat_edge *e, const
 	}
 }
 
-static struct tally compare(const struct bench *b, enum view_from from)
+static struct tally compare(const struct bench *b, struct view_spec spec)
 {
-	struct view v = view_make(b->arena, b->first, (struct view_spec){ .from = from });
+	struct view v = view_make(b->arena, b->first, spec);
 	struct model *m = NEW(b->arena, struct model);
 	struct tally t = { 0 };
 
+	m->cut = spec.cut ? spec.at : INFINITY;
 	for (const struct part *p = b->first; p; p = p->next)
-		model_add(m, p->solids, p->places[0], view_frame(from));
+		model_add(m, p->solids, p->places[0], view_frame(spec.from));
 	for (int i = 0; i < m->edge_count; i++)
 		compare_edge(m, &m->edges[i], &v, &t);
 	return t;
@@ -223,13 +244,36 @@ static void lofts_at_random_hide_what_they_hide(void **state)
 		bench_open(&b);
 		for (int i = 0; i < 9; i++)
 			add_loft(&b, &run);
-		struct tally t = compare(&b, (enum view_from)(seed % 6));
+		struct tally t =
+			compare(&b, (struct view_spec){ .from = (enum view_from)(seed % 6) });
 		arena_free(b.arena);
 		all.seen += t.seen;
 		all.hidden += t.hidden;
 		all.unsure += t.unsure;
 	}
 	assert_true(all.seen > 3000 && all.hidden > 3000 && all.unsure < all.seen / 20);
+}
+
+static void lofts_cut_at_random_hide_what_is_left_to_hide(void **state)
+{
+	(void)state;
+	struct tally all = { 0 };
+
+	for (uint64_t seed = 1; seed <= 24; seed++) {
+		uint64_t run = seed * 15485863 % 2147483647;
+		struct bench b;
+		bench_open(&b);
+		for (int i = 0; i < 9; i++)
+			add_loft(&b, &run);
+		struct view_spec spec = { .from = (enum view_from)(seed % 6),
+			.cut = true,
+			.at = chance(&run, -60, 120) };
+		struct tally t = compare(&b, spec);
+		arena_free(b.arena);
+		all.seen += t.seen;
+		all.hidden += t.hidden;
+	}
+	assert_true(all.seen > 1500 && all.hidden > 1500);
 }
 
 /* Every face seen on edge, every edge along the axes of the view. */
@@ -244,7 +288,8 @@ static void boxes_at_random_hide_what_they_hide(void **state)
 		bench_open(&b);
 		for (int i = 0; i < 25; i++)
 			add_box(&b, &run);
-		struct tally t = compare(&b, (enum view_from)(seed % 6));
+		struct tally t =
+			compare(&b, (struct view_spec){ .from = (enum view_from)(seed % 6) });
 		arena_free(b.arena);
 		all.seen += t.seen;
 		all.hidden += t.hidden;
@@ -314,6 +359,7 @@ int main(void)
 {
 	const struct CMUnitTest tests[] = {
 		cmocka_unit_test(lofts_at_random_hide_what_they_hide),
+		cmocka_unit_test(lofts_cut_at_random_hide_what_is_left_to_hide),
 		cmocka_unit_test(boxes_at_random_hide_what_they_hide),
 		cmocka_unit_test(ten_times_the_stair_is_at_most_eleven_times_the_work),
 	};
