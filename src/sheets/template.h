@@ -9,7 +9,8 @@
  *   template_page.c         a page and the room for lettering on it
  *   template_pieces.c       a stringer parted into few short pieces
  *   template_words.c        what every template says
- *   template_cover.c        assembly map, and the table of positions
+ *   template_cover.c        what comes before the template itself: words, positions in figures
+ *   template_map.c          the assembly map
  *   template_roll.c template_tiles.c template_step.c template_calibration.c
  *
  * Nothing here knows where wood is: the part's outline is the template.

@@ -5,15 +5,12 @@
 #ifndef SHEETS_TEMPLATE_COVER_H
 #define SHEETS_TEMPLATE_COVER_H
 
+#include "sheets/template_map.h"
 #include "sheets/template_sheets.h"
 
 /* Heading, and the words every template begins with; how far down they reach. */
 double cover_heading(const struct template_sheets *s, struct page *page, struct vec top,
 	double width, const char *title);
-
-/* The assembly map in `room`: outlines and names of the sheets, the blank ones crossed out; how
- * far down it reaches. */
-double draw_map(struct page *page, struct box room, const struct tiling *t);
 
 /* The names of the printed sheets of each row, in the order of joining. */
 const char *joining_order(struct arena *a, const struct tiling *t);

@@ -1,0 +1,19 @@
+/*
+ * The assembly map of a template in many sheets.
+ *
+ *   +----+----+----+----+
+ *   | A1/|\B1 | C1/|\D1 |   A long map is parted into bands, one under the other.
+ *   +----+----+----+----+   A sheet that is blank, and not printed, is crossed out.
+ *   | A2 | B2 | C2 | D2 |
+ *   +----+----+----+----+
+ */
+#ifndef SHEETS_TEMPLATE_MAP_H
+#define SHEETS_TEMPLATE_MAP_H
+
+#include "sheets/template_page.h"
+#include "sheets/template_tiling.h"
+
+/* Draws it hanging from the top of the room; how far down it reaches. */
+double draw_map(struct page *page, struct box room, const struct tiling *t);
+
+#endif
