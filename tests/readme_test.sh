@@ -20,7 +20,7 @@ the_first_stair_is_ten_lines() {
 }
 
 the_mistake_is_told_as_shown() {
-	fenced yaml | sed 's/total_rise/total_rize/; s/ *#.*//' >"$TMPDIR/my-stair.yaml"
+	fenced yaml | sed 's/right:/rigth:/; s/ *#.*//' >"$TMPDIR/my-stair.yaml"
 	(cd "$TMPDIR" && "$program" draw my-stair.yaml 2>problems)
 	for line in 1 2 3; do
 		grep -qxF "$(sed -n ${line}p "$TMPDIR/problems")" README.md || {

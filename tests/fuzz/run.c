@@ -18,17 +18,18 @@ static double square_letters(const void *faces, enum letter_style style, double 
 /* Read once: it is the same for every job, and never changed. */
 static const struct stationery *stationery(void)
 {
-	static const struct stationery *read;
+	static struct arena *a;
+	static const struct stationery *papers;
 	struct diags d;
 
-	if (read)
-		return read;
-	struct arena *a = arena_new();
+	if (a)
+		return papers;
+	a = arena_new();
 	diags_init(&d, a, "templates", NULL);
-	read = stationery_read(a, "templates", &d);
-	if (!read)
+	papers = stationery_read(a, "templates", &d);
+	if (!papers)
 		abort();
-	return read;
+	return papers;
 }
 
 int LLVMFuzzerTestOneInput(const uint8_t *data, size_t size)
