@@ -189,6 +189,54 @@ static const struct said_case cases[] = {
 		"opening: {length: 10\342\200\231 6\342\200\235, floor_thickness: "
 		"11\342\200\263}\n",
 		"" },
+	{ "an inch mark closes the quote between braces",
+		SOUND
+		"treads: {nosing: \"1 1/8\"\", thickness: 1\"}\n"
+		"rail: {height: 36\"}\n",
+		"job.yaml:7:25: error: the inch mark closed the quote\n"
+		"    7 | treads: {nosing: \"1 1/8\"\", thickness: 1\"}\n"
+		"      |                         ^ leave the outer quotes out: 1 1/8\"\n"
+		"refused\n" },
+	{ "and in a list",
+		SOUND
+		"stringers:\n"
+		"  stock_widths: [7 1/4\", \"9\" 1/4]\n",
+		"job.yaml:8:30: error: the inch mark closed the quote\n"
+		"    8 |   stock_widths: [7 1/4\", \"9\" 1/4]\n"
+		"      |                              ^ leave the outer quotes out: 9\" 1/4\n"
+		"refused\n" },
+	{ "a mark that means something between braces",
+		SOUND
+		"material: {treads: @oak, risers: pine}\n",
+		"job.yaml:7:20: error: a value cannot begin with @\n"
+		"    7 | material: {treads: @oak, risers: pine}\n"
+		"      |                    ^ quote it: '@oak'\n"
+		"refused\n" },
+	{ "a comma left out between two keys",
+		SOUND
+		"rail: {height: 36\" width: 2\"}\n",
+		"job.yaml:7:25: error: a colon cannot stand here\n"
+		"    7 | rail: {height: 36\" width: 2\"}\n"
+		"      |                         ^ put a comma between two entries; quote a "
+		"text with a colon in it\n"
+		"refused\n" },
+	{ "a dash inside a text with a colon",
+		SOUND
+		"material:\n"
+		"  treads: oak - stain: dark\n",
+		"job.yaml:8:22: error: a text with a colon and a space in it must be quoted\n"
+		"    8 |   treads: oak - stain: dark\n"
+		"      |                      ^ quote it: 'oak - stain: dark'\n"
+		"refused\n" },
+	{ "a quote that is never closed",
+		SOUND
+		"material:\n"
+		"  finish: \"oil\n"
+		"rail: {height: 36\"}\n",
+		"job.yaml:8:11: error: this quote is closed only in line 9\n"
+		"    8 |   finish: \"oil\n"
+		"      |           ^ close it on the same line\n"
+		"refused\n" },
 	{ "a backslash between double quotes",
 		SOUND
 		"material:\n"

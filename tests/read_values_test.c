@@ -188,7 +188,7 @@ static const struct said_case cases[] = {
 	{ "a count out of range",
 		SOUND
 		"balusters: {per_tread: 40}\n",
-		"job.yaml:7:24: error: balusters.per_tread: 40 is out of range; it must lie "
+		"job.yaml:7:24: error: balusters.per_tread: 40 is out of range; it must be "
 		"between 1 and 10\n"
 		"    7 | balusters: {per_tread: 40}\n"
 		"      |                        ^\n"
@@ -203,11 +203,11 @@ static const struct said_case cases[] = {
 	{ "a printer that is too far out is refused",
 		SOUND
 		"sheets: {printer_x: 0.969, printer_y: 1.031}\n",
-		"job.yaml:7:21: error: sheets.printer_x: 0.969 is out of range; it must lie "
+		"job.yaml:7:21: error: sheets.printer_x: 0.969 is out of range; it must be "
 		"between 0.97 and 1.03\n"
 		"    7 | sheets: {printer_x: 0.969, printer_y: 1.031}\n"
 		"      |                     ^\n"
-		"job.yaml:7:39: error: sheets.printer_y: 1.031 is out of range; it must lie "
+		"job.yaml:7:39: error: sheets.printer_y: 1.031 is out of range; it must be "
 		"between 0.97 and 1.03\n"
 		"    7 | sheets: {printer_x: 0.969, printer_y: 1.031}\n"
 		"      |                                       ^\n"

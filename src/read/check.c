@@ -59,7 +59,8 @@ static void check_rises(const struct check *c)
 		diag_error(c->diags, node_pos(src, "structural_rise"), "keep the one you measured",
 			"floors: total_rise and structural_rise cannot both be given");
 	if (!finished && !structural)
-		diag_error(c->diags, node_pos(src, "total_rise"), "finished floor to finished floor",
+		diag_error(c->diags, node_pos(src, "total_rise"),
+			"finished floor to finished floor",
 			"floors: total_rise is missing (or structural_rise with both finishes)");
 	if (!structural)
 		return;

@@ -95,7 +95,11 @@ static bool is_on_a_rule(long long under)
 	return under >= 2 && under <= FINEST_ON_A_RULE && (under & (under - 1)) == 0;
 }
 
-static void check_fraction(struct reader *r, long long over, long long under, bool alone)
+/* 75/8 is a slip where it stands alone, 7 9/8 where it follows whole inches. */
+enum fraction_place { FRACTION_ALONE, FRACTION_AFTER_INCHES };
+
+static void check_fraction(struct reader *r, long long over, long long under,
+	enum fraction_place place)
 {
 	struct arena *a = r->arena;
 
@@ -107,7 +111,7 @@ static void check_fraction(struct reader *r, long long over, long long under, bo
 				under),
 			"halves, quarters, eighths, 16ths, 32nds and 64ths are read; else use a "
 			"decimal point");
-	else if (over >= under && alone)
+	else if (over >= under && place == FRACTION_ALONE)
 		complain(r,
 			arena_printf(a, "\"%s\" was read as %s", r->typed,
 				letter_exact(a, (struct rational){ over, under })),
@@ -120,7 +124,7 @@ static void check_fraction(struct reader *r, long long over, long long under, bo
 }
 
 /* The lower half of a fraction, its upper half and the stroke being read. */
-static struct rational read_under(struct reader *r, long long over, bool alone)
+static struct rational read_under(struct reader *r, long long over, enum fraction_place place)
 {
 	if (!is_digit(*r->at)) {
 		complain(r,
@@ -130,7 +134,7 @@ static struct rational read_under(struct reader *r, long long over, bool alone)
 		return (struct rational){ 0, 1 };
 	}
 	long long under = read_digits(r, 3);
-	check_fraction(r, over, under, alone);
+	check_fraction(r, over, under, place);
 	return (struct rational){ over, under > 0 ? under : 1 };
 }
 
@@ -174,7 +178,7 @@ static struct quantity read_quantity(struct reader *r)
 		whole = read_digits(r, MOST_DIGITS);
 	if (*r->at == '/') {
 		r->at++;
-		return (struct quantity){ read_under(r, whole, true), .fraction = true };
+		return (struct quantity){ read_under(r, whole, FRACTION_ALONE), .fraction = true };
 	}
 	if (*r->at == '.' && is_digit(r->at[1])) {
 		r->at++;
@@ -186,7 +190,7 @@ static struct quantity read_quantity(struct reader *r)
 	r->at = joint;
 	long long over = read_digits(r, 3);
 	r->at++;
-	struct rational part = read_under(r, over, false);
+	struct rational part = read_under(r, over, FRACTION_AFTER_INCHES);
 	part = rational_add((struct rational){ whole, 1 }, part);
 	return (struct quantity){ part, .fraction = true };
 }

@@ -30,17 +30,26 @@ static const char *line_start(const struct site *s, const char *p)
 	return p;
 }
 
-/* What stands behind the first "key: " of the line, as typed. */
-static const char *value_on_line(const struct site *s, struct pos at)
+/* The value in which a place lies, as typed: from behind its key to the end of the line, or of the
+ * entry when the value stands between brackets. */
+static const char *value_at(const struct site *s, struct pos at)
 {
-	const char *line = text_at(s->text, (struct pos){ at.line, 1 });
-	size_t length = strcspn(line, "\r\n");
-	const char *copy = arena_strndup(s->arena, line, length);
-	const char *colon = strstr(copy, ": ");
+	const char *place = text_at(s->text, at);
+	const char *value = line_start(s, place);
+	bool bracketed = false;
 
-	if (!colon)
-		return copy;
-	return colon + 2 + strspn(colon + 2, " ");
+	for (const char *p = value; p < place; p++) {
+		bool opens = (*p == '{' || *p == '[') && p == value;
+		bracketed = bracketed || opens;
+		if (opens || (bracketed && *p == ','))
+			value = p + 1;
+		if (p[1] == ' ' && (*p == ':' || (*p == '-' && p == value)))
+			value = p + 2;
+		if (*value == ' ' && p == value)
+			value++;
+	}
+	size_t n = (size_t)(place - value) + strcspn(place, bracketed ? ",]}\r\n" : "\r\n");
+	return arena_strndup(s->arena, value, n);
 }
 
 /* 'text', with every ' in it doubled, as YAML wants it. */
@@ -61,7 +70,7 @@ static const char *quoted(struct arena *a, const char *value)
 
 static const char *quote_it(const struct site *s, struct pos at)
 {
-	return arena_printf(s->arena, "quote it: %s", quoted(s->arena, value_on_line(s, at)));
+	return arena_printf(s->arena, "quote it: %s", quoted(s->arena, value_at(s, at)));
 }
 
 /* The quote that was closed just before this place, or NULL. */
@@ -75,14 +84,38 @@ static const char *quote_before(const struct site *s, struct pos at)
 	return p > start && (p[-1] == '"' || p[-1] == '\'') ? p - 1 : NULL;
 }
 
+/* A quote runs to the next mark of its kind, however many lines that takes; NULL when it was
+ * opened on the line on which it is closed. */
+static const char *opened_above(const struct site *s, const char *quote)
+{
+	const char *start = line_start(s, quote);
+	const char *p = quote;
+
+	while (p > text_start(s->text) && *--p != *quote)
+		;
+	return p < start && *p == *quote ? p : NULL;
+}
+
+static struct complaint say_runs_on(const struct site *s, const char *opener, int line)
+{
+	size_t offset = (size_t)(opener - text_start(s->text));
+
+	return (struct complaint){ place_of_byte(s->text, offset),
+		arena_printf(s->arena, "this quote is closed only in line %d", line),
+		"close it on the same line" };
+}
+
 /* "7 5/8"": the inch mark is the quote's end, and the quote behind it opens another. */
 static struct complaint say_closed_quote(const struct site *s, struct pos at, const char *quote)
 {
-	const char *value = value_on_line(s, at);
+	const char *opener = opened_above(s, quote);
+
+	if (opener)
+		return say_runs_on(s, opener, at.line);
+	const char *value = value_at(s, at);
 	size_t n = strlen(value);
 	bool is_mark = quote > s->text && quote[-1] >= '0' && quote[-1] <= '9';
 	bool is_paired = n > 2 && value[n - 1] == *value;
-
 	const char *bare = is_paired ? arena_strndup(s->arena, value + 1, n - 2) : value + 1;
 	const char *text = "text goes on behind its closing quote";
 	if (is_mark)
@@ -188,7 +221,13 @@ static struct complaint say_open_bracket(const struct site *s)
 {
 	struct pos at = s->fault.context_at;
 	char open = *text_at(s->text, at);
+	const char *quote = quote_before(s, s->fault.at);
 
+	if (quote)
+		return say_closed_quote(s, s->fault.at, quote);
+	if (*text_at(s->text, s->fault.at) == ':' && s->fault.at.line == at.line)
+		return (struct complaint){ s->fault.at, "a colon cannot stand here",
+			"put a comma between two entries; quote a text with a colon in it" };
 	return (struct complaint){ at, arena_printf(s->arena, "this %c is never closed", open),
 		open == '[' ? "close it with ]" : "close it with }" };
 }

@@ -204,6 +204,13 @@ static bool is_decimal(const char *s, int most_points)
 	return figures > 0 && figures < 10 && points <= most_points;
 }
 
+static void complain_of_bounds(struct value v, const char *text)
+{
+	complain(v, NULL,
+		arena_printf(v.reader->arena, "%s is out of range; it must be between %g and %g",
+			text, v.field->least, v.field->most));
+}
+
 double value_number(struct value v)
 {
 	struct arena *a = v.reader->arena;
@@ -218,9 +225,7 @@ double value_number(struct value v)
 	double value = strtod(text, NULL);
 	if (is_within(v.field, value))
 		return value;
-	complain(v, NULL,
-		arena_printf(a, "%s is out of range; it must lie between %g and %g", text,
-			v.field->least, v.field->most));
+	complain_of_bounds(v, text);
 	return 0;
 }
 
@@ -238,9 +243,7 @@ int value_count(struct value v)
 	int value = atoi(text);
 	if (is_within(v.field, value))
 		return value;
-	complain(v, NULL,
-		arena_printf(a, "%s is out of range; it must lie between %g and %g", text,
-			v.field->least, v.field->most));
+	complain_of_bounds(v, text);
 	return 0;
 }
 
