@@ -73,7 +73,8 @@ void *arena_alloc(struct arena *a, size_t size, size_t count)
 
 	if (size && count > (SIZE_MAX / 2 - grain) / size)
 		return must_have(NULL);
-	size_t bytes = (size * count + grain - 1) / grain * grain;
+	/* rounded past the end, so that an empty list has a place too and is no NULL */
+	size_t bytes = (size * count / grain + 1) * grain;
 
 	/* a large object gets a block of its own, and the current one is kept */
 	if (bytes * 4 > ARENA_BLOCK)
