@@ -31,9 +31,7 @@ HOUSE  = -std=c17 $(WARN) -ffp-contract=off -fPIC -MMD -MP $(CPP)
 LIBS   = $$(pkg-config --libs $(PKGS)) -lm
 
 # Each object of a job is an allocation of its own, or the arena hides overruns from the sanitizer.
-# Among the sanitizer's checks gcc 12 loses count of the lengths of texts, and warns without cause.
-SAN    = -O1 -g -fsanitize=address,undefined -fno-sanitize-recover=all -DARENA_BLOCK=0 \
-	-Wno-format-truncation
+SAN    = -O1 -g -fsanitize=address,undefined -fno-sanitize-recover=all -DARENA_BLOCK=0
 
 SRC    = $(wildcard src/*/*.c)
 LIBOBJ = $(patsubst src/%.c,$(B)/%.o,$(filter-out src/cli/%,$(SRC)))
@@ -98,8 +96,9 @@ $(B)/tests/fuzz/fuzz_%: $(B)/tests/fuzz/%.o $(B)/libpitchboard.a
 demo: all
 	$(B)/pitchboard draw -o out $(JOBS) || [ $$? = 1 ]
 
+# Among the sanitizer's checks gcc 12 loses count of the lengths of texts, and warns without cause.
 check: | $(AFTER_DEPS)
-	@$(MAKE) --no-print-directory B=build/san CFLAGS='$(SAN)' run-tests
+	@$(MAKE) --no-print-directory B=build/san CFLAGS='$(SAN) -Wno-format-truncation' run-tests
 
 run-tests: $(B)/pitchboard $(UNIT) $(RANDOM) $(FUZZ:%=$(B)/tests/fuzz/replay_%)
 	@PITCHBOARD=$(B)/pitchboard MAKEFLAGS= tests/run.sh $(UNIT) \
