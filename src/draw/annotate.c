@@ -43,15 +43,15 @@ void draw_leader(struct drawing *g, struct vec from, struct vec to)
 	draw_fill(g, SHADE_BLACK, dot, 8);
 }
 
-void draw_view_title(struct hand h, struct vec at, const char *title, const char *scale)
+double draw_view_title(struct hand h, struct vec at, const char *title, const char *scale)
 {
 	double big = h.letter * 1.4;
 	double w = measure_width(h.measure, LETTER_BOLD, big, title);
 
 	draw_text_styled(h.g, at, big, 0, ALIGN_LEFT, LETTER_BOLD, title);
 	draw_line(h.g, PEN_FRAME, vec(at.x, at.y - big * 0.55), vec(at.x + w, at.y - big * 0.55));
-	if (scale)
-		draw_text(h.g, vec(at.x + w + 4, at.y), h.letter, ALIGN_LEFT, scale);
+	draw_text(h.g, vec(at.x + w + 4, at.y), h.letter, ALIGN_LEFT, scale);
+	return w + 4 + measure_width(h.measure, LETTER_REGULAR, h.letter, scale);
 }
 
 /* The scales an architect's rule carries (US), and the ratios they stand for. */
@@ -163,4 +163,16 @@ struct box draw_scale_bar(struct hand h, struct vec at, double scale)
 	letter_bar(h, vec(at.x, low + 2 * BAR_HEIGHT + 1.0), feet, scale, n);
 	return (struct box){ at.x, at.y, fmax(x0, x1) + 4 * h.letter,
 		low + 2 * BAR_HEIGHT + 1.0 + h.letter };
+}
+
+struct box draw_view_foot(struct hand h, struct box view, const char *title, double scale,
+	enum units units)
+{
+	const char *written = scale_letter(h.g->arena, 1 / scale, units);
+	double y = view.y0 - h.letter * 3.6, wide = fmax(70, 28 * h.letter);
+	double w = draw_view_title(h, vec(view.x0, y), title, written);
+	double x = fmax(view.x1 - wide, view.x0 + w + 8);
+	struct box bar = draw_scale_bar(h, vec(x, y - h.letter * 2.2), scale);
+
+	return box_join(view, box_join(bar, (struct box){ view.x0, y - h.letter, view.x1, y }));
 }

@@ -78,16 +78,17 @@ int spot_cost(const struct drawing *g, struct measure m, double height, struct s
 int place_text(struct drawing *g, struct measure m, double height, const struct spot *spots, int n,
 	const char *text)
 {
-	int best = 0, least = spot_cost(g, m, height, spots[0], text);
+	int best = -1, least = COST_HEAVY;
 
-	for (int i = 1; i < n && least > 0; i++) {
+	for (int i = 0; i < n && least > 0; i++) {
 		int cost = spot_cost(g, m, height, spots[i], text);
 		if (cost < least) {
 			least = cost;
 			best = i;
 		}
 	}
-	draw_text(g, spots[best].at, height, spots[best].align, text);
+	if (best >= 0)
+		draw_text(g, spots[best].at, height, spots[best].align, text);
 	return best;
 }
 

@@ -17,7 +17,8 @@ struct spot {
 int spot_cost(const struct drawing *g, struct measure m, double height, struct spot spot,
 	const char *text);
 
-/* Letters `text` in the first free spot, or in the least bad; the one taken. */
+/* Letters `text` in the first free spot, or in the one that spoils least.  The one taken; -1 when
+ * every spot has lettering or a heavy line in it: then nothing is drawn. */
 int place_text(struct drawing *g, struct measure m, double height, const struct spot *spots, int n,
 	const char *text);
 

@@ -2,12 +2,13 @@
  * The first sheet: what the job is, what was chosen, what must be measured, cautions.
  */
 #include "draw/bounds.h"
-#include "draw/table.h"
 #include "draw/view.h"
 #include "sheets/compose.h"
+#include "sheets/tables.h"
 #include "sheets/words.h"
 
-#define GAP 6.0
+/* The tables leave the picture at least this share of the sheet. */
+#define PICTURE 0.36
 
 static const struct table_column pair_columns[] = { { "", ALIGN_LEFT, 0 }, { "", ALIGN_LEFT, 0 } };
 
@@ -157,23 +158,6 @@ static struct box compose_picture(struct sheet *s, const void *what, double scal
 	return b;
 }
 
-/* Tables one under the other from the top right; the width they take. */
-static double draw_tables(struct sheet *s, const struct table *tables, int n)
-{
-	double y = s->room.y1, width = 0;
-
-	for (int i = 0; i < n; i++)
-		if (tables[i].row_count)
-			width = fmax(width, table_size(s->hand, &tables[i]).x1);
-	for (int i = 0; i < n; i++) {
-		if (!tables[i].row_count)
-			continue;
-		struct box b = draw_table(s->hand, vec(s->room.x1 - width, y), &tables[i]);
-		y = b.y0 - GAP;
-	}
-	return width;
-}
-
 static struct drawing *draw(struct arena *a, const struct sheet_context *c)
 {
 	struct sheet s = sheet_begin(a, c, "Job, choices and cautions");
@@ -184,10 +168,11 @@ static struct drawing *draw(struct arena *a, const struct sheet_context *c)
 	struct view picture = view_make(a, c->parts, spec);
 
 	note_sheet(&s);
-	struct box room = s.room;
-	room.x1 -= draw_tables(&s, tables, 4) + GAP;
-	sheet_compose(&s, (struct composition){ compose_picture, &picture, picture.box }, room,
+	struct table_list rest = sheet_tables(&s, (struct table_list){ tables, 4 },
+		box_width(s.room) * (1 - PICTURE));
+	sheet_compose(&s, (struct composition){ compose_picture, &picture, picture.box }, s.room,
 		SET_CENTRED);
+	s.drawing->next = sheets_of_tables(a, c, "Job, continued", rest);
 	return s.drawing;
 }
 

@@ -325,11 +325,7 @@ static struct box compose(struct sheet *s, const void *what, double scale)
 	opening_dimension(&d, p, scale);
 	width_dimension(&d, p, scale);
 	struct box used = dims_draw(&d);
-	double y = used.y0 - h.letter * 3.6;
-	struct box bar = draw_scale_bar(h, vec(used.x1 - 70, y - h.letter * 2.2), scale);
-	draw_view_title(h, vec(used.x0, y), "Plan",
-		scale_letter(h.g->arena, 1 / scale, p->context->stair->job->about.units));
-	return box_join(used, box_join(bar, (struct box){ used.x0, y - h.letter, used.x1, y }));
+	return draw_view_foot(h, used, "Plan", scale, p->context->stair->job->about.units);
 }
 
 static void note_sheet(struct sheet *s, const struct plan *p)

@@ -76,18 +76,25 @@ static void draw_pitch(const struct drafting *d)
 		arena_printf(a, "pitch %s", angle_letter(a, d->flight->pitch)));
 }
 
+static const char *headroom_words(struct arena *a, const struct stair *s)
+{
+	const struct headroom *h = &s->headroom;
+
+	if (h->state == HEADROOM_NOT_CHECKED)
+		return "";
+	return arena_printf(a, "headroom %s%s", length_words(a, s, h->least),
+		h->state == HEADROOM_SHORT ? " SHORT" : "");
+}
+
 static void draw_headroom(const struct drafting *d)
 {
 	const struct headroom *h = &d->stair->headroom;
 	struct drawing *g = d->sheet->drawing;
-	struct arena *a = g->arena;
 	double letter = d->sheet->hand.letter;
 
 	if (h->state == HEADROOM_NOT_CHECKED)
 		return;
 	struct vec low = at(d, h->x, h->nosing_z), high = at(d, h->x, h->overhead_z);
-	const char *text = arena_printf(a, "headroom %s%s", length_words(a, d->stair, h->least),
-		h->state == HEADROOM_SHORT ? " SHORT" : "");
 	struct spot spots[12];
 	for (int i = 0; i < 12; i++) {
 		double y = high.y - letter * (2.0 + 1.6 * (i / 2));
@@ -97,7 +104,8 @@ static void draw_headroom(const struct drafting *d)
 	draw_line(g, PEN_DIM, low, high);
 	draw_arrow_head(g, low, vec(0, -1), letter);
 	draw_arrow_head(g, high, vec(0, 1), letter);
-	place_text(g, d->sheet->hand.measure, letter, spots, 12, text);
+	place_text(g, d->sheet->hand.measure, letter, spots, 12,
+		headroom_words(g->arena, d->stair));
 }
 
 /* ---- dimensions ---- */
@@ -228,17 +236,6 @@ static struct box draw_levels(const struct drafting *d, struct box used)
 
 /* ---- the whole ---- */
 
-static struct box title_and_bar(const struct drafting *d, struct box used)
-{
-	struct hand h = d->sheet->hand;
-	const char *scale = scale_letter(h.g->arena, 1 / d->scale, d->stair->job->about.units);
-	double y = used.y0 - h.letter * 3.6;
-	struct box bar = draw_scale_bar(h, vec(used.x1 - 70, y - h.letter * 2.2), d->scale);
-
-	draw_view_title(h, vec(used.x0, y), d->what->title, scale);
-	return box_join(used, box_join(bar, (struct box){ used.x0, y - h.letter, used.x1, y }));
-}
-
 static struct box compose(struct sheet *s, const void *what, double scale)
 {
 	const struct side_view *v = what;
@@ -258,7 +255,7 @@ static struct box compose(struct sheet *s, const void *what, double scale)
 	struct box used = dims_draw(&dims);
 	used = draw_levels(&d, used);
 	draw_headroom(&d);
-	return title_and_bar(&d, used);
+	return draw_view_foot(s->hand, used, v->title, scale, d.stair->job->about.units);
 }
 
 static struct composition composition(const struct side_view *v)
@@ -303,6 +300,16 @@ static const char *balustrade_words(struct arena *a, const struct side_view *v)
 		inches_words(a, s, job->newels.section));
 }
 
+static const char *headroom_note(struct arena *a, const struct stair *s)
+{
+	const char *words = headroom_words(a, s);
+
+	if (!*words)
+		return "Headroom is not checked: no opening is given.";
+	return arena_printf(a, "Least %s, plumb from the nosing line; wanted %s.", words,
+		length_words(a, s, s->job->opening.headroom));
+}
+
 static void note_sheet(struct sheet *s, const struct side_view *v)
 {
 	const struct stair *st = v->context->stair;
@@ -310,6 +317,7 @@ static void note_sheet(struct sheet *s, const struct side_view *v)
 	const struct note notes[] = {
 		{ "Notes", general_words(a, st) },
 		{ NULL, rounding_words(a, st) },
+		{ NULL, headroom_note(a, st) },
 		{ "Balustrade", balustrade_words(a, v) },
 		{ "Taken where the job is silent", assumptions_text(a, st->job, SHOWN_ELEVATION) },
 	};

@@ -4,6 +4,7 @@
  */
 #include "draw/bounds.h"
 #include "sheets/stringer_sheet.h"
+#include "sheets/tables.h"
 #include "sheets/words.h"
 
 #define GAP 8.0
@@ -72,31 +73,30 @@ static void note_ends(struct sheet *s, const struct stringer_subject *t)
 	sheet_notes(s, notes, sizeof(notes) / sizeof(*notes));
 }
 
-/* Side by side at the right, under the bench view; the width they take. */
-static double draw_tables(struct sheet *s, const struct stringer_subject *t, struct box room)
+/* A detail is drawn beside the tables only where it comes out readable. */
+static bool has_room_for_step(const struct stringer_subject *t, struct box room)
 {
-	struct arena *a = s->drawing->arena;
-	struct table facts = stringer_facts(a, t), positions = stringer_positions(a, t);
-	double f = table_size(s->hand, &facts).x1, p = table_size(s->hand, &positions).x1;
-
-	draw_table(s->hand, vec(room.x1 - p, room.y1), &positions);
-	draw_table(s->hand, vec(room.x1 - p - GAP - f, room.y1), &facts);
-	return f + GAP + p;
+	return t->part->stringer->steps > 1 && box_width(room) > 80 && box_height(room) > 50;
 }
 
-static struct drawing *draw_bench_sheet(struct arena *a, const struct stringer_subject *t)
+/* The piece on the bench, under it its figures and, where there is room, one step; more sheets
+ * for figures that did not go in. */
+static struct drawing *draw_bench_sheets(struct arena *a, const struct stringer_subject *t)
 {
-	struct sheet s = sheet_begin(a, t->context, arena_printf(a, "Stringer %s", t->part->mark));
-	enum units units = t->context->stair->job->about.units;
+	const char *title = arena_printf(a, "Stringer %s", t->part->mark);
+	struct sheet s = sheet_begin(a, t->context, title);
+	const struct table tables[] = { stringer_facts(a, t), stringer_positions(a, t) };
+	struct table_list rest = { tables, 2 };
 
 	note_sheet(&s, t);
 	struct composed bench = sheet_compose(&s, stringer_on_bench(t), s.room, SET_TOP);
-	s.drawing->scale = scale_letter(a, bench.ratio, units);
-	struct box below = s.room;
-	below.y1 = bench.box.y0 - GAP;
-	below.x1 -= draw_tables(&s, t, below) + GAP;
-	if (t->part->stringer->steps > 1)
-		sheet_compose(&s, stringer_step(t), below, SET_TOP);
+	s.drawing->scale = scale_letter(a, bench.ratio, t->context->stair->job->about.units);
+	s.room.y1 = bench.box.y0 - GAP;
+	rest = sheet_tables(&s, rest, box_width(s.room));
+	if (has_room_for_step(t, s.room))
+		sheet_compose(&s, stringer_step(t), s.room, SET_TOP);
+	s.drawing->next =
+		sheets_of_tables(a, t->context, arena_printf(a, "%s, figures", title), rest);
 	return s.drawing;
 }
 
@@ -104,10 +104,9 @@ static struct drawing *draw_detail_sheet(struct arena *a, const struct stringer_
 {
 	struct sheet s =
 		sheet_begin(a, t->context, arena_printf(a, "Stringer %s, ends", t->part->mark));
-	struct box left = s.room, right = s.room;
 
 	note_ends(&s, t);
-	left.y0 = right.y0 = s.room.y0;
+	struct box left = s.room, right = s.room;
 	left.x1 = (s.room.x0 + s.room.x1 - GAP) / 2;
 	right.x0 = left.x1 + GAP;
 	struct composed foot = sheet_compose(&s, stringer_foot(t), left, SET_CENTRED);
@@ -125,9 +124,11 @@ static struct drawing *draw(struct arena *a, const struct sheet_context *c)
 			continue;
 		struct stringer_subject t = { c, p, &c->stair->flights[0],
 			section_through(a, c, p) };
-		*tail = draw_bench_sheet(a, &t);
-		(*tail)->next = draw_detail_sheet(a, &t);
-		tail = &(*tail)->next->next;
+		*tail = draw_bench_sheets(a, &t);
+		while (*tail)
+			tail = &(*tail)->next;
+		*tail = draw_detail_sheet(a, &t);
+		tail = &(*tail)->next;
 	}
 	return first;
 }

@@ -21,13 +21,11 @@ static struct box title_under(struct sheet *s, const struct stringer_subject *t,
 	struct arena *a = s->drawing->arena;
 	const char *full = arena_printf(a, "%s %s", t->part->mark, title);
 	const char *written = scale_letter(a, 1 / scale, t->context->stair->job->about.units);
-	double big = s->hand.letter * 1.4;
+	double w = draw_view_title(s->hand, vec(used.x0, used.y0 - s->hand.letter * 3.4), full,
+		written);
 
-	draw_view_title(s->hand, vec(used.x0, used.y0 - s->hand.letter * 3.4), full, written);
 	used.y0 -= s->hand.letter * 4.4;
-	used.x1 = fmax(used.x1,
-		used.x0 + 4 + measure_width(s->hand.measure, LETTER_BOLD, big, full) +
-			measure_width(s->hand.measure, LETTER_REGULAR, s->hand.letter, written));
+	used.x1 = fmax(used.x1, used.x0 + w);
 	return used;
 }
 
@@ -222,6 +220,9 @@ static void draw_cuts(struct sheet *s, const struct stringer_subject *t, double 
 	struct vec rise = vec_scale(plumb, w->unit_rise * scale / 2);
 	double off = s->hand.letter * 0.8;
 
+	/* too small to letter: the table has the figures */
+	if (w->unit_rise * scale < 30)
+		return;
 	draw_text_styled(s->drawing, vec_add(vec_add(inner, run), vec_scale(plumb, off)),
 		s->hand.letter, -w->pitch, ALIGN_MIDDLE, LETTER_REGULAR,
 		length_words(a, st, w->unit_run));
