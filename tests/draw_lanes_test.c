@@ -173,7 +173,8 @@ static void wrapped_lines_are_no_wider_than_asked(void **state)
 static void a_taken_spot_is_passed_over(void **state)
 {
 	(void)state;
-	const struct spot spots[] = { { { 50, 50 }, ALIGN_LEFT }, { { 50, 60 }, ALIGN_LEFT } };
+	const struct spot spots[] = { { { 50, 50 }, ALIGN_LEFT, 0 },
+		{ { 50, 60 }, ALIGN_LEFT, 0 } };
 
 	draw_line(g, PEN_OUTLINE, vec(40, 51), vec(90, 51));
 	assert_int_equal(place_text(g, six_tenths(), 2.5, spots, 2, "here"), 1);

@@ -16,6 +16,43 @@ struct text_room text_room(const struct mark *text, struct measure m)
 	return room;
 }
 
+/* Two rectangles, turned or not, are apart when some side of one has the other wholly beyond it.
+ * A line is the same with a rectangle of no width. */
+static bool beyond_a_side(const struct vec *sides, int n, const struct vec *others, int m)
+{
+	for (int i = 0; i < n; i++) {
+		struct vec from = sides[i], along = vec_unit(vec_sub(sides[(i + 1) % n], from));
+		double nearest = INFINITY;
+		for (int j = 0; j < m; j++)
+			nearest = fmin(nearest, vec_cross(vec_sub(others[j], from), along));
+		if (nearest > -GRACE)
+			return true;
+	}
+	return false;
+}
+
+bool rooms_touch(const struct text_room *a, const struct text_room *b)
+{
+	return !beyond_a_side(a->corner, 4, b->corner, 4) &&
+		!beyond_a_side(b->corner, 4, a->corner, 4);
+}
+
+bool room_is_crossed(const struct text_room *t, struct vec a, struct vec b)
+{
+	const struct vec ends[2] = { a, b };
+
+	return !beyond_a_side(t->corner, 4, ends, 2) && !beyond_a_side(ends, 2, t->corner, 4);
+}
+
+struct box room_box(const struct text_room *t)
+{
+	struct box b = box_empty();
+
+	for (int i = 0; i < 4; i++)
+		b = box_add(b, t->corner[i]);
+	return b;
+}
+
 static struct box arc_box(const struct mark *m)
 {
 	struct vec c = m->arc.centre;
@@ -46,7 +83,7 @@ static struct box mark_box(const struct mark *k, struct measure m)
 	case MARK_FILL: return points_box(k->fill.points, k->fill.n);
 	case MARK_TEXT: {
 		struct text_room room = text_room(k, m);
-		return points_box(room.corner, 4);
+		return room_box(&room);
 	}
 	}
 	return box_empty();

@@ -57,6 +57,14 @@ struct text_room {
 
 struct text_room text_room(const struct mark *text, struct measure m);
 
+struct box room_box(const struct text_room *t);
+
+/* Letters have air around them: rooms that share no more than this do not touch. */
+#define GRACE 0.05
+
+bool rooms_touch(const struct text_room *a, const struct text_room *b);
+bool room_is_crossed(const struct text_room *t, struct vec a, struct vec b);
+
 /* How far letters such as g reach below the base line, of the height of a capital. */
 #define DESCENDER 0.28
 

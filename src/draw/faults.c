@@ -1,15 +1,8 @@
 /*
  * What makes a sheet unreadable, counted: text on text, text under a heavy
  * line, a mark off the paper.
- *
- * Texts are rectangles, turned or not; two of them are apart when some side of
- * one has the other wholly beyond it.  Lines are the same with a rectangle of
- * no width.
  */
 #include "draw/bounds.h"
-
-/* Rectangles may share this much before it counts: letters have air around them. */
-#define GRACE 0.05
 
 struct checker {
 	struct arena *arena;
@@ -27,32 +20,6 @@ static void fault(struct checker *c, const char *what, const char *one, const ch
 		two ? two : "", two ? "\"" : "");
 }
 
-static bool beyond_a_side(const struct vec *sides, int n, const struct vec *others, int m)
-{
-	for (int i = 0; i < n; i++) {
-		struct vec from = sides[i], along = vec_unit(vec_sub(sides[(i + 1) % n], from));
-		double nearest = INFINITY;
-		for (int j = 0; j < m; j++)
-			nearest = fmin(nearest, vec_cross(vec_sub(others[j], from), along));
-		if (nearest > -GRACE)
-			return true;
-	}
-	return false;
-}
-
-static bool rooms_touch(const struct text_room *a, const struct text_room *b)
-{
-	return !beyond_a_side(a->corner, 4, b->corner, 4) &&
-		!beyond_a_side(b->corner, 4, a->corner, 4);
-}
-
-static bool line_crosses(const struct text_room *t, struct vec a, struct vec b)
-{
-	const struct vec ends[2] = { a, b };
-
-	return !beyond_a_side(t->corner, 4, ends, 2) && !beyond_a_side(ends, 2, t->corner, 4);
-}
-
 struct lettered {
 	const struct mark *mark;
 	struct text_room room;
@@ -61,11 +28,9 @@ struct lettered {
 
 static struct lettered lettered(const struct mark *text, struct measure m)
 {
-	struct lettered l = { text, text_room(text, m), box_empty() };
+	struct text_room room = text_room(text, m);
 
-	for (int i = 0; i < 4; i++)
-		l.box = box_add(l.box, l.room.corner[i]);
-	return l;
+	return (struct lettered){ text, room, room_box(&room) };
 }
 
 static void check_line(struct checker *c, const struct lettered *t, const struct mark *line)
@@ -75,7 +40,7 @@ static void check_line(struct checker *c, const struct lettered *t, const struct
 	for (int i = 0; i < pieces; i++) {
 		struct vec a = line->line.points[i], b = line->line.points[(i + 1) % line->line.n];
 		struct box piece = box_grow(box_add(box_add(box_empty(), a), b), GRACE);
-		if (!box_touches(t->box, piece) || !line_crosses(&t->room, a, b))
+		if (!box_touches(t->box, piece) || !room_is_crossed(&t->room, a, b))
 			continue;
 		fault(c, "a line crosses", t->mark->text.text, NULL);
 		return;

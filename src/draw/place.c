@@ -7,70 +7,56 @@
 #define COST_TEXT 100
 #define COST_HEAVY 30
 #define COST_FINE 4
-#define COST_OFF 1000
+#define AIR 0.5 /* round a text that is being placed */
 
-/* Does the segment pass through the box?  Clips its parameter against each pair of sides. */
-static bool passes(struct box b, struct vec p, struct vec q)
+/* The room a text would take, with air all round. */
+static struct text_room room_for(struct measure m, double height, struct spot spot,
+	const char *text)
 {
-	const double from[2] = { p.x, p.y }, step[2] = { q.x - p.x, q.y - p.y };
-	const double low[2] = { b.x0, b.y0 }, high[2] = { b.x1, b.y1 };
-	double t0 = 0, t1 = 1;
+	struct mark k = { .kind = MARK_TEXT };
 
-	for (int i = 0; i < 2; i++) {
-		if (fabs(step[i]) < 1e-12) {
-			if (from[i] <= low[i] || from[i] >= high[i])
-				return false;
-			continue;
-		}
-		double a = (low[i] - from[i]) / step[i], z = (high[i] - from[i]) / step[i];
-		t0 = fmax(t0, fmin(a, z));
-		t1 = fmin(t1, fmax(a, z));
-	}
-	return t0 < t1;
+	k.text.at = spot.at;
+	k.text.height = height;
+	k.text.angle = spot.angle;
+	k.text.align = spot.align;
+	k.text.text = text;
+	struct text_room room = text_room(&k, m);
+	struct vec along = vec_scale(vec_unit(vec_sub(room.corner[1], room.corner[0])), AIR);
+	struct vec up = vec_left(along);
+	room.corner[0] = vec_sub(vec_sub(room.corner[0], along), up);
+	room.corner[1] = vec_sub(vec_add(room.corner[1], along), up);
+	room.corner[2] = vec_add(vec_add(room.corner[2], along), up);
+	room.corner[3] = vec_add(vec_sub(room.corner[3], along), up);
+	return room;
 }
 
-static struct box text_box(struct measure m, double height, struct spot spot, const char *text)
-{
-	double w = measure_width(m, LETTER_REGULAR, height, text);
-	double left = spot.at.x -
-		(spot.align == ALIGN_LEFT                    ? 0
-				: spot.align == ALIGN_MIDDLE ? w / 2
-							     : w);
-
-	return (struct box){ left, spot.at.y - height * DESCENDER, left + w, spot.at.y + height };
-}
-
-static int cost_of_line(struct box b, const struct mark *k)
+static int cost_of_line(const struct text_room *room, struct box box, const struct mark *k)
 {
 	int pieces = k->line.n - 1 + (k->line.closed ? 1 : 0);
 
-	for (int i = 0; i < pieces; i++)
-		if (passes(b, k->line.points[i], k->line.points[(i + 1) % k->line.n]))
+	for (int i = 0; i < pieces; i++) {
+		struct vec p = k->line.points[i], q = k->line.points[(i + 1) % k->line.n];
+		struct box piece = box_grow(box_add(box_add(box_empty(), p), q), GRACE);
+		if (box_touches(box, piece) && room_is_crossed(room, p, q))
 			return pen_is_heavy(k->line.pen) ? COST_HEAVY : COST_FINE;
+	}
 	return 0;
-}
-
-static int cost_of_text(struct box b, const struct mark *k, struct measure m)
-{
-	struct text_room room = text_room(k, m);
-	struct box other = box_empty();
-
-	for (int i = 0; i < 4; i++)
-		other = box_add(other, room.corner[i]);
-	return box_touches(b, other) ? COST_TEXT : 0;
 }
 
 int spot_cost(const struct drawing *g, struct measure m, double height, struct spot spot,
 	const char *text)
 {
-	struct box b = box_grow(text_box(m, height, spot, text), 0.5);
+	struct text_room room = room_for(m, height, spot, text);
+	struct box box = room_box(&room);
 	int cost = 0;
 
 	for (const struct mark *k = g->first; k; k = k->next) {
 		if (k->kind == MARK_LINE)
-			cost += cost_of_line(b, k);
-		if (k->kind == MARK_TEXT)
-			cost += cost_of_text(b, k, m);
+			cost += cost_of_line(&room, box, k);
+		if (k->kind != MARK_TEXT)
+			continue;
+		struct text_room other = text_room(k, m);
+		cost += rooms_touch(&room, &other) ? COST_TEXT : 0;
 	}
 	return cost;
 }
@@ -88,7 +74,8 @@ int place_text(struct drawing *g, struct measure m, double height, const struct 
 		}
 	}
 	if (best >= 0)
-		draw_text(g, spots[best].at, height, spots[best].align, text);
+		draw_text_styled(g, spots[best].at, height, spots[best].angle, spots[best].align,
+			LETTER_REGULAR, text);
 	return best;
 }
 

@@ -10,6 +10,7 @@
 struct spot {
 	struct vec at;
 	enum align align;
+	double angle;
 };
 
 /* What a text in `spot` would spoil on the drawing so far: 0 is free; touching lettering weighs

@@ -61,19 +61,23 @@ static void draw_nosing_line(const struct drafting *d)
 		at(d, to, slope_at(d->nosing, to)));
 }
 
-/* Under the stringer, along the pitch: nothing else stands there. */
+/* Under the stringer, along the pitch: nothing else stands there.  Where the view is too small for
+ * it, the table on the cover has it. */
 static void draw_pitch(const struct drafting *d)
 {
 	struct hand h = d->sheet->hand;
-	struct arena *a = h.g->arena;
-	const struct stair *s = d->stair;
-	double x = top_x(d) * 0.55;
-	double below = s->unit_rise + 1.6 * 12 * MM_PER_INCH + h.letter / d->scale;
-	struct vec p = at(d, x, slope_at(d->nosing, x) - below);
 	double angle = climbs_right(d) ? d->flight->pitch : -d->flight->pitch;
+	double below = d->stair->unit_rise + 12 * MM_PER_INCH;
+	struct spot spots[12];
 
-	draw_text_styled(h.g, p, h.letter, angle, ALIGN_MIDDLE, LETTER_REGULAR,
-		arena_printf(a, "pitch %s", angle_letter(a, d->flight->pitch)));
+	for (int i = 0; i < 12; i++) {
+		double x = top_x(d) * (0.65 - 0.1 * (i % 3));
+		double drop = below + (1 + i / 3) * 2 * h.letter / d->scale;
+		spots[i] = (struct spot){ at(d, x, slope_at(d->nosing, x) - drop), ALIGN_MIDDLE,
+			angle };
+	}
+	place_text(h.g, h.measure, h.letter, spots, 12,
+		arena_printf(h.g->arena, "pitch %s", angle_letter(h.g->arena, d->flight->pitch)));
 }
 
 static const char *headroom_words(struct arena *a, const struct stair *s)
@@ -98,8 +102,8 @@ static void draw_headroom(const struct drafting *d)
 	struct spot spots[12];
 	for (int i = 0; i < 12; i++) {
 		double y = high.y - letter * (2.0 + 1.6 * (i / 2));
-		spots[i] = i % 2 ? (struct spot){ vec(low.x + 1.5, y), ALIGN_LEFT }
-				 : (struct spot){ vec(low.x - 1.5, y), ALIGN_RIGHT };
+		spots[i] = i % 2 ? (struct spot){ vec(low.x + 1.5, y), ALIGN_LEFT, 0 }
+				 : (struct spot){ vec(low.x - 1.5, y), ALIGN_RIGHT, 0 };
 	}
 	draw_line(g, PEN_DIM, low, high);
 	draw_arrow_head(g, low, vec(0, -1), letter);
@@ -247,7 +251,6 @@ static struct box compose(struct sheet *s, const void *what, double scale)
 
 	view_draw(s->drawing, &v->view, (struct placing){ .scale = scale }, NULL);
 	draw_nosing_line(&d);
-	draw_pitch(&d);
 	rise_dimensions(&dims, &d);
 	rail_dimension(&dims, &d);
 	run_dimensions(&dims, &d);
@@ -255,6 +258,7 @@ static struct box compose(struct sheet *s, const void *what, double scale)
 	struct box used = dims_draw(&dims);
 	used = draw_levels(&d, used);
 	draw_headroom(&d);
+	draw_pitch(&d);
 	return draw_view_foot(s->hand, used, v->title, scale, d.stair->job->about.units);
 }
 
