@@ -151,6 +151,9 @@ static void every_refusal_says_what_was_read_and_how_to_mend_it(void **state)
 	static const char rule[] =
 		"halves, quarters, eighths, 16ths, 32nds and 64ths are read; else "
 		"use a decimal point";
+	static const char marks[] =
+		"feet and inches look like 5'-6 1/2\", the inch mark behind the "
+		"fraction";
 	static const char looks[] = "a length looks like 7 5/8\", 5'-6 1/2\" or 194 mm";
 	static const struct {
 		const char *text, *problem, *hint;
@@ -176,7 +179,9 @@ static void every_refusal_says_what_was_read_and_how_to_mend_it(void **state)
 		{ "5.5' 3\"", "\"5.5' 3\"\" gives inches after a part of a foot",
 			"write whole feet, then inches" },
 		{ "7 5/8\" pine", "\"7 5/8\" pine\": cannot read \"pine\"", NULL },
-		{ "7 5/8 5/8", "\"7 5/8 5/8\": cannot read \"5/8\"", NULL },
+		{ "7 5/8 5/8", "\"7 5/8 5/8\": cannot read \"5/8\"", marks },
+		{ "7\" 5/8", "\"7\" 5/8\": cannot read \"5/8\"", marks },
+		{ "5 6", "\"5 6\": cannot read \"6\"", marks },
 		{ "0x1F", "\"0x1F\": cannot read \"x1F\"", NULL },
 		{ "1e3", "\"1e3\": cannot read \"e3\"", NULL },
 		{ "nan", "\"nan\" is not a length", looks },

@@ -332,13 +332,14 @@ static void check_rest(struct reader *r)
 		return;
 	}
 	const char *rest = r->at;
+	const char *hint = NULL;
 	if (is_digit(*rest)) {
+		hint = "feet and inches look like 5'-6 1/2\", the inch mark behind the fraction";
 		read_quantity(r);
 		if (!r->problem && is_metric(read_unit(r)))
 			complain_of_mixture(r);
 	}
-	r->problem = r->problem ? r->problem
-				: arena_printf(a, "\"%s\": cannot read \"%s\"", r->typed, rest);
+	complain(r, arena_printf(a, "\"%s\": cannot read \"%s\"", r->typed, rest), hint);
 }
 
 static const char *examples(enum units bare)
