@@ -29,7 +29,7 @@ struct notch {
 struct layer {
 	const struct rod *rod;
 	double y0, y1, far, edge;
-	struct notch notches[3];
+	struct notch notches[4];
 	int n;
 };
 
@@ -107,31 +107,63 @@ static struct layer layer_of(const struct rod *r, int step, double far, double e
 	return l;
 }
 
+/* Where the wall in front of the open steps ends: at the nosing of the first of them. */
+static double wall_end(const struct rod *r, const struct side *side)
+{
+	return (side->from - 1) * r->run - r->nosing;
+}
+
 static double back_end(const struct rod *r)
 {
 	return r->header_x + BEYOND;
 }
 
+/* Structure is shown past a side that is open anywhere, and under a wall. */
+static double slab_edge(const struct side *side)
+{
+	return side->is_open ? BESIDE : WALL;
+}
+
+/* The finish is laid last: it stops at a stair that stands on the structure, and goes on beside
+ * it. */
+static struct layer finish_layer(const struct rod *r)
+{
+	struct layer l = layer_of(r, 1, -BEYOND, back_end(r));
+	if (r->foot > r->stair->lower_structural + NEAR_ENOUGH)
+		return l;
+	add_notch(&l, 0, r->width, 0);
+	for (int i = 0; i < 2; i++)
+		if (r->sides[i].kind == STRINGER_HOUSED)
+			add_notch(&l, rod_y(r, &r->sides[i], r->sides[i].outer),
+				rod_y(r, &r->sides[i], r->sides[i].inner),
+				-r->nosing - HOUSED_FRONT);
+	return l;
+}
+
+/* Where a side opens on its way up, the floor goes on from the end of its wall. */
+static void finish_behind_wall_add(struct pieces *list, const struct rod *r,
+	const struct side *side)
+{
+	if (!side->is_open || side->from == 1)
+		return;
+	double a = rod_y(r, side, 0), b = rod_y(r, side, -BESIDE);
+	box_add(list, r, "lower floor finish",
+		vec3(wall_end(r, side), fmin(a, b), r->stair->lower_structural),
+		vec3(back_end(r), fmax(a, b), 0));
+}
+
 static void lower_floor_add(struct pieces *list, const struct rod *r)
 {
 	double structure = r->stair->lower_structural;
-	struct vec3 from = { -BEYOND, -BESIDE, structure - SLAB };
-	struct vec3 to = { back_end(r), r->width + BESIDE, structure };
-	if (!side_open_at(&r->sides[HAND_RIGHT], 1))
-		from.y = -WALL;
-	if (!side_open_at(&r->sides[HAND_LEFT], 1))
-		to.y = r->width + WALL;
-	box_add(list, r, "lower floor", from, to);
+	double right = slab_edge(&r->sides[HAND_RIGHT]), left = slab_edge(&r->sides[HAND_LEFT]);
+	box_add(list, r, "lower floor", vec3(-BEYOND, -right, structure - SLAB),
+		vec3(back_end(r), r->width + left, structure));
 	if (structure > -NEAR_ENOUGH)
 		return;
-	/* laid last: it stops at a stair that stands on the structure */
-	bool under = r->foot > structure + NEAR_ENOUGH;
-	struct layer l = layer_of(r, 1, -BEYOND, under ? back_end(r) : 0);
-	for (int i = 0; i < 2 && !under; i++)
-		if (r->sides[i].kind == STRINGER_HOUSED)
-			add_notch(&l, rod_y(r, &r->sides[i], r->sides[i].outer),
-				rod_y(r, &r->sides[i], r->sides[i].inner), -r->nosing - 20);
+	struct layer l = finish_layer(r);
 	slab_add(list, r, "lower floor finish", layer_outline(list->arena, &l), structure, 0);
+	finish_behind_wall_add(list, r, &r->sides[HAND_RIGHT]);
+	finish_behind_wall_add(list, r, &r->sides[HAND_LEFT]);
 }
 
 /* Finished floor above to finished ceiling below. */
@@ -142,7 +174,7 @@ static double floor_depth(const struct rod *r)
 	if (depth <= 0 && o->ceiling_height > 0)
 		depth = r->top - o->ceiling_height;
 	double least = r->tread + fmax(r->job->floors.upper_finish, 0) + 50;
-	return depth > 0 ? fmax(depth, least) : FLOOR;
+	return fmin(fmax(depth > 0 ? depth : FLOOR, least), r->top);
 }
 
 /* Newels that are let into the upper floor. */
@@ -208,10 +240,12 @@ static void walls_add(struct pieces *list, const struct rod *r, const struct sid
 		return;
 	}
 	if (side->from > 1)
-		wall_add(list, r, side, vec(-BEYOND, (side->from - 1) * r->run - r->nosing),
-			vec(low, ceiling));
-	if (side->head.kind == RAIL_END_WALL)
-		wall_add(list, r, side, vec(side->head.x, back_end(r)), vec(0, r->top));
+		wall_add(list, r, side, vec(-BEYOND, wall_end(r, side)), vec(low, ceiling));
+	if (side->head.kind != RAIL_END_WALL)
+		return;
+	/* it takes the end of the rail */
+	double rail = rod_nosing_z(r, side->head.x) + r->job->rail.height + BESIDE / 2;
+	wall_add(list, r, side, vec(side->head.x, back_end(r)), vec(0, fmax(rail, r->top)));
 }
 
 static struct part *make(struct arena *a, const struct stair *s, const struct flight *f,
