@@ -230,13 +230,18 @@ struct code code_next(const char *text)
 	return bytes && is_character(point, bytes) ? (struct code){ point, bytes, 0 } : spoilt;
 }
 
+/* Placing without overlaps measures every text many times over, nearly all of them plain ASCII. */
 static double width(const void *faces, enum letter_style style, double height, const char *text)
 {
+	const struct letter *common = ((const struct faces *)faces)->common[style];
 	double sum = 0;
 
 	while (*text) {
-		struct code c = code_next(text);
-		sum += faces_letter(faces, style, c.point).advance;
+		struct code c = { (unsigned char)*text, .bytes = 1 };
+		if (c.point > 0x7F)
+			c = code_next(text);
+		sum += c.point < COMMON_CODES ? common[c.point].advance
+					      : faces_letter(faces, style, c.point).advance;
 		text += c.bytes;
 	}
 	return sum * height;

@@ -1,0 +1,51 @@
+#!/bin/sh
+# Speed, growth and memory beside their targets:  tests/bench/bench.sh BUILD
+#
+# Times are the quickest of several runs, on whatever machine this is; only their ratios are
+# compared.  The figures do not fail the build: they are read.
+set -eu
+
+build=$1
+work=$(mktemp -d)
+trap 'rm -rf "$work"' EXIT
+
+# line WHAT MEASURED TARGET UNIT
+line() {
+	printf '%-58s %8s  target %5s %-2s  %s\n' "$1" "$2" "$3" "$4" \
+		"$(awk "BEGIN { print $2 <= $3 ? \"met\" : \"NOT MET\" }")"
+}
+
+ratio() {
+	awk "BEGIN { printf \"%.2f\", $1 / $2 }"
+}
+
+# instructions JOB
+instructions() {
+	valgrind --tool=callgrind --callgrind-out-file=/dev/null "$build/pitchboard" draw -q \
+		-o "$work/counted" "$1" 2>&1 | sed -n 's/^==[0-9]*== Collected : //p'
+}
+
+# The demo stair with its risers and its rise multiplied.
+grown() { # FACTOR
+	awk -v by="$1" '
+		/^ *risers: *[0-9]+/ { sub(/[0-9]+/, $2 * by) }
+		/^ *total_rise:/     { sub(/total_rise:.*/, "total_rise: " 107 * by " in") }
+		{ print }' jobs/alder-lane.yaml
+}
+
+set -- $("$build/bench/best" 15 "$build/pitchboard" draw -q -o "$work/out" jobs/*.yaml 2>/dev/null)
+draw=$1 memory=$2
+plain=$("$build/bench/plain" 9 "$work/plain" jobs/*.yaml)
+set -- $("$build/bench/best" 3 rsvg-convert -f pdf -o "$work/rsvg.pdf" "$work"/out/*.svg)
+rsvg=$1
+
+grown 1 >"$work/once.yaml"
+grown 10 >"$work/tenfold.yaml"
+once=$(instructions "$work/once.yaml")
+tenfold=$(instructions "$work/tenfold.yaml")
+
+echo "drawing the demo jobs: $draw ms; $(find "$work/out" -type f | wc -l) files"
+line "(a) against a plain replay by Cairo ($plain ms)" "$(ratio "$draw" "$plain")" 0.5 ''
+line "(b) against rsvg-convert of the SVGs alone ($rsvg ms)" "$(ratio "$draw" "$rsvg")" 0.2 ''
+line "(c) instructions for ten times the steps" "$(ratio "$tenfold" "$once")" 11 ''
+line "(d) peak memory" "$(ratio "$memory" 1024)" 30 MB
