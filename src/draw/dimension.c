@@ -309,13 +309,18 @@ static struct box draw_side(const struct dims *d, enum dim_side side, struct box
 	return used;
 }
 
+/* The upright chains first: a figure that went over the end of one stands where the lanes above or
+ * below would begin. */
 struct box dims_draw(const struct dims *d)
 {
-	struct box used = d->around;
+	struct box used = draw_side(d, DIM_LEFT, d->around);
+	struct dims level = *d;
 
-	for (enum dim_side side = DIM_BELOW; side < DIM_SIDES; side++)
-		used = draw_side(d, side, used);
-	return used;
+	used = draw_side(d, DIM_RIGHT, used);
+	level.around.y0 = used.y0;
+	level.around.y1 = used.y1;
+	used = draw_side(&level, DIM_BELOW, used);
+	return draw_side(&level, DIM_ABOVE, used);
 }
 
 void dim_between(struct drawing *g, double letter, struct vec from, struct vec to, const char *text)

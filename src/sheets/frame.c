@@ -119,33 +119,49 @@ static struct box balance(struct sheet *s, const struct set_line *line, int n, s
 	return area;
 }
 
+/* Where notes stand: columns in an area that is as deep as they need. */
+struct notes_place {
+	struct box area;
+	int columns;
+	double width;
+};
+
+static struct notes_place place_notes(struct sheet *s, const struct set_line *line, int n,
+	struct box area)
+{
+	double wanted = COLUMN * s->hand.letter / 2.5;
+	int columns = (int)fmax(1, floor((box_width(area) + COLUMN_GAP) / (wanted + COLUMN_GAP)));
+	double width = (box_width(area) - (columns - 1) * COLUMN_GAP) / columns;
+
+	while (flow(s, line, n, area, width, NULL) > columns)
+		area.y1 += s->hand.letter / 2;
+	return (struct notes_place){ balance(s, line, n, area, width), columns, width };
+}
+
+/* Beside the title block where that costs the views no more room than over it. */
 void sheet_notes(struct sheet *s, const struct note *notes, int n)
 {
 	const struct sheet_context *c = s->context;
-	struct box frame = frame_box(c->paper), area = box_grow(frame, -ROOM_MARGIN * 0.7);
-	double beside = box_width(frame) - title_width(c);
-	double wanted = COLUMN * s->hand.letter / 2.5;
-	int columns = (int)fmax(1, floor((beside - COLUMN_GAP) / (wanted + COLUMN_GAP)));
+	struct box frame = frame_box(c->paper), beside = box_grow(frame, -ROOM_MARGIN * 0.7);
+	struct box over = beside;
 	double title = title_height(&c->stationery->title);
 	struct set_line *line =
 		NEW_N(s->drawing->arena, struct set_line, longest(notes, n) + 2 * n + 1);
 
-	/* too narrow beside the title block: the notes stand above it over the whole width */
-	area.x1 = frame.x1 - title_width(c) - COLUMN_GAP;
-	area.y1 = frame.y0 + title - ROOM_MARGIN * 0.5;
-	if (area.x1 - area.x0 < wanted * 0.7) {
-		area = box_grow(frame, -ROOM_MARGIN * 0.7);
-		area.y0 = frame.y0 + title + 2;
-		area.y1 = area.y0 + 2 * s->hand.letter;
-		columns = (int)fmax(1, floor(box_width(area) / (wanted + COLUMN_GAP)));
+	beside.x1 = frame.x1 - title_width(c) - COLUMN_GAP;
+	beside.y1 = frame.y0 + title - ROOM_MARGIN * 0.5;
+	over.y0 = frame.y0 + title + ROOM_MARGIN * 0.5;
+	over.y1 = over.y0 + s->hand.letter;
+	double narrow = fmin(box_width(beside), COLUMN * s->hand.letter / 2.5);
+	int count = set_notes(s, notes, n, narrow, line);
+	struct notes_place low = place_notes(s, line, count, over), place = low;
+	if (box_width(beside) > narrow * 0.7) {
+		place = place_notes(s, line, count, beside);
+		if (place.area.y1 > low.area.y1)
+			place = low;
 	}
-	double width = (box_width(area) - (columns - 1) * COLUMN_GAP) / columns;
-	int count = set_notes(s, notes, n, width, line);
-	while (flow(s, line, count, area, width, NULL) > columns)
-		area.y1 += s->hand.letter * LINE_PITCH;
-	area = balance(s, line, count, area, width);
-	flow(s, line, count, area, width, s->drawing);
-	s->room.y0 = fmax(s->room.y0, area.y1 + 2 * s->hand.letter);
+	flow(s, line, count, place.area, place.width, s->drawing);
+	s->room.y0 = fmax(s->room.y0, place.area.y1 + 2 * s->hand.letter);
 }
 
 const char *assumptions_text(struct arena *a, const struct job *job, unsigned shown)

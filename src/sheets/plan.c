@@ -255,8 +255,12 @@ static void draw_riser_numbers(struct hand h, const struct plan *p, double scale
 		if (!all && number % 5 && number != 1 && number != f->risers)
 			continue;
 		struct vec v = at(p, i * f->unit_run, s->width / 2, scale);
-		draw_text(h.g, vec(v.x + 0.8, v.y + 1.2), h.letter, ALIGN_LEFT,
-			arena_printf(a, "%d", number));
+		struct spot spot = { vec(v.x + 0.8, v.y + 1.2), ALIGN_LEFT, 0 };
+		const char *text = arena_printf(a, "%d", number);
+		if (i < f->risers - 1)
+			draw_text(h.g, spot.at, h.letter, spot.align, text);
+		else /* the upper floor may be cut just behind the last one */
+			place_text(h.g, h.measure, h.letter, &spot, 1, text);
 	}
 }
 

@@ -90,26 +90,32 @@ static const char *headroom_words(struct arena *a, const struct stair *s)
 		h->state == HEADROOM_SHORT ? " SHORT" : "");
 }
 
-static void draw_headroom(const struct drafting *d)
+/* A plumb line from the nosing line to what is overhead, lettered near its top; the view's box with
+ * it. */
+static struct box draw_headroom(const struct drafting *d, struct box view)
 {
 	const struct headroom *h = &d->stair->headroom;
-	struct drawing *g = d->sheet->drawing;
-	double letter = d->sheet->hand.letter;
+	struct hand hand = d->sheet->hand;
+	const char *text = headroom_words(hand.g->arena, d->stair);
+	struct vec low = at(d, h->x, h->nosing_z), high = at(d, h->x, h->overhead_z);
+	double width = measure_width(hand.measure, LETTER_REGULAR, hand.letter, text);
+	struct spot spots[12];
 
 	if (h->state == HEADROOM_NOT_CHECKED)
-		return;
-	struct vec low = at(d, h->x, h->nosing_z), high = at(d, h->x, h->overhead_z);
-	struct spot spots[12];
+		return view;
 	for (int i = 0; i < 12; i++) {
-		double y = high.y - letter * (2.0 + 1.6 * (i / 2));
-		spots[i] = i % 2 ? (struct spot){ vec(low.x + 1.5, y), ALIGN_LEFT, 0 }
-				 : (struct spot){ vec(low.x - 1.5, y), ALIGN_RIGHT, 0 };
+		double y = high.y - hand.letter * (2.0 + 1.6 * (i / 2));
+		double x = low.x + (i % 2 ? -1.5 - width : 1.5);
+		spots[i] = (struct spot){ vec(x, y), ALIGN_LEFT, 0 };
 	}
-	draw_line(g, PEN_DIM, low, high);
-	draw_arrow_head(g, low, vec(0, -1), letter);
-	draw_arrow_head(g, high, vec(0, 1), letter);
-	place_text(g, d->sheet->hand.measure, letter, spots, 12,
-		headroom_words(g->arena, d->stair));
+	draw_line(hand.g, PEN_DIM, low, high);
+	draw_arrow_head(hand.g, low, vec(0, -1), hand.letter);
+	draw_arrow_head(hand.g, high, vec(0, 1), hand.letter);
+	view = box_add(box_add(view, low), high);
+	int i = place_text(hand.g, hand.measure, hand.letter, spots, 12, text);
+	if (i < 0)
+		return view;
+	return box_add(box_add(view, spots[i].at), vec_add(spots[i].at, vec(width, hand.letter)));
 }
 
 /* ---- dimensions ---- */
@@ -247,17 +253,16 @@ static struct box compose(struct sheet *s, const void *what, double scale)
 		flight_nosing_line(v->context->stair, v->flight), scale };
 	struct box b = v->view.box;
 	struct box around = { b.x0 * scale, b.y0 * scale, b.x1 * scale, b.y1 * scale };
-	struct dims dims = dims_begin(s->drawing, s->hand.measure, s->hand.letter, around);
 
 	view_draw(s->drawing, &v->view, (struct placing){ .scale = scale }, NULL);
 	draw_nosing_line(&d);
+	around = draw_headroom(&d, around);
+	struct dims dims = dims_begin(s->drawing, s->hand.measure, s->hand.letter, around);
 	rise_dimensions(&dims, &d);
 	rail_dimension(&dims, &d);
 	run_dimensions(&dims, &d);
 	opening_dimension(&dims, &d);
-	struct box used = dims_draw(&dims);
-	used = draw_levels(&d, used);
-	draw_headroom(&d);
+	struct box used = draw_levels(&d, dims_draw(&dims));
 	draw_pitch(&d);
 	return draw_view_foot(s->hand, used, v->title, scale, d.stair->job->about.units);
 }

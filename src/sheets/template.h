@@ -3,6 +3,7 @@
  *
  *   template.c              every different stringer, and the files made of it
  *   template_pattern.c      what is drawn of a stringer, at true size in its own axes
+ *   template_grooves.c      the lines to rout a housing to
  *   template_positions.c    every corner in figures
  *   template_tiling.c       how a pattern is spread over sheets of one size
  *   template_window.c       one sheet of it: its piece of the lines, joints and checks

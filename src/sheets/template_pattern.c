@@ -259,25 +259,38 @@ static void add_far_face(struct drafter *d, const struct part *part, struct chai
 	}
 }
 
-static struct vec middle_of(struct chain c)
+/* A label for a feature: inside it, half way along its longest side. */
+static struct pattern_label feature_label(const struct feature *f)
 {
-	struct box b = chain_box(c);
+	struct outline o = f->at;
+	struct vec best = vec(0, 0), run = vec(0, 0);
 
-	return vec((b.x0 + b.x1) / 2, (b.y0 + b.y1) / 2);
+	for (int i = 0; i < o.n; i++) {
+		struct vec from = o.corners[i].at,
+			   side = vec_sub(o.corners[(i + 1) % o.n].at, from);
+		if (vec_length(side) <= vec_length(run))
+			continue;
+		run = side;
+		best = vec_add(from, vec_scale(side, 0.5));
+	}
+	struct vec inward = vec_left(vec_unit(run));
+	return (struct pattern_label){ .at = best,
+		.toward = area(o) < 0 ? vec_scale(inward, -1) : inward,
+		.ways = { f->text } };
 }
 
-/* Grooves are worked to their outline; the other features lie on the cut line already. */
+/* Grooves are worked to their lines; the other features lie on the cut line already. */
 static void add_features(struct drafter *d, const struct part *part)
 {
 	for (const struct feature *f = part->features; f; f = f->next) {
 		if (f->at.n < 2)
 			continue;
-		struct chain c = outline_chain(d->arena, f->at);
 		if (f->kind == FEATURE_GROOVE)
-			add_chain(d, PEN_TEMPLATE, c);
+			for (const struct chain *c = groove_lines(d->arena, part, f); c;
+				c = c->next)
+				add_chain(d, PEN_TEMPLATE, *c);
 		if (f->text)
-			add_label(d,
-				(struct pattern_label){ .at = middle_of(c), .ways = { f->text } });
+			add_label(d, feature_label(f));
 	}
 }
 

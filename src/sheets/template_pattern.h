@@ -64,6 +64,9 @@ enum figures {
 struct pattern pattern_make(struct arena *a, const struct part *part, struct lettering lettering,
 	struct box region, enum figures figures);
 
+/* The lines a groove is routed to: its outline without the sides where it runs into another. */
+struct chain *groove_lines(struct arena *a, const struct part *part, const struct feature *groove);
+
 /* The rod: a strip on which every corner is ticked at its running position. */
 struct pattern pattern_rod(struct arena *a, const struct part *part, struct lettering lettering);
 
