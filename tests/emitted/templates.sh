@@ -1,0 +1,52 @@
+#!/bin/sh
+# Full-size templates of the demo jobs, read back with a program we did not write: the line to cut
+# on the roll, and joined again from the sheets by their crosses, is the model's outline.
+. tests/tap.sh
+
+for job in jobs/*.yaml; do
+	"$PITCHBOARD" draw -q -o "$TMPDIR/out" "$job" || [ $? = 1 ] || exit 3
+	"$PITCHBOARD" draw -q --dump parts "$job" >"$TMPDIR/$(basename "$job" .yaml).parts" || exit 3
+done
+
+labels() { # PDF
+	qpdf --json=2 --json-key=pages "$1" | jq -r '.pages[].label |
+		(.["/P"] // "" | ltrimstr("u:")) + (if .["/S"] then .["/St"] | tostring else "" end)'
+}
+
+# A template is mirrored when it says that the plank's lower end is on the right.
+is_mirrored() { # PDF
+	pdftotext "$1" - | grep -q '→ lower end'
+}
+
+agrees() { # STEM MARK KIND
+	pdf=$TMPDIR/out/$1-$2-$3.pdf
+	labels "$pdf" >"$TMPDIR/labels" && mutool trace "$pdf" >"$TMPDIR/trace" &&
+		awk -f tests/emitted/templates.awk -v mark="$2" \
+			-v mirrored="$(is_mirrored "$pdf" && echo 1 || echo 0)" \
+			"$TMPDIR/$1.parts" "$TMPDIR/labels" "$TMPDIR/trace"
+}
+
+# One corner of the model moved by 0.05 mm: the comparison above must see it.
+would_be_noticed() { # STEM MARK KIND
+	cp "$TMPDIR/$1.parts" "$TMPDIR/$1.kept"
+	awk -v mark="$2" '
+		/^[^ ]/ { mine = $1 == mark }
+		mine && $1 == "outline" { split($4, at, /[,~]/); sub($4, at[1] + 0.05 "," at[2] + 0.05) }
+		{ print }' "$TMPDIR/$1.kept" >"$TMPDIR/$1.parts"
+	agrees "$@"
+	status=$?
+	mv "$TMPDIR/$1.kept" "$TMPDIR/$1.parts"
+	[ $status = 1 ]
+}
+
+for roll in "$TMPDIR"/out/*-roll.pdf; do
+	name=$(basename "$roll" -roll.pdf)
+	stem=${name%-*}
+	mark=${name##*-}
+	check "$name: the line to cut on the roll is the model's" agrees "$stem" "$mark" roll
+	check "$name: the sheets, joined by their crosses, are the model's" \
+		agrees "$stem" "$mark" tiles
+	check "$name: a corner 0.05 mm out would be noticed" would_be_noticed "$stem" "$mark" tiles
+done
+
+plan
