@@ -146,38 +146,43 @@ static cairo_scaled_font_t *cut_of(struct ink_pdf *ink, struct run r)
 	return c->font;
 }
 
-static void make_room(struct arena *a, struct cairo_letters *l, int n)
+/* Cairo takes longest over the number of times it is asked, so letters of one
+ * cut that follow each other are shown in one go.  It gets the text with them,
+ * so that the sheet can be searched. */
+static void show_letters(struct ink_pdf *ink)
 {
-	static const int longest_character = 4;
+	struct shown *s = &ink->shown;
 
-	if (n <= l->room)
+	if (!s->n)
 		return;
-	l->room = 2 * n;
-	l->glyphs = NEW_N(a, cairo_glyph_t, l->room);
-	l->clusters = NEW_N(a, cairo_text_cluster_t, l->room);
-	l->text = NEW_N(a, char, l->room *longest_character);
+	cairo_set_scaled_font(ink->cr, s->font);
+	cairo_show_text_glyphs(ink->cr, s->text->bytes, (int)s->text->size,
+		(const cairo_glyph_t *)s->glyphs->bytes, s->n,
+		(const cairo_text_cluster_t *)s->clusters->bytes, s->n, 0);
+	s->text->size = s->glyphs->size = s->clusters->size = 0;
+	s->n = 0;
 }
 
-/* Cairo gets the text with the letters, so that the sheet can be searched.  It
- * rounds to 1/256 of a unit and measures in units of 1/64: hence points, y down. */
+/* Cairo rounds to 1/256 of a unit and measures letters in 1/64: hence points, y down. */
 static void letters(struct ink *base, struct run r)
 {
 	struct ink_pdf *ink = own(base);
-	struct cairo_letters *l = &ink->letters;
-	int bytes = 0;
+	struct shown *s = &ink->shown;
+	double dx = cos(r.angle), dy = sin(r.angle);
+	cairo_scaled_font_t *font = cut_of(ink, r);
 
-	make_room(ink->arena, l, r.n);
-	for (int i = 0; i < r.n; i++) {
-		const struct glyph *g = &r.glyphs[i];
-		double x = r.at.x + g->along * cos(r.angle), y = r.at.y + g->along * sin(r.angle);
-		l->glyphs[i] = (cairo_glyph_t){ g->id, x * POINTS_PER_MM,
-			(ink->height - y) * POINTS_PER_MM };
-		l->clusters[i] = (cairo_text_cluster_t){ g->bytes, 1 };
-		memcpy(l->text + bytes, g->text, (size_t)g->bytes);
-		bytes += g->bytes;
+	if (font != s->font)
+		show_letters(ink);
+	s->font = font;
+	for (const struct glyph *g = r.glyphs; g < r.glyphs + r.n; g++) {
+		double x = r.at.x + g->along * dx, y = ink->height - r.at.y - g->along * dy;
+		cairo_glyph_t glyph = { g->id, x * POINTS_PER_MM, y * POINTS_PER_MM };
+		cairo_text_cluster_t cluster = { g->bytes, 1 };
+		buffer_add(s->glyphs, &glyph, sizeof(glyph));
+		buffer_add(s->clusters, &cluster, sizeof(cluster));
+		buffer_add(s->text, g->text, (size_t)g->bytes);
 	}
-	cairo_set_scaled_font(ink->cr, cut_of(ink, r));
-	cairo_show_text_glyphs(ink->cr, l->text, bytes, l->glyphs, r.n, l->clusters, r.n, 0);
+	s->n += r.n;
 }
 
 struct ink_pdf *ink_pdf_new(struct arena *a, cairo_t *cr, const struct faces *faces)
@@ -190,7 +195,10 @@ struct ink_pdf *ink_pdf_new(struct arena *a, cairo_t *cr, const struct faces *fa
 		.faces = faces,
 		.cr = cr,
 		.path = buffer_new(a),
-		.marks = buffer_new(a) };
+		.marks = buffer_new(a),
+		.shown = { .glyphs = buffer_new(a),
+			.clusters = buffer_new(a),
+			.text = buffer_new(a) } };
 	cairo_set_source_rgb(cr, 0, 0, 0);
 	return ink;
 }
@@ -208,6 +216,7 @@ struct buffer *ink_pdf_end_page(struct ink_pdf *ink)
 {
 	struct buffer *packed = buffer_new(ink->arena);
 
+	show_letters(ink);
 	buffer_text(ink->marks, "Q EMC\n");
 	uLongf size = compressBound(ink->marks->size);
 	buffer_reserve(packed, size);

@@ -25,17 +25,16 @@ struct ink_pdf {
 	struct buffer *marks; /* lines and fills of the page */
 	struct buffer *path;  /* being drawn */
 	struct cut *cuts;
-	struct cairo_letters {
-		int room;
-		cairo_glyph_t *glyphs;
-		cairo_text_cluster_t *clusters;
-		char *text;
-	} letters;
+	struct shown { /* letters not yet handed to Cairo, n of one font */
+		cairo_scaled_font_t *font;
+		int n;
+		struct buffer *glyphs, *clusters, *text;
+	} shown;
 };
 
 struct ink_pdf *ink_pdf_new(struct arena *a, cairo_t *cr, const struct faces *faces);
-/* A page begins, so high; it ends, and these are its lines and fills as a content
- * stream of PDF, packed by zlib. */
+/* A page begins, so high; its letters are all with Cairo, and these are its lines
+ * and fills as a content stream of PDF, packed by zlib. */
 void ink_pdf_begin_page(struct ink_pdf *ink, double height);
 struct buffer *ink_pdf_end_page(struct ink_pdf *ink);
 void ink_pdf_free(struct ink_pdf *ink);

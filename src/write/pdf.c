@@ -59,24 +59,41 @@ static void name_page(struct arena *a, cairo_t *cr, const struct drawing *g)
 	cairo_tag_end(cr, CAIRO_TAG_DEST);
 }
 
-static int add_page(struct arena *a, cairo_t *cr, struct ink_pdf *ink, struct book book, int i)
+/* A book while it is made. */
+struct making {
+	struct arena *arena;
+	struct book book;
+	cairo_t *cr;
+	struct ink_pdf *ink;
+	const struct buffer **content; /* of each page: lines and fills */
+	int missing;
+};
+
+static void paint_page(struct making *m, int i)
 {
-	const struct drawing *g = book.pages[i];
+	const struct drawing *g = m->book.pages[i];
+
+	cairo_tag_begin(m->cr, "Sect", NULL);
+	ink_pdf_begin_page(m->ink, g->height);
+	m->missing += paint_drawing((struct canvas){ &m->ink->base, g, m->book.faces, m->arena });
+	m->content[i] = ink_pdf_end_page(m->ink);
+	cairo_tag_end(m->cr, "Sect");
+}
+
+static void add_page(struct making *m, int i)
+{
+	const struct drawing *g = m->book.pages[i];
 	double width = g->width * POINTS_PER_MM, height = g->height * POINTS_PER_MM;
 
 	assert(width <= LONGEST_PAGE && height <= LONGEST_PAGE);
-	cairo_pdf_surface_set_size(cairo_get_target(cr), width, height);
+	cairo_pdf_surface_set_size(cairo_get_target(m->cr), width, height);
 	if (i == 0)
-		cairo_tag_begin(cr, "Document", NULL);
-	name_page(a, cr, g);
-	ink_pdf_begin_page(ink, g->height);
-	cairo_tag_begin(cr, "Sect", NULL);
-	int missing = paint_drawing((struct canvas){ &ink->base, g, book.faces, a });
-	cairo_tag_end(cr, "Sect");
-	if (i == book.n - 1)
-		cairo_tag_end(cr, "Document");
-	cairo_show_page(cr);
-	return missing;
+		cairo_tag_begin(m->cr, "Document", NULL);
+	name_page(m->arena, m->cr, g);
+	paint_page(m, i);
+	if (i == m->book.n - 1)
+		cairo_tag_end(m->cr, "Document");
+	cairo_show_page(m->cr);
 }
 
 /* Full-size drawings ask to be printed at actual size. */
@@ -94,22 +111,23 @@ static enum pdf_printing printing(struct book book)
 
 struct output pdf_make(struct arena *a, struct book book)
 {
-	struct output out = { .buffer = buffer_new(a) };
-	const struct buffer **content = NEW_N(a, const struct buffer *, book.n);
-	cairo_surface_t *surface =
-		cairo_pdf_surface_create_for_stream(output_stream, out.buffer, 1, 1);
-	cairo_t *cr = cairo_create(surface);
-	struct ink_pdf *ink = ink_pdf_new(a, cr, book.faces);
+	struct buffer *pdf = buffer_new(a);
+	cairo_surface_t *surface = cairo_pdf_surface_create_for_stream(output_stream, pdf, 1, 1);
+	struct making m = {
+		.arena = a,
+		.book = book,
+		.cr = cairo_create(surface),
+		.content = NEW_N(a, const struct buffer *, book.n),
+	};
 
 	cairo_pdf_surface_restrict_to_version(surface, CAIRO_PDF_VERSION_1_4);
 	set_metadata(a, surface, book.imprint);
-	for (int i = 0; i < book.n; i++) {
-		out.missing += add_page(a, cr, ink, book, i);
-		content[i] = ink_pdf_end_page(ink);
-	}
-	ink_pdf_free(ink);
-	out.problem = output_finish(cr, surface);
-	if (!out.problem)
-		pdf_mend(out.buffer, (struct pdf_mending){ printing(book), content, book.n });
-	return out;
+	m.ink = ink_pdf_new(a, m.cr, book.faces);
+	for (int i = 0; i < book.n; i++)
+		add_page(&m, i);
+	ink_pdf_free(m.ink);
+	const char *problem = output_finish(m.cr, surface);
+	if (!problem)
+		pdf_mend(pdf, (struct pdf_mending){ printing(book), m.content, book.n });
+	return (struct output){ pdf, m.missing, problem };
 }
