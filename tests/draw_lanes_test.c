@@ -170,6 +170,16 @@ static void wrapped_lines_are_no_wider_than_asked(void **state)
 	assert_string_equal(l.line[0], "Crown side of the");
 }
 
+static void a_fraction_stays_with_its_whole_number(void **state)
+{
+	(void)state;
+	/* 16 letters of 1.5 mm: the line would end after the 3 */
+	struct lines l = wrap_text(arena, six_tenths(), 2.5, 16 * 1.5, "largest gap is 3 15/16\".");
+
+	assert_string_equal(l.line[0], "largest gap is");
+	assert_string_equal(l.line[1], "3 15/16\".");
+}
+
 static void a_taken_spot_is_passed_over(void **state)
 {
 	(void)state;
@@ -196,6 +206,8 @@ int main(void)
 		cmocka_unit_test_setup_teardown(a_push_may_carry_the_next_along, start, stop),
 		cmocka_unit_test_setup_teardown(running_figures_never_touch, start, stop),
 		cmocka_unit_test_setup_teardown(wrapped_lines_are_no_wider_than_asked, start, stop),
+		cmocka_unit_test_setup_teardown(a_fraction_stays_with_its_whole_number, start,
+			stop),
 		cmocka_unit_test_setup_teardown(a_taken_spot_is_passed_over, start, stop),
 	};
 

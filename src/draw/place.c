@@ -106,12 +106,30 @@ void spread(struct arena *a, double *at, int n, double gap)
 			at[i] = pools[p].sum / pools[p].count + i * gap;
 }
 
+/* 3 15/16" is one word: a fraction stays with its whole number. */
+static bool is_fraction(const char *s)
+{
+	size_t over = strspn(s, "0123456789");
+
+	return over > 0 && s[over] == '/';
+}
+
+/* Length of the words up to the next place where a line may end. */
+static size_t next_break(const char *text, size_t from)
+{
+	size_t end = from + strcspn(text + from, " \n");
+
+	while (text[end] == ' ' && is_fraction(text + end + 1))
+		end += 1 + strcspn(text + end + 1, " \n");
+	return end;
+}
+
 static size_t fitting(struct arena *a, struct measure m, double height, double width,
 	const char *text)
 {
 	size_t fits = 0;
 
-	for (size_t end = strcspn(text, " \n"); end; end += 1 + strcspn(text + end + 1, " \n")) {
+	for (size_t end = next_break(text, 0); end; end = next_break(text, end + 1)) {
 		const char *piece = arena_strndup(a, text, end);
 		if (fits && measure_width(m, LETTER_REGULAR, height, piece) > width)
 			break;

@@ -69,14 +69,15 @@ static void draw_pitch(const struct drafting *d)
 	double angle = climbs_right(d) ? d->flight->pitch : -d->flight->pitch;
 	double below = d->stair->unit_rise + 12 * MM_PER_INCH;
 	struct spot spots[12];
+	int n = 0;
 
 	for (int i = 0; i < 12; i++) {
-		double x = top_x(d) * (0.65 - 0.1 * (i % 3));
-		double drop = below + (1 + i / 3) * 2 * h.letter / d->scale;
-		spots[i] = (struct spot){ at(d, x, slope_at(d->nosing, x) - drop), ALIGN_MIDDLE,
-			angle };
+		double x = top_x(d) * (0.75 - 0.1 * (i % 3));
+		double z = slope_at(d->nosing, x) - below - (1 + i / 3) * 2 * h.letter / d->scale;
+		if (z * d->scale > 6 * h.letter)
+			spots[n++] = (struct spot){ at(d, x, z), ALIGN_MIDDLE, angle };
 	}
-	place_text(h.g, h.measure, h.letter, spots, 12,
+	place_text(h.g, h.measure, h.letter, spots, n,
 		arena_printf(h.g->arena, "pitch %s", angle_letter(h.g->arena, d->flight->pitch)));
 }
 

@@ -92,7 +92,7 @@ static void draw_far_face(struct sheet *s, const struct part *p, struct placing 
 static void draw_grooves(struct sheet *s, const struct part *p, struct placing at)
 {
 	for (const struct feature *f = p->features; f; f = f->next)
-		if (f->at.n)
+		if (f->kind == FEATURE_GROOVE)
 			draw_outline(s->drawing, PEN_OUTLINE, f->at, at);
 }
 

@@ -187,8 +187,10 @@ static void draw_throat(struct sheet *s, const struct stringer_subject *t, doubl
 	if (throat < corner.y - NEAR_ENOUGH)
 		corner.x += t->part->size.thickness * cos(w->pitch) * scale;
 
-	dim_between(s->drawing, s->hand.letter, vec(corner.x, 0), vec(corner.x, throat),
-		length_words(s->drawing->arena, t->context->stair, w->throat));
+	const char *text = length_words(s->drawing->arena, t->context->stair, w->throat);
+	if (measure_width(s->hand.measure, LETTER_REGULAR, s->hand.letter, text) + 2 < throat)
+		dim_between(s->drawing, s->hand.letter, vec(corner.x, 0), vec(corner.x, throat),
+			text);
 }
 
 static void step_dimensions(struct dims *d, const struct stringer_subject *t, double scale)
@@ -242,7 +244,7 @@ static struct box compose_step(struct sheet *s, const void *what, double scale)
 	if (w->far_face.n)
 		draw_clipped(s, PEN_HIDDEN, w->far_face, window, scale);
 	for (const struct feature *f = t->part->features; f; f = f->next)
-		if (f->at.n)
+		if (f->kind == FEATURE_GROOVE)
 			draw_clipped(s, PEN_OUTLINE, f->at, window, scale);
 	draw_box(s->drawing, PEN_ABOVE, used);
 	if (w->kind != STRINGER_HOUSED) {

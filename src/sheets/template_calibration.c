@@ -34,7 +34,7 @@ static const struct triangle lying[] = {
 };
 
 static const struct triangle standing[] = {
-	[LOWER] = { { 150, 200 }, { 72, 100 }, "150 mm", "200 mm", "250 mm" },
+	[LOWER] = { { 150, 200 }, { 72, 82 }, "150 mm", "200 mm", "250 mm" },
 	[UPPER] = { { 6 * MM_PER_INCH, 8 * MM_PER_INCH }, { 0, 0 }, "6 in", "8 in", "10 in" },
 };
 
@@ -108,22 +108,19 @@ static void draw_square(struct page *p, struct vec upper_right, double side, con
 static const char words_read[] =
 	"Lay a steel rule along a millimetre line, its zero at the corner. If the last stroke "
 	"is off its mark, look for the short line beside it that stands exactly over an even "
-	"millimetre of the rule. Its number is the error in tenths of a millimetre: drawn too long "
-	"on "
-	"the outer side, too short on the inner.";
+	"millimetre of the rule. Its number is the error in tenths of a millimetre: drawn too "
+	"long on the outer side, too short on the inner.";
 
 static const char words_enter[] = "Write what you read, divided by what it should be, in the job "
-				  "file and draw again; 200.8 mm "
-				  "for 200 mm along x is";
+				  "file and draw again; 200.8 mm for 200 mm along x is";
 
 static const char words_key[] = "sheets: {printer_x: 1.004, printer_y: 1}";
 
 static const char words_limits[] =
-	"Less than 0.97 or more than 1.03 is refused: then the print dialog fits the page to the "
-	"paper; choose actual size. If the diagonal is off by more than 0.5 mm the sheet was drawn "
-	"askew and no factor helps. This page is never corrected, nor is the roll. Read it again "
-	"on "
-	"the day of use.";
+	"Less than 0.97 or more than 1.03 is refused: then the print dialog fits the page to "
+	"the paper; choose actual size. If the diagonal is off by more than 0.5 mm the sheet "
+	"was drawn askew and no factor helps. This page is never corrected, nor is the roll. "
+	"Read it again on the day of use.";
 
 static double draw_words(struct page *p, struct vec top, double width)
 {

@@ -89,10 +89,9 @@ double positions_width(const struct template_sheets *s, int rows, struct positio
 }
 
 static const char words_positions[] =
-	"Along: from the lower end of the plank. Across: from its lower edge, square to it. Each "
-	"position is measured from the same end, so that no rounding adds up. The number stands "
-	"beside "
-	"the corner on the template.";
+	"Along: from the lower end of the plank. Across: from its lower edge, square to it. "
+	"Each position is measured from the same end, so that no rounding adds up. The number "
+	"stands beside the corner on the template.";
 
 static int rows_below(double y)
 {

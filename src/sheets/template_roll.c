@@ -35,15 +35,14 @@ static const char *roll_words(struct arena *a, int pages)
 	const char *join = pages == 1
 		? ""
 		: arena_printf(a,
-			  " It is in %d pages: trim one along the line at its "
-			  "right, lay it on the next until both crosses meet "
-			  "their halves, and prove the join with the check line.",
+			  " It is in %d pages: trim one along the line at its right, lay it "
+			  "on the next until both crosses meet their halves, and prove the "
+			  "join with the check line.",
 			  pages);
 
 	return arena_printf(a,
-		"For the print shop: actual size (100 %%), black, on film or heavy paper.%s %s The "
-		"check "
-		"line must be as long as figured. %s %s",
+		"For the print shop: actual size (100 %%), black, on film or heavy paper.%s "
+		"%s The check line must be as long as figured. %s %s",
 		join, words_stop, words_line, words_figures_govern);
 }
 

@@ -3,7 +3,8 @@
 #include "draw/place.h"
 
 #define NAME_LETTER 3.5
-#define STRIP_GAP 6.0 /* between bars and words */
+#define STRIP_GAP 2.5
+#define BESIDE_BARS 6.0
 
 static const char *small_print(const struct template_sheets *s)
 {
@@ -15,14 +16,9 @@ static const char *small_print(const struct template_sheets *s)
 		correction_words(s->arena, s->place.correction));
 }
 
-static double words_left(const struct template_sheets *s)
-{
-	return TEMPLATE_MARGIN + 4 * MM_PER_INCH / s->place.correction.x + STRIP_GAP;
-}
-
 static double words_width(const struct template_sheets *s)
 {
-	return s->paper.x - TEMPLATE_MARGIN - words_left(s);
+	return s->paper.x - 2 * TEMPLATE_MARGIN;
 }
 
 static double strip_height(const struct template_sheets *s)
@@ -30,7 +26,7 @@ static double strip_height(const struct template_sheets *s)
 	struct lines l = wrap_text(s->arena, s->job->context->measure, TEMPLATE_LETTER,
 		words_width(s), s->small_print);
 
-	return fmax(BARS_ROOM, NAME_LETTER + 2 + l.n * TEMPLATE_PITCH) + 2;
+	return BARS_ROOM + STRIP_GAP + l.n * TEMPLATE_PITCH;
 }
 
 struct template_sheets template_sheets(struct arena *a, const struct template_job *t,
@@ -69,14 +65,15 @@ struct vec sheet_top(const struct template_sheets *s)
 void sheet_checks(const struct template_sheets *s, struct page *page, const char *name)
 {
 	struct box f = s->place.frame;
-	struct vec top = vec(words_left(s), f.y0 - 2);
+	struct vec beside = vec(f.x0 + 4 * MM_PER_INCH / s->place.correction.x + BESIDE_BARS,
+		TEMPLATE_MARGIN + (BARS_ROOM - NAME_LETTER) / 2);
 
 	calibration_bars(page, vec(f.x0, TEMPLATE_MARGIN), TURN_LEVEL, s->place.correction);
 	calibration_bars(page, vec(s->paper.x - TEMPLATE_MARGIN, f.y0), TURN_UPWARD,
 		s->place.correction);
-	page_text(page, vec(top.x, top.y - NAME_LETTER), ALIGN_LEFT, TURN_LEVEL,
+	page_text(page, beside, ALIGN_LEFT, TURN_LEVEL,
 		(struct wording){ name, NAME_LETTER, LETTER_BOLD });
-	page_paragraph(page, vec(top.x, top.y - NAME_LETTER - 2), words_width(s), s->small_print);
+	page_paragraph(page, vec(f.x0, f.y0 - STRIP_GAP / 2), words_width(s), s->small_print);
 }
 
 struct drawing *sheet_of_tile(const struct template_sheets *s, const struct tiling *t,

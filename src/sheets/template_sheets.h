@@ -6,7 +6,8 @@
  *   | | frame: the pattern shows    |b|   b: bars of 100 mm and 4 in along y
  *   | | here, at true size          |b|
  *   | +-----------------------------+ |
- *   | bbbbbbbb  name, words, stop     |   bars along x
+ *   | words: job, piece, when to stop |
+ *   | bbbbbbbb  name                  |   bars along x
  *   +---------------------------------+
  */
 #ifndef SHEETS_TEMPLATE_SHEETS_H

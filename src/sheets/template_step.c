@@ -106,10 +106,10 @@ static struct drawing *rod_sheets(const struct step_plan *p)
 }
 
 static const char words_rod[] = "3. Trim each strip of the rod along the line at its right and "
-				"join it to the next, in the order "
-				"of their numbers. Lay it along the plank from the lower end and "
-				"prick off every corner; check "
-				"each with a tape against the table of positions.";
+				"join it to the next, in the order of their numbers. Lay it "
+				"along the plank from the lower end and prick off every "
+				"corner; check each with a tape against the table of "
+				"positions.";
 
 static const char *join_words(const struct step_plan *p)
 {
@@ -119,9 +119,8 @@ static const char *join_words(const struct step_plan *p)
 	for (int i = 0; i < p->pieces.n; i++)
 		text = arena_printf(a, "%s %s.", text, joining_order(a, &p->tiling[i]));
 	return arena_printf(a,
-		"%s Trim a sheet along the line at its right or bottom, lay it on the sheet named "
-		"there "
-		"until both crosses meet their halves, and tape.",
+		"%s Trim a sheet along the line at its right or bottom, lay it on the sheet "
+		"named there until both crosses meet their halves, and tape.",
 		text);
 }
 
@@ -150,10 +149,9 @@ static const char *place_words(const struct step_plan *p)
 		text = arena_printf(a, "%s%s %s", text, i > 0 ? ";" : "",
 			one_place(a, &p->pieces.piece[i]));
 	return arena_printf(a,
-		"%s. Both ends of a piece lie on the rod's marks, its lower edge on the lower edge "
-		"of the "
-		"plank. Set it to the rod every time, never to the piece before it: so no error "
-		"adds up.",
+		"%s. Both ends of a piece lie on the rod's marks, its lower edge on the lower "
+		"edge of the plank. Set it to the rod every time, never to the piece before "
+		"it: so no error adds up.",
 		text);
 }
 

@@ -9,27 +9,23 @@
 #define PAPER_MOVES 0.002
 
 static const char words_rows[] = " Then trim each finished row along the line at its bottom and "
-				 "lay it on the row below, in the "
-				 "same way.";
+				 "lay it on the row below, in the same way.";
 
 static const char words_blank[] =
 	" Crossed out on the map: nothing falls there, no sheet is printed.";
 
 static const char words_check[] =
 	"3. Check before cutting: the check line is straight from end to end and as long as "
-	"figured; "
-	"the base line is straight; the running figures on it fall where a tape says. If the check "
-	"line is out by more than 1.5 mm (1/16 in), STOP: part the joints and join again, or lay "
-	"out "
-	"by the table of positions.";
+	"figured; the base line is straight; the running figures on it fall where a tape "
+	"says. If the check line is out by more than 1.5 mm (1/16 in), STOP: part the joints "
+	"and join again, or lay out by the table of positions.";
 
 static const char *order_words(struct arena *a, const struct tiling *t)
 {
 	return arena_printf(a,
-		"2. Join a row at a time, from the left: %s. Trim each sheet along the line at its "
-		"right, "
-		"lay it on the sheet named there until both crosses meet their halves, and "
-		"tape.%s%s",
+		"2. Join a row at a time, from the left: %s. Trim each sheet along the line "
+		"at its right, lay it on the sheet named there until both crosses meet their "
+		"halves, and tape.%s%s",
 		joining_order(a, t), t->rows > 1 ? words_rows : "",
 		tiling_count(t) < t->columns * t->rows ? words_blank : "");
 }
@@ -41,12 +37,10 @@ static const char *budget_words(struct arena *a, const struct template_sheets *s
 	double length = t->pattern->check_length;
 
 	return arena_printf(a,
-		"How far it can be out: %d joints along the length at about 0.3 mm each make %.1f "
-		"mm, and "
-		"paper that moves 0.2 %% with the damp %.1f mm more over %s (common practice). "
-		"Keep the "
-		"paper flat in the shop for a day; fix it with spray or dry paste, never with "
-		"water. %s",
+		"How far it can be out: %d joints along the length at about 0.3 mm each make "
+		"%.1f mm, and paper that moves 0.2 %% with the damp %.1f mm more over %s "
+		"(common practice). Keep the paper flat in the shop for a day; fix it with "
+		"spray or dry paste, never with water. %s",
 		t->columns - 1, (t->columns - 1) * JOINT_ERROR, length * PAPER_MOVES,
 		length_letter(a, l, length), words_figures_govern);
 }

@@ -2,6 +2,7 @@
 
 #define CROSS 5.0       /* half of an arm */
 #define NEAR_LABEL 14.0 /* how far a label may stand from its point */
+#define JOINT_WORDS 8.0 /* how far from a joint its words stand */
 #define BAR_TICK 2.0
 
 static const enum tile_side sides[] = { TILE_LEFT, TILE_RIGHT, TILE_TOP, TILE_BOTTOM };
@@ -83,6 +84,21 @@ static bool is_upright(enum tile_side side)
 	return side == TILE_LEFT || side == TILE_RIGHT;
 }
 
+/* Along the joint, no farther in than lettering needs. */
+static struct box beside_joint(const struct view_through *v, enum tile_side side)
+{
+	struct box b = v->own;
+
+	switch (side) {
+	case TILE_LEFT: b.x1 = b.x0 + JOINT_WORDS; break;
+	case TILE_RIGHT: b.x0 = b.x1 - JOINT_WORDS; break;
+	case TILE_TOP: b.y0 = b.y1 - JOINT_WORDS; break;
+	case TILE_BOTTOM: b.y1 = b.y0 + JOINT_WORDS; break;
+	}
+	return b;
+}
+
+/* Half way along the joint if it may be; where lines cross all of it, somewhere on the sheet. */
 static void letter_joint(struct view_through *v, enum tile_side side)
 {
 	struct joint j = tile_joint(v->tiling, v->tile, side);
@@ -90,9 +106,13 @@ static void letter_joint(struct view_through *v, enum tile_side side)
 	struct vec middle = vec_scale(vec_add(from, to), 0.5);
 	struct wording words = { joint_words(v, side), TEMPLATE_LETTER, LETTER_BOLD };
 	struct wish wish = { joint_words_at(side, middle), vec_length(vec_sub(to, from)) / 2,
-		v->own };
+		beside_joint(v, side) };
+	enum turn turn = is_upright(side) ? TURN_UPWARD : TURN_LEVEL;
 
-	page_words(v->page, wish, is_upright(side) ? TURN_UPWARD : TURN_LEVEL, &words, 1);
+	if (!box_is_empty(page_words(v->page, wish, turn, &words, 1)))
+		return;
+	wish.within = v->own;
+	page_words(v->page, wish, turn, &words, 1);
 }
 
 static bool is_trimmed(enum tile_side side)

@@ -7,22 +7,22 @@
 const char words_full_size[] = "TEMPLATE - FULL SIZE";
 
 const char words_print[] =
-	"1. Print the calibration page and read it. Print every sheet at actual size, on one side. "
-	"Measure the bars on each sheet, both ways: exactly 100 mm and 4 in, or STOP.";
+	"1. Print the calibration page and read it. Print every sheet at actual size, on one "
+	"side. Measure the bars on each sheet, both ways: exactly 100 mm and 4 in, or STOP.";
 
 const char words_govern[] = "Figures govern: check every position against its figure.";
 
 const char words_figures_govern[] =
-	"Figures govern: paper stretches and printers err. Check every position you cut to against "
-	"its figure, along the plank from its lower end and across from its lower edge.";
+	"Figures govern: paper stretches and printers err. Check every position you cut to "
+	"against its figure, along the plank from its lower end and across from its lower "
+	"edge.";
 
 const char words_line[] =
 	"Cut to the middle of the thicker line; it is 0.25 mm wide. Thin lines are guides.";
 
 const char words_stop[] =
-	"Measure both bars, in both directions, before anything else. If they are not exactly 100 "
-	"mm "
-	"and 4 in, STOP: print again at actual size (100 %, no fitting to the page).";
+	"Measure the bars first, both ways. If they are not exactly 100 mm and 4 in, STOP: "
+	"print again at actual size (100 %, not fitted to the page).";
 
 static const char *kind_name(enum stringer_kind kind)
 {
@@ -68,8 +68,7 @@ static const char *work_words(struct arena *a, const struct template_job *t)
 	case STRINGER_SAWTOOTH: return "";
 	case STRINGER_MITRED:
 		return "Riser cuts are bevelled 45°: the thicker line is their long point on this "
-		       "face, "
-		       "the thin line beside it is where the cut comes out below.";
+		       "face, the thin line beside it is where the cut comes out below.";
 	case STRINGER_HOUSED:
 		return arena_printf(a, "Housings: rout to the thicker lines, %s deep.",
 			length_letter(a, job_lettering(job), job->stringers.housing_depth));
