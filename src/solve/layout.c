@@ -34,7 +34,10 @@ static double clamp(double v, double lo, double hi)
 /* A run that nobody gave is taken to the fraction that the job letters, where the limits let it. */
 static double run_rounded(const struct weighing *w, double run, double lo, double hi)
 {
-	double even = length_lettered_value(job_lettering(w->job), run);
+	const struct job_about *about = &w->job->about;
+	double unit = about->units == UNITS_INCHES ? MM_PER_INCH : 1;
+	double step = unit / (about->fraction > 0 ? about->fraction : 1);
+	double even = round(run / step) * step;
 	return even >= lo && even <= hi ? even : run;
 }
 
@@ -191,20 +194,29 @@ static struct layout_option *options_make(const struct weighing *w, int *count)
 	return options;
 }
 
+/* The most comfortable of those that a rise within its limits makes possible. */
+static const struct layout_option *nearest_of(const struct weighing *w,
+	const struct layout_option *options, int n)
+{
+	const struct layout_option *nearest = NULL;
+	for (int i = 0; i < n; i++) {
+		if (fault_of_rise(w, &options[i]))
+			continue;
+		if (!nearest || discomfort(w->job, &options[i]) < discomfort(w->job, nearest))
+			nearest = &options[i];
+	}
+	return nearest ? nearest : &options[0];
+}
+
 /* When nothing fits, the option that comes nearest says which number stands in the way. */
 static void refuse(const struct weighing *w, const struct layout_option *options, int n,
 	struct diags *d)
 {
-	const struct layout_option *nearest = &options[0];
-	for (int i = 1; i < n; i++)
-		if (discomfort(w->job, &options[i]) < discomfort(w->job, nearest))
-			nearest = &options[i];
-	diag_error(d, node_pos(w->seg->src, "total_run"),
-		arena_printf(w->a, "give risers and run, or change that limit"),
-		"no layout fits the limits: the nearest has %d risers of %s and a unit run of %s, "
-		"but its %s",
-		nearest->risers, letter(w, nearest->unit_rise), letter(w, nearest->unit_run),
-		nearest->verdict);
+	const struct layout_option *o = nearest_of(w, options, n);
+	diag_error(d, node_pos(w->seg->src, w->seg->total_run > 0 ? "total_run" : "risers"),
+		"change that limit under comfort, or give risers and run",
+		"no layout fits: %d risers of %s and a unit run of %s come nearest, but %s",
+		o->risers, letter(w, o->unit_rise), letter(w, o->unit_run), o->verdict);
 }
 
 static struct layout choose(const struct weighing *w, struct diags *d)
