@@ -6,10 +6,11 @@
 
 #define AIR 0.8      /* round lettering */
 #define LINE_AIR 0.9 /* between lines of words */
-#define RINGS 24     /* of places tried round a wish */
+#define RINGS 16     /* of places tried round a wish */
 
 enum obstacle_kind { OBSTACLE_LINE, OBSTACLE_LETTERING };
 
+/* A line of the page as far as it runs in one strip, or lettering that touches it. */
 struct obstacle {
 	struct obstacle *next;
 	enum obstacle_kind kind;
@@ -17,27 +18,51 @@ struct obstacle {
 	struct box box;  /* of either */
 };
 
+/* Pages are parted into strips this wide, or room would be looked for among all marks of a roll. */
+#define STRIP 60.0
+
 struct page page_begin(struct arena *a, enum drawing_use use, struct vec paper,
 	struct measure measure)
 {
-	return (struct page){ a, drawing_new(a, use, paper.x, paper.y), measure, NULL };
+	int strips = (int)ceil(paper.x / STRIP) + 1;
+
+	return (struct page){ a, drawing_new(a, use, paper.x, paper.y), measure,
+		NEW_N(a, struct obstacle *, strips), strips };
+}
+
+static int strip_at(const struct page *p, double x)
+{
+	return (int)fmin(fmax(floor(x / STRIP), 0), p->strip_count - 1);
+}
+
+static void remember(struct page *p, int strip, struct obstacle what)
+{
+	struct obstacle *o = NEW(p->arena, struct obstacle);
+
+	*o = what;
+	o->next = p->strips[strip];
+	p->strips[strip] = o;
 }
 
 static void remember_line(struct page *p, struct vec a, struct vec b)
 {
-	struct obstacle *o = NEW(p->arena, struct obstacle);
+	int last = strip_at(p, fmax(a.x, b.x));
 
-	*o = (struct obstacle){ p->obstacles, OBSTACLE_LINE, a, b,
-		box_grow(box_add(box_add(box_empty(), a), b), NEAR_ENOUGH) };
-	p->obstacles = o;
+	for (int i = strip_at(p, fmin(a.x, b.x)); i <= last; i++) {
+		struct box strip = { i * STRIP, -INFINITY, (i + 1) * STRIP, INFINITY };
+		struct clipped c = clip_segment(strip, a, b);
+		if (c.some)
+			remember(p, i,
+				(struct obstacle){ NULL, OBSTACLE_LINE, c.a, c.b,
+					box_grow(box_add(box_add(box_empty(), c.a), c.b),
+						NEAR_ENOUGH) });
+	}
 }
 
 static void remember_lettering(struct page *p, struct box b)
 {
-	struct obstacle *o = NEW(p->arena, struct obstacle);
-
-	*o = (struct obstacle){ .next = p->obstacles, .kind = OBSTACLE_LETTERING, .box = b };
-	p->obstacles = o;
+	for (int i = strip_at(p, b.x0); i <= strip_at(p, b.x1); i++)
+		remember(p, i, (struct obstacle){ .kind = OBSTACLE_LETTERING, .box = b });
 }
 
 void page_line(struct page *p, enum pen pen, struct vec a, struct vec b)
@@ -99,9 +124,10 @@ static bool is_free(const struct page *p, struct box within, struct box b)
 {
 	if (b.x0 < within.x0 || b.x1 > within.x1 || b.y0 < within.y0 || b.y1 > within.y1)
 		return false;
-	for (const struct obstacle *o = p->obstacles; o; o = o->next)
-		if (is_hit(o, b))
-			return false;
+	for (int i = strip_at(p, b.x0); i <= strip_at(p, b.x1); i++)
+		for (const struct obstacle *o = p->strips[i]; o; o = o->next)
+			if (is_hit(o, b))
+				return false;
 	return true;
 }
 
@@ -193,8 +219,11 @@ double page_paragraph(struct page *p, struct vec top, double width, const char *
 
 bool page_line_is_free(const struct page *p, struct vec a, struct vec b)
 {
-	for (const struct obstacle *o = p->obstacles; o; o = o->next)
-		if (o->kind == OBSTACLE_LETTERING && clip_segment(o->box, a, b).some)
-			return false;
+	int last = strip_at(p, fmax(a.x, b.x));
+
+	for (int i = strip_at(p, fmin(a.x, b.x)); i <= last; i++)
+		for (const struct obstacle *o = p->strips[i]; o; o = o->next)
+			if (o->kind == OBSTACLE_LETTERING && clip_segment(o->box, a, b).some)
+				return false;
 	return true;
 }

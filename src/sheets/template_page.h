@@ -20,7 +20,8 @@ struct page {
 	struct arena *arena;
 	struct drawing *drawing;
 	struct measure measure;
-	struct obstacle *obstacles;
+	struct obstacle **strips; /* of the page, from left to right: what stands in each */
+	int strip_count;
 };
 
 struct page page_begin(struct arena *a, enum drawing_use use, struct vec paper,

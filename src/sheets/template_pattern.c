@@ -386,12 +386,13 @@ struct pattern pattern_rod(struct arena *a, const struct part *part, struct lett
 	add_segment(&d, vec(strip.x1, 0), vec(strip.x1, ROD_HEIGHT));
 	for (int i = 0; i < p.n; i++) {
 		const struct position *q = &p.position[i];
+		const char *gap = *q->what ? " " : "";
 		add_segment(&d, vec(q->at.x, 0), vec(q->at.x, ROD_HEIGHT / 3));
 		add_label(&d,
 			(struct pattern_label){
 				.at = vec(q->at.x, ROD_HEIGHT / 3),
 				.toward = vec(0, 1),
-				.ways = { arena_printf(a, "%d %s: %s", q->number, q->what,
+				.ways = { arena_printf(a, "%d%s%s: %s", q->number, gap, q->what,
 						  q->along),
 					arena_printf(a, "%d: %s", q->number, q->along),
 					arena_printf(a, "%d", q->number) },
