@@ -37,8 +37,9 @@ SRC    = $(wildcard src/*/*.c)
 LIBOBJ = $(patsubst src/%.c,$(B)/%.o,$(filter-out src/cli/%,$(SRC)))
 CLIOBJ = $(patsubst src/%.c,$(B)/%.o,$(filter src/cli/%,$(SRC)))
 UNIT   = $(patsubst %.c,$(B)/%,$(wildcard tests/*_test.c tests/sources/*_test.c))
-RANDOM = $(if $(wildcard tests/random/*.c),$(B)/tests/random/random)
-FUZZ   = $(if $(wildcard tests/fuzz/*.c),reader run)
+RANDOM = $(B)/tests/random/random
+FUZZ   = reader run
+SHELLTESTS = $(wildcard tests/*_test.sh tests/cli_*.sh tests/emitted/*.sh)
 JOBS   = $(wildcard jobs/*.yaml)
 
 # All cores, unless told otherwise.
@@ -49,47 +50,55 @@ endif
 # In `make deps check` everything waits for the packages, however many jobs make runs at once.
 AFTER_DEPS = $(filter deps,$(MAKECMDGOALS))
 
+# $(call link,FLAGS): the prerequisites into the target.
+define link
+@echo '  link  $@'
+$(Q)$(CC) $(CFLAGS) $(LDFLAGS) -o $@ $^ $(LIBS) $1
+endef
+
+# $(compile): the first prerequisite into the target.
+define compile
+@echo '  cc    $<'
+@mkdir -p $(@D)
+$(Q)$(CC) $(HOUSE) $(CFLAGS) -c -o $@ $<
+endef
+
 all: $(B)/pitchboard $(B)/libpitchboard.so
 
 $(B)/pitchboard: $(CLIOBJ) $(B)/libpitchboard.a
-	@echo '  link  $@'
-	$(Q)$(CC) $(CFLAGS) $(LDFLAGS) -o $@ $^ $(LIBS)
+	$(link)
 
 # Made anew, so that no object of a file that is gone stays inside.
 $(B)/libpitchboard.a: $(LIBOBJ)
 	@rm -f $@
 	$(Q)$(AR) rcs $@ $^
 
+SHARED = -shared -Wl,-soname,libpitchboard.so.$(VERSION)
 $(B)/libpitchboard.so: $(LIBOBJ)
-	@echo '  link  $@'
-	$(Q)$(CC) $(CFLAGS) $(LDFLAGS) -shared -Wl,-soname,libpitchboard.so.$(VERSION) -o $@ $^ $(LIBS)
+	$(call link,$(SHARED))
 
 $(B)/%.o: src/%.c | $(AFTER_DEPS)
-	@echo '  cc    $<'
-	@mkdir -p $(@D)
-	$(Q)$(CC) $(HOUSE) $(CFLAGS) -c -o $@ $<
+	$(compile)
 
 $(B)/tests/%.o: tests/%.c | $(AFTER_DEPS)
-	@echo '  cc    $<'
-	@mkdir -p $(@D)
-	$(Q)$(CC) $(HOUSE) $(CFLAGS) -c -o $@ $<
+	$(compile)
 
 $(UNIT): %: %.o $(B)/libpitchboard.a
-	@echo '  link  $@'
-	$(Q)$(CC) $(CFLAGS) $(LDFLAGS) -o $@ $^ $(LIBS) -lcmocka
+	$(call link,-lcmocka)
 
 $(RANDOM): $(patsubst %.c,$(B)/%.o,$(wildcard tests/random/*.c)) $(B)/libpitchboard.a
-	@echo '  link  $@'
-	$(Q)$(CC) $(CFLAGS) $(LDFLAGS) -o $@ $^ $(LIBS)
+	$(link)
 
 # A fuzz harness fed from files: the corpus as a test, without a fuzzer.
 $(B)/tests/fuzz/replay_%: $(B)/tests/fuzz/replay.o $(B)/tests/fuzz/%.o $(B)/libpitchboard.a
-	@echo '  link  $@'
-	$(Q)$(CC) $(CFLAGS) $(LDFLAGS) -o $@ $^ $(LIBS)
+	$(link)
 
 $(B)/tests/fuzz/fuzz_%: $(B)/tests/fuzz/%.o $(B)/libpitchboard.a
-	@echo '  link  $@'
-	$(Q)$(CC) $(CFLAGS) $(LDFLAGS) -fsanitize=fuzzer -o $@ $^ $(LIBS)
+	$(call link,-fsanitize=fuzzer)
+
+$(B)/bench/%: $(B)/tests/bench/%.o $(B)/libpitchboard.a
+	@mkdir -p $(@D)
+	$(link)
 
 .SECONDARY: # keep every object between two runs
 
@@ -103,7 +112,7 @@ check: | $(AFTER_DEPS)
 run-tests: $(B)/pitchboard $(UNIT) $(RANDOM) $(FUZZ:%=$(B)/tests/fuzz/replay_%)
 	@PITCHBOARD=$(B)/pitchboard MAKEFLAGS= tests/run.sh $(UNIT) \
 		$(foreach f,$(FUZZ),"$(B)/tests/fuzz/replay_$f tests/fuzz/corpus/*") \
-		$(if $(RANDOM),"$(RANDOM) 200 1") $(wildcard tests/*_test.sh tests/cli_*.sh tests/emitted/*.sh)
+		"$(RANDOM) 200 1" $(SHELLTESTS)
 
 check-long: | $(AFTER_DEPS)
 	@$(MAKE) --no-print-directory B=build/fuzz CC=clang WARN= run-fuzz \
@@ -117,8 +126,8 @@ run-fuzz: $(FUZZ:%=$(B)/tests/fuzz/fuzz_%)
 run-random: $(RANDOM)
 	@TEST_SECONDS=3600 tests/run.sh "$(RANDOM) 20000 2"
 
-bench: all
-	@$(MAKE) --no-print-directory -C tests/bench B=$(abspath $(B))
+bench: all $(B)/bench/plain $(B)/bench/best
+	@tests/bench/bench.sh $(B)
 
 lint: | $(AFTER_DEPS)
 	tests/lint.sh "-std=c17 $(CPP)"
