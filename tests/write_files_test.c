@@ -217,7 +217,8 @@ static void a_letter_that_no_face_holds_is_counted(void **state)
 static void spoilt_text_does_not_spoil_the_file(void **state)
 {
 	(void)state;
-	assert_null(write_to(sheet("S-101", "half a letter: \xC5"), dir).problem);
+	assert_null(write_to(sheet("S-101", "half a letter: \xC5, a bell: \a"), dir).problem);
+	assert_non_null(strstr(content("S-101.svg"), "\nhalf a letter: ?, a bell: ?</desc>"));
 }
 
 static void names_with_quotes_are_no_trouble(void **state)

@@ -2,7 +2,7 @@
 
 #include <string.h>
 
-#define FIRST_ROOM ((size_t)4 * 1024)
+#define FIRST_ROOM ((size_t)1024)
 
 struct buffer *buffer_new(struct arena *a)
 {

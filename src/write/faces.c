@@ -196,13 +196,12 @@ double faces_em(const struct faces *f, enum face_name face)
 	return 1 / f->face[face].cap;
 }
 
-/* What may stand in a text; Cairo refuses anything else. */
+/* Spelt as short as it can be, and no half of a surrogate pair. */
 static int is_character(unsigned point, int bytes)
 {
 	static const unsigned least[] = { 0, 0, 0x80, 0x800, 0x10000 };
 
-	return point >= least[bytes] && point < 0x110000 && (point & 0xFFFFF800) != 0xD800 &&
-		(point < 0xFDD0 || point > 0xFDEF) && (point & 0xFFFE) != 0xFFFE;
+	return point >= least[bytes] && point < 0x110000 && (point & 0xFFFFF800) != 0xD800;
 }
 
 /* As the first byte tells; 0 when it cannot be a first one. */
@@ -217,7 +216,7 @@ static int code_bytes(unsigned char first)
 
 struct code code_next(const char *text)
 {
-	static const struct code spoilt = { REPLACEMENT, .bytes = 1, .is_spoilt = 1 };
+	static const struct code spoilt = { REPLACEMENT, .bytes = 1 };
 	const unsigned char *s = (const unsigned char *)text;
 	int bytes = code_bytes(s[0]);
 	unsigned point = bytes > 1 ? s[0] & (0xFFu >> (bytes + 1)) : s[0];
@@ -227,7 +226,7 @@ struct code code_next(const char *text)
 			return spoilt;
 		point = point << 6 | (s[i] & 0x3Fu);
 	}
-	return bytes && is_character(point, bytes) ? (struct code){ point, bytes, 0 } : spoilt;
+	return bytes && is_character(point, bytes) ? (struct code){ point, bytes } : spoilt;
 }
 
 /* Placing without overlaps measures every text many times over, nearly all of them plain ASCII. */

@@ -25,7 +25,6 @@ struct letter {
 struct code {
 	unsigned point;
 	int bytes;
-	int is_spoilt;
 };
 
 struct code code_next(const char *text);
@@ -36,8 +35,8 @@ struct letter faces_letter(const struct faces *f, enum letter_style style, unsig
 cairo_font_face_t *faces_cairo(const struct faces *f, enum face_name face);
 double faces_em(const struct faces *f, enum face_name face);
 
-/* Adds what a letter looks like: data of an SVG path, y down, in the font's own units.  How many of
- * those make a capital, and how many glyphs there are. */
+/* Adds what a letter looks like: data of an SVG path, y down, in the font's own units.  How many
+ * of those make a capital, and how many glyphs there are. */
 void faces_outline(const struct faces *f, enum face_name face, unsigned glyph, struct buffer *path);
 double faces_units(const struct faces *f, enum face_name face);
 unsigned faces_glyph_count(const struct faces *f, enum face_name face);

@@ -42,8 +42,6 @@ struct arc {
 struct glyph {
 	unsigned id;
 	double along; /* from the start of the run */
-	const char *text;
-	int bytes;
 };
 
 /* Letters of one face that follow each other. */

@@ -1,7 +1,6 @@
 #include "write/ink_pdf.h"
 
 #include <assert.h>
-#include <string.h>
 #include <zlib.h>
 
 /* A quarter of the time of the usual 6, and files are small anyway. */
@@ -147,8 +146,8 @@ static cairo_scaled_font_t *cut_of(struct ink_pdf *ink, struct run r)
 }
 
 /* Cairo takes longest over the number of times it is asked, so letters of one
- * cut that follow each other are shown in one go.  It gets the text with them,
- * so that the sheet can be searched. */
+ * cut that follow each other are shown in one go.  What they say it finds in the
+ * font, so that the sheet can be searched. */
 static void show_letters(struct ink_pdf *ink)
 {
 	struct shown *s = &ink->shown;
@@ -156,10 +155,8 @@ static void show_letters(struct ink_pdf *ink)
 	if (!s->n)
 		return;
 	cairo_set_scaled_font(ink->cr, s->font);
-	cairo_show_text_glyphs(ink->cr, s->text->bytes, (int)s->text->size,
-		(const cairo_glyph_t *)s->glyphs->bytes, s->n,
-		(const cairo_text_cluster_t *)s->clusters->bytes, s->n, 0);
-	s->text->size = s->glyphs->size = s->clusters->size = 0;
+	cairo_show_glyphs(ink->cr, (const cairo_glyph_t *)s->glyphs->bytes, s->n);
+	s->glyphs->size = 0;
 	s->n = 0;
 }
 
@@ -177,10 +174,7 @@ static void letters(struct ink *base, struct run r)
 	for (const struct glyph *g = r.glyphs; g < r.glyphs + r.n; g++) {
 		double x = r.at.x + g->along * dx, y = ink->height - r.at.y - g->along * dy;
 		cairo_glyph_t glyph = { g->id, x * POINTS_PER_MM, y * POINTS_PER_MM };
-		cairo_text_cluster_t cluster = { g->bytes, 1 };
 		buffer_add(s->glyphs, &glyph, sizeof(glyph));
-		buffer_add(s->clusters, &cluster, sizeof(cluster));
-		buffer_add(s->text, g->text, (size_t)g->bytes);
 	}
 	s->n += r.n;
 }
@@ -196,9 +190,7 @@ struct ink_pdf *ink_pdf_new(struct arena *a, cairo_t *cr, const struct faces *fa
 		.cr = cr,
 		.path = buffer_new(a),
 		.marks = buffer_new(a),
-		.shown = { .glyphs = buffer_new(a),
-			.clusters = buffer_new(a),
-			.text = buffer_new(a) } };
+		.shown = { .glyphs = buffer_new(a) } };
 	cairo_set_source_rgb(cr, 0, 0, 0);
 	return ink;
 }

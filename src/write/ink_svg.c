@@ -145,15 +145,15 @@ static void add_id(struct buffer *b, enum face_name face, unsigned glyph)
 	buffer_thousandths(b, (long)glyph * 1000);
 }
 
-static void know(struct ink_svg *ink, enum face_name face, unsigned glyph)
+static void define(struct ink_svg *ink, enum face_name face, unsigned glyph)
 {
-	if (ink->known[face][glyph])
+	if (ink->defined[face][glyph])
 		return;
-	ink->known[face][glyph] = 1;
+	ink->defined[face][glyph] = 1;
 	buffer_text(ink->glyphs, "<path id=\"");
 	add_id(ink->glyphs, face, glyph);
 	buffer_text(ink->glyphs, "\" d=\"");
-	faces_outline(ink->faces, face, glyph, ink->glyphs);
+	buffer_text(ink->glyphs, outline_of(ink->outlines, face, glyph));
 	buffer_text(ink->glyphs, "\"/>\n");
 }
 
@@ -162,7 +162,7 @@ static void know(struct ink_svg *ink, enum face_name face, unsigned glyph)
 static void letters(struct ink *base, struct run r)
 {
 	struct ink_svg *ink = own(base);
-	double units = faces_units(ink->faces, r.face) / r.height;
+	double units = faces_units(ink->outlines->faces, r.face) / r.height;
 
 	add_number(ink->letters, "<g transform=\"translate(", r.at.x);
 	add_number(ink->letters, " ", ink->height - r.at.y);
@@ -170,7 +170,7 @@ static void letters(struct ink *base, struct run r)
 		add_number(ink->letters, ")rotate(", -r.angle * 180 / PI);
 	buffer_printf(ink->letters, ")scale(%.7f)\">", 1 / units);
 	for (int i = 0; i < r.n; i++) {
-		know(ink, r.face, r.glyphs[i].id);
+		define(ink, r.face, r.glyphs[i].id);
 		buffer_text(ink->letters, "<use xlink:href=\"#");
 		add_id(ink->letters, r.face, r.glyphs[i].id);
 		buffer_text(ink->letters, "\" x=\"");
@@ -180,14 +180,14 @@ static void letters(struct ink *base, struct run r)
 	buffer_text(ink->letters, "</g>\n");
 }
 
-struct ink_svg *ink_svg_new(struct arena *a, double height, const struct faces *faces)
+struct ink_svg *ink_svg_new(struct arena *a, double height, struct outlines *outlines)
 {
 	static const struct ink_kind kind = { move, line, arc, close_path, stroke, fill, letters };
 	struct ink_svg *ink = NEW(a, struct ink_svg);
 
 	*ink = (struct ink_svg){
 		.base = { &kind },
-		.faces = faces,
+		.outlines = outlines,
 		.height = height,
 		.glyphs = buffer_new(a),
 		.marks = buffer_new(a),
@@ -195,6 +195,7 @@ struct ink_svg *ink_svg_new(struct arena *a, double height, const struct faces *
 		.path = buffer_new(a),
 	};
 	for (enum face_name face = 0; face < FACE_COUNT; face++)
-		ink->known[face] = NEW_N(a, unsigned char, faces_glyph_count(faces, face));
+		ink->defined[face] =
+			NEW_N(a, unsigned char, faces_glyph_count(outlines->faces, face));
 	return ink;
 }

@@ -10,19 +10,20 @@
 #define WRITE_INK_SVG_H
 
 #include "write/ink.h"
+#include "write/outlines.h"
 
 struct ink_svg {
 	struct ink base;
-	const struct faces *faces;
+	struct outlines *outlines;
 	struct buffer *glyphs;  /* outlines of the letters used, to stand before the marks */
 	struct buffer *marks;   /* lines and fills */
 	struct buffer *letters; /* to stand over them */
 	struct buffer *path;    /* being drawn */
 	double height;          /* of the page: SVG counts y downwards */
 	long x, y;              /* where the path is, in micrometres: steps are whole, and add up */
-	unsigned char *known[FACE_COUNT]; /* has this glyph an outline yet? */
+	unsigned char *defined[FACE_COUNT]; /* has this glyph its outline in here yet? */
 };
 
-struct ink_svg *ink_svg_new(struct arena *a, double height, const struct faces *faces);
+struct ink_svg *ink_svg_new(struct arena *a, double height, struct outlines *outlines);
 
 #endif

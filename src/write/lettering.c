@@ -2,24 +2,6 @@
 
 #include <string.h>
 
-/* One letter of a text with the letter that the faces hold for it. */
-struct piece {
-	const char *text;
-	int bytes;
-	struct letter letter;
-};
-
-/* Bytes that are no UTF-8 would make Cairo refuse the whole file. */
-static struct piece piece_next(struct canvas c, enum letter_style style, const char *text)
-{
-	struct code code = code_next(text);
-	struct piece p = { text, code.bytes, faces_letter(c.faces, style, code.point) };
-
-	if (code.is_spoilt)
-		p.text = "?";
-	return p;
-}
-
 static double start(struct canvas c, const struct mark *m)
 {
 	double width =
@@ -50,18 +32,19 @@ static int text_paint(struct canvas c, struct glyph *room, const struct mark *m)
 	int missing = 0;
 
 	for (const char *s = m->text.text; *s;) {
-		struct piece p = piece_next(c, m->text.style, s);
-		if (p.letter.face != run.face)
+		struct code code = code_next(s);
+		struct letter l = faces_letter(c.faces, m->text.style, code.point);
+		if (l.face != run.face)
 			end_run(c, &run);
 		if (!run.n) {
 			run_at = walked;
-			run.face = p.letter.face;
+			run.face = l.face;
 			run.at = vec_add(m->text.at, vec_scale(along, walked));
 		}
-		room[run.n++] = (struct glyph){ p.letter.glyph, walked - run_at, p.text, p.bytes };
-		walked += p.letter.advance * m->text.height;
-		missing += p.letter.missing;
-		s += p.bytes;
+		room[run.n++] = (struct glyph){ l.glyph, walked - run_at };
+		walked += l.advance * m->text.height;
+		missing += l.missing;
+		s += code.bytes;
 	}
 	end_run(c, &run);
 	return missing;

@@ -3,15 +3,25 @@
 #include "write/ink_svg.h"
 #include "write/paint.h"
 
+/* XML has no control characters, nor the two at the end of the plane. */
+static int is_xml(struct code c)
+{
+	int is_spoilt = c.bytes == 1 && c.point > 0x7F;
+
+	return c.point >= ' ' && (c.point & 0xFFFE) != 0xFFFE && !is_spoilt;
+}
+
 static void add_escaped(struct buffer *b, const char *text)
 {
-	for (; *text; text++) {
+	while (*text) {
+		struct code c = code_next(text);
 		switch (*text) {
 		case '<': buffer_text(b, "&lt;"); break;
 		case '>': buffer_text(b, "&gt;"); break;
 		case '&': buffer_text(b, "&amp;"); break;
-		default: buffer_byte(b, *text);
+		default: buffer_add(b, is_xml(c) ? text : "????", (size_t)c.bytes);
 		}
+		text += c.bytes;
 	}
 }
 
@@ -55,11 +65,11 @@ static void add_buffer(struct buffer *b, const struct buffer *more)
 }
 
 struct output svg_make(struct arena *a, const struct drawing *g, const struct imprint *imprint,
-	const struct faces *faces)
+	struct outlines *outlines)
 {
-	struct ink_svg *ink = ink_svg_new(a, g->height, faces);
+	struct ink_svg *ink = ink_svg_new(a, g->height, outlines);
 	struct buffer *b = buffer_new(a);
-	int missing = paint_drawing((struct canvas){ &ink->base, g, faces, a });
+	int missing = paint_drawing((struct canvas){ &ink->base, g, outlines->faces, a });
 
 	add_root(b, g);
 	add_words(b, g, imprint);

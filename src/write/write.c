@@ -12,6 +12,7 @@ struct writing {
 	const struct drawing *drawings;
 	const struct imprint *imprint;
 	const struct faces *faces;
+	struct outlines *outlines;
 	const char *dir;
 	struct file *first, **tail;
 	int missing;
@@ -67,7 +68,7 @@ static void make_svg(struct writing *w, const struct drawing *g)
 {
 	struct arena *scratch = arena_new();
 
-	keep(w, g->svg, "svg", svg_make(scratch, g, w->imprint, w->faces));
+	keep(w, g->svg, "svg", svg_make(scratch, g, w->imprint, w->outlines));
 	arena_free(scratch);
 }
 
@@ -96,7 +97,8 @@ static const struct written *paths(struct arena *a, const struct file *files)
 struct write_result write_drawings(struct arena *a, const struct drawing *drawings,
 	const struct imprint *imprint, const struct faces *faces, const char *dir)
 {
-	struct writing w = { a, drawings, imprint, faces, dir, .tail = &w.first };
+	struct writing w = { a, drawings, imprint, faces, outlines_new(a, faces), dir,
+		.tail = &w.first };
 
 	make_files(&w);
 	if (!w.problem)
