@@ -15,9 +15,10 @@ struct built {
 	const struct part *parts;  /* NULL when refused */
 };
 
-static inline struct built built_from(const char *yaml)
+static inline struct built built_from(const char *text)
 {
 	struct built b = { .arena = arena_new() };
+	const char *yaml = arena_strdup(b.arena, text);
 	diags_init(&b.diags, b.arena, "job.yaml", yaml);
 	const struct job *job = job_read(b.arena, yaml, &b.diags);
 	b.stair = stair_solve(b.arena, job, &b.diags);
