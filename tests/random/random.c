@@ -1,36 +1,55 @@
 /*
  * Random stairs:  random COUNT SEED
  *
- * Makes up COUNT job files and follows each from its text to its parts.  Prints
+ * Makes up COUNT job files and follows each from its text to its sheets.  Prints
  * one result a rule, with the seed of the first job that broke it; `random 1
- * SEED` draws that one again, and `random show SEED` prints its text.
+ * SEED` follows that one again, and `random show SEED` prints its text.
  */
 #include <inttypes.h>
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
 
+#include "pitchboard/write.h"
+#include "random/drawn.h"
 #include "random/invariants.h"
 #include "random/random_job.h"
+
+/* Results beside those of the invariants of the parts. */
+enum { VIEWS_AGREE, SHEETS_SOUND, ANSWERED, MOSTLY_BUILT, MORE_RULES };
+
+static const char *const more_rules[MORE_RULES] = {
+	"views agree with each other",
+	"nothing overlaps on a sheet, and nothing is outside its frame",
+	"a job is refused with a reason, or drawn",
+	"most of the jobs made up can be built",
+};
 
 #define RULES 16
 
 struct tally {
 	uint64_t broken_by[RULES]; /* seed of the first job that broke it; 0: none */
-	char why[RULES][200];
+	char why[RULES][300];
 	int drawn, refused;
-	uint64_t unreasoned; /* a job refused without a reason, or drawn in spite of one */
 };
 
-static void break_rule(struct tally *t, int rule, uint64_t seed, const char *why)
+static void judge(struct tally *t, int rule, uint64_t seed, const char *why)
 {
-	if (t->broken_by[rule])
+	if (!why || t->broken_by[rule])
 		return;
 	t->broken_by[rule] = seed;
 	snprintf(t->why[rule], sizeof(t->why[rule]), "%s", why);
 }
 
-static void follow(struct tally *t, uint64_t seed, FILE *reasons)
+static void judge_parts(struct tally *t, uint64_t seed, struct arena *a, const struct stair *s,
+	const struct part *parts)
+{
+	for (int i = 0; i < invariant_count; i++)
+		judge(t, i, seed, invariants[i].broken(a, s, parts));
+	judge(t, invariant_count + VIEWS_AGREE, seed, views_disagree(a, parts));
+}
+
+static void follow(struct tally *t, uint64_t seed, const struct shop *shop, FILE *reasons)
 {
 	struct arena *a = arena_new();
 	const char *text = random_job(a, seed);
@@ -39,57 +58,78 @@ static void follow(struct tally *t, uint64_t seed, FILE *reasons)
 	const struct stair *s = stair_solve(a, job_read(a, text, &d), &d);
 	const struct part *parts = parts_make(a, s, &d);
 	if ((parts == NULL) != (d.errors > 0))
-		t->unreasoned = seed;
+		judge(t, invariant_count + ANSWERED, seed, "drawn and faulted, or neither");
 	if (reasons)
 		diags_print(&d, reasons);
 	t->drawn += parts != NULL;
 	t->refused += parts == NULL;
-	for (int i = 0; parts && i < invariant_count; i++) {
-		const char *why = invariants[i].broken(a, s, parts);
-		if (why)
-			break_rule(t, i, seed, why);
+	if (parts) {
+		judge_parts(t, seed, a, s, parts);
+		judge(t, invariant_count + SHEETS_SOUND, seed, sheets_fault(a, s, parts, shop, &d));
 	}
 	arena_free(a);
 }
 
-static int result(int number, const char *name, uint64_t seed, const char *why)
+static int result(const struct tally *t, int rule, const char *name)
 {
-	printf("%s %d - %s\n", seed ? "not ok" : "ok", number, name);
+	uint64_t seed = t->broken_by[rule];
+	printf("%s %d - %s\n", seed ? "not ok" : "ok", rule + 1, name);
 	if (seed)
-		printf("# seed %" PRIu64 ": %s\n", seed, why);
+		printf("# seed %" PRIu64 ": %s\n", seed, t->why[rule]);
 	return seed != 0;
 }
 
-static int report(const struct tally *t)
+static int report(struct tally *t)
 {
 	int failed = 0;
+	if (t->drawn < 2 * t->refused)
+		judge(t, invariant_count + MOSTLY_BUILT, 1, "too many are refused");
 	for (int i = 0; i < invariant_count; i++)
-		failed += result(i + 1, invariants[i].name, t->broken_by[i], t->why[i]);
-	failed += result(invariant_count + 1, "a job is refused with a reason, or drawn",
-		t->unreasoned, "no reason");
-	bool mostly = t->drawn >= 2 * t->refused;
-	failed += result(invariant_count + 2, "most of the jobs made up can be built", !mostly,
-		"too many are refused");
-	printf("# %d drawn, %d refused\n1..%d\n", t->drawn, t->refused, invariant_count + 2);
+		failed += result(t, i, invariants[i].name);
+	for (int i = 0; i < MORE_RULES; i++)
+		failed += result(t, invariant_count + i, more_rules[i]);
+	printf("# %d drawn, %d refused\n1..%d\n", t->drawn, t->refused,
+		invariant_count + MORE_RULES);
 	return failed > 0;
+}
+
+static int show(uint64_t seed)
+{
+	struct arena *a = arena_new();
+	fputs(random_job(a, seed), stdout);
+	arena_free(a);
+	return 0;
+}
+
+static int follow_all(long count, uint64_t seed)
+{
+	struct tally t = { .drawn = 0 };
+	struct arena *a = arena_new();
+	struct diags d;
+	const char *problem = NULL;
+	struct faces *faces = faces_load(a, "templates", &problem);
+	diags_init(&d, a, "templates", NULL);
+	struct shop shop = { .stationery = stationery_read(a, "templates", &d) };
+	if (!faces || !shop.stationery) {
+		printf("not ok 1 - the stationery is read\n# %s\n", problem ? problem : "");
+		return 1;
+	}
+	shop.measure = faces_measure(faces);
+	for (long i = 0; i < count; i++)
+		follow(&t, seed + (uint64_t)i, &shop, count == 1 ? stderr : NULL);
+	faces_free(faces);
+	arena_free(a);
+	return report(&t);
 }
 
 int main(int argc, char **argv)
 {
-	static struct tally t;
-	if (argc == 3 && strcmp(argv[1], "show") == 0) {
-		struct arena *a = arena_new();
-		fputs(random_job(a, strtoull(argv[2], NULL, 10)), stdout);
-		arena_free(a);
-		return 0;
-	}
 	if (argc != 3) {
 		fputs("usage: random COUNT SEED, or random show SEED\n", stderr);
 		return 2;
 	}
-	long count = strtol(argv[1], NULL, 10);
 	uint64_t seed = strtoull(argv[2], NULL, 10);
-	for (long i = 0; i < count; i++)
-		follow(&t, seed + (uint64_t)i, count == 1 ? stderr : NULL);
-	return report(&t);
+	if (strcmp(argv[1], "show") == 0)
+		return show(seed);
+	return follow_all(strtol(argv[1], NULL, 10), seed);
 }
