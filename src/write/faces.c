@@ -302,6 +302,7 @@ void faces_outline(const struct faces *f, enum face_name face, unsigned glyph, s
 		outline_cubic, 0, 0 };
 	FT_Face ft = f->face[face].ft;
 
-	if (FT_Load_Glyph(ft, glyph, FT_LOAD_NO_SCALE) == 0)
+	/* Cairo leaves the turn of its last text in the face. */
+	if (FT_Load_Glyph(ft, glyph, FT_LOAD_NO_SCALE | FT_LOAD_IGNORE_TRANSFORM) == 0)
 		FT_Outline_Decompose(&ft->glyph->outline, &funcs, path);
 }
