@@ -106,7 +106,7 @@ demo: all
 	$(B)/pitchboard draw -o out $(JOBS) || [ $$? = 1 ]
 
 # Among the sanitizer's checks gcc 12 loses count of the lengths of texts, and warns without cause.
-check: | $(AFTER_DEPS)
+check: all
 	@$(MAKE) --no-print-directory B=build/san CFLAGS='$(SAN) -Wno-format-truncation' run-tests
 
 run-tests: $(B)/pitchboard $(UNIT) $(RANDOM) $(FUZZ:%=$(B)/tests/fuzz/replay_%)
