@@ -44,7 +44,7 @@ static void add_chain(struct drafter *d, enum pen pen, struct chain whole)
 {
 	for (struct chain *c = clip_chain(d->arena, d->region, whole); c; c = c->next) {
 		struct pattern_line *l = NEW(d->arena, struct pattern_line);
-		*l = (struct pattern_line){ NULL, pen, *c };
+		*l = (struct pattern_line){ NULL, pen, *c, box_grow(chain_box(*c), NEAR_ENOUGH) };
 		l->chain.next = NULL;
 		*d->line_tail = l;
 		d->line_tail = &l->next;
@@ -304,6 +304,11 @@ bool pattern_is_mirrored(const struct stringer *s)
 	return false;
 }
 
+static struct box mirrored(struct box b)
+{
+	return (struct box){ -b.x1, b.y0, -b.x0, b.y1 };
+}
+
 static void mirror(struct arena *a, struct pattern *p)
 {
 	for (struct pattern_line *l = p->lines; l; l = l->next) {
@@ -311,12 +316,13 @@ static void mirror(struct arena *a, struct pattern *p)
 		for (int i = 0; i < l->chain.n; i++)
 			points[i] = vec(-l->chain.points[i].x, l->chain.points[i].y);
 		l->chain.points = points;
+		l->box = mirrored(l->box);
 	}
 	for (struct pattern_label *l = p->labels; l; l = l->next) {
 		l->at.x = -l->at.x;
 		l->toward.x = -l->toward.x;
 	}
-	p->box = (struct box){ -p->box.x1, p->box.y0, -p->box.x0, p->box.y1 };
+	p->box = mirrored(p->box);
 }
 
 static struct pattern finish(struct drafter *d)

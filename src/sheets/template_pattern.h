@@ -17,6 +17,7 @@ struct pattern_line {
 	struct pattern_line *next;
 	enum pen pen;
 	struct chain chain;
+	struct box box; /* round it */
 };
 
 #define LABEL_WAYS 3

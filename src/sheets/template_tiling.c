@@ -12,14 +12,23 @@ static double covered(int sheets, double window, double lap)
 	return sheets * (window - lap) + lap;
 }
 
+static bool runs_through(const struct pattern_line *l, struct box own)
+{
+	struct chain c = l->chain;
+
+	if (!box_touches(l->box, own))
+		return false;
+	for (int i = 0; i < c.n - (c.closed ? 0 : 1); i++)
+		if (clip_segment(own, c.points[i], c.points[(i + 1) % c.n]).some)
+			return true;
+	return false;
+}
+
 static bool falls_on(const struct pattern *p, struct box own)
 {
 	for (const struct pattern_line *l = p->lines; l; l = l->next)
-		for (int i = 0; i < l->chain.n - (l->chain.closed ? 0 : 1); i++)
-			if (clip_segment(own, l->chain.points[i],
-				    l->chain.points[(i + 1) % l->chain.n])
-					.some)
-				return true;
+		if (runs_through(l, own))
+			return true;
 	return false;
 }
 

@@ -29,18 +29,23 @@ static struct vec on_paper(const struct view_through *v, struct vec p)
 		v->place.frame.y0 + (p.y - v->window.y0) / v->place.correction.y);
 }
 
-static void draw_lines(struct view_through *v)
+static void draw_line_through(struct view_through *v, const struct pattern_line *l)
 {
 	struct arena *a = v->page->arena;
 
+	for (struct chain *c = clip_chain(a, v->window, l->chain); c; c = c->next) {
+		struct vec *points = NEW_N(a, struct vec, c->n);
+		for (int i = 0; i < c->n; i++)
+			points[i] = on_paper(v, c->points[i]);
+		page_chain(v->page, l->pen, (struct chain){ NULL, points, c->n, c->closed });
+	}
+}
+
+static void draw_lines(struct view_through *v)
+{
 	for (const struct pattern_line *l = v->tiling->pattern->lines; l; l = l->next)
-		for (struct chain *c = clip_chain(a, v->window, l->chain); c; c = c->next) {
-			struct vec *points = NEW_N(a, struct vec, c->n);
-			for (int i = 0; i < c->n; i++)
-				points[i] = on_paper(v, c->points[i]);
-			page_chain(v->page, l->pen,
-				(struct chain){ NULL, points, c->n, c->closed });
-		}
+		if (box_touches(l->box, v->window))
+			draw_line_through(v, l);
 }
 
 static void draw_cross(struct view_through *v, struct vec at)
