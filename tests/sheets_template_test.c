@@ -11,6 +11,7 @@
 
 #include "near.h"
 #include "sheets/template_pattern.h"
+#include "sheets/template_pieces.h"
 #include "sheets_template.h"
 
 static struct arena *arena;
@@ -220,6 +221,48 @@ static void the_step_stands_only_for_steps_that_are_alike(void **state)
 	assert_true(says(cover, "step 3 times"));
 }
 
+static void each_piece_begins_where_the_one_before_it_ends(void **state)
+{
+	(void)state;
+	struct bench_stair *b = bench_stair(arena, 13, STRINGER_SAWTOOTH, STRINGER_EITHER_HAND);
+	struct template_pieces p = template_pieces(arena, &b->part);
+
+	assert_int_equal(p.n, 3);
+	for (int i = 1; i < p.n; i++) {
+		const struct template_piece *low = &p.piece[i - 1];
+		double longer = (low->times - 1) * (low->region.x1 - low->region.x0);
+		assert_near(p.piece[i].region.x0, low->region.x1 + longer, 0.001);
+	}
+	assert_near(p.piece[1].region.x1 - p.piece[1].region.x0, 300, 0.001);
+}
+
+/* Two squares of 50, side by side: the side between them is the second of the one, the last of the
+ * other. */
+static void a_side_where_housings_run_together_is_no_line_to_work_to(void **state)
+{
+	(void)state;
+	static const struct corner left[] = { { { 0, 0 }, 0 }, { { 50, 0 }, 0 }, { { 50, 50 }, 0 },
+		{ { 0, 50 }, 0 } };
+	static const struct corner right[] = { { { 50, 0 }, 0 }, { { 100, 0 }, 0 },
+		{ { 100, 50 }, 0 }, { { 50, 50 }, 0 } };
+	struct feature two = { .kind = FEATURE_GROOVE, .at = { right, 4 } };
+	struct feature one = { .next = &two, .kind = FEATURE_GROOVE, .at = { left, 4 } };
+	struct bench_stair *b = bench_stair(arena, 3, STRINGER_HOUSED, STRINGER_LEFT_HAND);
+	b->part.features = &one;
+
+	const struct chain *c = groove_lines(arena, &b->part, &one);
+	assert_null(c->next);
+	assert_false(c->closed);
+	assert_int_equal(c->n, 4);
+	assert_near(c->points[0].x, 50, 1e-9);
+	assert_near(c->points[0].y, 50, 1e-9);
+	assert_near(c->points[3].x, 50, 1e-9);
+	assert_near(c->points[3].y, 0, 1e-9);
+	b->part.features = &two;
+	two.next = NULL;
+	assert_true(groove_lines(arena, &b->part, &two)->closed);
+}
+
 static void each_file_of_sheets_begins_with_the_calibration_page(void **state)
 {
 	(void)state;
@@ -291,6 +334,10 @@ int main(void)
 			stop),
 		cmocka_unit_test_setup_teardown(the_step_stands_only_for_steps_that_are_alike,
 			start, stop),
+		cmocka_unit_test_setup_teardown(each_piece_begins_where_the_one_before_it_ends,
+			start, stop),
+		cmocka_unit_test_setup_teardown(
+			a_side_where_housings_run_together_is_no_line_to_work_to, start, stop),
 		cmocka_unit_test_setup_teardown(
 			each_file_of_sheets_begins_with_the_calibration_page, start, stop),
 		cmocka_unit_test_setup_teardown(no_text_touches_text_or_the_line_to_cut, start,

@@ -1,5 +1,6 @@
 #include "sheets/template_cover.h"
 
+#include "draw/place.h"
 #include "draw/table.h"
 
 #define TITLE_LETTER 5.0
@@ -95,7 +96,7 @@ static const char words_positions[] =
 
 static int rows_below(double y)
 {
-	return (int)floor((y - TEMPLATE_MARGIN) / POSITION_ROW) - 1;
+	return (int)fmax(1, floor((y - TEMPLATE_MARGIN) / POSITION_ROW) - 1);
 }
 
 static struct box width_below(const struct template_sheets *s, double y)
@@ -103,11 +104,12 @@ static struct box width_below(const struct template_sheets *s, double y)
 	return (struct box){ TEMPLATE_MARGIN, TEMPLATE_MARGIN, s->paper.x - TEMPLATE_MARGIN, y };
 }
 
-static struct page position_page(const struct template_sheets *s)
+static struct page position_page(const struct template_sheets *s, int first)
 {
 	struct arena *a = s->arena;
 
-	return template_page(s, arena_printf(a, "%s/positions", template_id(a, s->job)),
+	return template_page(s,
+		arena_printf(a, "%s/positions from %d", template_id(a, s->job), first + 1),
 		arena_printf(a, "Template %s, positions in figures", s->job->part->mark));
 }
 
@@ -124,7 +126,7 @@ static struct drawing *position_pages(const struct template_sheets *s, struct po
 	struct drawing *list = NULL, **tail = &list;
 
 	for (int first = 0; first < p.n;) {
-		struct page page = position_page(s);
+		struct page page = position_page(s, first);
 		double y = position_heading(s, &page);
 		first = draw_positions(&page, width_below(s, y), rows_below(y), p, first);
 		*tail = page.drawing;
@@ -137,10 +139,12 @@ struct drawing *cover_positions(const struct template_sheets *s, struct page *co
 {
 	struct positions p = pattern_positions(s->arena, s->job->part,
 		job_lettering(s->job->context->stair->job));
-	struct box room = width_below(s, y);
+	struct box room = width_below(s, y - 3);
+	struct lines words = wrap_text(s->arena, cover->measure, TEMPLATE_LETTER, box_width(room),
+		words_positions);
 
-	room.y1 = y - 4 - TEMPLATE_PITCH * 2;
-	int rows = rows_below(room.y1);
+	room.y1 -= words.n * TEMPLATE_PITCH + 1;
+	int rows = (int)floor(box_height(room) / POSITION_ROW) - 1;
 	if (rows > 0 && positions_width(s, rows, p) <= box_width(room)) {
 		page_paragraph(cover, vec(room.x0, y - 3), box_width(room), words_positions);
 		draw_positions(cover, room, rows, p, 0);
