@@ -1,11 +1,12 @@
 # Joins the full-size template of one stringer again from a PDF, as a user would, and compares it
 # with the model.
 #
-#   awk -f templates.awk -v mark=S1 -v mirrored=0 PARTS LABELS TRACE
+#   awk -f templates.awk -v mark=S1 -v mirrored=0 [-v long_x=1.01 -v long_y=0.99] PARTS LABELS TRACE
 #
 # PARTS is what `pitchboard draw --dump parts` says, LABELS the PDF's page labels, a line a page,
 # and TRACE what `mutool trace` reads of its pages.  A page is placed by nothing but what is printed
 # on it: its name says which sheets lie beside it, and the crosses it shares with them say where.
+# long_x, long_y: the printer draws that many times too long, and the pages are corrected for it.
 # Prints what is wrong; the status is 0 when the line to cut agrees within 0.02 mm.
 
 function fail(what) { print what; faults++ }
@@ -17,6 +18,11 @@ function number(text, name) { # of an attribute
 }
 
 function hypot(x, y) { return sqrt(x * x + y * y) }
+
+BEGIN {
+	if (!long_x) long_x = 1
+	if (!long_y) long_y = 1
+}
 
 # --- the model ---
 
@@ -84,7 +90,8 @@ FILENAME == ARGV[2] {
 function cut(x1, y1, x2, y2) {
 	cuts++
 	onpage[cuts] = page
-	ux[cuts] = x1; uy[cuts] = y1; vx[cuts] = x2; vy[cuts] = y2
+	ux[cuts] = x1 * long_x; uy[cuts] = y1 * long_y
+	vx[cuts] = x2 * long_x; vy[cuts] = y2 * long_y
 }
 
 function guide(x1, y1, x2, y2) {
@@ -145,7 +152,8 @@ function find_crosses(p,    i, j, a, b) {
 			if (hypot(a[1] - b[1], a[2] - b[2]) > 0.01)
 				continue
 			crosses[p]++
-			crossx[p, crosses[p]] = a[1]; crossy[p, crosses[p]] = a[2]
+			crossx[p, crosses[p]] = a[1] * long_x
+			crossy[p, crosses[p]] = a[2] * long_y
 		}
 }
 

@@ -18,12 +18,15 @@ is_mirrored() { # PDF
 	pdftotext "$1" - | grep -q '→ lower end'
 }
 
-agrees() { # STEM MARK KIND
+agrees() { # STEM MARK KIND [AWK-VARIABLES...]
 	pdf=$TMPDIR/out/$1-$2-$3.pdf
+	parts=$TMPDIR/$1.parts
+	mark=$2
+	shift 3
 	labels "$pdf" >"$TMPDIR/labels" && mutool trace "$pdf" >"$TMPDIR/trace" &&
-		awk -f tests/emitted/templates.awk -v mark="$2" \
+		awk -f tests/emitted/templates.awk -v mark="$mark" "$@" \
 			-v mirrored="$(is_mirrored "$pdf" && echo 1 || echo 0)" \
-			"$TMPDIR/$1.parts" "$TMPDIR/labels" "$TMPDIR/trace"
+			"$parts" "$TMPDIR/labels" "$TMPDIR/trace"
 }
 
 # One corner of the model moved by 0.05 mm: the comparison above must see it.
@@ -48,5 +51,13 @@ for roll in "$TMPDIR"/out/*-roll.pdf; do
 		agrees "$stem" "$mark" tiles
 	check "$name: a corner 0.05 mm out would be noticed" would_be_noticed "$stem" "$mark" tiles
 done
+
+# The same stair for a printer that draws 1.01 times too long along x and 0.99 times along y.
+sed 's/^sheets:.*/&\n  printer_x: 1.01\n  printer_y: 0.99/' jobs/kiln-yard.yaml >"$TMPDIR/corrected.yaml"
+"$PITCHBOARD" draw -q -o "$TMPDIR/out" "$TMPDIR/corrected.yaml" || [ $? = 1 ] || exit 3
+cp "$TMPDIR/kiln-yard.parts" "$TMPDIR/corrected.parts"
+check "corrected sheets come out right on the printer they are corrected for" \
+	agrees corrected S1 tiles -v long_x=1.01 -v long_y=0.99
+check "the roll is not corrected" agrees corrected S1 roll
 
 plan
