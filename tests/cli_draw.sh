@@ -68,7 +68,8 @@ a_wrong_job_does_not_stop_the_next() {
 }
 
 one_name_in_two_folders_is_refused() {
-	exits 2 draw -o "$TMPDIR/twice" "$job" "$TMPDIR/bad/alder.yaml" &&
+	cp "$job" "$TMPDIR/bad/alder.yml"
+	exits 2 draw -o "$TMPDIR/twice" "$job" "$TMPDIR/bad/alder.yml" &&
 		grep -q 'draw over each other' "$TMPDIR/problems" && [ ! -e "$TMPDIR/twice" ]
 }
 

@@ -92,7 +92,7 @@ static enum status write_files(struct arena *a, const struct shop *shop, const s
 	return STATUS_MACHINE;
 }
 
-/* The program in six lines: read, solve, make, draw, write. */
+/* The program in five lines: read, solve, make, draw, write. */
 static enum status draw_job(struct arena *a, const struct shop *shop, const char *text,
 	struct diags *d)
 {
@@ -132,20 +132,32 @@ static enum status draw_file(const struct shop *shop, const char *path)
 	return status;
 }
 
-/* The name that its drawings begin with. */
-static const char *file_name(const char *path)
-{
-	const char *slash = strrchr(path, '/');
+/* The name that a job's drawings begin with: of `length` characters, its file without the suffix.
+ */
+struct stem {
+	const char *chars;
+	size_t length;
+};
 
-	return slash ? slash + 1 : path;
+static struct stem stem_of(const char *path)
+{
+	const char *slash = strrchr(path, '/'), *name = slash ? slash + 1 : path;
+	const char *dot = strrchr(name, '.');
+
+	return (struct stem){ name, dot && dot != name ? (size_t)(dot - name) : strlen(name) };
 }
 
-/* An earlier job file of the same name in another folder: the two would draw over each other. */
+/* An earlier job of the same stem: the two would draw over each other. */
 static const char *namesake(const struct arguments *args, int job)
 {
-	for (int i = 0; i < job; i++)
-		if (strcmp(file_name(args->operands[i]), file_name(args->operands[job])) == 0)
+	struct stem mine = stem_of(args->operands[job]);
+
+	for (int i = 0; i < job; i++) {
+		struct stem other = stem_of(args->operands[i]);
+		if (other.length == mine.length &&
+			strncmp(other.chars, mine.chars, mine.length) == 0)
 			return args->operands[i];
+	}
 	return NULL;
 }
 
@@ -171,11 +183,8 @@ static enum status shop_open(struct arena *a, struct shop *shop, const char *ask
 	const char *problem = NULL;
 	struct diags d;
 
-	if (!dir) {
-		complain("the folder of templates is not where it was installed; name it with "
-			 "--templates");
+	if (!dir)
 		return STATUS_MACHINE;
-	}
 	diags_init(&d, a, dir, NULL);
 	shop->stationery = stationery_read(a, dir, &d);
 	diags_print(&d, stderr);
@@ -196,7 +205,6 @@ static enum status run_draw(struct arena *a, const struct arguments *args)
 		.quiet = args->values[DRAW_QUIET] != NULL,
 		.dump = dump_named(args->values[DRAW_DUMP]),
 	};
-
 	const char *problem = usage_problem(a, args, shop.dump);
 
 	if (problem) {

@@ -1,6 +1,7 @@
 #include "cli/files.h"
 
 #include "base/file.h"
+#include "cli/command.h"
 
 #include <limits.h>
 #include <string.h>
@@ -51,16 +52,8 @@ static const char *templates_at(struct arena *a, const char *dir, const char *be
 
 /* From the program's own place upwards: build/pitchboard and build/san/pitchboard find the source
  * tree's templates, PREFIX/bin/pitchboard finds PREFIX/share, wherever PREFIX was moved to. */
-const char *templates_find(struct arena *a, const char *asked)
+static const char *templates_above(struct arena *a, char *path)
 {
-	char path[PATH_MAX];
-
-	if (asked)
-		return asked;
-	ssize_t n = readlink("/proc/self/exe", path, sizeof(path) - 1);
-	if (n <= 0)
-		return NULL;
-	path[n] = '\0';
 	for (int level = 0; level < 3 && to_parent(path); level++) {
 		const char *found = templates_at(a, path, "templates");
 		if (!found)
@@ -69,4 +62,19 @@ const char *templates_find(struct arena *a, const char *asked)
 			return found;
 	}
 	return NULL;
+}
+
+const char *templates_find(struct arena *a, const char *asked)
+{
+	char path[PATH_MAX];
+
+	if (asked)
+		return asked;
+	ssize_t n = readlink("/proc/self/exe", path, sizeof(path) - 1);
+	path[n > 0 ? n : 0] = '\0';
+	const char *found = templates_above(a, path);
+	if (!found)
+		complain("the folder of templates is not where it was installed; name it with "
+			 "--templates");
+	return found;
 }

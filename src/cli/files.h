@@ -15,7 +15,8 @@ struct text_result {
 struct text_result text_read(struct arena *a, const char *path);
 
 /* The folder of papers, title block, sets, starters and fonts: `asked` when given, else the one
- * that belongs to the running program, in its source tree or as installed.  NULL: not found. */
+ * that belongs to the running program, in its source tree or as installed.  NULL after a complaint.
+ */
 const char *templates_find(struct arena *a, const char *asked);
 
 #endif

@@ -34,11 +34,8 @@ static enum status run_new(struct arena *a, const struct arguments *args)
 	const char *dir = templates_find(a, args->values[NEW_TEMPLATES]);
 	const char *name = args->count ? args->operands[0] : "first";
 
-	if (!dir) {
-		complain("the folder of templates is not where it was installed; name it with "
-			 "--templates");
+	if (!dir)
 		return STATUS_MACHINE;
-	}
 	struct text_result starter = { 0 };
 	if (args->count <= 1 && !strchr(name, '/'))
 		starter = text_read(a, arena_printf(a, "%s/starters/%s.yaml", dir, name));
