@@ -118,7 +118,7 @@ static void a_template_says_what_it_is_and_that_figures_govern(void **state)
 {
 	(void)state;
 	static const char *const words[] = { "TEMPLATE - FULL SIZE", "Job T1", "S1", "make 1",
-		"crown edge up", "grain", "Figures govern", "STOP", "100 mm", "4 in" };
+		"crown edge up", "grain", "govern", "STOP", "100 mm", "4 in" };
 	struct bench_stair *b = bench_stair(arena, 13, STRINGER_SAWTOOTH, STRINGER_EITHER_HAND);
 	const struct drawing *roll = find_use(bench_templates(arena, b), USE_ROLL);
 

@@ -52,13 +52,13 @@ static void add_chain(struct drafter *d, enum pen pen, struct chain whole)
 	}
 }
 
-static void add_segment(struct drafter *d, struct vec from, struct vec to)
+static void add_segment(struct drafter *d, enum pen pen, struct vec from, struct vec to)
 {
 	struct vec *ends = NEW_N(d->arena, struct vec, 2);
 
 	ends[0] = from;
 	ends[1] = to;
-	add_chain(d, PEN_GUIDE, (struct chain){ NULL, ends, 2, 0 });
+	add_chain(d, pen, (struct chain){ NULL, ends, 2, 0 });
 }
 
 static void add_label(struct drafter *d, struct pattern_label label)
@@ -144,10 +144,10 @@ static void add_base_line(struct drafter *d, struct box extent)
 	double from = fmax(extent.x0, d->region.x0) - d->datum;
 	double to = fmin(extent.x1, d->region.x1) - d->datum;
 
-	add_segment(d, vec(extent.x0, y), vec(extent.x1, y));
+	add_segment(d, PEN_CENTRE, vec(extent.x0, y), vec(extent.x1, y));
 	for (double x = ceil(from / step) * step; x <= to; x += step) {
 		struct vec at = vec(d->datum + x, y);
-		add_segment(d, vec(at.x, y - 2), vec(at.x, y + 2));
+		add_segment(d, PEN_GUIDE, vec(at.x, y - 2), vec(at.x, y + 2));
 		add_label(d,
 			(struct pattern_label){
 				.at = at,
@@ -206,7 +206,7 @@ static void add_check_line(struct drafter *d)
 	const char *figure = length_letter(d->arena, d->lettering, length);
 
 	d->pattern.check_length = length;
-	add_segment(d, ends.left, ends.right);
+	add_segment(d, PEN_CENTRE, ends.left, ends.right);
 	for (int i = 0; i < labels; i++)
 		add_label(d,
 			(struct pattern_label){
@@ -247,7 +247,7 @@ static void add_far_face(struct drafter *d, const struct part *part, struct chai
 		struct vec middle = vec_scale(vec_add(a, b), 0.5);
 		if (is_on_outline(outline, a, b))
 			continue;
-		add_segment(d, a, b);
+		add_segment(d, PEN_HIDDEN, a, b);
 		if (is_on_outline(outline, middle, middle))
 			continue;
 		add_label(d,
@@ -348,7 +348,7 @@ static void add_region_ends(struct drafter *d, struct box extent)
 
 	for (int i = 0; i < 2; i++)
 		if (x[i] > extent.x0 + 1 && x[i] < extent.x1 - 1)
-			add_segment(d, vec(x[i], extent.y0), vec(x[i], extent.y1));
+			add_segment(d, PEN_GUIDE, vec(x[i], extent.y0), vec(x[i], extent.y1));
 }
 
 struct pattern pattern_make(struct arena *a, const struct part *part, struct lettering lettering,
@@ -387,13 +387,13 @@ struct pattern pattern_rod(struct arena *a, const struct part *part, struct lett
 
 	d.line_tail = &d.pattern.lines;
 	d.label_tail = &d.pattern.labels;
-	add_segment(&d, vec(strip.x0, 0), vec(strip.x1, 0));
-	add_segment(&d, vec(strip.x0, 0), vec(strip.x0, ROD_HEIGHT));
-	add_segment(&d, vec(strip.x1, 0), vec(strip.x1, ROD_HEIGHT));
+	add_segment(&d, PEN_GUIDE, vec(strip.x0, 0), vec(strip.x1, 0));
+	add_segment(&d, PEN_GUIDE, vec(strip.x0, 0), vec(strip.x0, ROD_HEIGHT));
+	add_segment(&d, PEN_GUIDE, vec(strip.x1, 0), vec(strip.x1, ROD_HEIGHT));
 	for (int i = 0; i < p.n; i++) {
 		const struct position *q = &p.position[i];
 		const char *gap = *q->what ? " " : "";
-		add_segment(&d, vec(q->at.x, 0), vec(q->at.x, ROD_HEIGHT / 3));
+		add_segment(&d, PEN_GUIDE, vec(q->at.x, 0), vec(q->at.x, ROD_HEIGHT / 3));
 		add_label(&d,
 			(struct pattern_label){
 				.at = vec(q->at.x, ROD_HEIGHT / 3),

@@ -4,7 +4,9 @@
  *
  * Beside the line to cut it holds what proves that sheets were joined well: a
  * base line parallel to the nosing line, with running positions on it, and one
- * straight check line from end to end whose length is figured.
+ * straight check line from end to end whose length is figured.  Both are chain
+ * lines, and what lies on the far face is broken, so that nothing is cut to by
+ * mistake.
  */
 #ifndef SHEETS_TEMPLATE_PATTERN_H
 #define SHEETS_TEMPLATE_PATTERN_H

@@ -17,8 +17,8 @@ const char words_figures_govern[] =
 	"against its figure, along the plank from its lower end and across from its lower "
 	"edge.";
 
-const char words_line[] =
-	"Cut to the middle of the thicker line; it is 0.25 mm wide. Thin lines are guides.";
+const char words_line[] = "Cut to the middle of the thicker line; it is 0.25 mm wide. Thin, broken "
+			  "and chain lines are guides.";
 
 const char words_stop[] =
 	"Measure the bars first, both ways. If they are not exactly 100 mm and 4 in, STOP: "
@@ -68,7 +68,7 @@ static const char *work_words(struct arena *a, const struct template_job *t)
 	case STRINGER_SAWTOOTH: return "";
 	case STRINGER_MITRED:
 		return "Riser cuts are bevelled 45°: the thicker line is their long point on this "
-		       "face, the thin line beside it is where the cut comes out below.";
+		       "face, the broken line beside it is where the cut comes out below.";
 	case STRINGER_HOUSED:
 		return arena_printf(a, "Housings: rout to the thicker lines, %s deep.",
 			length_letter(a, job_lettering(job), job->stringers.housing_depth));

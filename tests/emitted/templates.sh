@@ -53,7 +53,8 @@ for roll in "$TMPDIR"/out/*-roll.pdf; do
 done
 
 # The same stair for a printer that draws 1.01 times too long along x and 0.99 times along y.
-sed 's/^sheets:.*/&\n  printer_x: 1.01\n  printer_y: 0.99/' jobs/kiln-yard.yaml >"$TMPDIR/corrected.yaml"
+sed 's/^sheets:.*/&\n  printer_x: 1.01\n  printer_y: 0.99/' jobs/kiln-yard.yaml \
+	>"$TMPDIR/corrected.yaml"
 "$PITCHBOARD" draw -q -o "$TMPDIR/out" "$TMPDIR/corrected.yaml" || [ $? = 1 ] || exit 3
 cp "$TMPDIR/kiln-yard.parts" "$TMPDIR/corrected.parts"
 check "corrected sheets come out right on the printer they are corrected for" \
