@@ -50,7 +50,8 @@ struct composed sheet_compose(struct sheet *s, struct composition c, struct box 
 	struct sheet trial = *s;
 	struct box took;
 
-	while (ratio[1] != 0 && !fits(scaled(c.model, 1 / *ratio), room))
+	while (ratio[1] != 0 &&
+		(*ratio < c.least_ratio || !fits(scaled(c.model, 1 / *ratio), room)))
 		ratio++;
 	for (;; ratio++) {
 		trial.drawing = drawing_new(sheet->arena, sheet->use, sheet->width, sheet->height);

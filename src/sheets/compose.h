@@ -11,13 +11,14 @@
 struct composition {
 	struct box (*compose)(struct sheet *s, const void *what, double scale);
 	const void *what;
-	struct box model; /* of the view in the house: scales too large for it are not tried */
+	struct box model;   /* of the view in the house: scales too large for it are not tried */
+	double least_ratio; /* it is drawn no larger than this: 4 for 1:4; 0: as large as fits */
 };
 
 /* Which part of the room a composition is set in. */
 enum setting { SET_CENTRED, SET_TOP, SET_TOP_LEFT, SET_BOTTOM_LEFT };
 
-/* The ratio it was drawn at (24 for 1:24); the box it took on the sheet in `took`'s place. */
+/* The ratio it was drawn at (24 for 1:24), and the box it took on the sheet. */
 struct composed {
 	double ratio;
 	struct box box;

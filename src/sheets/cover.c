@@ -158,6 +158,21 @@ static struct box compose_picture(struct sheet *s, const void *what, double scal
 	return b;
 }
 
+/* What the first sheet had no room for. */
+static struct drawing *draw_rest(struct arena *a, const struct sheet_context *c,
+	struct table_list rest)
+{
+	struct drawing *first = NULL, **tail = &first;
+
+	while (rest.n) {
+		struct sheet s = sheet_begin(a, c, "Job, continued");
+		rest = sheet_tables(&s, rest, TABLES_LEFT, box_width(s.room));
+		*tail = s.drawing;
+		tail = &s.drawing->next;
+	}
+	return first;
+}
+
 static struct drawing *draw(struct arena *a, const struct sheet_context *c)
 {
 	struct sheet s = sheet_begin(a, c, "Job, choices and cautions");
@@ -168,11 +183,11 @@ static struct drawing *draw(struct arena *a, const struct sheet_context *c)
 	struct view picture = view_make(a, c->parts, spec);
 
 	note_sheet(&s);
-	struct table_list rest = sheet_tables(&s, (struct table_list){ tables, 4 },
+	struct table_list rest = sheet_tables(&s, (struct table_list){ tables, 4 }, TABLES_RIGHT,
 		box_width(s.room) * (1 - PICTURE));
-	sheet_compose(&s, (struct composition){ compose_picture, &picture, picture.box }, s.room,
+	sheet_compose(&s, (struct composition){ compose_picture, &picture, picture.box, 0 }, s.room,
 		SET_CENTRED);
-	s.drawing->next = sheets_of_tables(a, c, "Job, continued", rest);
+	s.drawing->next = draw_rest(a, c, rest);
 	return s.drawing;
 }
 

@@ -41,7 +41,8 @@ struct sheet sheet_begin(struct arena *a, const struct sheet_context *c, const c
 	return (struct sheet){ .context = c,
 		.drawing = g,
 		.hand = { g, c->measure, c->paper->lettering },
-		.room = box_grow(frame, -ROOM_MARGIN) };
+		.room = box_grow(frame, -ROOM_MARGIN),
+		.top = frame.y1 - ROOM_MARGIN };
 }
 
 /* One line of the notes as it will be set. */

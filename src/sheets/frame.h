@@ -22,6 +22,7 @@ struct sheet {
 	struct drawing *drawing;
 	struct hand hand;
 	struct box room;   /* for views; shrinks as notes and tables are put on */
+	double top;        /* of the room when nothing was on the sheet */
 	const char *scale; /* main scale, as written in the title block; NULL: none */
 };
 

@@ -369,7 +369,7 @@ static struct drawing *draw(struct arena *a, const struct sheet_context *c)
 	struct sheet s = sheet_begin(a, c, "Plan");
 
 	note_sheet(&s, &p);
-	struct composition what = { compose, &p, shown_box(&p) };
+	struct composition what = { compose, &p, shown_box(&p), 0 };
 	struct composed done = sheet_compose(&s, what, s.room, SET_CENTRED);
 	s.drawing->scale = scale_letter(a, done.ratio, c->stair->job->about.units);
 	return s.drawing;

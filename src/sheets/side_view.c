@@ -270,7 +270,7 @@ static struct box compose(struct sheet *s, const void *what, double scale)
 
 static struct composition composition(const struct side_view *v)
 {
-	return (struct composition){ compose, v, v->view.box };
+	return (struct composition){ compose, v, v->view.box, 0 };
 }
 
 /* ---- notes ---- */

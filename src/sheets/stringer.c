@@ -79,25 +79,48 @@ static bool has_room_for_step(const struct stringer_subject *t, struct box room)
 	return t->part->stringer->steps > 1 && box_width(room) > 80 && box_height(room) > 50;
 }
 
-/* The piece on the bench, under it its figures and, where there is room, one step; more sheets
- * for figures that did not go in. */
-static struct drawing *draw_bench_sheets(struct arena *a, const struct stringer_subject *t)
+/* The piece on the bench and, under it, its figures. */
+static struct sheet begin_bench_sheet(struct arena *a, const struct stringer_subject *t,
+	const char *title)
 {
-	const char *title = arena_printf(a, "Stringer %s", t->part->mark);
 	struct sheet s = sheet_begin(a, t->context, title);
-	const struct table tables[] = { stringer_facts(a, t), stringer_positions(a, t) };
-	struct table_list rest = { tables, 2 };
 
 	note_sheet(&s, t);
 	struct composed bench = sheet_compose(&s, stringer_on_bench(t), s.room, SET_TOP);
 	s.drawing->scale = scale_letter(a, bench.ratio, t->context->stair->job->about.units);
 	s.room.y1 = bench.box.y0 - GAP;
-	rest = sheet_tables(&s, rest, box_width(s.room));
-	if (has_room_for_step(t, s.room))
-		sheet_compose(&s, stringer_step(t), s.room, SET_TOP);
-	s.drawing->next =
-		sheets_of_tables(a, t->context, arena_printf(a, "%s, figures", title), rest);
-	return s.drawing;
+	return s;
+}
+
+static struct sheet begin_figures_sheet(struct arena *a, const struct stringer_subject *t,
+	const char *title)
+{
+	return sheet_begin(a, t->context, arena_printf(a, "%s, figures", title));
+}
+
+/* Figures that do not go in under the bench view go on to further sheets; one step is drawn on the
+ * first that has room for it. */
+static struct drawing *draw_bench_sheets(struct arena *a, const struct stringer_subject *t)
+{
+	const char *title = arena_printf(a, "Stringer %s", t->part->mark);
+	const struct table tables[] = { stringer_facts(a, t), stringer_positions(a, t) };
+	struct table_list rest = { tables, 2 };
+	struct sheet s = begin_bench_sheet(a, t, title);
+	struct drawing *first = s.drawing, *last = first;
+	bool step_drawn = false;
+
+	for (;;) {
+		rest = sheet_tables(&s, rest, TABLES_RIGHT, box_width(s.room));
+		if (!step_drawn && has_room_for_step(t, s.room)) {
+			sheet_compose(&s, stringer_step(t), s.room, SET_TOP);
+			step_drawn = true;
+		}
+		if (!rest.n)
+			return first;
+		s = begin_figures_sheet(a, t, title);
+		last->next = s.drawing;
+		last = s.drawing;
+	}
 }
 
 static struct drawing *draw_detail_sheet(struct arena *a, const struct stringer_subject *t)

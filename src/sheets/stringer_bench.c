@@ -124,5 +124,5 @@ struct composition stringer_on_bench(const struct stringer_subject *t)
 	struct box b = outline_extent(t->part->outline);
 
 	b.y1 = t->part->stringer->plank_width;
-	return (struct composition){ compose_bench, t, b };
+	return (struct composition){ compose_bench, t, b, 0 };
 }

@@ -9,6 +9,7 @@
 #include "sheets/words.h"
 
 #define BEYOND 60.0 /* of the house shown round a detail */
+#define LARGEST 4.0 /* a detail says no more at half or full size: 3" = 1'-0", 1:5 */
 
 static struct box window_on_paper(struct box w, double scale)
 {
@@ -85,7 +86,7 @@ static struct box compose_foot(struct sheet *s, const void *what, double scale)
 
 struct composition stringer_foot(const struct stringer_subject *t)
 {
-	return (struct composition){ compose_foot, t, foot_window(t) };
+	return (struct composition){ compose_foot, t, foot_window(t), LARGEST };
 }
 
 /* ---- head ---- */
@@ -138,7 +139,7 @@ static struct box compose_head(struct sheet *s, const void *what, double scale)
 
 struct composition stringer_head(const struct stringer_subject *t)
 {
-	return (struct composition){ compose_head, t, head_window(t) };
+	return (struct composition){ compose_head, t, head_window(t), LARGEST };
 }
 
 /* ---- one step, on the bench ---- */
@@ -257,5 +258,5 @@ static struct box compose_step(struct sheet *s, const void *what, double scale)
 
 struct composition stringer_step(const struct stringer_subject *t)
 {
-	return (struct composition){ compose_step, t, step_window(t) };
+	return (struct composition){ compose_step, t, step_window(t), LARGEST };
 }

@@ -78,6 +78,21 @@ static void next_column(struct flow *f)
 	f->column++;
 }
 
+/* No paper of templates/papers.yaml is too small for a few rows of any table; one that a shop adds
+ * may be.  Then they are set over what is in the way, or no number of sheets would do. */
+static int put_anyway(struct flow *f, const struct table *t, int from)
+{
+	int left = t->row_count - from, n = left < LEAST_ROWS ? left : LEAST_ROWS;
+
+	put(f, rows_of(f->sheet->drawing->arena, t, from, n));
+	return n;
+}
+
+static bool is_whole_sheet(const struct flow *f)
+{
+	return f->column == 0 && f->used <= 0 && f->sheet->room.y1 >= f->sheet->top;
+}
+
 /* The first row for which there was no room; row_count when all went in. */
 static int flow_table(struct flow *f, const struct table *t)
 {
@@ -91,17 +106,19 @@ static int flow_table(struct flow *f, const struct table *t)
 		}
 		if (from == t->row_count)
 			break;
-		if (f->used == 0)
+		if (is_whole_sheet(f))
+			from += put_anyway(f, t, from);
+		if (f->used <= 0)
 			return from;
 		next_column(f);
 	}
 	return from;
 }
 
-static void draw_pieces(const struct flow *f, double width)
+static void draw_pieces(const struct flow *f, double x)
 {
 	struct box room = f->sheet->room;
-	double x = room.x1 - width, column_width = 0;
+	double column_width = 0;
 	int column = 0;
 
 	for (const struct piece *p = f->first; p; p = p->next) {
@@ -129,7 +146,8 @@ static struct table_list rest_of(struct arena *a, struct table_list list, int i,
 	return (struct table_list){ rest, n };
 }
 
-struct table_list sheet_tables(struct sheet *s, struct table_list list, double most)
+struct table_list sheet_tables(struct sheet *s, struct table_list list, enum table_side side,
+	double most)
 {
 	struct flow f = { .sheet = s, .depth = box_height(s->room), .most = most };
 	int i = 0, row = 0;
@@ -141,28 +159,10 @@ struct table_list sheet_tables(struct sheet *s, struct table_list list, double m
 			break;
 	}
 	double width = f.before + f.width - (f.width > 0 || f.before <= 0 ? 0 : GAP);
-	draw_pieces(&f, width);
-	if (width > 0)
+	draw_pieces(&f, side == TABLES_LEFT ? s->room.x0 : s->room.x1 - width);
+	if (width > 0 && side == TABLES_LEFT)
+		s->room.x0 += width + GAP;
+	if (width > 0 && side == TABLES_RIGHT)
 		s->room.x1 -= width + GAP;
 	return rest_of(s->drawing->arena, list, i, row);
-}
-
-struct drawing *sheets_of_tables(struct arena *a, const struct sheet_context *c, const char *title,
-	struct table_list rest)
-{
-	struct drawing *first = NULL, **tail = &first;
-
-	while (rest.n) {
-		struct sheet s = sheet_begin(a, c, title);
-		int tables = rest.n, rows = rest.tables[0].row_count;
-		rest = sheet_tables(&s, rest, box_width(s.room));
-		*tail = s.drawing;
-		tail = &s.drawing->next;
-		/* no paper of templates/papers.yaml is narrower than a table; one that a shop
-		 * adds may be, and then what cannot be set is better left out than tried for ever
-		 */
-		if (rest.n == tables && rest.tables[0].row_count == rows)
-			break;
-	}
-	return first;
 }

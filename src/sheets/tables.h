@@ -1,5 +1,5 @@
 /*
- * Tables set in columns down the right-hand side of a sheet.
+ * Tables set in columns down one side of a sheet.
  *
  *   +------------+--------+--------+
  *   |            | one    | two,   |
@@ -22,12 +22,12 @@ struct table_list {
 	int n;
 };
 
+/* At which side of the room the columns stand. */
+enum table_side { TABLES_LEFT, TABLES_RIGHT };
+
 /* Sets as many as go into columns no wider than `most` together and no deeper than the room, and
  * takes their width off the room.  Tables without rows are passed over. */
-struct table_list sheet_tables(struct sheet *s, struct table_list list, double most);
-
-/* As many sheets as the tables need; none for none. */
-struct drawing *sheets_of_tables(struct arena *a, const struct sheet_context *c, const char *title,
-	struct table_list rest);
+struct table_list sheet_tables(struct sheet *s, struct table_list list, enum table_side side,
+	double most);
 
 #endif
