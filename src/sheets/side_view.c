@@ -55,7 +55,8 @@ static double foot_x(const struct drafting *d)
 
 static void draw_nosing_line(const struct drafting *d)
 {
-	double from = foot_x(d) - d->flight->unit_run * 0.5, to = top_x(d);
+	const struct flight *f = d->flight;
+	double from = foot_x(d) - f->unit_run * 0.5, to = (f->risers - 1) * f->unit_run;
 
 	draw_line(d->sheet->drawing, PEN_CENTRE, at(d, from, slope_at(d->nosing, from)),
 		at(d, to, slope_at(d->nosing, to)));
