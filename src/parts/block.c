@@ -14,8 +14,7 @@ static double end_in(const struct side *side)
 /* Is any stringer notched for it? */
 static bool is_wanted(const struct rod *r)
 {
-	const struct job_stringers *all = &r->job->stringers;
-	if (all->block_thickness <= 0 || all->block_width <= 0)
+	if (!stringers_have_block(r))
 		return false;
 	for (int i = 0; i < 2; i++)
 		if (r->sides[i].kind != STRINGER_HOUSED)
@@ -24,13 +23,26 @@ static bool is_wanted(const struct rod *r)
 	return middle_count(r, (left.y0 + left.y1 - right.y0 - right.y1) / 2) > 0;
 }
 
+/* It must leave something of the first riser cut. */
+static bool goes_under(struct arena *a, const struct rod *r, struct diags *d)
+{
+	const struct job_stringers *all = &r->job->stringers;
+	struct lettering l = job_lettering(r->job);
+	double room = r->rise - r->tread - r->foot - 1;
+	if (all->block_thickness <= room)
+		return true;
+	diag_error(d, node_pos(all->src, "thrust_block"), NULL,
+		"a thrust block %s thick does not go under the first tread: there is room for %s",
+		length_letter(a, l, all->block_thickness), length_letter(a, l, fmax(0, room)));
+	return false;
+}
+
 static struct part *make(struct arena *a, const struct stair *s, const struct flight *f,
 	struct diags *d)
 {
 	struct pieces list = { .arena = a, .kind = &part_block };
 	struct rod r = rod_make(s, f);
-	(void)d;
-	if (!is_wanted(&r))
+	if (!is_wanted(&r) || !goes_under(a, &r, d))
 		return NULL;
 	double x0 = rod_along(&r, &r.sides[HAND_LEFT], end_in(&r.sides[HAND_LEFT]));
 	double x1 = rod_along(&r, &r.sides[HAND_RIGHT], end_in(&r.sides[HAND_RIGHT]));

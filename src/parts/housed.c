@@ -22,6 +22,9 @@
 /* Wood left below the lowest wedge groove, square to the lower edge (common practice). */
 #define HOUSED_REST 20.0
 
+/* And between one wedge groove and the next, or the floor (common practice). */
+#define LEAST_WOOD 6.0
+
 struct channel {
 	struct arena *a;
 	const struct stand *at;
@@ -336,14 +339,21 @@ static void add_corners(const struct channel *c, struct stringer *g, struct benc
 	g->inner_corners = inner;
 }
 
+/* Width of plank below which the foot would not come down to what it stands on. */
+static double foot_needs(const struct channel *c)
+{
+	const struct rod *r = c->rod;
+	double x = r->riser > 0 ? groove_back(c, 1, r->foot) : c->front_x;
+	return (c->edges.upper + r->slope * x - r->foot) * r->cosine;
+}
+
 static double width_for(const struct channel *c, struct diags *d)
 {
 	const struct rod *r = c->rod;
 	const struct job_stringer *spec = c->at->spec;
 	struct lettering l = job_lettering(r->job);
-	double front = (c->edges.upper + r->slope * c->front_x - r->foot) * r->cosine;
-	double need = fmax(groove_reach(c) + HOUSED_REST, r->job->stringers.least_throat);
-	need = fmax(need, front + HOUSED_REST);
+	double need = fmax(groove_reach(c), foot_needs(c)) + HOUSED_REST;
+	need = fmax(need, r->job->stringers.least_throat);
 	double width = plank_width(r, spec, need), offered = plank_offered(r, spec);
 	if (width <= 0)
 		diag_error(d, node_pos(spec->src, spec->width > 0 ? "width" : "kind"),
@@ -367,6 +377,25 @@ static bool depth_fits(const struct channel *c, struct diags *d)
 	return false;
 }
 
+/* Between two housings, and under the first, some wood must stay. */
+static bool wedges_fit(const struct channel *c, struct diags *d)
+{
+	const struct rod *r = c->rod;
+	double across = r->run - r->riser - (r->riser > 0 ? r->rise / c->taper : 0);
+	double back = riser_face(r, 2);
+	double lowest = r->riser > 0 && r->steps > 1 ? groove_corner(c, 1, 2).y
+						     : groove_bottom(c, 1, back + r->riser);
+	double under = lowest - r->foot;
+	if (fmin(across, under) >= LEAST_WOOD)
+		return true;
+	diag_error(d, node_pos(r->job->stringers.src, "wedge_taper"),
+		"take a slimmer wedge: 20 means 1 in 20",
+		"wedges of 1 in %g leave %s of wood between housings: it takes %s", c->taper,
+		length_letter(c->a, job_lettering(r->job), fmax(0, fmin(across, under))),
+		length_letter(c->a, job_lettering(r->job), LEAST_WOOD));
+	return false;
+}
+
 void housed_add(struct pieces *list, const struct stand *at, struct diags *d)
 {
 	const struct rod *r = at->rod;
@@ -374,7 +403,7 @@ void housed_add(struct pieces *list, const struct stand *at, struct diags *d)
 	c.taper = r->job->stringers.wedge_taper;
 	c.front_x = -r->nosing - HOUSED_FRONT;
 	c.edges.upper = rod_housed_edge_z(r, 0);
-	if (!depth_fits(&c, d))
+	if (!depth_fits(&c, d) || !wedges_fit(&c, d))
 		return;
 	double width = width_for(&c, d);
 	if (width <= 0)

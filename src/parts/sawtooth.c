@@ -78,15 +78,10 @@ static double cut_depth(const struct cuts *c, double upper)
 	return deepest;
 }
 
-static bool has_block(const struct rod *r)
-{
-	return r->job->stringers.block_thickness > 0 && r->job->stringers.block_width > 0;
-}
-
 /* From the front of the foot along the floor to the lower edge. */
 static void strike_foot(struct path *p, const struct rod *r, double front, double foot_end)
 {
-	if (has_block(r)) {
+	if (stringers_have_block(r)) {
 		double up = r->foot + r->job->stringers.block_thickness;
 		double back = r->riser + r->job->stringers.block_width;
 		path_to(p, front, up);
@@ -199,15 +194,17 @@ static double width_for(struct arena *a, const struct stand *at, double depth, s
 }
 
 /* The foot must come down to the floor, and hold the notch of the thrust block. */
-static bool foot_fits(struct arena *a, const struct rod *r, struct edges e, struct diags *d)
+static bool foot_fits(struct arena *a, const struct stand *at, struct edges e, struct diags *d)
 {
+	const struct rod *r = at->rod;
 	struct lettering l = job_lettering(r->job);
-	double cut = foot_end_x(r, e) - r->riser;
-	double need = has_block(r) ? r->job->stringers.block_width : 0;
+	double cut = fmin(foot_end_x(r, e), r->header_x) - r->riser;
+	double need = stringers_have_block(r) ? r->job->stringers.block_width : 0;
 	if (cut > need + 1)
 		return true;
-	diag_error(d, node_pos(r->job->stringers.src, has_block(r) ? "block_width" : "foot"),
-		"take a wider plank, or a thinner block",
+	diag_error(d, node_pos(at->spec->src, at->spec->width > 0 ? "width" : "kind"),
+		stringers_have_block(r) ? "take a wider plank, or a narrower thrust block"
+					: "take a wider plank",
 		"the level cut at the foot is %s long: %s too short for what stands there",
 		length_letter(a, l, fmax(0, cut)), length_letter(a, l, need + 1 - cut));
 	return false;
@@ -235,7 +232,7 @@ void sawtooth_add(struct pieces *list, const struct stand *at, struct diags *d)
 	double depth = cut_depth(&c, e.upper);
 	double width = width_for(a, at, depth, d);
 	e.lower = e.upper - width / r->cosine;
-	if (width <= 0 || !foot_fits(a, r, e, d))
+	if (width <= 0 || !foot_fits(a, at, e, d))
 		return;
 	struct outline faces[2] = { strike(a, r, c.outer, e), strike(a, r, c.inner, e) };
 	struct bench b = bench_make(r, e, faces, 2);
@@ -245,7 +242,7 @@ void sawtooth_add(struct pieces *list, const struct stand *at, struct diags *d)
 	g->head_level = tread_cut_z(r, r->steps - 1);
 	g->tread_corners = outer_corners(a, &c, b);
 	g->inner_corners = inner_corners(a, &c, b);
-	if (has_block(r))
+	if (stringers_have_block(r))
 		add_notch(a, p, r, b);
 	add_mitres(a, p, at, &c, b);
 	if (c.mitred)

@@ -140,6 +140,11 @@ struct part *stringer_part(struct pieces *list, const struct stand *at, struct b
 	return p;
 }
 
+bool stringers_have_block(const struct rod *r)
+{
+	return r->job->stringers.block_thickness > 0 && r->job->stringers.block_width > 0;
+}
+
 static void stand_add(struct pieces *list, const struct stand *at, struct diags *d)
 {
 	if (at->side && at->side->kind == STRINGER_HOUSED)
@@ -179,7 +184,8 @@ static void middles_add(struct pieces *list, const struct stand *right, const st
 			"there is no room for %d stringers between the outer two", n);
 		return;
 	}
-	for (int i = 1; i <= n; i++) {
+	int before = d->errors;
+	for (int i = 1; i <= n && d->errors == before; i++) {
 		double y = from + (to - from) * i / (n + 1);
 		struct stand at = { r, NULL, spec, y - spec->thickness / 2,
 			y + spec->thickness / 2 };
@@ -215,9 +221,12 @@ static struct part *make(struct arena *a, const struct stair *s, const struct fl
 		return NULL;
 	struct stand right = side_stand(&r, HAND_RIGHT);
 	struct stand left = side_stand(&r, HAND_LEFT);
+	int before = d->errors;
 	stand_add(&list, &right, d);
 	middles_add(&list, &right, &left, d);
-	stand_add(&list, &left, d);
+	/* what was wrong with one of two alike is said once */
+	if (d->errors == before || left.spec != right.spec)
+		stand_add(&list, &left, d);
 	return list.first;
 }
 

@@ -46,6 +46,9 @@ struct part *stringer_part(struct pieces *list, const struct stand *at, struct b
 /* Where the lower edge of the plank comes down to the level it stands on. */
 double foot_end_x(const struct rod *r, struct edges e);
 
+/* Are the feet of sawtooth and mitred stringers notched for a thrust block? */
+bool stringers_have_block(const struct rod *r);
+
 /* How many carriages stand between the outer two, `span` apart centre to centre. */
 int middle_count(const struct rod *r, double span);
 

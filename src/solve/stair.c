@@ -87,19 +87,25 @@ static const struct vec *walking_line(struct arena *a, const struct stair *s)
 static void floors_check(struct arena *a, const struct job *job, double rise, struct diags *d)
 {
 	struct lettering l = job_lettering(job);
-	double thickness = job->treads.thickness;
 	if (rise <= 0)
 		diag_error(d, node_pos(job->floors.src, "structural_rise"), NULL,
 			"with finishes of %s below and %s above nothing is left to climb",
 			length_letter(a, l, job->floors.lower_finish),
 			length_letter(a, l, job->floors.upper_finish));
-	else if (job->stair.segments[0].risers > 0 &&
-		rise / job->stair.segments[0].risers < thickness + 1)
-		diag_error(d, node_pos(job->stair.segments[0].src, "risers"), NULL,
-			"%d risers make each %s high: not more than the tread, %s",
-			job->stair.segments[0].risers,
-			length_letter(a, l, rise / job->stair.segments[0].risers),
-			length_letter(a, l, thickness));
+}
+
+/* A step must be higher than its tread is thick. */
+static void step_check(struct arena *a, const struct stair *s, const struct layout *l,
+	struct diags *d)
+{
+	const struct job *job = s->job;
+	struct lettering how = job_lettering(job);
+	const struct node *src = job->stair.segments[0].src;
+	double rise = s->total_rise / l->risers, thickness = job->treads.thickness;
+	if (rise < thickness + 1)
+		diag_error(d, node_pos(src, "risers"), NULL,
+			"%d risers make each %s high: not more than the tread, %s", l->risers,
+			length_letter(a, how, rise), length_letter(a, how, thickness));
 }
 
 static void stair_fill(struct arena *a, struct stair *s, const struct layout *l, struct diags *d)
@@ -138,6 +144,7 @@ const struct stair *stair_solve(struct arena *a, const struct job *job, struct d
 	struct layout l = layout_choose(a, job, &job->stair.segments[0], s->total_rise, d);
 	if (l.risers == 0)
 		return NULL;
+	step_check(a, s, &l, d);
 	stair_fill(a, s, &l, d);
 	return d->errors > before ? NULL : s;
 }
