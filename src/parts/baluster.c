@@ -87,7 +87,7 @@ static int per_tread(struct arena *a, const struct rod *r, const struct side *si
 	double limit = b->largest_gap > 0 ? b->largest_gap : INFINITY;
 	int enough = fewest(r, side, limit);
 	if (enough == 0)
-		diag_error(d, node_pos(b->src, "largest_gap"), "allow a larger gap",
+		diag_error(d, rod_pos(r, b->src, "largest_gap"), "allow a larger gap",
 			"no number of balusters keeps every gap to %s", letter(a, r, limit));
 	if (b->per_tread == 0 || enough == 0)
 		return enough;
@@ -95,7 +95,7 @@ static int per_tread(struct arena *a, const struct rod *r, const struct side *si
 	double gap = largest_gap(&s);
 	if (gap <= limit + NEAR_ENOUGH)
 		return b->per_tread;
-	diag_error(d, node_pos(b->src, "per_tread"), NULL,
+	diag_error(d, rod_pos(r, b->src, "per_tread"), NULL,
 		"%d to a tread leave a gap of %s, more than largest_gap, %s: it takes %d",
 		b->per_tread, letter(a, r, gap), letter(a, r, limit), enough);
 	return 0;
@@ -111,12 +111,12 @@ static bool fits(struct arena *a, const struct setting *s, struct diags *d)
 	double over = housed ? r->job->stringers.margin / r->cosine : 0;
 	double clear = r->job->rail.height - r->job->rail.depth / r->cosine - over;
 	if (s->section > room + NEAR_ENOUGH)
-		diag_error(d, node_pos(b->src, "section"),
+		diag_error(d, rod_pos(r, b->src, "section"),
 			"take thinner or fewer balusters, or a smaller nosing",
 			"%d balusters of %s to a tread: the last one runs %s into the nosing above",
 			s->per_tread, letter(a, r, s->section), letter(a, r, s->section - room));
 	else if (clear < 1)
-		diag_error(d, node_pos(r->job->rail.src, "height"), NULL,
+		diag_error(d, rod_pos(r, r->job->rail.src, "height"), NULL,
 			"a rail %s high and %s deep leaves no room for balusters",
 			letter(a, r, r->job->rail.height), letter(a, r, r->job->rail.depth));
 	else

@@ -31,7 +31,7 @@ static bool goes_under(struct arena *a, const struct rod *r, struct diags *d)
 	double room = r->rise - r->tread - r->foot - 1;
 	if (all->block_thickness <= room)
 		return true;
-	diag_error(d, node_pos(all->src, "thrust_block"), NULL,
+	diag_error(d, rod_pos(r, all->src, "thrust_block"), NULL,
 		"a thrust block %s thick does not go under the first tread: there is room for %s",
 		length_letter(a, l, all->block_thickness), length_letter(a, l, fmax(0, room)));
 	return false;

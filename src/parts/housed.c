@@ -356,7 +356,7 @@ static double width_for(const struct channel *c, struct diags *d)
 	need = fmax(need, r->job->stringers.least_throat);
 	double width = plank_width(r, spec, need), offered = plank_offered(r, spec);
 	if (width <= 0)
-		diag_error(d, node_pos(spec->src, spec->width > 0 ? "width" : "kind"),
+		diag_error(d, plank_pos(r, spec),
 			arena_printf(c->a, "a plank %s wide would do, or a smaller margin",
 				length_letter(c->a, l, need)),
 			"%s plank, %s wide, is %s too narrow for margin, housings and foot",
@@ -370,7 +370,7 @@ static bool depth_fits(const struct channel *c, struct diags *d)
 	const struct job_stringers *all = &c->rod->job->stringers;
 	if (all->housing_depth < c->at->spec->thickness - 1)
 		return true;
-	diag_error(d, node_pos(all->src, "housing_depth"), NULL,
+	diag_error(d, rod_pos(r, all->src, "housing_depth"), NULL,
 		"housings %s deep go through a stringer %s thick",
 		length_letter(c->a, job_lettering(c->rod->job), all->housing_depth),
 		length_letter(c->a, job_lettering(c->rod->job), c->at->spec->thickness));
@@ -388,7 +388,7 @@ static bool wedges_fit(const struct channel *c, struct diags *d)
 	double under = lowest - r->foot;
 	if (fmin(across, under) >= LEAST_WOOD)
 		return true;
-	diag_error(d, node_pos(r->job->stringers.src, "wedge_taper"),
+	diag_error(d, rod_pos(r, r->job->stringers.src, "wedge_taper"),
 		"take a slimmer wedge: 20 means 1 in 20",
 		"wedges of 1 in %g leave %s of wood between housings: it takes %s", c->taper,
 		length_letter(c->a, job_lettering(r->job), fmax(0, fmin(across, under))),

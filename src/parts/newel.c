@@ -53,7 +53,7 @@ static bool stands(struct arena *a, const struct rod *r, struct rail_end e, stru
 	double room = r->run - (at_floor ? 0 : r->nosing);
 	if (e.kind != RAIL_END_TREAD_NEWEL || section <= room + NEAR_ENOUGH)
 		return true;
-	diag_error(d, node_pos(r->job->newels.src, "section"), NULL,
+	diag_error(d, rod_pos(r, r->job->newels.src, "section"), NULL,
 		"a newel of %s does not stand on a tread: there is room for %s",
 		length_letter(a, job_lettering(r->job), section),
 		length_letter(a, job_lettering(r->job), room));

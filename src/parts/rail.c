@@ -46,7 +46,7 @@ static struct part *make(struct arena *a, const struct stair *s, const struct fl
 		if (side->head.x - side->foot.x >= r.job->balusters.section)
 			rail_add(&list, &r, side);
 		else
-			diag_error(d, node_pos(side->job->src, "from_step"),
+			diag_error(d, rod_pos(&r, side->job->src, "from_step"),
 				"open the side for more steps, or make it a wall",
 				"open from step %d to step %d there is no room for a rail",
 				side->from, side->to);

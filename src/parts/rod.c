@@ -1,5 +1,10 @@
 #include "parts/rod.h"
 
+struct pos rod_pos(const struct rod *r, const struct node *group, const char *key)
+{
+	return group ? node_pos(group, key) : node_pos(r->job->src, NULL);
+}
+
 bool side_open_at(const struct side *side, int step)
 {
 	return side->is_open && step >= side->from && step <= side->to;

@@ -71,6 +71,10 @@ struct rod {
 
 struct rod rod_make(const struct stair *s, const struct flight *f);
 
+/* Where in the job file a complaint belongs: at the key, its group, or the job when the group is
+ * not there. */
+struct pos rod_pos(const struct rod *r, const struct node *group, const char *key);
+
 bool side_open_at(const struct side *side, int step);
 
 /* Does a newel stand on the lower floor in front of this side? */

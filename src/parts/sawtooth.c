@@ -180,8 +180,7 @@ static double width_for(struct arena *a, const struct stand *at, double depth, s
 	if (width > 0)
 		return width;
 	double offered = plank_offered(r, at->spec);
-	const char *key = at->spec->width > 0 ? "width" : "kind";
-	diag_error(d, node_pos(at->spec->src, key),
+	diag_error(d, plank_pos(r, at->spec),
 		arena_printf(a,
 			"it takes a plank %s wide, a smaller rise or run, or a least_throat "
 			"of %s",
@@ -202,7 +201,7 @@ static bool foot_fits(struct arena *a, const struct stand *at, struct edges e, s
 	double need = stringers_have_block(r) ? r->job->stringers.block_width : 0;
 	if (cut > need + 1)
 		return true;
-	diag_error(d, node_pos(at->spec->src, at->spec->width > 0 ? "width" : "kind"),
+	diag_error(d, plank_pos(r, at->spec),
 		stringers_have_block(r) ? "take a wider plank, or a narrower thrust block"
 					: "take a wider plank",
 		"the level cut at the foot is %s long: %s too short for what stands there",

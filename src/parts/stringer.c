@@ -19,6 +19,12 @@ double plank_width(const struct rod *r, const struct job_stringer *spec, double 
 	return 0;
 }
 
+struct pos plank_pos(const struct rod *r, const struct job_stringer *spec)
+{
+	const struct node *group = spec->src ? spec->src : r->job->stringers.src;
+	return rod_pos(r, group, spec->width > 0 ? "width" : "kind");
+}
+
 /* The shortest plank on offer out of which `cut` can be sawn with waste at both ends; 0: none. */
 static double plank_length(const struct rod *r, double cut)
 {
@@ -180,7 +186,7 @@ static void middles_add(struct pieces *list, const struct stand *right, const st
 	double clear = (to - from) / (n + 1) - spec->thickness / 2;
 	clear -= fmax(right->spec->thickness, left->spec->thickness) / 2;
 	if (n > 0 && clear < 0) {
-		diag_error(d, node_pos(r->job->stringers.src, "middle_count"), NULL,
+		diag_error(d, rod_pos(r, r->job->stringers.src, "middle_count"), NULL,
 			"there is no room for %d stringers between the outer two", n);
 		return;
 	}
@@ -199,15 +205,17 @@ static bool kinds_fit(const struct rod *r, struct diags *d)
 	const struct job_stringers *all = &r->job->stringers;
 	for (int i = 0; i < 2; i++)
 		if (!r->sides[i].is_open && r->sides[i].kind == STRINGER_MITRED)
-			diag_error(d, node_pos(all->wall.src, "kind"), "make it sawtooth or housed",
+			diag_error(d, rod_pos(r, all->wall.src, "kind"),
+				"make it sawtooth or housed",
 				"a mitred stringer shows its risers' ends: it cannot stand at a "
 				"wall");
 	for (int i = 0; i < 2; i++)
 		if (r->sides[i].is_open && r->sides[i].kind == STRINGER_MITRED && r->riser <= 0)
-			diag_error(d, node_pos(all->open.src, "kind"), "make it sawtooth or housed",
+			diag_error(d, rod_pos(r, all->open.src, "kind"),
+				"make it sawtooth or housed",
 				"a mitred stringer needs riser boards to be mitred to");
 	if (r->sides[HAND_RIGHT].inner + r->sides[HAND_LEFT].inner >= r->width)
-		diag_error(d, node_pos(r->job->stair.src, "width"), NULL,
+		diag_error(d, rod_pos(r, r->job->stair.src, "width"), NULL,
 			"the stringers leave nothing of the width between them");
 	return d->errors == before;
 }

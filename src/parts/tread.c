@@ -171,7 +171,7 @@ static void require(struct arena *a, const struct rod *r, struct diags *d, bool 
 	const char *key, const char *what, double limit)
 {
 	if (!holds)
-		diag_error(d, node_pos(r->job->treads.src, key), NULL, "%s %s: %s", key, what,
+		diag_error(d, rod_pos(r, r->job->treads.src, key), NULL, "%s %s: %s", key, what,
 			length_letter(a, job_lettering(r->job), limit));
 }
 
