@@ -367,13 +367,15 @@ static double width_for(const struct channel *c, struct diags *d)
 
 static bool depth_fits(const struct channel *c, struct diags *d)
 {
-	const struct job_stringers *all = &c->rod->job->stringers;
+	const struct rod *r = c->rod;
+	const struct job_stringers *all = &r->job->stringers;
+	struct lettering l = job_lettering(r->job);
 	if (all->housing_depth < c->at->spec->thickness - 1)
 		return true;
 	diag_error(d, rod_pos(r, all->src, "housing_depth"), NULL,
 		"housings %s deep go through a stringer %s thick",
-		length_letter(c->a, job_lettering(c->rod->job), all->housing_depth),
-		length_letter(c->a, job_lettering(c->rod->job), c->at->spec->thickness));
+		length_letter(c->a, l, all->housing_depth),
+		length_letter(c->a, l, c->at->spec->thickness));
 	return false;
 }
 
