@@ -1,0 +1,53 @@
+/*
+ * Housed (closed) stringers: the plank stays whole, and treads and risers are
+ * let into grooves of its inner face, wedged tight from behind and below.
+ *
+ *         top edge, `margin` square above the nosing line
+ *      _.-'
+ *   .-'   ____________________ x_i+1   i * rise
+ *        (____________________|        i * rise - tread
+ *         |__ -- __ wedge -- __ |
+ *        x_i |  |             |   |
+ *            |   | wedge      |     |  riser i + 1
+ *
+ * The grooves of one stair run into each other and make one zigzag channel.
+ * Without riser boards every tread has a groove of its own.
+ */
+#ifndef PARTS_CHANNEL_H
+#define PARTS_CHANNEL_H
+
+#include "parts/stringer.h"
+
+struct channel {
+	struct arena *a;
+	const struct stand *at;
+	const struct rod *rod;
+	double taper; /* the wedge: 1 in so many */
+	struct edges edges;
+	double front_x;
+};
+
+/* Counted in steps from 1, in the flight's x and z. */
+double channel_riser_face(const struct rod *r, int step);
+double channel_tread_top(const struct rod *r, int step);
+double channel_radius(const struct rod *r); /* of the nosings */
+
+/* Lower line of a tread's groove plumb under x. */
+double channel_tread_bottom(const struct channel *c, int step, double x);
+
+/* Where the lower line of a tread's groove meets the back line of a riser's. */
+struct vec channel_corner(const struct channel *c, int tread, int riser);
+
+/* How far below the top edge, square to it, the grooves reach, and the foot must. */
+double channel_reach(const struct channel *c);
+double channel_foot_reach(const struct channel *c);
+
+/* The plank's outline, and the wood above and below the channel, all counter-clockwise. */
+struct outline channel_plank(const struct channel *c);
+struct outline channel_above(const struct channel *c);
+struct outline channel_below(const struct channel *c);
+
+/* One step's share of the channel: riser groove below, tread groove above. */
+struct outline channel_step(const struct channel *c, int step);
+
+#endif
