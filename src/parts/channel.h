@@ -48,6 +48,6 @@ struct outline channel_above(const struct channel *c);
 struct outline channel_below(const struct channel *c);
 
 /* One step's share of the channel: riser groove below, tread groove above. */
-struct outline channel_step(const struct channel *c, int step);
+struct outline channel_step(const struct channel *c, int i);
 
 #endif
