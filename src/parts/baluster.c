@@ -167,7 +167,9 @@ static struct part *make(struct arena *a, const struct stair *s, const struct fl
 {
 	struct pieces list = { .arena = a, .kind = &part_baluster };
 	struct rod r = rod_make(s, f);
-	for (int i = 0; i < 2; i++) {
+	int before = d->errors;
+	/* what is wrong on both sides is said once */
+	for (int i = 0; i < 2 && d->errors == before; i++) {
 		const struct side *side = &r.sides[i];
 		if (!side->is_open)
 			continue;

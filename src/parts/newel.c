@@ -60,20 +60,26 @@ static bool stands(struct arena *a, const struct rod *r, struct rail_end e, stru
 	return false;
 }
 
+static void ends_add(struct pieces *list, const struct rod *r, const struct side *side,
+	struct diags *d)
+{
+	const struct rail_end ends[2] = { side->foot, side->head };
+	int before = d->errors;
+	for (int i = 0; i < 2 && d->errors == before; i++)
+		if (has_newel(ends[i]) && stands(list->arena, r, ends[i], d))
+			newel_add(list, r, side, ends[i]);
+}
+
 static struct part *make(struct arena *a, const struct stair *s, const struct flight *f,
 	struct diags *d)
 {
 	struct pieces list = { .arena = a, .kind = &part_newel };
 	struct rod r = rod_make(s, f);
-	for (int i = 0; i < 2; i++) {
-		const struct side *side = &r.sides[i];
-		if (!side->is_open)
-			continue;
-		if (has_newel(side->foot) && stands(a, &r, side->foot, d))
-			newel_add(&list, &r, side, side->foot);
-		if (has_newel(side->head) && stands(a, &r, side->head, d))
-			newel_add(&list, &r, side, side->head);
-	}
+	int before = d->errors;
+	/* what is wrong on both sides is said once */
+	for (int i = 0; i < 2 && d->errors == before; i++)
+		if (r.sides[i].is_open)
+			ends_add(&list, &r, &r.sides[i], d);
 	return list.first;
 }
 

@@ -14,11 +14,13 @@
 #include "random/drawn.h"
 #include "random/invariants.h"
 #include "random/random_job.h"
+#include "random/scales.h"
 
 /* Results beside those of the invariants of the parts. */
-enum { VIEWS_AGREE, SHEETS_SOUND, ANSWERED, MOSTLY_BUILT, MORE_RULES };
+enum { SCALES, VIEWS_AGREE, SHEETS_SOUND, ANSWERED, MOSTLY_BUILT, MORE_RULES };
 
 static const char *const more_rules[MORE_RULES] = {
+	"overlaps that are known are measured right",
 	"views agree with each other",
 	"nothing overlaps on a sheet, and nothing is outside its frame",
 	"a job is refused with a reason, or drawn",
@@ -115,6 +117,7 @@ static int follow_all(long count, uint64_t seed)
 		return 1;
 	}
 	shop.measure = faces_measure(faces);
+	judge(&t, invariant_count + SCALES, 1, scales_wrong(a));
 	for (long i = 0; i < count; i++)
 		follow(&t, seed + (uint64_t)i, &shop, count == 1 ? stderr : NULL);
 	faces_free(faces);

@@ -64,7 +64,10 @@ static void add_opening(struct draft *d)
 		return;
 	text_add(&d->text, "opening:\n");
 	put(d, 2, "length", (headroom + thickness) * d->run / d->rise + 100);
-	put(d, 2, "floor_thickness", thickness);
+	if (once_in(d, 3))
+		put(d, 2, "ceiling_height", total - thickness);
+	else
+		put(d, 2, "floor_thickness", thickness);
 	maybe(d, 2, "upper_ceiling_height", 2200, 2700);
 }
 
@@ -129,12 +132,16 @@ static void add_stringers(struct draft *d, bool flush)
 	maybe(d, 4, "thickness", 25, 50);
 	if (once_in(d, 3))
 		text_add(&d->text, "  middle_count: %d\n", dice_count(&d->dice, 0, 3));
+	maybe(d, 2, "spacing", 250, 600);
 	maybe(d, 2, "wall_gap", 0, 60);
 	put(d, 2, "least_throat", size(d, 60, 110));
 	text_add(&d->text, "  foot: %s\n", once_in(d, 2) ? "structural_floor" : "finished_floor");
 	text_add(&d->text, "  head: %s\n", flush ? "flush" : "below_floor");
 	maybe(d, 2, "margin", 25, 60);
 	maybe(d, 2, "housing_depth", 8, 18);
+	maybe(d, 2, "end_trim", 0, 50);
+	if (once_in(d, 2))
+		text_add(&d->text, "  wedge_taper: %d\n", dice_count(&d->dice, 10, 16));
 	if (once_in(d, 2)) {
 		text_add(&d->text, "  thrust_block:\n");
 		put(d, 4, "thickness", size(d, 25, 45));
@@ -181,6 +188,8 @@ static void add_balustrade(struct draft *d)
 	text_add(&d->text, "balusters:\n");
 	put(d, 2, "section", size(d, 18, 42));
 	maybe(d, 2, "largest_gap", 85, 125);
+	if (once_in(d, 6))
+		text_add(&d->text, "  per_tread: %d\n", dice_count(&d->dice, 2, 4));
 }
 
 const char *random_job(struct arena *a, uint64_t seed)
