@@ -154,7 +154,7 @@ static void too_few_to_a_tread_are_refused_with_the_number_it_takes(void **state
 	(void)state;
 	assert_null(b.parts);
 	assert_string_equal(built_complaint(&b),
-		"2 to a tread leave a gap of 107, more than largest_gap, 99: it takes 3");
+		"2 to a tread leave a gap of 107 mm, more than largest_gap, 99 mm: it takes 3");
 	arena_free(b.arena);
 }
 
@@ -165,7 +165,7 @@ static void balusters_that_run_into_the_nosing_above_are_refused(void **state)
 	assert_null(b.parts);
 	/* 250 / 4 = 62.5; 45 + 25 = 70 */
 	assert_string_equal(built_complaint(&b),
-		"4 balusters of 45 to a tread: the last one runs 7.5 into the nosing above");
+		"4 balusters of 45 mm to a tread: the last one runs 7.5 mm into the nosing above");
 	arena_free(b.arena);
 }
 

@@ -120,7 +120,7 @@ static void a_run_that_does_not_fit_is_refused_with_what_is_missing(void **state
 	assert_null(b.stair);
 	/* 14 x 260 = 3640 */
 	assert_string_equal(built_complaint(&b),
-		"14 steps of 260 need a run of 3640: 40 more than total_run, 3600");
+		"14 steps of 260 mm need a run of 3640 mm: 40 mm more than total_run, 3600 mm");
 	arena_free(b.arena);
 }
 
@@ -132,8 +132,8 @@ static void limits_that_leave_nothing_are_refused_with_the_nearest_layout(void *
 	assert_null(b.stair);
 	/* 2000 / 13 = 153.8, and least_run is 240 when the job is silent */
 	assert_string_equal(built_complaint(&b),
-		"no layout fits: 14 risers of 193 and a unit run of 154 come nearest, but unit run "
-		"154 is 86 less than least_run");
+		"no layout fits: 14 risers of 193 mm and a unit run of 154 mm come nearest, but "
+		"unit run 154 mm is 86 mm less than least_run");
 	arena_free(b.arena);
 }
 

@@ -39,6 +39,13 @@ const char *length_letter(struct arena *a, struct lettering how, double mm);
 /* The same in inches alone, never feet (145 1/4"): for running positions on a plank. */
 const char *length_letter_inches(struct arena *a, struct lettering how, double mm);
 
+/* The same where no note tells the unit, as in a message: 7 5/8", 194 mm. */
+static inline const char *length_say(struct arena *a, struct lettering how, double mm)
+{
+	const char *figure = length_letter(a, how, mm);
+	return how.units == UNITS_INCHES ? figure : arena_printf(a, "%s mm", figure);
+}
+
 /* The value that the lettering stands for, in millimetres: what a reader would measure out. */
 double length_lettered_value(struct lettering how, double mm);
 

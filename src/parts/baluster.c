@@ -77,7 +77,7 @@ static int fewest(const struct rod *r, const struct side *side, double limit)
 
 static const char *letter(struct arena *a, const struct rod *r, double mm)
 {
-	return length_letter(a, job_lettering(r->job), mm);
+	return length_say(a, job_lettering(r->job), mm);
 }
 
 /* The number to a tread, or 0 and an error. */

@@ -33,7 +33,7 @@ static bool goes_under(struct arena *a, const struct rod *r, struct diags *d)
 		return true;
 	diag_error(d, rod_pos(r, all->src, "thrust_block"), NULL,
 		"a thrust block %s thick does not go under the first tread: there is room for %s",
-		length_letter(a, l, all->block_thickness), length_letter(a, l, fmax(0, room)));
+		length_say(a, l, all->block_thickness), length_say(a, l, fmax(0, room)));
 	return false;
 }
 

@@ -127,10 +127,10 @@ static double width_for(const struct channel *c, struct diags *d)
 	if (width <= 0)
 		diag_error(d, plank_pos(r, spec),
 			arena_printf(c->a, "a plank %s wide would do, or a smaller margin",
-				length_letter(c->a, l, need)),
+				length_say(c->a, l, need)),
 			"%s plank, %s wide, is %s too narrow for margin, housings and foot",
-			spec->width > 0 ? "a" : "even the widest", length_letter(c->a, l, offered),
-			length_letter(c->a, l, need - offered));
+			spec->width > 0 ? "a" : "even the widest", length_say(c->a, l, offered),
+			length_say(c->a, l, need - offered));
 	return width;
 }
 
@@ -143,8 +143,8 @@ static bool depth_fits(const struct channel *c, struct diags *d)
 		return true;
 	diag_error(d, rod_pos(r, all->src, "housing_depth"), NULL,
 		"housings %s deep go through a stringer %s thick",
-		length_letter(c->a, l, all->housing_depth),
-		length_letter(c->a, l, c->at->spec->thickness));
+		length_say(c->a, l, all->housing_depth),
+		length_say(c->a, l, c->at->spec->thickness));
 	return false;
 }
 
@@ -162,8 +162,8 @@ static bool wedges_fit(const struct channel *c, struct diags *d)
 	diag_error(d, rod_pos(r, r->job->stringers.src, "wedge_taper"),
 		"take a slimmer wedge: 20 means 1 in 20",
 		"wedges of 1 in %g leave %s of wood between housings: it takes %s", c->taper,
-		length_letter(c->a, job_lettering(r->job), fmax(0, fmin(across, under))),
-		length_letter(c->a, job_lettering(r->job), LEAST_WOOD));
+		length_say(c->a, job_lettering(r->job), fmax(0, fmin(across, under))),
+		length_say(c->a, job_lettering(r->job), LEAST_WOOD));
 	return false;
 }
 

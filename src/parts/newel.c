@@ -55,8 +55,8 @@ static bool stands(struct arena *a, const struct rod *r, struct rail_end e, stru
 		return true;
 	diag_error(d, rod_pos(r, r->job->newels.src, "section"), NULL,
 		"a newel of %s does not stand on a tread: there is room for %s",
-		length_letter(a, job_lettering(r->job), section),
-		length_letter(a, job_lettering(r->job), room));
+		length_say(a, job_lettering(r->job), section),
+		length_say(a, job_lettering(r->job), room));
 	return false;
 }
 

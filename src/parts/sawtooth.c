@@ -184,11 +184,11 @@ static double width_for(struct arena *a, const struct stand *at, double depth, s
 		arena_printf(a,
 			"it takes a plank %s wide, a smaller rise or run, or a least_throat "
 			"of %s",
-			length_letter(a, l, depth + least), length_letter(a, l, offered - depth)),
+			length_say(a, l, depth + least), length_say(a, l, offered - depth)),
 		"%s plank %s wide leaves a throat of %s: %s less than least_throat, %s",
-		at->spec->width > 0 ? "a" : "even the widest", length_letter(a, l, offered),
-		length_letter(a, l, fmax(0, offered - depth)),
-		length_letter(a, l, depth + least - offered), length_letter(a, l, least));
+		at->spec->width > 0 ? "a" : "even the widest", length_say(a, l, offered),
+		length_say(a, l, fmax(0, offered - depth)),
+		length_say(a, l, depth + least - offered), length_say(a, l, least));
 	return 0;
 }
 
@@ -205,7 +205,7 @@ static bool foot_fits(struct arena *a, const struct stand *at, struct edges e, s
 		stringers_have_block(r) ? "take a wider plank, or a narrower thrust block"
 					: "take a wider plank",
 		"the level cut at the foot is %s long: %s too short for what stands there",
-		length_letter(a, l, fmax(0, cut)), length_letter(a, l, need + 1 - cut));
+		length_say(a, l, fmax(0, cut)), length_say(a, l, need + 1 - cut));
 	return false;
 }
 

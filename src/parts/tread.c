@@ -16,6 +16,9 @@
  * front strip and return then end square at its faces.
  */
 
+/* Depth of a tread body below which there is nothing to glue to. */
+#define LEAST_BODY 10.0
+
 static double return_width(const struct rod *r, const struct side *side, enum tread_end_kind kind)
 {
 	const struct job_treads *t = &r->job->treads;
@@ -167,12 +170,33 @@ static bool has_returns(const struct rod *r)
 	return any && r->job->treads.side_overhang > NEAR_ENOUGH;
 }
 
-static void require(struct arena *a, const struct rod *r, struct diags *d, bool holds,
-	const char *key, const char *what, double limit)
+/* One size that only goes with another: a complaint when it does not hold. */
+struct demand {
+	bool holds;
+	const char *key;
+	double size;
+	const char *fault; /* what is wrong, and which way to mend it */
+	double limit;
+};
+
+static void demand(struct arena *a, const struct rod *r, struct diags *d, struct demand m)
 {
-	if (!holds)
-		diag_error(d, rod_pos(r, r->job->treads.src, key), NULL, "%s %s: %s", key, what,
-			length_letter(a, job_lettering(r->job), limit));
+	struct lettering l = job_lettering(r->job);
+	if (!m.holds)
+		diag_error(d, rod_pos(r, r->job->treads.src, m.key), NULL, "treads.%s: %s %s %s",
+			m.key, length_say(a, l, m.size), m.fault, length_say(a, l, m.limit));
+}
+
+static void returns_fit(struct arena *a, const struct rod *r, struct diags *d)
+{
+	const struct job_treads *t = &r->job->treads;
+	double round = t->nosing_radius + 1, past = r->run - t->side_overhang;
+	demand(a, r, d,
+		(struct demand){ t->side_overhang >= round, "side_overhang", t->side_overhang,
+			"does not hold the rounded nosing: at least", round });
+	demand(a, r, d,
+		(struct demand){ t->return_past <= past, "return_past", t->return_past,
+			"reaches under the tread after next: at most", past });
 }
 
 /* Sizes that only make a tread together. */
@@ -180,20 +204,18 @@ static bool sizes_fit(struct arena *a, const struct rod *r, struct diags *d)
 {
 	const struct job_treads *t = &r->job->treads;
 	int before = d->errors;
-	double radius = t->nosing_radius, depth = r->run + r->nosing;
-	require(a, r, d, radius <= t->strip_width, "strip_width",
-		"must hold the rounded nosing, so be at least", radius);
-	require(a, r, d, r->riser <= 0 || radius <= r->nosing + r->riser, "nosing_radius",
-		"leaves nothing over the riser board; it must be at most", r->nosing + r->riser);
-	require(a, r, d, t->strip_width <= depth - 10, "strip_width",
-		"leaves no body of the tread; it must be at most", depth - 10);
-	if (has_returns(r)) {
-		require(a, r, d, radius <= t->side_overhang - 1, "side_overhang",
-			"must hold the rounded nosing, so be at least", radius + 1);
-		require(a, r, d, t->return_past <= r->run - t->side_overhang, "return_past",
-			"reaches the next tread but one; it must be at most",
-			r->run - t->side_overhang);
-	}
+	double lip = r->nosing + r->riser, body = r->run + r->nosing - LEAST_BODY;
+	demand(a, r, d,
+		(struct demand){ t->strip_width >= t->nosing_radius, "strip_width", t->strip_width,
+			"does not hold the rounded nosing: at least", t->nosing_radius });
+	demand(a, r, d,
+		(struct demand){ r->riser <= 0 || t->nosing_radius <= lip, "nosing_radius",
+			t->nosing_radius, "leaves nothing over the riser: at most", lip });
+	demand(a, r, d,
+		(struct demand){ t->strip_width <= body, "strip_width", t->strip_width,
+			"leaves no body of the tread: at most", body });
+	if (has_returns(r))
+		returns_fit(a, r, d);
 	return d->errors == before;
 }
 

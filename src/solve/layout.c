@@ -23,7 +23,7 @@ int layout_treads(const struct job *job, int risers)
 
 static const char *letter(const struct weighing *w, double mm)
 {
-	return length_letter(w->a, job_lettering(w->job), mm);
+	return length_say(w->a, job_lettering(w->job), mm);
 }
 
 static double clamp(double v, double lo, double hi)

@@ -90,8 +90,8 @@ static void floors_check(struct arena *a, const struct job *job, double rise, st
 	if (rise <= 0)
 		diag_error(d, node_pos(job->floors.src, "structural_rise"), NULL,
 			"with finishes of %s below and %s above nothing is left to climb",
-			length_letter(a, l, job->floors.lower_finish),
-			length_letter(a, l, job->floors.upper_finish));
+			length_say(a, l, job->floors.lower_finish),
+			length_say(a, l, job->floors.upper_finish));
 }
 
 /* A step must be higher than its tread is thick. */
@@ -105,7 +105,7 @@ static void step_check(struct arena *a, const struct stair *s, const struct layo
 	if (rise < thickness + 1)
 		diag_error(d, node_pos(src, "risers"), NULL,
 			"%d risers make each %s high: not more than the tread, %s", l->risers,
-			length_letter(a, how, rise), length_letter(a, how, thickness));
+			length_say(a, how, rise), length_say(a, how, thickness));
 }
 
 static void stair_fill(struct arena *a, struct stair *s, const struct layout *l, struct diags *d)
