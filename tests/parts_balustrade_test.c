@@ -112,7 +112,7 @@ static void the_first_baluster_of_every_tread_is_in_line_with_the_riser(void **s
 	arena_free(b.arena);
 }
 
-/* trade practice (Hatfield): two to a tread differ by half a rise. */
+/* Two to a tread differ by half a rise (Hatfield, American House Carpenter). */
 static void balusters_of_one_tread_differ_by_half_a_rise(void **state)
 {
 	struct built b = built_from(JOB("open", TWO));

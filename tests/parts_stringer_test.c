@@ -143,7 +143,7 @@ static void outer_and_middle_carriages_that_are_equal_are_one_part(void **state)
 	arena_free(b.arena);
 }
 
-/* Trade practice: n = ceil((W - b) / s) + 1 carriages in all; 36 in less two gaps of 1 1/2 and
+/* Common practice: n = ceil((W - b) / s) + 1 carriages in all; 36 in less two gaps of 1 1/2 and
  * one thickness of 1 1/2 is 31 1/2 in, at 16 in: 3. */
 static void carriages_stand_no_further_apart_than_the_spacing(void **state)
 {
