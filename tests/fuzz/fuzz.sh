@@ -6,8 +6,10 @@ set -u
 name=$(basename "$2")
 found=build/fuzz/found/
 mkdir -p "$found" "$TMPDIR/invented"
-"$2" -max_total_time="$1" -max_len=6000 -timeout=20 -rss_limit_mb=2000 -print_final_stats=1 \
-	-artifact_prefix="$found$name-" "$TMPDIR/invented" tests/fuzz/corpus >"$TMPDIR/log" 2>&1
+# the words of a job file, so that not every one has to be found by chance
+grep -oh '"[a-z_]\{3,\}"' src/read/keys*.c | sort -u >"$TMPDIR/words"
+"$2" -dict="$TMPDIR/words" -max_total_time="$1" -max_len=6000 -timeout=20 -rss_limit_mb=2000 \
+	-print_final_stats=1 -artifact_prefix="$found$name-" "$TMPDIR/invented" tests/fuzz/corpus >"$TMPDIR/log" 2>&1
 status=$?
 runs=$(sed -n 's/^stat::number_of_executed_units: *//p' "$TMPDIR/log")
 if [ $status = 0 ]; then
