@@ -1,10 +1,7 @@
 #include "write/ink_pdf.h"
 
-#include <assert.h>
-#include <zlib.h>
-
-/* A quarter of the time of the usual 6, and files are small anyway. */
-#define PACKING 1
+/* Round lines keep this close to their true shape, in points: 0.004 mm. */
+#define TOLERANCE 0.01
 
 struct cut {
 	struct cut *next;
@@ -18,96 +15,61 @@ static struct ink_pdf *own(struct ink *ink)
 	return (struct ink_pdf *)ink;
 }
 
-static void add_number(struct buffer *b, double v, char after)
+/* Cairo rounds to 1/256 of a unit: hence points, and y down as it counts. */
+static struct vec on_page(const struct ink_pdf *ink, struct vec p)
 {
-	buffer_thousandths(b, lround(v * 1000));
-	buffer_byte(b, after);
+	return vec(p.x * POINTS_PER_MM, (ink->height - p.y) * POINTS_PER_MM);
 }
 
-static void add_point(struct buffer *b, struct vec p, char after)
+static void move(struct ink *base, struct vec to)
 {
-	add_number(b, p.x, ' ');
-	add_number(b, p.y, after);
+	struct vec p = on_page(own(base), to);
+
+	cairo_move_to(own(base)->cr, p.x, p.y);
 }
 
-static void move(struct ink *ink, struct vec to)
+static void line(struct ink *base, struct vec to)
 {
-	add_point(own(ink)->path, to, ' ');
-	buffer_text(own(ink)->path, "m\n");
+	struct vec p = on_page(own(base), to);
+
+	cairo_line_to(own(base)->cr, p.x, p.y);
 }
 
-static void line(struct ink *ink, struct vec to)
+static void close_path(struct ink *base)
 {
-	add_point(own(ink)->path, to, ' ');
-	buffer_text(own(ink)->path, "l\n");
+	cairo_close_path(own(base)->cr);
 }
 
-static void close_path(struct ink *ink)
+/* Counter-clockwise is backwards where y counts down. */
+static void arc(struct ink *base, struct arc a)
 {
-	buffer_text(own(ink)->path, "h\n");
-}
+	struct vec centre = on_page(own(base), a.centre);
 
-static struct vec arc_point(struct arc a, double angle, double radius)
-{
-	return vec(a.centre.x + radius * cos(angle), a.centre.y + radius * sin(angle));
-}
-
-/* PDF has no arcs.  An eighth of a turn as a cubic curve is true to 4 parts in a
- * million of the radius.  The handles stand square to the radius:
- *
- *     |handle| = 4/3 tan(turn/4) radius     (the usual construction; from memory)
- */
-static void arc_piece(struct buffer *path, struct arc a, double from, double to)
-{
-	double handle = 4.0 / 3 * tan((to - from) / 4) * a.radius;
-	struct vec start = arc_point(a, from, a.radius), end = arc_point(a, to, a.radius);
-
-	add_point(path, vec_add(start, vec(-sin(from) * handle, cos(from) * handle)), ' ');
-	add_point(path, vec_add(end, vec(sin(to) * handle, -cos(to) * handle)), ' ');
-	add_point(path, end, ' ');
-	buffer_text(path, "c\n");
-}
-
-static void arc(struct ink *ink, struct arc a)
-{
-	int pieces = (int)ceil((a.to - a.from) / (PI / 4) - NEAR_ENOUGH);
-
-	move(ink, arc_point(a, a.from, a.radius));
-	for (int i = 0; i < pieces; i++)
-		arc_piece(own(ink)->path, a, a.from + (a.to - a.from) * i / pieces,
-			a.from + (a.to - a.from) * (i + 1) / pieces);
-}
-
-/* The path comes after what tells how to draw it. */
-static void end_path(struct ink_pdf *ink, const char *operator)
-{
-	buffer_add(ink->marks, ink->path->bytes, ink->path->size);
-	buffer_text(ink->marks, operator);
-	ink->path->size = 0;
+	cairo_new_sub_path(own(base)->cr);
+	cairo_arc_negative(own(base)->cr, centre.x, centre.y, a.radius * POINTS_PER_MM, -a.from,
+		-a.to);
 }
 
 /* Lines and dashes end round, so that edges drawn one by one still close their corners. */
 static void stroke(struct ink *base, struct stroke how)
 {
-	struct ink_pdf *ink = own(base);
+	cairo_t *cr = own(base)->cr;
+	double dashes[MOST_DASHES];
 
-	add_number(ink->marks, how.width, ' ');
-	buffer_text(ink->marks, "w [");
 	for (int i = 0; i < how.dash_count; i++)
-		add_number(ink->marks, how.dashes[i], ' ');
-	buffer_text(ink->marks, "] 0 d\n");
-	end_path(ink, "S\n");
+		dashes[i] = how.dashes[i] * POINTS_PER_MM;
+	cairo_set_source_rgb(cr, 0, 0, 0);
+	cairo_set_line_width(cr, how.width * POINTS_PER_MM);
+	cairo_set_dash(cr, dashes, how.dash_count, 0);
+	cairo_stroke(cr);
 }
 
 static void fill(struct ink *base, enum shade shade)
 {
-	struct ink_pdf *ink = own(base);
+	double grey = shade_grey(shade);
 
-	if (!ink->path->size)
-		return;
-	add_number(ink->marks, shade_grey(shade), ' ');
-	buffer_text(ink->marks, "g\n");
-	end_path(ink, "f\n");
+	cairo_set_source_rgb(own(base)->cr, grey, grey, grey);
+	cairo_fill(own(base)->cr);
 }
 
 static double rounded(double v)
@@ -154,13 +116,13 @@ static void show_letters(struct ink_pdf *ink)
 
 	if (!s->n)
 		return;
+	cairo_set_source_rgb(ink->cr, 0, 0, 0);
 	cairo_set_scaled_font(ink->cr, s->font);
 	cairo_show_glyphs(ink->cr, (const cairo_glyph_t *)s->glyphs->bytes, s->n);
 	s->glyphs->size = 0;
 	s->n = 0;
 }
 
-/* Cairo rounds to 1/256 of a unit and measures letters in 1/64: hence points, y down. */
 static void letters(struct ink *base, struct run r)
 {
 	struct ink_pdf *ink = own(base);
@@ -172,8 +134,8 @@ static void letters(struct ink *base, struct run r)
 		show_letters(ink);
 	s->font = font;
 	for (const struct glyph *g = r.glyphs; g < r.glyphs + r.n; g++) {
-		double x = r.at.x + g->along * dx, y = ink->height - r.at.y - g->along * dy;
-		cairo_glyph_t glyph = { g->id, x * POINTS_PER_MM, y * POINTS_PER_MM };
+		struct vec p = on_page(ink, vec_add(r.at, vec(g->along * dx, g->along * dy)));
+		cairo_glyph_t glyph = { g->id, p.x, p.y };
 		buffer_add(s->glyphs, &glyph, sizeof(glyph));
 	}
 	s->n += r.n;
@@ -188,35 +150,21 @@ struct ink_pdf *ink_pdf_new(struct arena *a, cairo_t *cr, const struct faces *fa
 		.arena = a,
 		.faces = faces,
 		.cr = cr,
-		.path = buffer_new(a),
-		.marks = buffer_new(a),
 		.shown = { .glyphs = buffer_new(a) } };
-	cairo_set_source_rgb(cr, 0, 0, 0);
+	cairo_set_line_cap(cr, CAIRO_LINE_CAP_ROUND);
+	cairo_set_tolerance(cr, TOLERANCE);
 	return ink;
 }
 
-/* In millimetres from here on, and marked as no part of the text for those who
- * have it read aloud. */
 void ink_pdf_begin_page(struct ink_pdf *ink, double height)
 {
 	ink->height = height;
-	ink->marks->size = 0;
-	buffer_text(ink->marks, "/Artifact BMC q 2.83464567 0 0 2.83464567 0 0 cm\n0 G 1 J\n");
 }
 
-struct buffer *ink_pdf_end_page(struct ink_pdf *ink)
+void ink_pdf_end_page(struct ink_pdf *ink)
 {
-	struct buffer *packed = buffer_new(ink->arena);
-
 	show_letters(ink);
-	buffer_text(ink->marks, "Q EMC\n");
-	uLongf size = compressBound(ink->marks->size);
-	buffer_reserve(packed, size);
-	int status = compress2((Bytef *)packed->bytes, &size, (const Bytef *)ink->marks->bytes,
-		ink->marks->size, PACKING);
-	assert(status == Z_OK);
-	packed->size = size;
-	return packed;
+	ink->shown.font = NULL;
 }
 
 void ink_pdf_free(struct ink_pdf *ink)

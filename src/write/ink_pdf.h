@@ -1,10 +1,6 @@
 /*
- * Ink for PDF.
- *
- * Lines and fills are written by hand: Cairo takes several times as long for
- * them, nearly all of it in printf() and in packing them harder than pays.
- * Letters go to Cairo, which embeds of each face what is used.  The two come
- * together in pdf_mend(), the lines under the letters.
+ * Ink for PDF: Cairo.  All lines of one pen reach it as one path, and letters of
+ * one size in one go, because it takes longest over the number of times it is asked.
  */
 #ifndef WRITE_INK_PDF_H
 #define WRITE_INK_PDF_H
@@ -21,9 +17,7 @@ struct ink_pdf {
 	struct arena *arena;
 	const struct faces *faces;
 	cairo_t *cr;
-	double height;        /* of the page */
-	struct buffer *marks; /* lines and fills of the page */
-	struct buffer *path;  /* being drawn */
+	double height; /* of the page */
 	struct cut *cuts;
 	struct shown { /* letters not yet handed to Cairo, n of one font */
 		cairo_scaled_font_t *font;
@@ -33,10 +27,9 @@ struct ink_pdf {
 };
 
 struct ink_pdf *ink_pdf_new(struct arena *a, cairo_t *cr, const struct faces *faces);
-/* A page begins, so high; its letters are all with Cairo, and these are its lines
- * and fills as a content stream of PDF, packed by zlib. */
+/* A page begins, so high; at its end all of it is with Cairo. */
 void ink_pdf_begin_page(struct ink_pdf *ink, double height);
-struct buffer *ink_pdf_end_page(struct ink_pdf *ink);
+void ink_pdf_end_page(struct ink_pdf *ink);
 void ink_pdf_free(struct ink_pdf *ink);
 
 #endif

@@ -65,7 +65,6 @@ struct making {
 	struct book book;
 	cairo_t *cr;
 	struct ink_pdf *ink;
-	const struct buffer **content; /* of each page: lines and fills */
 	int missing;
 };
 
@@ -76,7 +75,7 @@ static void paint_page(struct making *m, int i)
 	cairo_tag_begin(m->cr, "Sect", NULL);
 	ink_pdf_begin_page(m->ink, g->height);
 	m->missing += paint_drawing((struct canvas){ &m->ink->base, g, m->book.faces, m->arena });
-	m->content[i] = ink_pdf_end_page(m->ink);
+	ink_pdf_end_page(m->ink);
 	cairo_tag_end(m->cr, "Sect");
 }
 
@@ -117,7 +116,6 @@ struct output pdf_make(struct arena *a, struct book book)
 		.arena = a,
 		.book = book,
 		.cr = cairo_create(surface),
-		.content = NEW_N(a, const struct buffer *, book.n),
 	};
 
 	cairo_pdf_surface_restrict_to_version(surface, CAIRO_PDF_VERSION_1_4);
@@ -128,6 +126,6 @@ struct output pdf_make(struct arena *a, struct book book)
 	ink_pdf_free(m.ink);
 	const char *problem = output_finish(m.cr, surface);
 	if (!problem)
-		pdf_mend(pdf, (struct pdf_mending){ printing(book), m.content, book.n });
+		problem = pdf_mend(pdf, printing(book));
 	return (struct output){ pdf, m.missing, problem };
 }

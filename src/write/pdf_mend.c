@@ -1,50 +1,63 @@
 /*
  * By an incremental update (ISO 32000-1, 7.5.6): the file stays as it is, and
- * behind it come new versions of some objects and new objects, a table of where
- * they are, and a trailer that points back at the old table.
+ * behind it come new versions of two objects, a table of where they are, and a
+ * trailer that points back at the old table.
  *
  *     ...the file as Cairo wrote it...
  *     36 0 obj << ...catalog... >> endobj
- *     37 0 obj << ...lines of a page... >> stream ... endstream endobj
+ *     35 0 obj << ...date... >> endobj
  *     xref
  *     36 1 ...
- *     37 1 ...
- *     trailer << /Size 38 /Root 36 0 R /Info 35 0 R /Prev 4711 >>
+ *     35 1 ...
+ *     trailer << /Size 37 /Root 36 0 R /Info 35 0 R /Prev 4711 >>
  */
 #include "write/pdf_mend.h"
 
-#include <assert.h>
 #include <stdlib.h>
 #include <string.h>
+
+/* Length of an entry of the classic table of cross references, line end included. */
+#define ENTRY 20
 
 struct update {
 	struct buffer *pdf;
 	struct buffer *table;  /* the new cross references */
-	const char *old_table; /* its first entry */
+	const char *old_table; /* its first entry; NULL: there is none */
 	long size;             /* objects in the file, numbered from 0 */
 	long root, info, before;
 };
 
-/* The last place of `what`; it is there, because Cairo wrote it. */
-static const char *last(const struct buffer *pdf, const char *what)
+/* The number after the last `what` in the file; -1: there is none. */
+static long number_after(const struct buffer *pdf, const char *what)
 {
 	size_t length = strlen(what);
 
-	for (const char *p = pdf->bytes + pdf->size - length; p > pdf->bytes; p--)
-		if (memcmp(p, what, length) == 0)
-			return p;
-	assert(!"Cairo writes a classic trailer");
-	return pdf->bytes;
-}
-
-static long number_after(const struct buffer *pdf, const char *what)
-{
-	return strtol(last(pdf, what) + strlen(what), NULL, 10);
+	for (size_t at = pdf->size; at-- > length;)
+		if (memcmp(pdf->bytes + at - length, what, length) == 0)
+			return strtol(pdf->bytes + at, NULL, 10);
+	return -1;
 }
 
 static const char *next_line(const char *s)
 {
-	return strchr(s, '\n') + 1;
+	const char *end = s ? strchr(s, '\n') : NULL;
+
+	return end ? end + 1 : NULL;
+}
+
+/* "xref", "0 37", and then an entry an object. */
+static const char *find_table(const struct update *u)
+{
+	const struct buffer *pdf = u->pdf;
+
+	if (u->before < 0 || (size_t)u->before >= pdf->size ||
+		strncmp(pdf->bytes + u->before, "xref\n", 5) != 0)
+		return NULL;
+	const char *table = next_line(next_line(pdf->bytes + u->before));
+	const char *end = pdf->bytes + pdf->size;
+	if (!table || u->size < 1 || end - table < u->size * ENTRY)
+		return NULL;
+	return arena_strndup(pdf->arena, table, ENTRY * (size_t)u->size);
 }
 
 static struct update update_begin(struct buffer *pdf)
@@ -58,34 +71,29 @@ static struct update update_begin(struct buffer *pdf)
 		.before = number_after(pdf, "startxref\n"),
 	};
 
-	/* "xref", "0 37", and then 20 bytes an object */
-	const char *table = next_line(next_line(pdf->bytes + u.before));
-	u.old_table = arena_strndup(pdf->arena, table, 20 * (size_t)u.size);
+	u.old_table = find_table(&u);
 	return u;
 }
 
-/* An object as it was, from << to the >> that ends it, without that. */
+/* An object as it was, from << to the >> that ends it, without that; NULL: it is not there. */
 static const char *old_object(const struct update *u, long number)
 {
-	const char *object = u->pdf->bytes + strtol(u->old_table + 20 * number, NULL, 10);
-	const char *start = strstr(object, "<<"), *end = strstr(start, "\nendobj");
-
-	while (end[-1] != '>')
-		end--;
-	return arena_strndup(u->pdf->arena, start, (size_t)(end - start) - 2);
-}
-
-static void begin_object(struct update *u, long number)
-{
-	buffer_printf(u->table, "%ld 1\n%010zu 00000 n \n", number, u->pdf->size);
-	buffer_printf(u->pdf, "%ld 0 obj\n", number);
+	if (!u->old_table || number < 0 || number >= u->size)
+		return NULL;
+	long at = strtol(u->old_table + ENTRY * number, NULL, 10);
+	if (at <= 0 || (size_t)at >= u->pdf->size)
+		return NULL;
+	const char *start = strstr(u->pdf->bytes + at, "<<");
+	const char *end = start ? strstr(start, ">>\nendobj") : NULL;
+	if (!end)
+		end = start ? strstr(start, ">>\n\nendobj") : NULL;
+	return end ? arena_strndup(u->pdf->arena, start, (size_t)(end - start)) : NULL;
 }
 
 static void new_version(struct update *u, long number, const char *text)
 {
-	begin_object(u, number);
-	buffer_text(u->pdf, text);
-	buffer_text(u->pdf, ">>\nendobj\n");
+	buffer_printf(u->table, "%ld 1\n%010zu 00000 n \n", number, u->pdf->size);
+	buffer_printf(u->pdf, "%ld 0 obj\n%s>>\nendobj\n", number, text);
 }
 
 static void update_end(struct update *u)
@@ -101,17 +109,15 @@ static void update_end(struct update *u)
 }
 
 /* Cairo 1.16 leaves out the D: that a date begins with. */
-static void mend_date(struct update *u)
+static const char *mended_date(struct arena *a, const char *info)
 {
 	static const char key[] = "/CreationDate (";
-	const char *info = old_object(u, u->info);
 	const char *at = strstr(info, key);
 
 	if (!at || strncmp(at + strlen(key), "D:", 2) == 0)
-		return;
+		return NULL;
 	at += strlen(key);
-	new_version(u, u->info,
-		arena_printf(u->pdf->arena, "%.*sD:%s", (int)(at - info), info, at));
+	return arena_printf(a, "%.*sD:%s", (int)(at - info), info, at);
 }
 
 static const char *catalog_keys(enum pdf_printing printing)
@@ -129,55 +135,17 @@ static const char *catalog_keys(enum pdf_printing printing)
 	return "";
 }
 
-static void mend_catalog(struct update *u, enum pdf_printing printing)
-{
-	new_version(u, u->root,
-		arena_printf(u->pdf->arena, "%s%s", old_object(u, u->root),
-			catalog_keys(printing)));
-}
-
-static void add_stream(struct update *u, const struct buffer *packed)
-{
-	begin_object(u, u->size++);
-	buffer_printf(u->pdf, "<< /Length %zu /Filter /FlateDecode >>\nstream\n", packed->size);
-	buffer_add(u->pdf, packed->bytes, packed->size);
-	buffer_text(u->pdf, "\nendstream\nendobj\n");
-}
-
-/* /Contents 8 0 R  becomes  /Contents [ 37 0 R 8 0 R ] */
-static void mend_page(struct update *u, long number, const struct buffer *packed)
-{
-	static const char key[] = "/Contents ";
-	const char *page = old_object(u, number);
-	const char *before = strstr(page, key) + strlen(key);
-	long letters = strtol(before, NULL, 10);
-	const char *after = strchr(before, 'R') + 1;
-
-	new_version(u, number,
-		arena_printf(u->pdf->arena, "%.*s[ %ld 0 R %ld 0 R ]%s", (int)(before - page), page,
-			u->size, letters, after));
-	add_stream(u, packed);
-}
-
-static void mend_pages(struct update *u, struct pdf_mending m)
-{
-	static const char pages[] = "/Pages ", kids[] = "/Kids [";
-	const char *catalog = old_object(u, u->root);
-	long tree = strtol(strstr(catalog, pages) + strlen(pages), NULL, 10);
-	const char *kid = strstr(old_object(u, tree), kids) + strlen(kids);
-
-	for (int i = 0; i < m.pages; i++) {
-		mend_page(u, strtol(kid, NULL, 10), m.content[i]);
-		kid = strchr(kid, 'R') + 1;
-	}
-}
-
-void pdf_mend(struct buffer *pdf, struct pdf_mending m)
+const char *pdf_mend(struct buffer *pdf, enum pdf_printing printing)
 {
 	struct update u = update_begin(pdf);
+	const char *catalog = old_object(&u, u.root), *info = old_object(&u, u.info);
 
-	mend_date(&u);
-	mend_catalog(&u, m.printing);
-	mend_pages(&u, m);
+	if (!catalog || !info)
+		return "this version of Cairo writes a kind of PDF that is not known here";
+	const char *date = mended_date(pdf->arena, info);
+	if (date)
+		new_version(&u, u.info, date);
+	new_version(&u, u.root, arena_printf(pdf->arena, "%s%s", catalog, catalog_keys(printing)));
 	update_end(&u);
+	return NULL;
 }
