@@ -51,16 +51,16 @@ static void a_rail_is_as_long_as_from_long_point_to_long_point(void **state)
 	arena_free(b.arena);
 }
 
-static void a_newel_stands_so_high_over_the_rail_that_meets_it(void **state)
+/* At its back face the bottom one, at its front face the top one. */
+static void a_newel_stands_so_high_over_the_rail_where_it_meets_it(void **state)
 {
 	struct built b = built_from(JOB("open", TWO));
 	(void)state;
 	struct slope_line nosing = flight_nosing_line(b.stair, &b.stair->flights[0]);
-	for (int i = 0; i < 2; i++) {
-		struct extent e = built_extent(built_part(&b, "newel", i), 0);
-		double middle = (e.low.x + e.high.x) / 2;
-		assert_near(e.high.z, slope_at(nosing, middle) + 900 + 70, 1e-9);
-	}
+	struct extent bottom = built_extent(built_part(&b, "newel", 0), 0);
+	struct extent top = built_extent(built_part(&b, "newel", 1), 0);
+	assert_near(bottom.high.z, slope_at(nosing, bottom.high.x) + 900 + 70, 1e-9);
+	assert_near(top.high.z, slope_at(nosing, top.low.x) + 900 + 70, 1e-9);
 	arena_free(b.arena);
 }
 
@@ -214,7 +214,7 @@ int main(void)
 	const struct CMUnitTest tests[] = {
 		cmocka_unit_test(a_rail_is_plumb_above_the_nosing_line),
 		cmocka_unit_test(a_rail_is_as_long_as_from_long_point_to_long_point),
-		cmocka_unit_test(a_newel_stands_so_high_over_the_rail_that_meets_it),
+		cmocka_unit_test(a_newel_stands_so_high_over_the_rail_where_it_meets_it),
 		cmocka_unit_test(the_top_newel_is_let_into_the_floor),
 		cmocka_unit_test(where_a_side_opens_a_newel_stands_on_the_tread),
 		cmocka_unit_test(where_a_side_closes_the_rail_dies_into_the_wall),

@@ -180,7 +180,8 @@ struct job_risers {
 struct job_newels {
 	const struct node *src;
 	double section;    /* square */
-	double above_rail; /* top of the newel over the top of the rail where they meet */
+	double above_rail; /* top of the newel over the top of the rail, at the face that the rail
+			      meets */
 	bool bottom, top;  /* is there one? */
 };
 

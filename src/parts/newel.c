@@ -2,7 +2,7 @@
 
 /*
  * Newels: square posts at the ends of a rail.  Each stands as high over the top
- * of the rail that meets it, measured at its own middle, as the job says.
+ * of the rail, measured at the face that the rail meets, as the job says.
  */
 
 static bool has_newel(struct rail_end e)
@@ -34,7 +34,7 @@ static void newel_add(struct pieces *list, const struct rod *r, const struct sid
 	struct arena *a = list->arena;
 	double section = r->job->newels.section;
 	double y = rod_y(r, side, side->rail) - section / 2;
-	double rail_top = rod_nosing_z(r, e.newel_x + section / 2) + r->job->rail.height;
+	double rail_top = rod_nosing_z(r, e.x) + r->job->rail.height;
 	double height = rail_top + r->job->newels.above_rail - e.newel_z;
 	bool raked = e.kind == RAIL_END_STRING_NEWEL;
 	struct part *p = piece_add(list, "newel", r->job->material.balustrade,
