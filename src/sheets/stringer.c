@@ -32,18 +32,32 @@ static struct view section_through(struct arena *a, const struct sheet_context *
 	return view_make(a, c->parts, spec);
 }
 
+static const char *points_words(const struct stringer *w)
+{
+	if (w->kind == STRINGER_HOUSED)
+		return "Front and back of a step are where the line of its tread's top meets the "
+		       "two riser faces: the small circles.";
+	return "Front and back of a step are the two ends of its tread cut.";
+}
+
 static void note_sheet(struct sheet *s, const struct stringer_subject *t)
 {
 	const struct stair *st = t->context->stair;
+	const struct stringer *w = t->part->stringer;
 	struct arena *a = s->drawing->arena;
 	const struct note notes[] = {
 		{ "Notes", general_words(a, st) },
 		{ NULL,
-			"Crown side of the plank up. Positions run from the low end of the piece "
-			"along the plank, and from its lower edge across it; mark each from "
-			"zero." },
+			arena_printf(a, "%s. Crown edge away from you.",
+				stringer_face_words(w->kind)) },
+		{ NULL,
+			arena_printf(a,
+				"Positions run along the plank from the low end of the piece (the "
+				"open "
+				"circle), and across it from its lower edge; mark each from zero. "
+				"%s",
+				points_words(w)) },
 		{ NULL, rounding_words(a, st) },
-		{ NULL, t->part->note },
 		{ "Taken where the job is silent", assumptions_text(a, st->job, SHOWN_STRINGER) },
 	};
 
@@ -71,6 +85,16 @@ static void note_ends(struct sheet *s, const struct stringer_subject *t)
 	};
 
 	sheet_notes(s, notes, sizeof(notes) / sizeof(*notes));
+}
+
+static const char *stringer_title(struct arena *a, const struct stringer_subject *t)
+{
+	switch (t->part->stringer->hand) {
+	case STRINGER_EITHER_HAND: break;
+	case STRINGER_RIGHT_HAND: return arena_printf(a, "Stringer %s, right", t->part->mark);
+	case STRINGER_LEFT_HAND: return arena_printf(a, "Stringer %s, left", t->part->mark);
+	}
+	return arena_printf(a, "Stringer %s", t->part->mark);
 }
 
 /* A detail is drawn beside the tables only where it comes out readable. */
@@ -102,7 +126,7 @@ static struct sheet begin_figures_sheet(struct arena *a, const struct stringer_s
  * first that has room for it. */
 static struct drawing *draw_bench_sheets(struct arena *a, const struct stringer_subject *t)
 {
-	const char *title = arena_printf(a, "Stringer %s", t->part->mark);
+	const char *title = stringer_title(a, t);
 	const struct table tables[] = { stringer_facts(a, t), stringer_positions(a, t) };
 	struct table_list rest = { tables, 2 };
 	struct sheet s = begin_bench_sheet(a, t, title);
@@ -145,7 +169,7 @@ static struct drawing *draw(struct arena *a, const struct sheet_context *c)
 	for (const struct part *p = c->parts; p; p = p->next) {
 		if (!p->stringer)
 			continue;
-		struct stringer_subject t = { c, p, &c->stair->flights[0],
+		struct stringer_subject t = { c, p, &c->stair->flights[0], stringer_shape(a, p),
 			section_through(a, c, p) };
 		*tail = draw_bench_sheets(a, &t);
 		while (*tail)

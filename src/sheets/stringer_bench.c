@@ -1,59 +1,102 @@
 /*
- * The stringer as it lies on the bench: upper edge away from you, foot to the left.
+ * The stringer as it lies on the bench: upper edge away from you, the worked face up.
  */
 #include "draw/bounds.h"
 #include "draw/running.h"
-#include "draw/shape.h"
-#include "parts/outline.h"
 #include "sheets/stringer_sheet.h"
 #include "sheets/words.h"
 
-static void draw_plank(struct sheet *s, const struct part *p, struct placing at, struct box cut)
+static void draw_chain(struct sheet *s, enum pen pen, struct chain c, double scale)
 {
-	struct vec a = placing_at(at, vec(cut.x0, 0));
-	struct vec b = placing_at(at, vec(cut.x1, p->stringer->plank_width));
-	double beyond = 3; /* on paper: it runs on, by how much the list of facts says */
+	struct vec *paper = NEW_N(s->drawing->arena, struct vec, c.n);
 
-	draw_box(s->drawing, PEN_ABOVE, (struct box){ a.x - beyond, a.y, b.x + beyond, b.y });
+	for (int i = 0; i < c.n; i++)
+		paper[i] = vec_scale(c.points[i], scale);
+	if (c.closed)
+		draw_polygon(s->drawing, pen, paper, c.n);
+	else
+		draw_polyline(s->drawing, pen, paper, c.n);
 }
 
-/* Where a line at `x` along the plank first meets the piece from above or below. */
-static struct running_mark mark_at(struct arena *a, const struct stair *s, struct placing at,
-	struct vec corner)
+static void draw_piece(struct sheet *s, const struct stringer_subject *t, double scale)
 {
-	struct vec p = placing_at(at, corner);
-
-	return (struct running_mark){ p.x, p.y, inches_words(a, s, corner.x) };
+	draw_chain(s, PEN_OUTLINE, t->shape.outline, scale);
+	draw_chain(s, PEN_HIDDEN, t->shape.far_face, scale);
+	for (const struct chain *c = t->shape.grooves; c; c = c->next)
+		draw_chain(s, PEN_OUTLINE, *c, scale);
 }
 
-/* Corners along the upper edge: the ends of the piece there, and every riser cut meeting a tread
- * cut. */
-static struct box run_above(struct sheet *s, const struct stringer_subject *t, struct placing at,
-	double edge)
+/* It runs on beyond the piece, by how much the list of facts says. */
+static struct box draw_plank(struct sheet *s, const struct stringer_subject *t, double scale)
 {
-	const struct stringer *w = t->part->stringer;
-	struct arena *a = s->drawing->arena;
-	struct running_mark *m = NEW_N(a, struct running_mark, w->steps);
+	const double beyond = 3;
+	struct box b = { -beyond, 0, t->shape.length * scale + beyond,
+		t->part->stringer->plank_width * scale };
 
-	for (int i = 0; i < w->steps; i++)
-		m[i] = mark_at(a, t->context->stair, at, w->tread_corners[i]);
-	return draw_running(s->hand, DIM_ABOVE, edge, m, w->steps);
+	draw_box(s->drawing, PEN_ABOVE, b);
+	return b;
 }
 
-static int by_place(struct running_mark *m, int n)
+static struct running_mark mark_at(struct arena *a, const struct stringer_subject *t,
+	struct vec corner, double scale)
 {
+	struct vec p = vec_scale(shape_point(&t->shape, corner), scale);
+
+	return (struct running_mark){ p.x, p.y, inches_words(a, t->context->stair, corner.x) };
+}
+
+static bool before(const struct running_mark *a, const struct running_mark *b)
+{
+	return a->at < b->at;
+}
+
+/* They come nearly in order, or nearly backwards from a mirrored piece: turned round first, each
+ * then has only a few places to move. */
+static void put_in_order(struct running_mark *m, int n, bool backwards)
+{
+	for (int i = 0; backwards && i < n / 2; i++) {
+		struct running_mark swap = m[i];
+		m[i] = m[n - 1 - i];
+		m[n - 1 - i] = swap;
+	}
 	for (int i = 1; i < n; i++)
-		for (int k = i; k > 0 && m[k].at < m[k - 1].at; k--) {
+		for (int k = i; k > 0 && before(&m[k], &m[k - 1]); k--) {
 			struct running_mark swap = m[k];
 			m[k] = m[k - 1];
 			m[k - 1] = swap;
 		}
-	return n;
 }
 
-/* Along the lower edge: the inner corners, and the corners of the two ends. */
-static struct box run_below(struct sheet *s, const struct stringer_subject *t, struct placing at,
-	double edge)
+/* The corner at the low end: where every position along the plank is measured from. */
+static struct vec zero_corner(const struct part *p)
+{
+	const struct outline *o = &p->outline;
+	struct vec zero = o->corners[0].at;
+
+	for (int i = 1; i < o->n; i++)
+		if (o->corners[i].at.x < zero.x)
+			zero = o->corners[i].at;
+	return zero;
+}
+
+/* Zero, and along the upper edge every riser cut meeting a tread cut. */
+static struct box run_above(struct sheet *s, const struct stringer_subject *t, double edge,
+	double scale)
+{
+	const struct stringer *w = t->part->stringer;
+	struct arena *a = s->drawing->arena;
+	struct running_mark *m = NEW_N(a, struct running_mark, w->steps + 1);
+	int n = 0;
+
+	m[n++] = mark_at(a, t, zero_corner(t->part), scale);
+	for (int i = 0; i < w->steps; i++)
+		m[n++] = mark_at(a, t, w->tread_corners[i], scale);
+	put_in_order(m, n, t->shape.mirrored);
+	return draw_running(s->hand, DIM_ABOVE, edge, m, n);
+}
+
+/* The corners of the two ends on the lower edge, and the inner corners in between. */
+static struct box run_below(struct sheet *s, const struct stringer_subject *t, double scale)
 {
 	const struct stringer *w = t->part->stringer;
 	const struct outline *o = &t->part->outline;
@@ -62,67 +105,67 @@ static struct box run_below(struct sheet *s, const struct stringer_subject *t, s
 	int n = 0;
 
 	for (int i = 0; i < w->steps; i++)
-		m[n++] = mark_at(a, t->context->stair, at, w->inner_corners[i]);
+		m[n++] = mark_at(a, t, w->inner_corners[i], scale);
 	for (int i = 0; i < o->n; i++)
 		if (o->corners[i].at.y < NEAR_ENOUGH * 1000)
-			m[n++] = mark_at(a, t->context->stair, at, o->corners[i].at);
-	return draw_running(s->hand, DIM_BELOW, edge, m, by_place(m, n));
+			m[n++] = mark_at(a, t, o->corners[i].at, scale);
+	put_in_order(m, n, t->shape.mirrored);
+	return draw_running(s->hand, DIM_BELOW, 0, m, n);
+}
+
+/* A common origin is a small open circle; so are points that no corner of the piece shows. */
+static void draw_points(struct sheet *s, const struct stringer_subject *t, double scale)
+{
+	const struct stringer *w = t->part->stringer;
+	struct vec zero = vec_scale(shape_point(&t->shape, zero_corner(t->part)), scale);
+
+	draw_circle(s->drawing, PEN_DIM, zero, 1.0);
+	for (int i = 0; w->kind == STRINGER_HOUSED && i < w->steps; i++) {
+		const struct vec corners[] = { w->tread_corners[i], w->inner_corners[i] };
+		for (int k = 0; k < 2; k++)
+			draw_circle(s->drawing, PEN_DIM,
+				vec_scale(shape_point(&t->shape, corners[k]), scale), 0.5);
+	}
 }
 
 /* Which end is which; the box grows by the words. */
-static struct box letter_ends(struct sheet *s, struct box used, double height)
+static struct box letter_ends(struct sheet *s, const struct stringer_subject *t, struct box used)
 {
 	struct hand h = s->hand;
-	double y = (height - h.letter) / 2, gap = 2;
+	double y = (used.y1 - h.letter) / 2, gap = 2;
 	double wide = measure_width(h.measure, LETTER_REGULAR, h.letter, "head") + gap;
 
-	draw_text(h.g, vec(used.x0 - gap, y), h.letter, ALIGN_RIGHT, "foot");
-	draw_text(h.g, vec(used.x1 + gap, y), h.letter, ALIGN_LEFT, "head");
+	draw_text(h.g, vec(used.x0 - gap, y), h.letter, ALIGN_RIGHT,
+		t->shape.mirrored ? "head" : "foot");
+	draw_text(h.g, vec(used.x1 + gap, y), h.letter, ALIGN_LEFT,
+		t->shape.mirrored ? "foot" : "head");
 	used.x0 -= wide;
 	used.x1 += wide;
 	return used;
 }
 
-static void draw_far_face(struct sheet *s, const struct part *p, struct placing at)
-{
-	if (p->stringer->far_face.n)
-		draw_outline(s->drawing, PEN_HIDDEN, p->stringer->far_face, at);
-}
-
-static void draw_grooves(struct sheet *s, const struct part *p, struct placing at)
-{
-	for (const struct feature *f = p->features; f; f = f->next)
-		if (f->kind == FEATURE_GROOVE)
-			draw_outline(s->drawing, PEN_OUTLINE, f->at, at);
-}
-
 static struct box compose_bench(struct sheet *s, const void *what, double scale)
 {
 	const struct stringer_subject *t = what;
-	const struct part *p = t->part;
-	struct placing at = { .scale = scale };
-	struct box cut = outline_extent(p->outline);
-	struct box used = { cut.x0 * scale - 3, 0, cut.x1 * scale + 3,
-		p->stringer->plank_width * scale };
+	struct arena *a = s->drawing->arena;
 
-	draw_outline(s->drawing, PEN_OUTLINE, p->outline, at);
-	draw_far_face(s, p, at);
-	draw_grooves(s, p, at);
-	draw_plank(s, p, at, cut);
-	used = letter_ends(s, used, used.y1);
-	used = box_join(used, run_above(s, t, at, used.y1));
-	used = box_join(used, run_below(s, t, at, 0));
+	draw_piece(s, t, scale);
+	draw_points(s, t, scale);
+	struct box used = draw_plank(s, t, scale);
+	double upper = used.y1;
+	used = letter_ends(s, t, used);
+	used = box_join(used, run_above(s, t, upper, scale));
+	used = box_join(used, run_below(s, t, scale));
 	draw_view_title(s->hand, vec(used.x0, used.y0 - s->hand.letter * 3),
-		arena_printf(s->drawing->arena, "%s on the bench", p->mark),
-		scale_letter(s->drawing->arena, 1 / scale, t->context->stair->job->about.units));
+		arena_printf(a, "%s on the bench", t->part->mark),
+		scale_letter(a, 1 / scale, t->context->stair->job->about.units));
 	used.y0 -= s->hand.letter * 4;
 	return used;
 }
 
 struct composition stringer_on_bench(const struct stringer_subject *t)
 {
-	struct box b = outline_extent(t->part->outline);
+	struct box b = { 0, 0, t->shape.length, t->part->stringer->plank_width };
 
-	b.y1 = t->part->stringer->plank_width;
 	return (struct composition){ compose_bench, t, b, 0 };
 }

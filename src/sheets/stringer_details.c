@@ -150,48 +150,49 @@ static int middle_step(const struct stringer *w)
 	return w->steps / 2;
 }
 
+/* From one front corner to the next, and some of the plank on either side. */
 static struct box step_window(const struct stringer_subject *t)
 {
 	const struct stringer *w = t->part->stringer;
-	double from = w->tread_corners[middle_step(w) - 1].x;
-	double step = hypot(w->unit_rise, w->unit_run);
+	int i = middle_step(w);
+	double one = shape_point(&t->shape, w->tread_corners[i - 1]).x;
+	double next = shape_point(&t->shape, w->tread_corners[i]).x;
+	double step = fabs(next - one);
 
-	return (struct box){ from - step * 0.2, 0, from + step * 1.4, w->plank_width };
+	return (struct box){ fmin(one, next) - step * 0.2, 0, fmax(one, next) + step * 0.4,
+		w->plank_width };
 }
 
-static void draw_clipped(struct sheet *s, enum pen pen, struct outline o, struct box window,
+static void draw_clipped(struct sheet *s, enum pen pen, struct chain whole, struct box window,
 	double scale)
 {
 	struct arena *a = s->drawing->arena;
-	struct vec *points = NEW_N(a, struct vec, o.n);
 
-	for (int i = 0; i < o.n; i++)
-		points[i] = o.corners[i].at;
-	struct chain whole = { .points = points, .n = o.n, .closed = 1 };
 	for (struct chain *c = clip_chain(a, window, whole); c; c = c->next) {
 		struct vec *paper = NEW_N(a, struct vec, c->n);
 		for (int i = 0; i < c->n; i++)
 			paper[i] = vec_scale(c->points[i], scale);
-		draw_polyline(s->drawing, pen, paper, c->n);
+		if (c->closed)
+			draw_polygon(s->drawing, pen, paper, c->n);
+		else
+			draw_polyline(s->drawing, pen, paper, c->n);
 	}
 }
 
 /* Square to the edge, from the lower edge to the nearest inner corner: what is left of the plank.
- */
+ * The riser cut of a mitred one runs in at 45 degrees: least is left on the far face. */
 static void draw_throat(struct sheet *s, const struct stringer_subject *t, double scale)
 {
 	const struct stringer *w = t->part->stringer;
-	struct vec corner = vec_scale(w->inner_corners[middle_step(w) - 1], scale);
+	struct vec corner = w->inner_corners[middle_step(w) - 1];
 	double throat = w->throat * scale;
 
-	/* the riser cut of a mitred one runs in at 45 degrees: least is left on the far face */
-	if (throat < corner.y - NEAR_ENOUGH)
-		corner.x += t->part->size.thickness * cos(w->pitch) * scale;
-
+	if (w->throat < corner.y - NEAR_ENOUGH)
+		corner.x += t->part->size.thickness * cos(w->pitch);
+	double x = shape_point(&t->shape, corner).x * scale;
 	const char *text = length_words(s->drawing->arena, t->context->stair, w->throat);
 	if (measure_width(s->hand.measure, LETTER_REGULAR, s->hand.letter, text) + 2 < throat)
-		dim_between(s->drawing, s->hand.letter, vec(corner.x, 0), vec(corner.x, throat),
-			text);
+		dim_between(s->drawing, s->hand.letter, vec(x, 0), vec(x, throat), text);
 }
 
 static void step_dimensions(struct dims *d, const struct stringer_subject *t, double scale)
@@ -200,57 +201,67 @@ static void step_dimensions(struct dims *d, const struct stringer_subject *t, do
 	const struct stringer *w = t->part->stringer;
 	struct arena *a = d->drawing->arena;
 	int i = middle_step(w);
-	double from = w->tread_corners[i - 1].x * scale, to = w->tread_corners[i].x * scale;
-	const struct dim_link along[] = { { from, to, d->around.y1, d->around.y1,
-		arena_printf(a, "%s a step", inches_words(a, s, (to - from) / scale)) } };
-	const struct dim_link across[] = { { 0, w->plank_width * scale, d->around.x0, d->around.x0,
-		length_words(a, s, w->plank_width) } };
+	double one = shape_point(&t->shape, w->tread_corners[i - 1]).x;
+	double next = shape_point(&t->shape, w->tread_corners[i]).x;
+	double from = fmin(one, next), to = fmax(one, next);
+	const struct dim_link along[] = { { from * scale, to * scale, d->around.y1, d->around.y1,
+		arena_printf(a, "%s a step", inches_words(a, s, to - from)) } };
+	double front = w->tread_corners[i].y, back = w->inner_corners[i].y;
+	const struct dim_link across[] = {
+		{ 0, back * scale, d->around.x0, d->around.x0, inches_words(a, s, back) },
+		{ back * scale, front * scale, d->around.x0, d->around.x0,
+			inches_words(a, s, front - back) },
+		{ front * scale, w->plank_width * scale, d->around.x0, d->around.x0,
+			inches_words(a, s, w->plank_width - front) },
+	};
+	const struct dim_link whole[] = { { 0, w->plank_width * scale, d->around.x0, d->around.x0,
+		inches_words(a, s, w->plank_width) } };
 
 	dims_chain(d, DIM_ABOVE, along, 1);
-	dims_chain(d, DIM_LEFT, across, 1);
+	dims_chain(d, DIM_LEFT, whole, 1);
+	if (w->kind == STRINGER_HOUSED)
+		dims_chain(d, DIM_LEFT, across, 3);
 }
 
-/* The pitch board itself: rise and run standing on the plank's edge. */
-static void draw_cuts(struct sheet *s, const struct stringer_subject *t, double scale)
+/* The pitch board itself: run and rise along the two cuts that meet in a back corner. */
+static void letter_cuts(struct sheet *s, const struct stringer_subject *t, double scale)
 {
 	const struct stringer *w = t->part->stringer;
 	const struct stair *st = t->context->stair;
 	struct arena *a = s->drawing->arena;
-	struct vec inner = vec_scale(w->inner_corners[middle_step(w) - 1], scale);
-	struct vec level = vec(-cos(w->pitch), sin(w->pitch)),
-		   plumb = vec(sin(w->pitch), cos(w->pitch));
-	struct vec run = vec_scale(level, w->unit_run * scale / 2);
-	struct vec rise = vec_scale(plumb, w->unit_rise * scale / 2);
-	double off = s->hand.letter * 0.8;
+	double way = t->shape.mirrored ? -1 : 1, off = s->hand.letter * 0.8;
+	int i = middle_step(w) - 1;
+	struct vec inner = vec_scale(shape_point(&t->shape, w->inner_corners[i]), scale);
+	struct vec level = vec(-cos(w->pitch) * way, sin(w->pitch));
+	struct vec plumb = vec(sin(w->pitch) * way, cos(w->pitch));
+	struct vec run = vec_add(vec_scale(level, w->unit_run * scale / 2), vec_scale(plumb, off));
+	struct vec rise =
+		vec_add(vec_scale(plumb, w->unit_rise * scale / 2), vec_scale(level, off));
 
 	/* too small to letter: the table has the figures */
 	if (w->unit_rise * scale < 30)
 		return;
-	draw_text_styled(s->drawing, vec_add(vec_add(inner, run), vec_scale(plumb, off)),
-		s->hand.letter, -w->pitch, ALIGN_MIDDLE, LETTER_REGULAR,
-		length_words(a, st, w->unit_run));
-	draw_text_styled(s->drawing, vec_add(vec_add(inner, rise), vec_scale(level, off)),
-		s->hand.letter, PI / 2 - w->pitch, ALIGN_MIDDLE, LETTER_REGULAR,
-		length_words(a, st, w->unit_rise));
+	draw_text_styled(s->drawing, vec_add(inner, run), s->hand.letter, -w->pitch * way,
+		ALIGN_MIDDLE, LETTER_REGULAR, inches_words(a, st, w->unit_run));
+	draw_text_styled(s->drawing, vec_add(inner, rise), s->hand.letter,
+		(PI / 2 - w->pitch) * way, ALIGN_MIDDLE, LETTER_REGULAR,
+		inches_words(a, st, w->unit_rise));
 }
 
 static struct box compose_step(struct sheet *s, const void *what, double scale)
 {
 	const struct stringer_subject *t = what;
-	const struct stringer *w = t->part->stringer;
 	struct box window = step_window(t), used = window_on_paper(window, scale);
 	struct dims d = dims_begin(s->drawing, s->hand.measure, s->hand.letter, used);
 
-	draw_clipped(s, PEN_OUTLINE, t->part->outline, window, scale);
-	if (w->far_face.n)
-		draw_clipped(s, PEN_HIDDEN, w->far_face, window, scale);
-	for (const struct feature *f = t->part->features; f; f = f->next)
-		if (f->kind == FEATURE_GROOVE)
-			draw_clipped(s, PEN_OUTLINE, f->at, window, scale);
+	draw_clipped(s, PEN_OUTLINE, t->shape.outline, window, scale);
+	draw_clipped(s, PEN_HIDDEN, t->shape.far_face, window, scale);
+	for (const struct chain *c = t->shape.grooves; c; c = c->next)
+		draw_clipped(s, PEN_OUTLINE, *c, window, scale);
 	draw_box(s->drawing, PEN_ABOVE, used);
-	if (w->kind != STRINGER_HOUSED) {
+	if (t->part->stringer->kind != STRINGER_HOUSED) {
 		draw_throat(s, t, scale);
-		draw_cuts(s, t, scale);
+		letter_cuts(s, t, scale);
 	}
 	step_dimensions(&d, t, scale);
 	return title_under(s, t, dims_draw(&d), "one step", scale);

@@ -4,12 +4,6 @@
 #include "sheets/stringer_sheet.h"
 #include "sheets/words.h"
 
-static const char *const kind_words[] = {
-	[STRINGER_SAWTOOTH] = "sawtooth carriage",
-	[STRINGER_MITRED] = "mitred open stringer",
-	[STRINGER_HOUSED] = "housed closed stringer",
-};
-
 static const char *plank_words(struct arena *a, const struct stair *s, const struct part *p)
 {
 	const struct stringer *w = p->stringer;
@@ -106,7 +100,9 @@ struct table stringer_facts(struct arena *a, const struct stringer_subject *t)
 	const struct stringer *w = t->part->stringer;
 	struct facts f = { .arena = a, .cells = NEW_N(a, const char *, 2 * 20) };
 
-	fact(&f, "Kind", kind_words[w->kind]);
+	fact(&f, "Kind", stringer_kind_words(w->kind));
+	if (w->hand != STRINGER_EITHER_HAND)
+		fact(&f, "Hand", stringer_hand_words(w->hand));
 	fact(&f, "Make", arena_printf(a, "%d", t->part->count));
 	fact(&f, "Material", t->part->material);
 	fact(&f, "Plank", plank_words(a, s, t->part));
@@ -125,27 +121,59 @@ struct table stringer_facts(struct arena *a, const struct stringer_subject *t)
 		.row_count = f.n };
 }
 
+/* Is this corner of the piece one of the steps'? */
+static bool is_step_corner(const struct stringer *w, struct vec corner)
+{
+	for (int i = 0; i < w->steps; i++)
+		if (vec_length(vec_sub(w->tread_corners[i], corner)) < NEAR_ENOUGH ||
+			vec_length(vec_sub(w->inner_corners[i], corner)) < NEAR_ENOUGH)
+			return true;
+	return false;
+}
+
+/* A row: front and back of a step, or one corner of an end. */
+static void position_row(struct arena *a, const struct stair *s, const char **row, const char *name,
+	const struct vec *front, const struct vec *back)
+{
+	row[0] = name;
+	row[1] = inches_words(a, s, front->x);
+	row[2] = inches_words(a, s, front->y);
+	row[3] = back ? inches_words(a, s, back->x) : "";
+	row[4] = back ? inches_words(a, s, back->y) : "";
+}
+
+/* The corners of the two ends: foot, thrust block notch, head. */
+static int end_rows(struct arena *a, const struct stringer_subject *t, const char **rows)
+{
+	const struct outline *o = &t->part->outline;
+	double middle = t->shape.length / 2;
+	int n = 0;
+
+	for (int i = 0; i < o->n; i++) {
+		struct vec corner = o->corners[i].at;
+		if (!is_step_corner(t->part->stringer, corner))
+			position_row(a, t->context->stair, rows + 5 * n++,
+				corner.x < middle ? "foot" : "head", &corner, NULL);
+	}
+	return n;
+}
+
 struct table stringer_positions(struct arena *a, const struct stringer_subject *t)
 {
 	static const struct table_column columns[] = { { "Step", ALIGN_RIGHT, 0 },
-		{ "Upper: along", ALIGN_RIGHT, 0 }, { "across", ALIGN_RIGHT, 0 },
-		{ "Lower: along", ALIGN_RIGHT, 0 }, { "across", ALIGN_RIGHT, 0 } };
-	const struct stair *s = t->context->stair;
+		{ "Front, along", ALIGN_RIGHT, 0 }, { "across", ALIGN_RIGHT, 0 },
+		{ "Back, along", ALIGN_RIGHT, 0 }, { "across", ALIGN_RIGHT, 0 } };
 	const struct stringer *w = t->part->stringer;
-	const char **cells = NEW_N(a, const char *, 5 * w->steps);
+	const char **cells = NEW_N(a, const char *, 5 * (w->steps + t->part->outline.n));
+	int n = end_rows(a, t, cells);
 
-	for (int i = 0; i < w->steps; i++) {
-		cells[5 * i] = arena_printf(a, "%d", t->flight->first_step + i);
-		cells[5 * i + 1] = inches_words(a, s, w->tread_corners[i].x);
-		cells[5 * i + 2] = inches_words(a, s, w->tread_corners[i].y);
-		cells[5 * i + 3] = inches_words(a, s, w->inner_corners[i].x);
-		cells[5 * i + 4] = inches_words(a, s, w->inner_corners[i].y);
-	}
-	return (struct table){ .title = arena_printf(a,
-				       "%s: corners, from the low end and the lower edge",
-				       t->part->mark),
+	for (int i = 0; i < w->steps; i++)
+		position_row(a, t->context->stair, cells + 5 * n++,
+			arena_printf(a, "%d", t->flight->first_step + i), &w->tread_corners[i],
+			&w->inner_corners[i]);
+	return (struct table){ .title = arena_printf(a, "%s: positions", t->part->mark),
 		.columns = columns,
 		.column_count = 5,
 		.cells = cells,
-		.row_count = w->steps };
+		.row_count = n };
 }

@@ -7,12 +7,14 @@
 #include "draw/table.h"
 #include "draw/view.h"
 #include "sheets/compose.h"
+#include "sheets/stringer_shape.h"
 
 /* What a detail of a stringer shows. */
 struct stringer_subject {
 	const struct sheet_context *context;
 	const struct part *part;
 	const struct flight *flight;
+	struct stringer_shape shape;
 	struct view section; /* through the stringer, looking square to it */
 };
 

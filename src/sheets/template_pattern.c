@@ -1,6 +1,7 @@
 #include "sheets/template_pattern.h"
 
 #include "draw/bounds.h"
+#include "sheets/stringer_shape.h"
 
 /* The base line is gauged this far up from the lower edge: inside every throat. */
 #define BASE_INCHES (2 * MM_PER_INCH)
@@ -294,16 +295,6 @@ static void add_features(struct drafter *d, const struct part *part)
 	}
 }
 
-bool pattern_is_mirrored(const struct stringer *s)
-{
-	switch (s->kind) {
-	case STRINGER_SAWTOOTH: return false;
-	case STRINGER_MITRED: return s->hand == STRINGER_LEFT_HAND;
-	case STRINGER_HOUSED: return s->hand == STRINGER_RIGHT_HAND;
-	}
-	return false;
-}
-
 static struct box mirrored(struct box b)
 {
 	return (struct box){ -b.x1, b.y0, -b.x0, b.y1 };
@@ -327,7 +318,7 @@ static void mirror(struct arena *a, struct pattern *p)
 
 static struct pattern finish(struct drafter *d)
 {
-	if (pattern_is_mirrored(d->pattern.part->stringer))
+	if (stringer_is_mirrored(d->pattern.part->stringer))
 		mirror(d->arena, &d->pattern);
 	return d->pattern;
 }

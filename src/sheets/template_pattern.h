@@ -73,11 +73,6 @@ struct chain *groove_lines(struct arena *a, const struct part *part, const struc
 /* The rod: a strip on which every corner is ticked at its running position. */
 struct pattern pattern_rod(struct arena *a, const struct part *part, struct lettering lettering);
 
-/* A template lies on the face that is worked: the outer one of a mitred stringer, where the long
- * points are, the inner one of a housed one, where the grooves are.  Seen from there, the lower
- * end of every other hand is on the right, and the pattern is mirrored. */
-bool pattern_is_mirrored(const struct stringer *s);
-
 /* Round the whole outline, before any mirroring. */
 struct box pattern_extent(struct arena *a, const struct part *part);
 

@@ -2,6 +2,7 @@
 
 #include <string.h>
 
+#include "sheets/stringer_shape.h"
 #include "sheets/template_pattern.h"
 
 const char words_full_size[] = "TEMPLATE - FULL SIZE";
@@ -24,40 +25,10 @@ const char words_stop[] =
 	"Measure the bars first, both ways. If they are not exactly 100 mm and 4 in, STOP: "
 	"print again at actual size (100 %, not fitted to the page).";
 
-static const char *kind_name(enum stringer_kind kind)
-{
-	switch (kind) {
-	case STRINGER_SAWTOOTH: return "sawtooth carriage";
-	case STRINGER_MITRED: return "mitred open stringer";
-	case STRINGER_HOUSED: return "housed closed stringer";
-	}
-	return "";
-}
-
-static const char *hand_name(enum stringer_hand hand)
-{
-	switch (hand) {
-	case STRINGER_EITHER_HAND: return "";
-	case STRINGER_RIGHT_HAND: return ", right hand going up";
-	case STRINGER_LEFT_HAND: return ", left hand going up";
-	}
-	return "";
-}
-
-static const char *face_words(enum stringer_kind kind)
-{
-	switch (kind) {
-	case STRINGER_SAWTOOTH: return "Cuts are square: either face up";
-	case STRINGER_MITRED: return "OUTER FACE UP";
-	case STRINGER_HOUSED: return "INNER FACE UP: the face with the housings";
-	}
-	return "";
-}
-
 static const char *edge_words(const struct stringer *s)
 {
-	return pattern_is_mirrored(s) ? "↑ crown edge up, ↔ grain, → lower end"
-				      : "↑ crown edge up, ↔ grain, ← lower end";
+	return stringer_is_mirrored(s) ? "↑ crown edge up, ↔ grain, → lower end"
+				       : "↑ crown edge up, ↔ grain, ← lower end";
 }
 
 static const char *work_words(struct arena *a, const struct template_job *t)
@@ -108,9 +79,10 @@ struct template_words template_words(struct arena *a, const struct template_job 
 	return (struct template_words){
 		.job = arena_printf(a, "Job %s  %s", about->number ? about->number : "",
 			about->name ? about->name : ""),
-		.piece = arena_printf(a, "%s  %s%s, %s", t->part->mark, kind_name(s->kind),
-			hand_name(s->hand), times(a, t->part->count)),
-		.face = face_words(s->kind),
+		.piece = arena_printf(a, "%s  %s%s%s, %s", t->part->mark,
+			stringer_kind_words(s->kind), s->hand == STRINGER_EITHER_HAND ? "" : ", ",
+			stringer_hand_words(s->hand), times(a, t->part->count)),
+		.face = stringer_face_words(s->kind),
 		.edges = edge_words(s),
 		.work = work_words(a, t),
 		.plank = plank_words(a, t),
