@@ -41,6 +41,13 @@ is_sound() {
 	qpdf --check "$1" >"$TMPDIR/qpdf" 2>&1 && ! grep -i 'warning' "$TMPDIR/qpdf"
 }
 
+# What is wrong inside a page only shows when it is drawn.
+draws_without_complaint() {
+	pdftoppm -r 20 "$1" "$TMPDIR/page" 2>"$TMPDIR/said"
+	mutool draw -q -r 20 -o "$TMPDIR/page.png" "$1" 2>>"$TMPDIR/said"
+	! grep -v "ICC support is not available" "$TMPDIR/said"
+}
+
 embeds_every_font() { # in columns emb, sub and uni, before the two of the object's number
 	pdffonts "$1" | awk '
 		NR > 2 { fonts++; if ($(NF-4) $(NF-3) $(NF-2) != "yesyesyes") { print; bad++ } }
@@ -126,6 +133,7 @@ two_runs_give_the_same_bytes() {
 
 check 'the demo jobs are drawn' draw "$out"
 check 'every PDF is sound to qpdf' every is_sound
+check 'poppler and mupdf draw every page without a complaint' every draws_without_complaint
 check 'every font is embedded, cut down and can be searched' every embeds_every_font
 check 'nothing is a picture of points' every holds_no_picture
 check 'every page is labelled' every labels_every_page
