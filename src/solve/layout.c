@@ -1,6 +1,6 @@
 #include "solve/layout.h"
 
-#include <float.h>
+#include "solve/comfort.h"
 
 /*
  * Two measures of comfort, both old: a pace is twice the rise plus the run
@@ -21,9 +21,9 @@ int layout_treads(const struct job *job, int risers)
 	return job->stringers.head == HEAD_FLUSH ? risers : risers - 1;
 }
 
-static const char *letter(const struct weighing *w, double mm)
+static const char *say(const struct weighing *w, double mm)
 {
-	return length_say(w->a, job_lettering(w->job), mm);
+	return comfort_say(w->a, w->job, mm);
 }
 
 static double clamp(double v, double lo, double hi)
@@ -71,59 +71,27 @@ static bool is_over(double value, double limit)
 	return limit > 0 && value > limit + NEAR_ENOUGH;
 }
 
-static const char *over(const struct weighing *w, const char *what, double v, const char *key,
-	double limit)
-{
-	return arena_printf(w->a, "%s %s is %s more than %s", what, letter(w, v),
-		letter(w, v - limit), key);
-}
-
-static const char *under(const struct weighing *w, const char *what, double v, const char *key,
-	double limit)
-{
-	return arena_printf(w->a, "%s %s is %s less than %s", what, letter(w, v),
-		letter(w, limit - v), key);
-}
-
-/* The limits on what the user gave are the user's own business. */
+/* The limits on what the user gave are the user's own business: comfort_warn says so much. */
 static const char *fault_of_rise(const struct weighing *w, const struct layout_option *o)
 {
-	const struct job_comfort *c = &w->job->comfort;
 	if (w->seg->risers > 0)
 		return NULL;
-	if (is_over(o->unit_rise, c->most_rise))
-		return over(w, "rise", o->unit_rise, "most_rise", c->most_rise);
-	if (is_over(c->least_rise, o->unit_rise))
-		return under(w, "rise", o->unit_rise, "least_rise", c->least_rise);
-	return NULL;
+	return comfort_fault(w->a, w->job, comfort_rise(w->job, o));
 }
 
 static const char *fault_of_run(const struct weighing *w, const struct layout_option *o)
 {
-	const struct job_comfort *c = &w->job->comfort;
-	if (is_over(o->total_run, w->seg->total_run))
-		return over(w, "run of", o->total_run, "total_run", w->seg->total_run);
-	if (w->seg->run > 0)
-		return NULL;
-	if (is_over(o->unit_run, c->most_run))
-		return over(w, "unit run", o->unit_run, "most_run", c->most_run);
-	if (is_over(c->least_run, o->unit_run))
-		return under(w, "unit run", o->unit_run, "least_run", c->least_run);
-	return NULL;
+	double room = w->seg->total_run;
+	if (is_over(o->total_run, room))
+		return arena_printf(w->a, "a run of %s is %s more than there is room for",
+			say(w, o->total_run),
+			comfort_say_difference(w->a, w->job, o->total_run - room));
+	return w->seg->run > 0 ? NULL : comfort_fault(w->a, w->job, comfort_run(w->job, o));
 }
 
 static const char *fault_of_pace(const struct weighing *w, const struct layout_option *o)
 {
-	const struct job_comfort *c = &w->job->comfort;
-	if (is_over(o->step_sum, c->step_most))
-		return over(w, "twice rise plus run", o->step_sum, "step_most", c->step_most);
-	if (is_over(c->step_least, o->step_sum))
-		return under(w, "twice rise plus run", o->step_sum, "step_least", c->step_least);
-	if (is_over(o->sum, c->sum_most))
-		return over(w, "rise plus run", o->sum, "sum_most", c->sum_most);
-	if (is_over(c->sum_least, o->sum))
-		return under(w, "rise plus run", o->sum, "sum_least", c->sum_least);
-	return NULL;
+	return comfort_fault(w->a, w->job, comfort_pace(w->job, o));
 }
 
 /* NULL: it lies within every limit. */
@@ -149,15 +117,15 @@ static const char *winning_words(const struct weighing *w, const struct layout_o
 {
 	return arena_printf(w->a,
 		"chosen: twice rise plus run %s and rise plus run %s come nearest to %s and %s",
-		letter(w, o->step_sum), letter(w, o->sum), letter(w, w->job->comfort.step_wanted),
-		letter(w, sum_wanted(w->job)));
+		say(w, o->step_sum), say(w, o->sum), say(w, w->job->comfort.step_wanted),
+		say(w, sum_wanted(w->job)));
 }
 
-static const char *losing_words(const struct weighing *w, const struct layout_option *o,
-	const struct layout_option *best)
+static const char *losing_words(const struct weighing *w, const struct layout_option *o)
 {
-	double by = discomfort(w->job, o) - discomfort(w->job, best);
-	return arena_printf(w->a, "within the limits, but %s further from comfort", letter(w, by));
+	return arena_printf(w->a,
+		"would do, but twice rise plus run %s and rise plus run %s come no nearer",
+		say(w, o->step_sum), say(w, o->sum));
 }
 
 /* The index of the best option that fits, or -1. */
@@ -216,7 +184,7 @@ static void refuse(const struct weighing *w, const struct layout_option *options
 	diag_error(d, node_pos(w->seg->src, w->seg->total_run > 0 ? "total_run" : "risers"),
 		"change that limit under comfort, or give risers and run",
 		"no layout fits: %d risers of %s and a unit run of %s come nearest, but %s",
-		o->risers, letter(w, o->unit_rise), letter(w, o->unit_run), o->verdict);
+		o->risers, say(w, o->unit_rise), say(w, o->unit_run), o->verdict);
 }
 
 static struct layout choose(const struct weighing *w, struct diags *d)
@@ -230,7 +198,7 @@ static struct layout choose(const struct weighing *w, struct diags *d)
 	}
 	for (int i = 0; i < n; i++)
 		if (!options[i].verdict && i != best)
-			options[i].verdict = losing_words(w, &options[i], &options[best]);
+			options[i].verdict = losing_words(w, &options[i]);
 	options[best].verdict = winning_words(w, &options[best]);
 	options[best].chosen = true;
 	return (struct layout){ options[best].risers, options[best].unit_run, options, n };
@@ -244,10 +212,10 @@ static struct layout as_given(const struct weighing *w, struct diags *d)
 	if (!is_over(o.total_run, room))
 		return (struct layout){ .risers = o.risers, .unit_run = o.unit_run };
 	diag_error(d, node_pos(w->seg->src, "total_run"),
-		arena_printf(w->a, "a unit run of %s would just fit", letter(w, room / treads)),
+		arena_printf(w->a, "a unit run of %s would just fit", say(w, room / treads)),
 		"%d steps of %s need a run of %s: %s more than total_run, %s", treads,
-		letter(w, o.unit_run), letter(w, o.total_run), letter(w, o.total_run - room),
-		letter(w, room));
+		say(w, o.unit_run), say(w, o.total_run),
+		comfort_say_difference(w->a, w->job, o.total_run - room), say(w, room));
 	return (struct layout){ 0 };
 }
 
@@ -255,5 +223,11 @@ struct layout layout_choose(struct arena *a, const struct job *job, const struct
 	double total_rise, struct diags *d)
 {
 	struct weighing w = { a, job, seg, total_rise };
-	return seg->risers > 0 && seg->run > 0 ? as_given(&w, d) : choose(&w, d);
+	bool is_given = seg->risers > 0 && seg->run > 0;
+	struct layout l = is_given ? as_given(&w, d) : choose(&w, d);
+	if (l.risers == 0)
+		return l;
+	struct layout_option taken = option_of(&w, l.risers);
+	comfort_warn(a, job, seg, &taken, d);
+	return l;
 }

@@ -9,7 +9,7 @@
 struct layout {
 	int risers; /* 0: none fits, and the reason is in the diags */
 	double unit_run;
-	const struct layout_option *options; /* what was weighed; none when nothing was chosen */
+	struct layout_option *options; /* what was weighed; none when nothing was chosen */
 	int option_count;
 };
 

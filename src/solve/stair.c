@@ -108,6 +108,20 @@ static void step_check(struct arena *a, const struct stair *s, const struct layo
 			length_say(a, how, rise), length_say(a, how, thickness));
 }
 
+/* A layout may be comfortable and still not pass under the floor. */
+static void note_headroom(struct arena *a, const struct stair *s, const struct layout *l)
+{
+	struct lettering how = job_lettering(s->job);
+	if (s->headroom.state != HEADROOM_SHORT)
+		return;
+	for (int i = 0; i < l->option_count; i++)
+		if (l->options[i].chosen)
+			l->options[i].verdict = arena_printf(a,
+				"%s; but headroom %s is short of %s", l->options[i].verdict,
+				length_say(a, how, s->headroom.least),
+				length_say(a, how, s->job->opening.headroom));
+}
+
 static void stair_fill(struct arena *a, struct stair *s, const struct layout *l, struct diags *d)
 {
 	const struct job *job = s->job;
@@ -125,6 +139,7 @@ static void stair_fill(struct arena *a, struct stair *s, const struct layout *l,
 	s->options = l->options;
 	s->option_count = l->option_count;
 	s->headroom = headroom_find(s);
+	note_headroom(a, s, l);
 	side_check(&job->stair.left, "left", s->treads, d);
 	side_check(&job->stair.right, "right", s->treads, d);
 }
