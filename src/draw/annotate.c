@@ -157,10 +157,13 @@ struct box draw_scale_bar(struct hand h, struct vec at, double scale)
 	int n = bar_count(feet, scale, length), m = bar_count(metres, scale, length);
 	double low = at.y + h.letter + 1.0;
 
-	double x0 = draw_bar(h.g, vec(at.x, low), metres, scale, m);
-	double x1 = draw_bar(h.g, vec(at.x, low + BAR_HEIGHT), feet, scale, n);
-	letter_bar(h, at, metres, scale, m);
-	letter_bar(h, vec(at.x, low + 2 * BAR_HEIGHT + 1.0), feet, scale, n);
+	/* one zero for both */
+	double zero = at.x + fmax(metres->mm, feet->mm) * scale;
+	double from_m = zero - metres->mm * scale, from_n = zero - feet->mm * scale;
+	double x0 = draw_bar(h.g, vec(from_m, low), metres, scale, m);
+	double x1 = draw_bar(h.g, vec(from_n, low + BAR_HEIGHT), feet, scale, n);
+	letter_bar(h, vec(from_m, at.y), metres, scale, m);
+	letter_bar(h, vec(from_n, low + 2 * BAR_HEIGHT + 1.0), feet, scale, n);
 	return (struct box){ at.x, at.y, fmax(x0, x1) + 4 * h.letter,
 		low + 2 * BAR_HEIGHT + 1.0 + h.letter };
 }

@@ -19,7 +19,8 @@ static struct table stair_table(struct arena *a, const struct stair *s)
 	const struct flight *f = &s->flights[0];
 	const char *headroom = s->headroom.state == HEADROOM_NOT_CHECKED
 		? "not checked: no opening given"
-		: arena_printf(a, "%s, wanted %s", length_words(a, s, s->headroom.least),
+		: arena_printf(a, "%s%s, wanted %s", length_words(a, s, s->headroom.least),
+			  s->headroom.state == HEADROOM_SHORT ? " SHORT" : "",
 			  length_words(a, s, s->job->opening.headroom));
 	const char *rows[] = {
 		"Total rise, finished floors",

@@ -189,12 +189,15 @@ static const char *newest_revision(const struct job *job)
 	return job->revision_count ? job->revisions[job->revision_count - 1].mark : "-";
 }
 
-const char *status_text(struct arena *a, const struct job *job)
+static const char *status_text(struct arena *a, const struct stair *s)
 {
+	const struct job *job = s->job;
+
 	if (*unverified_words(a, job))
 		return "NOT FOR FABRICATION";
-	return arena_printf(a, "measured %s %s", job->measured.by ? job->measured.by : "",
-		job->measured.date ? job->measured.date : "");
+	return arena_printf(a, "measured %s %s%s", job->measured.by ? job->measured.by : "",
+		job->measured.date ? job->measured.date : "",
+		s->headroom.state == HEADROOM_SHORT ? "; HEADROOM SHORT" : "");
 }
 
 static const char *units_text(struct arena *a, const struct job *job)
@@ -221,7 +224,7 @@ static const char *field_text(struct arena *a, const struct title_page *p, const
 		{ "of", arena_printf(a, "%d of %d", p->number, p->of) },
 		{ "scale", p->sheet->scale ? p->sheet->scale : "none" },
 		{ "revision", newest_revision(job) },
-		{ "status", status_text(a, job) },
+		{ "status", status_text(a, p->context->stair) },
 		{ "units", units_text(a, job) },
 		{ "fingerprint", job->fingerprint },
 		{ "program", "pitchboard" },
@@ -306,11 +309,15 @@ static void draw_warning(struct arena *a, const struct title_page *p, struct han
 {
 	struct box frame = frame_box(p->context->paper);
 	const char *open = unverified_words(a, p->context->stair->job);
+	const char *text = arena_printf(a, "NOT FOR FABRICATION: verify in field: %s", open);
+	double big = h.letter * 1.2;
 
-	if (*open)
-		draw_text_styled(h.g, vec((frame.x0 + frame.x1) / 2, frame.y1 + 2), h.letter * 1.2,
-			0, ALIGN_MIDDLE, LETTER_BOLD,
-			arena_printf(a, "NOT FOR FABRICATION: verify in field: %s", open));
+	if (!*open)
+		return;
+	if (measure_width(h.measure, LETTER_BOLD, big, text) > box_width(frame))
+		text = "NOT FOR FABRICATION: sizes to be verified in field, see the first sheet";
+	draw_text_styled(h.g, vec((frame.x0 + frame.x1) / 2, frame.y1 + 2), big, 0, ALIGN_MIDDLE,
+		LETTER_BOLD, text);
 }
 
 void frames_draw(struct arena *a, const struct sheet_context *c, struct drawing *sheets)

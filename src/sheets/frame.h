@@ -41,9 +41,6 @@ void sheet_notes(struct sheet *s, const struct note *notes, int n);
  */
 const char *assumptions_text(struct arena *a, const struct job *job, unsigned shown);
 
-/* The status line: whether every site measurement was taken, by whom and when. */
-const char *status_text(struct arena *a, const struct job *job);
-
 /* Frame and title block of every sheet in the list, numbered "n of N".  Called once, when all are
  * drawn. */
 void frames_draw(struct arena *a, const struct sheet_context *c, struct drawing *sheets);

@@ -57,7 +57,10 @@ static int rows_that_fit(const struct flow *f, const struct table *t, int from)
 			break;
 		n--;
 	}
-	return n < LEAST_ROWS && n < t->row_count - from ? 0 : n;
+	int left = t->row_count - from - n;
+	if (left > 0 && left < LEAST_ROWS)
+		n -= LEAST_ROWS - left;
+	return n < LEAST_ROWS && left > 0 ? 0 : n;
 }
 
 static void put(struct flow *f, struct table part)
@@ -93,11 +96,22 @@ static bool is_whole_sheet(const struct flow *f)
 	return f->column == 0 && f->used <= 0 && f->sheet->room.y1 >= f->sheet->top;
 }
 
+/* A table is split only where a fresh column would not hold it whole. */
+static bool wants_fresh_column(const struct flow *f, const struct table *t)
+{
+	double beyond = f->before + f->width + GAP + box_width(table_size(f->sheet->hand, t));
+
+	return f->used > 0 && f->used + depth_of(f, t) > f->depth && depth_of(f, t) <= f->depth &&
+		beyond <= f->most;
+}
+
 /* The first row for which there was no room; row_count when all went in. */
 static int flow_table(struct flow *f, const struct table *t)
 {
 	int from = 0;
 
+	if (wants_fresh_column(f, t))
+		next_column(f);
 	while (from < t->row_count) {
 		int n = is_too_wide(f, t) ? 0 : rows_that_fit(f, t, from);
 		if (n > 0) {

@@ -37,10 +37,14 @@ const char *section_words(struct arena *a, const struct stair *s, double one, do
 
 const char *steps_words(struct arena *a, const struct stair *s, int n, double each)
 {
+	struct lettering how = job_lettering(s->job);
+	double stepped = n * length_lettered_value(how, each);
+	double whole = length_lettered_value(how, n * each);
+
 	if (n == 1)
 		return length_words(a, s, each);
-	return arena_printf(a, "%d @ %s = %s", n, length_words(a, s, each),
-		length_words(a, s, n * each));
+	return arena_printf(a, "%d @ %s%s = %s", n, length_words(a, s, each),
+		fabs(stepped - whole) > NEAR_ENOUGH ? "±" : "", length_words(a, s, n * each));
 }
 
 /* Less than half the finest usual division is nobody's trouble. */

@@ -16,7 +16,7 @@ const char *measured_words(struct arena *a, const struct stair *s, const char *s
 /* The site sizes still to be verified, in words: "floor thickness, width"; "" when none is. */
 const char *unverified_words(struct arena *a, const struct job *job);
 
-/* 13 @ 10" = 10'-10" */
+/* 13 @ 10" = 10'-10"; 14 @ 7 5/8"± = 8'-11" where the even step is not the lettered one. */
 const char *steps_words(struct arena *a, const struct stair *s, int n, double each);
 
 /* What is lost or gained when the lettered step is repeated, or "" when nothing that matters:

@@ -1,0 +1,34 @@
+/*
+ * What of a stair is drawn on its plan: cut at waist height, dashed beyond the break.
+ */
+#ifndef SHEETS_PLAN_LINES_H
+#define SHEETS_PLAN_LINES_H
+
+#include "draw/view.h"
+#include "pitchboard/sheet.h"
+
+/* A straight break: the near side is where the dot product is negative. */
+struct break_line {
+	struct vec through, normal;
+};
+
+struct plan {
+	const struct sheet_context *context;
+	const struct flight *flight;
+	bool has_break; /* a stair no higher than the cut is drawn whole */
+	double cut_height;
+	struct break_line break_line;
+	struct view near;  /* the stair cut, without its rail */
+	struct view whole; /* the stair as if nothing were cut */
+	struct view walls; /* cut */
+	struct view floor; /* above */
+};
+
+struct plan plan_make(struct arena *a, const struct sheet_context *c);
+
+/* Of all that is drawn, in the house. */
+struct box plan_box(const struct plan *p);
+
+void plan_draw(struct drawing *g, const struct plan *p, double scale);
+
+#endif
