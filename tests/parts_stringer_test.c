@@ -145,6 +145,20 @@ static void outer_and_middle_carriages_that_are_equal_are_one_part(void **state)
 
 /* Common practice: n = ceil((W - b) / s) + 1 carriages in all; 36 in less two gaps of 1 1/2 and
  * one thickness of 1 1/2 is 31 1/2 in, at 16 in: 3. */
+/* 2700 / 13 = 207.7 on 240: cut 157 deep, and the widest stock is 295. */
+static void a_job_without_the_group_to_blame_is_complained_of_as_a_whole(void **state)
+{
+	struct built b = built_from("pitchboard: 1\n"
+				    "job: {name: Test, units: millimetres}\n"
+				    "floors: {total_rise: 2700}\n"
+				    "stair: {width: 900, segments: [{risers: 13, run: 240}]}\n");
+	(void)state;
+	assert_null(b.parts);
+	assert_non_null(strstr(built_complaint(&b), "even the widest plank 295 mm wide"));
+	assert_int_equal(b.diags.first->at.line, 1);
+	arena_free(b.arena);
+}
+
 static void carriages_stand_no_further_apart_than_the_spacing(void **state)
 {
 	struct built b =
@@ -244,6 +258,7 @@ int main(void)
 		cmocka_unit_test(the_plank_is_the_shortest_one_with_waste_at_both_ends),
 		cmocka_unit_test(a_foot_takes_the_thrust_block),
 		cmocka_unit_test(outer_and_middle_carriages_that_are_equal_are_one_part),
+		cmocka_unit_test(a_job_without_the_group_to_blame_is_complained_of_as_a_whole),
 		cmocka_unit_test(carriages_stand_no_further_apart_than_the_spacing),
 		cmocka_unit_test(a_mitred_stringer_is_cut_back_through_its_thickness),
 		cmocka_unit_test(the_mitres_of_riser_and_stringer_meet_in_one_plane),

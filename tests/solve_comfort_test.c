@@ -38,13 +38,13 @@ static void warns(const char *yaml, int col, const char *text, const char *hint)
 	arena_free(b.arena);
 }
 
-/* 2700 / 13 = 207.7, 2700 / 14 = 192.9 */
+/* 1010 / 5 = 202, 1010 / 6 = 168.3 */
 static void given_risers_that_are_too_high_are_warned_of(void **state)
 {
 	(void)state;
-	warns(METRIC("2700", "{risers: 13, run: 240}"), 23,
-		"risers: with 13 the rise 208 mm is over the most, 200 mm",
-		"14 risers make it 193 mm; or change the limit under comfort");
+	warns(METRIC("1010", "{risers: 5, run: 240}"), 23,
+		"risers: with 5 the rise 202 mm is over the most, 200 mm",
+		"6 risers make it 168 mm; or change the limit under comfort");
 }
 
 /* 2700 / 19 = 142.1, 2700 / 18 = 150 */

@@ -22,7 +22,7 @@
 struct node;
 
 /* Where in the job file `key` of this group stands; the group itself when the
- * key is not there (a default), nowhere when there is no group. */
+ * key is NULL or not there (a default), nowhere when there is no group. */
 struct pos node_pos(const struct node *group, const char *key);
 
 /* Was the key written in the file (and not filled in from the default)? */

@@ -323,7 +323,7 @@ struct pos node_place(const struct node *n)
 
 struct pos node_pos(const struct node *group, const char *key)
 {
-	const struct node *n = node_find(group, key);
+	const struct node *n = key ? node_find(group, key) : NULL;
 
 	if (n)
 		return node_place(n);
