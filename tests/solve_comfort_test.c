@@ -18,7 +18,8 @@
 	"floors: {total_rise: " rise "}\n"                                                         \
 	"stair:\n"                                                                                 \
 	"  width: 900\n"                                                                           \
-	"  segments: [" segment "]\n"
+	"  segments: [" segment "]\n"                                                              \
+	"stringers: {least_throat: 60}\n"
 
 #define INCHES(rise)                                                                               \
 	"pitchboard: 1\n"                                                                          \
