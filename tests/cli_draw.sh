@@ -106,6 +106,12 @@ a_folder_is_no_job() {
 	exits 2 draw -o "$TMPDIR/none" "$TMPDIR"
 }
 
+a_pipe_is_refused_without_waiting() {
+	mkfifo "$TMPDIR/pipe.yaml"
+	exits 2 timeout 5 "$PITCHBOARD" draw -o "$TMPDIR/none" "$TMPDIR/pipe.yaml" \
+		2>"$TMPDIR/problems" && grep -q 'pipe.yaml: is not a plain file' "$TMPDIR/problems"
+}
+
 check 'a first stair is drawn' draws_a_first_stair
 check 'every path printed is a file, every file is printed' \
 	every_path_printed_is_a_file_and_every_file_is_printed
@@ -124,4 +130,5 @@ check 'a job with a zero byte is refused' a_job_with_a_zero_byte_is_refused
 check 'a file too long to be a job is refused' a_file_too_long_is_refused
 check 'an empty job is wrong' an_empty_job_is_wrong
 check 'a folder is no job' a_folder_is_no_job
+check 'a pipe is refused without waiting' a_pipe_is_refused_without_waiting
 plan

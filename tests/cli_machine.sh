@@ -92,9 +92,13 @@ check 'the later drawings differ in every file' the_two_differ_in_every_file
 check 'a file size limit leaves earlier drawings as they were' \
 	a_file_size_limit_leaves_earlier_drawings
 room=$(du -sk "$drawn" | cut -f1)
-if mkdir "$TMPDIR/small" && mount -t tmpfs -o size=$((room + 100))k tmpfs "$TMPDIR/small" 2>/dev/null; then
-	check 'a full disk leaves earlier drawings as they were' a_full_disk_leaves_earlier_drawings
+mkdir "$TMPDIR/small"
+words='a full disk leaves earlier drawings as they were'
+if mount -t tmpfs -o size=$((room + 100))k tmpfs "$TMPDIR/small" 2>/dev/null; then
+	check "$words" a_full_disk_leaves_earlier_drawings
 	umount "$TMPDIR/small"
+else
+	skip "$words" 'no disk may be mounted here'
 fi
 check 'a file in place of the folder is told' a_file_in_place_of_the_folder_is_told
 check 'a folder in place of a file is told before anything is renamed' \

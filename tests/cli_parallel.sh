@@ -44,9 +44,25 @@ the_same_job_many_times_at_once() {
 	done
 }
 
+# Each in a container of its own, where every one of them is process number 1.
+with_one_process_number() {
+	seq 8 | xargs -P 8 -I{} unshare --pid --fork "$PITCHBOARD" draw -q -o "$TMPDIR/contained" \
+		"$TMPDIR/jobs/stair-1.yaml" || return 1
+	for file in "$TMPDIR"/contained/*; do
+		cmp "$file" "$TMPDIR/single/${file##*/}" || return 1
+	done
+	[ -z "$(find "$TMPDIR/contained" -name '.*.part')" ]
+}
+
 check 'jobs are drawn one after another' one_after_another
 check 'side by side into one folder they give the same bytes' side_by_side_into_one_folder
 check 'under make -j, by the rule in README.md, they give the same bytes' under_make
 check 'in one call they give the same bytes' all_in_one_call
 check 'one job drawn many times at once comes out whole' the_same_job_many_times_at_once
+words='many runs of one process number do not break each other'
+if unshare --pid --fork true 2>/dev/null; then
+	check "$words" with_one_process_number
+else
+	skip "$words" 'no containers may be made here'
+fi
 plan

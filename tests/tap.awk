@@ -5,7 +5,7 @@
 # -v name=NAME -v status=EXIT STATUS
 
 function say(word, line) {
-	sub(/^(not )?ok( [0-9]+)?( -)? */, "", line)
+	sub(/^(not )?ok( [0-9]+)?( -)?( # SKIP)? */, "", line)
 	gsub(/_/, " ", line)
 	printf "%-5s %s: %s\n", word, name, line
 	results++

@@ -16,6 +16,12 @@ check() {
 	fi
 }
 
+# skip WORDS WHY: what cannot be tried on this machine.
+skip() {
+	results=$((results + 1))
+	echo "ok $results # SKIP $1: $2"
+}
+
 # exits STATUS COMMAND...: the command must end with that status.
 exits() {
 	wanted=$1

@@ -14,6 +14,7 @@
 #include <string.h>
 #include <sys/resource.h>
 #include <sys/stat.h>
+#include <unistd.h>
 
 #include "base/file.h"
 #include "pitchboard/write.h"
@@ -283,6 +284,55 @@ static void a_file_for_a_folder_is_told(void **state)
 	assert_int_equal(size_of("out"), 0);
 }
 
+/* In a container every run may have this process number. */
+static void what_another_run_is_writing_is_left_alone(void **state)
+{
+	const char *theirs = arena_printf(arena, "%s/.set.pdf.%ld-0.part", dir, (long)getpid());
+	struct file f = { NULL, theirs, (const unsigned char *)"half", 4 };
+
+	(void)state;
+	assert_null(files_write(arena, &f));
+	assert_null(write_to(sheet("S-101", "plan"), dir).problem);
+	assert_string_equal(content(strrchr(theirs, '/') + 1), "half");
+	assert_true(has("set.pdf", "%PDF-1.4"));
+	assert_int_equal(files_in_folder(), 3);
+}
+
+static void after_a_failure_another_run_s_file_is_still_there(void **state)
+{
+	const char *theirs = arena_printf(arena, "%s/.S-101.svg.%ld-0.part", dir, (long)getpid());
+	struct file f = { NULL, theirs, (const unsigned char *)"half", 4 };
+
+	(void)state;
+	assert_null(files_write(arena, &f));
+	mkdir(arena_printf(arena, "%s/S-101.svg", dir), 0777);
+	assert_non_null(write_to(sheet("S-101", "plan"), dir).problem);
+	assert_string_equal(content(strrchr(theirs, '/') + 1), "half");
+	assert_int_equal(files_in_folder(), 2);
+}
+
+static void a_pipe_is_refused_without_waiting(void **state)
+{
+	const char *pipe = arena_printf(arena, "%s/job.yaml", dir);
+
+	(void)state;
+	assert_int_equal(mkfifo(pipe, 0666), 0);
+	alarm(5); /* or the test would hang with it */
+	struct file_result r = file_read(arena, pipe);
+	alarm(0);
+	assert_null(r.file);
+	assert_non_null(strstr(r.problem, "job.yaml: is not a plain file"));
+}
+
+static void a_stem_is_the_name_without_folder_and_ending(void **state)
+{
+	(void)state;
+	assert_string_equal(path_stem(arena, "jobs/alder.lane.yaml"), "alder.lane");
+	assert_string_equal(path_stem(arena, "alder"), "alder");
+	assert_string_equal(path_stem(arena, "jobs.d/alder"), "alder");
+	assert_string_equal(path_stem(arena, ".alder"), ".alder");
+}
+
 #define IN_A_NEW_FOLDER(test) cmocka_unit_test_setup(test, new_folder)
 
 int main(void)
@@ -303,6 +353,10 @@ int main(void)
 		IN_A_NEW_FOLDER(when_the_disk_is_full_the_earlier_set_stays_whole),
 		IN_A_NEW_FOLDER(a_folder_in_the_way_stops_the_whole_set),
 		IN_A_NEW_FOLDER(a_file_for_a_folder_is_told),
+		IN_A_NEW_FOLDER(what_another_run_is_writing_is_left_alone),
+		IN_A_NEW_FOLDER(after_a_failure_another_run_s_file_is_still_there),
+		IN_A_NEW_FOLDER(a_pipe_is_refused_without_waiting),
+		cmocka_unit_test(a_stem_is_the_name_without_folder_and_ending),
 	};
 
 	return cmocka_run_group_tests(tests, start, stop);

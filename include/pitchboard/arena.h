@@ -25,6 +25,7 @@ void *arena_alloc(struct arena *a, size_t size, size_t count);
 
 char *arena_strdup(struct arena *a, const char *s);
 char *arena_strndup(struct arena *a, const char *s, size_t n);
+/* As printf() writes in the C locale, whichever one the process is in. */
 char *arena_printf(struct arena *a, const char *fmt, ...) __attribute__((format(printf, 2, 3)));
 char *arena_vprintf(struct arena *a, const char *fmt, va_list ap)
 	__attribute__((format(printf, 2, 0)));

@@ -7,6 +7,7 @@
  */
 #include "pitchboard/arena.h"
 
+#include <locale.h>
 #include <stdalign.h>
 #include <stdint.h>
 #include <stdio.h>
@@ -29,8 +30,8 @@ struct arena {
 	size_t left;
 };
 
-/* The one place where memory may run out.  No stage could draw without it and
- * nothing has been renamed into place yet, so the run ends: 3, the machine failed. */
+/* The one place where memory may run out.  No stage could draw without it, so the run ends: 3, the
+ * machine failed.  Earlier jobs of the call are complete, and files are whole or not there. */
 static void *must_have(void *p)
 {
 	static const char message[] = "pitchboard: out of memory\n";
@@ -102,7 +103,7 @@ char *arena_strdup(struct arena *a, const char *s)
 	return arena_strndup(a, s, strlen(s));
 }
 
-char *arena_vprintf(struct arena *a, const char *fmt, va_list ap)
+static char *format(struct arena *a, const char *fmt, va_list ap)
 {
 	va_list again;
 
@@ -113,6 +114,18 @@ char *arena_vprintf(struct arena *a, const char *fmt, va_list ap)
 		return must_have(NULL);
 	char *s = arena_alloc(a, 1, (size_t)n + 1);
 	vsnprintf(s, (size_t)n + 1, fmt, ap);
+	return s;
+}
+
+/* In the C locale, and for this thread only: a point stays a point in whatever process this is. */
+char *arena_vprintf(struct arena *a, const char *fmt, va_list ap)
+{
+	locale_t plain = must_have(newlocale(LC_ALL_MASK, "C", (locale_t)0));
+	locale_t before = uselocale(plain);
+	char *s = format(a, fmt, ap);
+
+	uselocale(before);
+	freelocale(plain);
 	return s;
 }
 

@@ -37,7 +37,8 @@ struct file_result file_read(struct arena *a, const char *path)
 	struct file *f = NEW(a, struct file);
 	struct stat s;
 
-	int fd = open(path, O_RDONLY | O_CLOEXEC);
+	/* not to wait for somebody to write into a pipe of that name */
+	int fd = open(path, O_RDONLY | O_NONBLOCK | O_CLOEXEC);
 	if (fd < 0)
 		return (struct file_result){ .problem = refused(a, path, "cannot be opened") };
 	if (fstat(fd, &s) != 0 || !S_ISREG(s.st_mode)) {
@@ -51,14 +52,38 @@ struct file_result file_read(struct arena *a, const char *path)
 	return (struct file_result){ .file = problem ? NULL : f, .problem = problem };
 }
 
-/* out/S-101.pdf: out/.S-101.pdf.4711.part.  The process number keeps two runs
- * into one folder apart. */
-static const char *part_name(struct arena *a, const char *path)
+/* One file under its hidden name, made by this run and by no other. */
+struct part {
+	struct part *next;
+	const struct file *file;
+	const char *name;
+};
+
+/* More than one at a time only where runs in several containers have one process number. */
+#define MOST_NAMESAKES 1000
+
+/* out/S-101.pdf: out/.S-101.pdf.4711-0.part. */
+static const char *part_name(struct arena *a, const char *path, int attempt)
 {
 	const char *slash = strrchr(path, '/');
 	int folder = slash ? (int)(slash - path) + 1 : 0;
 
-	return arena_printf(a, "%.*s.%s.%ld.part", folder, path, path + folder, (long)getpid());
+	return arena_printf(a, "%.*s.%s.%ld-%d.part", folder, path, path + folder, (long)getpid(),
+		attempt);
+}
+
+/* Under a name that was free until now; -1 when there is none to be had. */
+static int part_open(struct arena *a, struct part *p)
+{
+	for (int attempt = 0; attempt < MOST_NAMESAKES; attempt++) {
+		const char *name = part_name(a, p->file->path, attempt);
+		int fd = open(name, O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC, 0666);
+		if (fd >= 0)
+			p->name = name;
+		if (fd >= 0 || errno != EEXIST)
+			return fd;
+	}
+	return -1;
 }
 
 static int write_all(int fd, const unsigned char *bytes, size_t size)
@@ -87,17 +112,15 @@ static int finish(int fd, int written)
 	return synced == 0 && closed == 0 ? 0 : -1;
 }
 
-static const char *write_part(struct arena *a, const struct file *f)
+static const char *write_part(struct arena *a, struct part *p)
 {
-	const char *part = part_name(a, f->path);
+	const struct file *f = p->file;
 	struct stat s;
 
 	/* found now, it costs nothing; found while renaming, half the set would be new */
 	if (stat(f->path, &s) == 0 && S_ISDIR(s.st_mode))
 		return arena_printf(a, "%s: a folder stands in the way", f->path);
-	/* left by a killed run that had the same process number */
-	unlink(part);
-	int fd = open(part, O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC, 0666);
+	int fd = part_open(a, p);
 	if (fd < 0)
 		return refused(a, f->path, "cannot be written");
 	if (finish(fd, write_all(fd, f->bytes, f->size)) != 0)
@@ -105,44 +128,53 @@ static const char *write_part(struct arena *a, const struct file *f)
 	return NULL;
 }
 
-static void drop_parts(struct arena *a, const struct file *files)
-{
-	for (const struct file *f = files; f; f = f->next)
-		unlink(part_name(a, f->path));
-}
-
-static const char *write_parts(struct arena *a, const struct file *files)
+/* Every file under its hidden name, in the order of the list. */
+static const char *write_parts(struct arena *a, const struct file *files, struct part **tail)
 {
 	for (const struct file *f = files; f; f = f->next) {
-		const char *problem = write_part(a, f);
+		struct part *p = NEW(a, struct part);
+		p->file = f;
+		*tail = p;
+		tail = &p->next;
+		const char *problem = write_part(a, p);
 		if (problem)
 			return problem;
 	}
 	return NULL;
 }
 
-static const char *rename_parts(struct arena *a, const struct file *files)
+static const char *rename_parts(struct arena *a, struct part *parts)
 {
-	for (const struct file *f = files; f; f = f->next)
-		if (rename(part_name(a, f->path), f->path) != 0)
-			return refused(a, f->path, "cannot be replaced");
+	for (struct part *p = parts; p; p = p->next) {
+		if (rename(p->name, p->file->path) != 0)
+			return refused(a, p->file->path, "cannot be replaced");
+		p->name = NULL;
+	}
 	return NULL;
+}
+
+/* Those that are still there. */
+static void drop_parts(const struct part *parts)
+{
+	for (const struct part *p = parts; p; p = p->next)
+		if (p->name)
+			unlink(p->name);
 }
 
 const char *files_write(struct arena *a, const struct file *files)
 {
 	sigset_t polite, before;
+	struct part *parts = NULL;
 
 	sigemptyset(&polite);
 	sigaddset(&polite, SIGINT);
 	sigaddset(&polite, SIGTERM);
 	sigaddset(&polite, SIGHUP);
 	pthread_sigmask(SIG_BLOCK, &polite, &before);
-	const char *problem = write_parts(a, files);
+	const char *problem = write_parts(a, files, &parts);
 	if (!problem)
-		problem = rename_parts(a, files);
-	if (problem)
-		drop_parts(a, files);
+		problem = rename_parts(a, parts);
+	drop_parts(parts);
 	pthread_sigmask(SIG_SETMASK, &before, NULL);
 	return problem;
 }
@@ -161,4 +193,12 @@ const char *folder_make(struct arena *a, const char *path)
 	if (mkdir(upto, 0777) == 0 || errno == EEXIST)
 		return NULL;
 	return refused(a, path, "the folder cannot be made");
+}
+
+const char *path_stem(struct arena *a, const char *path)
+{
+	const char *slash = strrchr(path, '/'), *name = slash ? slash + 1 : path;
+	const char *dot = strrchr(name, '.');
+
+	return arena_strndup(a, name, dot && dot != name ? (size_t)(dot - name) : strlen(name));
 }

@@ -21,6 +21,7 @@ struct file_result {
 	const char *problem;     /* what the machine refused, and on which file */
 };
 
+/* Plain files only: a folder is refused, and so is a pipe, which may never end. */
 struct file_result file_read(struct arena *a, const char *path);
 
 /*
@@ -28,9 +29,10 @@ struct file_result file_read(struct arena *a, const char *path);
  * what the machine refused.
  *
  * Every file is first written in full beside its target, under a hidden name
- * that ends in ".part", and brought to the disk; only when all of them are
- * there are they renamed over the earlier ones.  So a full disk leaves the
- * earlier files as they were, and nothing else behind.  Ctrl-C and the polite
+ * that ends in ".part" and is this run's alone, and brought to the disk; only
+ * when all of them are there are they renamed over the earlier ones.  So a full
+ * disk leaves the earlier files as they were, and nothing else behind; and runs
+ * at the same time into one folder do not mind each other.  Ctrl-C and the polite
  * kill signals wait until the set is complete; only SIGKILL or a power cut can
  * leave a ".part" file, and a file under its own name is always whole.
  *
@@ -40,5 +42,8 @@ const char *files_write(struct arena *a, const struct file *files);
 
 /* Makes a folder and those above it, as far as they are missing.  NULL or a problem. */
 const char *folder_make(struct arena *a, const char *path);
+
+/* The name of a file without its folder and its last ending: "alder" of "jobs/alder.yaml". */
+const char *path_stem(struct arena *a, const char *path);
 
 #endif

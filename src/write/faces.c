@@ -16,7 +16,7 @@
 #include <string.h>
 
 #include "base/file.h"
-#include "write/buffer.h"
+#include "base/text.h"
 
 /* Latin with its accents: nearly all that is ever lettered. */
 #define COMMON_CODES 0x180
@@ -261,12 +261,12 @@ unsigned faces_glyph_count(const struct faces *f, enum face_name face)
 	return (unsigned)f->face[face].ft->num_glyphs;
 }
 
-static void add_point(struct buffer *b, char before, const FT_Vector *p)
+static void add_point(struct text *b, char before, const FT_Vector *p)
 {
-	buffer_byte(b, before);
-	buffer_thousandths(b, p->x * 1000);
-	buffer_byte(b, ' ');
-	buffer_thousandths(b, -p->y * 1000);
+	text_put_char(b, before);
+	text_put_number(b, p->x);
+	text_put_char(b, ' ');
+	text_put_number(b, -p->y);
 }
 
 static int outline_move(const FT_Vector *to, void *path)
@@ -296,7 +296,7 @@ static int outline_cubic(const FT_Vector *c, const FT_Vector *d, const FT_Vector
 	return 0;
 }
 
-void faces_outline(const struct faces *f, enum face_name face, unsigned glyph, struct buffer *path)
+void faces_outline(const struct faces *f, enum face_name face, unsigned glyph, struct text *path)
 {
 	static const FT_Outline_Funcs funcs = { outline_move, outline_line, outline_conic,
 		outline_cubic, 0, 0 };

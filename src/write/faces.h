@@ -7,7 +7,7 @@
 #include <cairo.h>
 
 #include "pitchboard/write.h"
-#include "write/buffer.h"
+#include "base/text.h"
 
 enum face_name { FACE_REGULAR, FACE_BOLD, FACE_FALLBACK, FACE_COUNT };
 
@@ -37,7 +37,7 @@ double faces_em(const struct faces *f, enum face_name face);
 
 /* Adds what a letter looks like: data of an SVG path, y down, in the font's own units.  How many
  * of those make a capital, and how many glyphs there are. */
-void faces_outline(const struct faces *f, enum face_name face, unsigned glyph, struct buffer *path);
+void faces_outline(const struct faces *f, enum face_name face, unsigned glyph, struct text *path);
 double faces_units(const struct faces *f, enum face_name face);
 unsigned faces_glyph_count(const struct faces *f, enum face_name face);
 

@@ -118,8 +118,8 @@ static void show_letters(struct ink_pdf *ink)
 		return;
 	cairo_set_source_rgb(ink->cr, 0, 0, 0);
 	cairo_set_scaled_font(ink->cr, s->font);
-	cairo_show_glyphs(ink->cr, (const cairo_glyph_t *)s->glyphs->bytes, s->n);
-	s->glyphs->size = 0;
+	cairo_show_glyphs(ink->cr, (const cairo_glyph_t *)s->glyphs->chars, s->n);
+	s->glyphs->length = 0;
 	s->n = 0;
 }
 
@@ -136,7 +136,7 @@ static void letters(struct ink *base, struct run r)
 	for (const struct glyph *g = r.glyphs; g < r.glyphs + r.n; g++) {
 		struct vec p = on_page(ink, vec_add(r.at, vec(g->along * dx, g->along * dy)));
 		cairo_glyph_t glyph = { g->id, p.x, p.y };
-		buffer_add(s->glyphs, &glyph, sizeof(glyph));
+		text_put_bytes(s->glyphs, &glyph, sizeof(glyph));
 	}
 	s->n += r.n;
 }
@@ -150,7 +150,7 @@ struct ink_pdf *ink_pdf_new(struct arena *a, cairo_t *cr, const struct faces *fa
 		.arena = a,
 		.faces = faces,
 		.cr = cr,
-		.shown = { .glyphs = buffer_new(a) } };
+		.shown = { .glyphs = text_new(a) } };
 	cairo_set_line_cap(cr, CAIRO_LINE_CAP_ROUND);
 	cairo_set_tolerance(cr, TOLERANCE);
 	return ink;

@@ -22,7 +22,7 @@ struct ink_pdf {
 	struct shown { /* letters not yet handed to Cairo, n of one font */
 		cairo_scaled_font_t *font;
 		int n;
-		struct buffer *glyphs; /* cairo_glyph_t */
+		struct text *glyphs; /* cairo_glyph_t */
 	} shown;
 };
 

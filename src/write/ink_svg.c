@@ -26,37 +26,37 @@ static long micrometres(double mm)
 	return lround(mm * 1000);
 }
 
-static void add_number(struct buffer *b, const char *before, double v)
+static void add_number(struct text *b, const char *before, double v)
 {
-	buffer_text(b, before);
-	buffer_thousandths(b, micrometres(v));
+	text_put(b, before);
+	text_put_thousandths(b, micrometres(v));
 }
 
 static void move(struct ink *base, struct vec to)
 {
 	struct ink_svg *ink = own(base);
 	long x = micrometres(to.x), y = micrometres(ink->height - to.y);
-	buffer_byte(ink->path, 'M');
-	buffer_thousandths(ink->path, x);
-	buffer_byte(ink->path, ' ');
-	buffer_thousandths(ink->path, y);
+	text_put_char(ink->path, 'M');
+	text_put_thousandths(ink->path, x);
+	text_put_char(ink->path, ' ');
+	text_put_thousandths(ink->path, y);
 	ink->x = x;
 	ink->y = y;
 }
 
-static void step(struct buffer *path, long dx, long dy)
+static void step(struct text *path, long dx, long dy)
 {
 	if (dy == 0) {
-		buffer_byte(path, 'h');
-		buffer_thousandths(path, dx);
+		text_put_char(path, 'h');
+		text_put_thousandths(path, dx);
 	} else if (dx == 0) {
-		buffer_byte(path, 'v');
-		buffer_thousandths(path, dy);
+		text_put_char(path, 'v');
+		text_put_thousandths(path, dy);
 	} else {
-		buffer_byte(path, 'l');
-		buffer_thousandths(path, dx);
-		buffer_byte(path, ' ');
-		buffer_thousandths(path, dy);
+		text_put_char(path, 'l');
+		text_put_thousandths(path, dx);
+		text_put_char(path, ' ');
+		text_put_thousandths(path, dy);
 	}
 }
 
@@ -72,7 +72,7 @@ static void line(struct ink *base, struct vec to)
 
 static void close_path(struct ink *base)
 {
-	buffer_byte(own(base)->path, 'z');
+	text_put_char(own(base)->path, 'z');
 }
 
 static struct vec arc_point(struct arc a, double angle)
@@ -103,18 +103,18 @@ static void arc(struct ink *base, struct arc a)
 
 static void end_path(struct ink_svg *ink)
 {
-	buffer_text(ink->marks, "\" d=\"");
-	buffer_add(ink->marks, ink->path->bytes, ink->path->size);
-	buffer_text(ink->marks, "\"/>\n");
-	ink->path->size = 0;
+	text_put(ink->marks, "\" d=\"");
+	text_put_bytes(ink->marks, ink->path->chars, ink->path->length);
+	text_put(ink->marks, "\"/>\n");
+	ink->path->length = 0;
 }
 
 static void stroke(struct ink *base, struct stroke how)
 {
 	struct ink_svg *ink = own(base);
 
-	buffer_text(ink->marks, "<path class=\"");
-	buffer_text(ink->marks, pen_names[how.pen]);
+	text_put(ink->marks, "<path class=\"");
+	text_put(ink->marks, pen_names[how.pen]);
 	add_number(ink->marks, "\" stroke-width=\"", how.width);
 	for (int i = 0; i < how.dash_count; i++)
 		add_number(ink->marks, i ? " " : "\" stroke-dasharray=\"", how.dashes[i]);
@@ -131,18 +131,18 @@ static void fill(struct ink *base, enum shade shade)
 	};
 	struct ink_svg *ink = own(base);
 
-	if (!ink->path->size)
+	if (!ink->path->length)
 		return;
-	buffer_text(ink->marks, "<path stroke=\"none\" fill=\"");
-	buffer_text(ink->marks, colours[shade]);
+	text_put(ink->marks, "<path stroke=\"none\" fill=\"");
+	text_put(ink->marks, colours[shade]);
 	end_path(ink);
 }
 
 /* "a34" is glyph 34 of the first face. */
-static void add_id(struct buffer *b, enum face_name face, unsigned glyph)
+static void add_id(struct text *b, enum face_name face, unsigned glyph)
 {
-	buffer_byte(b, (char)('a' + face));
-	buffer_thousandths(b, (long)glyph * 1000);
+	text_put_char(b, (char)('a' + face));
+	text_put_number(b, (long)glyph);
 }
 
 static void define(struct ink_svg *ink, enum face_name face, unsigned glyph)
@@ -150,15 +150,15 @@ static void define(struct ink_svg *ink, enum face_name face, unsigned glyph)
 	if (ink->defined[face][glyph])
 		return;
 	ink->defined[face][glyph] = 1;
-	buffer_text(ink->glyphs, "<path id=\"");
+	text_put(ink->glyphs, "<path id=\"");
 	add_id(ink->glyphs, face, glyph);
-	buffer_text(ink->glyphs, "\" d=\"");
-	buffer_text(ink->glyphs, outline_of(ink->outlines, face, glyph));
-	buffer_text(ink->glyphs, "\"/>\n");
+	text_put(ink->glyphs, "\" d=\"");
+	text_put(ink->glyphs, outline_of(ink->outlines, face, glyph));
+	text_put(ink->glyphs, "\"/>\n");
 }
 
 /* A run is one group, scaled from the font's units; thousandths are too coarse
- * for the scale, so it is given in two steps. */
+ * for the scale, which has seven places. */
 static void letters(struct ink *base, struct run r)
 {
 	struct ink_svg *ink = own(base);
@@ -168,16 +168,16 @@ static void letters(struct ink *base, struct run r)
 	add_number(ink->letters, " ", ink->height - r.at.y);
 	if (r.angle != 0)
 		add_number(ink->letters, ")rotate(", -r.angle * 180 / PI);
-	buffer_printf(ink->letters, ")scale(%.7f)\">", 1 / units);
+	text_add(ink->letters, ")scale(%.7f)\">", 1 / units);
 	for (int i = 0; i < r.n; i++) {
 		define(ink, r.face, r.glyphs[i].id);
-		buffer_text(ink->letters, "<use xlink:href=\"#");
+		text_put(ink->letters, "<use xlink:href=\"#");
 		add_id(ink->letters, r.face, r.glyphs[i].id);
-		buffer_text(ink->letters, "\" x=\"");
-		buffer_thousandths(ink->letters, lround(r.glyphs[i].along * units) * 1000);
-		buffer_text(ink->letters, "\"/>");
+		text_put(ink->letters, "\" x=\"");
+		text_put_number(ink->letters, lround(r.glyphs[i].along * units));
+		text_put(ink->letters, "\"/>");
 	}
-	buffer_text(ink->letters, "</g>\n");
+	text_put(ink->letters, "</g>\n");
 }
 
 struct ink_svg *ink_svg_new(struct arena *a, double height, struct outlines *outlines)
@@ -189,10 +189,10 @@ struct ink_svg *ink_svg_new(struct arena *a, double height, struct outlines *out
 		.base = { &kind },
 		.outlines = outlines,
 		.height = height,
-		.glyphs = buffer_new(a),
-		.marks = buffer_new(a),
-		.letters = buffer_new(a),
-		.path = buffer_new(a),
+		.glyphs = text_new(a),
+		.marks = text_new(a),
+		.letters = text_new(a),
+		.path = text_new(a),
 	};
 	for (enum face_name face = 0; face < FACE_COUNT; face++)
 		ink->defined[face] =

@@ -15,10 +15,10 @@
 struct ink_svg {
 	struct ink base;
 	struct outlines *outlines;
-	struct buffer *glyphs;  /* outlines of the letters used, to stand before the marks */
-	struct buffer *marks;   /* lines and fills */
-	struct buffer *letters; /* to stand over them */
-	struct buffer *path;    /* being drawn */
+	struct text *glyphs;  /* outlines of the letters used, to stand before the marks */
+	struct text *marks;   /* lines and fills */
+	struct text *letters; /* to stand over them */
+	struct text *path;    /* being drawn */
 	double height;          /* of the page: SVG counts y downwards */
 	long x, y;              /* where the path is, in micrometres: steps are whole, and add up */
 	unsigned char *defined[FACE_COUNT]; /* has this glyph its outline in here yet? */

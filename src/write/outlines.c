@@ -15,9 +15,9 @@ const char *outline_of(struct outlines *o, enum face_name face, unsigned glyph)
 	const char **known = &o->known[face][glyph];
 
 	if (!*known) {
-		struct buffer *path = buffer_new(o->arena);
+		struct text *path = text_new(o->arena);
 		faces_outline(o->faces, face, glyph, path);
-		*known = path->bytes;
+		*known = text_chars(path);
 	}
 	return *known;
 }

@@ -2,7 +2,7 @@
 
 cairo_status_t output_stream(void *closure, const unsigned char *bytes, unsigned length)
 {
-	buffer_add(closure, bytes, length);
+	text_put_bytes(closure, bytes, length);
 	return CAIRO_STATUS_SUCCESS;
 }
 

@@ -7,15 +7,15 @@
 #include <cairo.h>
 
 #include "pitchboard/write.h"
-#include "write/buffer.h"
+#include "base/text.h"
 
 struct output {
-	struct buffer *buffer;
+	struct text *text;
 	int missing;         /* letters that no face holds */
-	const char *problem; /* NULL: the buffer holds the whole file */
+	const char *problem; /* NULL: the text holds the whole file */
 };
 
-/* For Cairo's surfaces that write to a stream; `closure` is the buffer. */
+/* For Cairo's surfaces that write to a stream; `closure` is the text. */
 cairo_status_t output_stream(void *closure, const unsigned char *bytes, unsigned length);
 
 /* Ends a surface and its context, and tells what went wrong in all that was done on them. */

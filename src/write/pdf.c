@@ -36,14 +36,14 @@ static void set_metadata(struct arena *a, cairo_surface_t *surface, const struct
 /* Inside Cairo's attribute strings a backslash or a quote needs a backslash before it. */
 static const char *quoted(struct arena *a, const char *s)
 {
-	struct buffer *b = buffer_new(a);
+	struct text *b = text_new(a);
 
 	for (; *s; s++) {
 		if (*s == '\'' || *s == '\\')
-			buffer_add(b, "\\", 1);
-		buffer_add(b, s, 1);
+			text_put_bytes(b, "\\", 1);
+		text_put_bytes(b, s, 1);
 	}
-	return b->bytes;
+	return text_chars(b);
 }
 
 static void name_page(struct arena *a, cairo_t *cr, const struct drawing *g)
@@ -110,7 +110,7 @@ static enum pdf_printing printing(struct book book)
 
 struct output pdf_make(struct arena *a, struct book book)
 {
-	struct buffer *pdf = buffer_new(a);
+	struct text *pdf = text_new(a);
 	cairo_surface_t *surface = cairo_pdf_surface_create_for_stream(output_stream, pdf, 1, 1);
 	struct making m = {
 		.arena = a,

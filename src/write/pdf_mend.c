@@ -20,21 +20,21 @@
 #define ENTRY 20
 
 struct update {
-	struct buffer *pdf;
-	struct buffer *table;  /* the new cross references */
+	struct text *pdf;
+	struct text *table;  /* the new cross references */
 	const char *old_table; /* its first entry; NULL: there is none */
 	long size;             /* objects in the file, numbered from 0 */
 	long root, info, before;
 };
 
 /* The number after the last `what` in the file; -1: there is none. */
-static long number_after(const struct buffer *pdf, const char *what)
+static long number_after(const struct text *pdf, const char *what)
 {
 	size_t length = strlen(what);
 
-	for (size_t at = pdf->size; at-- > length;)
-		if (memcmp(pdf->bytes + at - length, what, length) == 0)
-			return strtol(pdf->bytes + at, NULL, 10);
+	for (size_t at = pdf->length; at-- > length;)
+		if (memcmp(pdf->chars + at - length, what, length) == 0)
+			return strtol(pdf->chars + at, NULL, 10);
 	return -1;
 }
 
@@ -48,23 +48,23 @@ static const char *next_line(const char *s)
 /* "xref", "0 37", and then an entry an object. */
 static const char *find_table(const struct update *u)
 {
-	const struct buffer *pdf = u->pdf;
+	const struct text *pdf = u->pdf;
 
-	if (u->before < 0 || (size_t)u->before >= pdf->size ||
-		strncmp(pdf->bytes + u->before, "xref\n", 5) != 0)
+	if (u->before < 0 || (size_t)u->before >= pdf->length ||
+		strncmp(pdf->chars + u->before, "xref\n", 5) != 0)
 		return NULL;
-	const char *table = next_line(next_line(pdf->bytes + u->before));
-	const char *end = pdf->bytes + pdf->size;
+	const char *table = next_line(next_line(pdf->chars + u->before));
+	const char *end = pdf->chars + pdf->length;
 	if (!table || u->size < 1 || end - table < u->size * ENTRY)
 		return NULL;
 	return arena_strndup(pdf->arena, table, ENTRY * (size_t)u->size);
 }
 
-static struct update update_begin(struct buffer *pdf)
+static struct update update_begin(struct text *pdf)
 {
 	struct update u = {
 		.pdf = pdf,
-		.table = buffer_new(pdf->arena),
+		.table = text_new(pdf->arena),
 		.size = number_after(pdf, "/Size "),
 		.root = number_after(pdf, "/Root "),
 		.info = number_after(pdf, "/Info "),
@@ -81,9 +81,9 @@ static const char *old_object(const struct update *u, long number)
 	if (!u->old_table || number < 0 || number >= u->size)
 		return NULL;
 	long at = strtol(u->old_table + ENTRY * number, NULL, 10);
-	if (at <= 0 || (size_t)at >= u->pdf->size)
+	if (at <= 0 || (size_t)at >= u->pdf->length)
 		return NULL;
-	const char *start = strstr(u->pdf->bytes + at, "<<");
+	const char *start = strstr(u->pdf->chars + at, "<<");
 	const char *end = start ? strstr(start, ">>\nendobj") : NULL;
 	if (!end)
 		end = start ? strstr(start, ">>\n\nendobj") : NULL;
@@ -92,17 +92,17 @@ static const char *old_object(const struct update *u, long number)
 
 static void new_version(struct update *u, long number, const char *text)
 {
-	buffer_printf(u->table, "%ld 1\n%010zu 00000 n \n", number, u->pdf->size);
-	buffer_printf(u->pdf, "%ld 0 obj\n%s>>\nendobj\n", number, text);
+	text_add(u->table, "%ld 1\n%010zu 00000 n \n", number, u->pdf->length);
+	text_add(u->pdf, "%ld 0 obj\n%s>>\nendobj\n", number, text);
 }
 
 static void update_end(struct update *u)
 {
-	size_t table = u->pdf->size;
+	size_t table = u->pdf->length;
 
-	buffer_text(u->pdf, "xref\n");
-	buffer_text(u->pdf, u->table->bytes);
-	buffer_printf(u->pdf,
+	text_put(u->pdf, "xref\n");
+	text_put(u->pdf, text_chars(u->table));
+	text_add(u->pdf,
 		"trailer\n<< /Size %ld\n   /Root %ld 0 R\n   /Info %ld 0 R\n   /Prev %ld\n>>\n"
 		"startxref\n%zu\n%%%%EOF\n",
 		u->size, u->root, u->info, u->before, table);
@@ -135,7 +135,7 @@ static const char *catalog_keys(enum pdf_printing printing)
 	return "";
 }
 
-const char *pdf_mend(struct buffer *pdf, enum pdf_printing printing)
+const char *pdf_mend(struct text *pdf, enum pdf_printing printing)
 {
 	struct update u = update_begin(pdf);
 	const char *catalog = old_object(&u, u.root), *info = old_object(&u, u.info);

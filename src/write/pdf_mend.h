@@ -4,7 +4,7 @@
 #ifndef WRITE_PDF_MEND_H
 #define WRITE_PDF_MEND_H
 
-#include "write/buffer.h"
+#include "base/text.h"
 
 enum pdf_printing { PRINT_AS_LIKED, PRINT_ACTUAL_SIZE };
 
@@ -16,6 +16,6 @@ enum pdf_printing { PRINT_AS_LIKED, PRINT_ACTUAL_SIZE };
  * Actual size is but a preset of the print dialog: a user can still choose "fit
  * to page", and the bars on the sheet remain the safeguard.
  */
-const char *pdf_mend(struct buffer *pdf, enum pdf_printing printing);
+const char *pdf_mend(struct text *pdf, enum pdf_printing printing);
 
 #endif

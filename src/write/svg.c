@@ -11,30 +11,30 @@ static int is_xml(struct code c)
 	return c.point >= ' ' && (c.point & 0xFFFE) != 0xFFFE && !is_spoilt;
 }
 
-static void add_escaped(struct buffer *b, const char *text)
+static void add_escaped(struct text *b, const char *text)
 {
 	while (*text) {
 		struct code c = code_next(text);
 		switch (*text) {
-		case '<': buffer_text(b, "&lt;"); break;
-		case '>': buffer_text(b, "&gt;"); break;
-		case '&': buffer_text(b, "&amp;"); break;
-		default: buffer_add(b, is_xml(c) ? text : "????", (size_t)c.bytes);
+		case '<': text_put(b, "&lt;"); break;
+		case '>': text_put(b, "&gt;"); break;
+		case '&': text_put(b, "&amp;"); break;
+		default: text_put_bytes(b, is_xml(c) ? text : "????", (size_t)c.bytes);
 		}
 		text += c.bytes;
 	}
 }
 
-static void add_size(struct buffer *b, const char *before, double mm, const char *after)
+static void add_size(struct text *b, const char *before, double mm, const char *after)
 {
-	buffer_text(b, before);
-	buffer_thousandths(b, lround(mm * 1000));
-	buffer_text(b, after);
+	text_put(b, before);
+	text_put_thousandths(b, lround(mm * 1000));
+	text_put(b, after);
 }
 
-static void add_root(struct buffer *b, const struct drawing *g)
+static void add_root(struct text *b, const struct drawing *g)
 {
-	buffer_text(b,
+	text_put(b,
 		"<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n"
 		"<svg xmlns=\"http://www.w3.org/2000/svg\""
 		" xmlns:xlink=\"http://www.w3.org/1999/xlink\" role=\"img\"\n");
@@ -44,44 +44,44 @@ static void add_root(struct buffer *b, const struct drawing *g)
 	add_size(b, "", g->height, "\">\n");
 }
 
-static void add_words(struct buffer *b, const struct drawing *g, const struct imprint *imprint)
+static void add_words(struct text *b, const struct drawing *g, const struct imprint *imprint)
 {
-	buffer_text(b, "<title>");
+	text_put(b, "<title>");
 	add_escaped(b, arena_printf(b->arena, "%s %s", g->id, g->title));
-	buffer_text(b, "</title>\n<desc>");
+	text_put(b, "</title>\n<desc>");
 	add_escaped(b, imprint->title);
 	for (const struct mark *m = g->first; m; m = m->next) {
 		if (m->kind != MARK_TEXT)
 			continue;
-		buffer_byte(b, '\n');
+		text_put_char(b, '\n');
 		add_escaped(b, m->text.text);
 	}
-	buffer_text(b, "</desc>\n");
+	text_put(b, "</desc>\n");
 }
 
-static void add_buffer(struct buffer *b, const struct buffer *more)
+static void add_text(struct text *b, const struct text *more)
 {
-	buffer_add(b, more->bytes, more->size);
+	text_put_bytes(b, text_chars(more), more->length);
 }
 
 struct output svg_make(struct arena *a, const struct drawing *g, const struct imprint *imprint,
 	struct outlines *outlines)
 {
 	struct ink_svg *ink = ink_svg_new(a, g->height, outlines);
-	struct buffer *b = buffer_new(a);
+	struct text *b = text_new(a);
 	int missing = paint_drawing((struct canvas){ &ink->base, g, outlines->faces, a });
 
 	add_root(b, g);
 	add_words(b, g, imprint);
-	buffer_text(b, "<defs>\n");
-	add_buffer(b, ink->glyphs);
-	buffer_text(b,
+	text_put(b, "<defs>\n");
+	add_text(b, ink->glyphs);
+	text_put(b,
 		"</defs>\n"
 		"<rect width=\"100%\" height=\"100%\" fill=\"#fff\"/>\n"
 		"<g stroke=\"#000\" stroke-linecap=\"round\" fill=\"none\">\n");
-	add_buffer(b, ink->marks);
-	buffer_text(b, "</g>\n<g fill=\"#000\">\n");
-	add_buffer(b, ink->letters);
-	buffer_text(b, "</g>\n</svg>\n");
-	return (struct output){ .buffer = b, .missing = missing };
+	add_text(b, ink->marks);
+	text_put(b, "</g>\n<g fill=\"#000\">\n");
+	add_text(b, ink->letters);
+	text_put(b, "</g>\n</svg>\n");
+	return (struct output){ .text = b, .missing = missing };
 }

@@ -25,8 +25,8 @@ static void keep(struct writing *w, const char *stem, const char *ending, struct
 	struct file *f = NEW(w->arena, struct file);
 
 	f->path = arena_printf(w->arena, "%s/%s.%s", w->dir, stem, ending);
-	f->size = out.buffer->size;
-	f->bytes = memcpy(NEW_N(w->arena, char, f->size), out.buffer->bytes, f->size);
+	f->size = out.text->length;
+	f->bytes = memcpy(NEW_N(w->arena, char, f->size), text_chars(out.text), f->size);
 	*w->tail = f;
 	w->tail = &f->next;
 	w->missing += out.missing;
