@@ -12,13 +12,21 @@ static bool is_open(const struct stair *s, enum view_from from)
 	return side->kind == SIDE_OPEN;
 }
 
+/* Behind a wall that stands before them. */
+static bool is_dashed(const struct part *p, const void *with)
+{
+	(void)with;
+	return p->kind == &part_tread || p->kind == &part_riser;
+}
+
 static struct drawing *draw_side(struct arena *a, const struct sheet_context *c,
 	enum view_from from)
 {
 	const char *title =
 		from == VIEW_FROM_RIGHT ? "Elevation from the right" : "Elevation from the left";
 	struct side_view v = { c, &c->stair->flights[0],
-		view_make(a, c->parts, (struct view_spec){ .from = from }), title };
+		view_make(a, c->parts, (struct view_spec){ .from = from, .hidden = is_dashed }),
+		title };
 
 	return side_view_sheet(a, &v);
 }

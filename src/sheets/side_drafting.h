@@ -1,0 +1,53 @@
+/*
+ * A side view being drawn on its sheet: shared by the files that draw lines, dimensions and levels
+ * over it.
+ */
+#ifndef SHEETS_SIDE_DRAFTING_H
+#define SHEETS_SIDE_DRAFTING_H
+
+#include "draw/dimension.h"
+#include "sheets/side_view.h"
+
+struct drafting {
+	struct sheet *sheet;
+	const struct side_view *what;
+	const struct stair *stair;
+	const struct flight *flight;
+	struct slope_line nosing;
+	double scale;
+};
+
+/* A point of the flight on paper: the stair climbs to the right seen from its right-hand side, to
+ * the left seen from the other. */
+struct vec side_at(const struct drafting *d, double x, double z);
+
+enum dim_side side_low(const struct drafting *d);  /* the side of the paper where the foot is */
+enum dim_side side_high(const struct drafting *d); /* and where the head is */
+
+/* Is a step open on the side looked at? */
+bool side_step_is_open(const struct side_view *v, const struct step *step);
+
+bool side_shows_rail(const struct side_view *v);
+
+/* What could not be lettered in the view and wants a lane beside it. */
+struct left_over {
+	struct dim_link links[2];
+	int n;
+};
+
+/* Nosing line, headroom, height of the rail.  The view's box grows by what stands beside it. */
+struct box side_draw_lines(const struct drafting *d, struct box view, struct left_over *rest);
+
+/* The pitch, where there is room: when all else is drawn. */
+void side_draw_pitch(const struct drafting *d);
+
+void side_add_dimensions(struct dims *dims, const struct drafting *d, const struct left_over *rest);
+
+/* The finished floors, outside of everything else; the box with them. */
+struct box side_draw_levels(const struct drafting *d, struct box used);
+
+/* Least headroom and where the balustrade's figures come from, as notes. */
+const char *side_headroom_note(struct arena *a, const struct stair *s);
+const char *balustrade_words(struct arena *a, const struct side_view *v);
+
+#endif

@@ -1,0 +1,156 @@
+#include "draw/bounds.h"
+#include "draw/place.h"
+#include "sheets/side_drafting.h"
+#include "sheets/words.h"
+
+static void draw_nosing_line(const struct drafting *d)
+{
+	const struct flight *f = d->flight;
+	double from = d->flight->steps[0].nosing_x - f->unit_run * 0.5,
+	       to = (f->risers - 1) * f->unit_run;
+
+	draw_line(d->sheet->drawing, PEN_CENTRE, side_at(d, from, slope_at(d->nosing, from)),
+		side_at(d, to, slope_at(d->nosing, to)));
+}
+
+/* Under the stringer, along the pitch: nothing else stands there.  Where the view is too small for
+ * it, the table on the cover has it. */
+void side_draw_pitch(const struct drafting *d)
+{
+	struct hand h = d->sheet->hand;
+	double angle = side_high(d) == DIM_RIGHT ? d->flight->pitch : -d->flight->pitch;
+	double below = d->stair->unit_rise + 12 * MM_PER_INCH;
+	struct spot spots[12];
+	int n = 0;
+
+	for (int i = 0; i < 12; i++) {
+		double x = d->flight->total_run * (0.75 - 0.1 * (i % 3));
+		double z = slope_at(d->nosing, x) - below - (1 + i / 3) * 2 * h.letter / d->scale;
+		if (z * d->scale > 6 * h.letter)
+			spots[n++] = (struct spot){ side_at(d, x, z), ALIGN_MIDDLE, angle };
+	}
+	place_text(h.g, h.measure, h.letter, spots, n,
+		arena_printf(h.g->arena, "pitch %s", angle_letter(h.g->arena, d->flight->pitch)));
+}
+
+static const char *headroom_words(struct arena *a, const struct stair *s)
+{
+	const struct headroom *h = &s->headroom;
+
+	if (h->state == HEADROOM_NOT_CHECKED)
+		return "";
+	return arena_printf(a, "headroom %s%s", length_words(a, s, h->least),
+		h->state == HEADROOM_SHORT ? " SHORT" : "");
+}
+
+/* A plumb line between two points of the view, arrows at its ends. */
+static void draw_plumb(struct hand h, struct vec low, struct vec high)
+{
+	draw_line(h.g, PEN_DIM, low, high);
+	draw_arrow_head(h.g, low, vec(0, -1), h.letter);
+	draw_arrow_head(h.g, high, vec(0, 1), h.letter);
+}
+
+static struct box with_text(struct box view, struct hand h, struct vec at, const char *text)
+{
+	double width = measure_width(h.measure, LETTER_REGULAR, h.letter, text);
+
+	return box_add(box_add(view, at), vec_add(at, vec(width, h.letter)));
+}
+
+/* Spots to the right and the left of a plumb line, from its top down. */
+static int spots_beside(struct spot *spots, int n, struct hand h, struct vec top, double width)
+{
+	for (int i = 0; i < n; i++) {
+		double y = top.y - h.letter * 1.6 * (i / 2);
+		spots[i] = (struct spot){ vec(top.x + (i % 2 ? -1.5 - width : 1.5), y), ALIGN_LEFT,
+			0 };
+	}
+	return n;
+}
+
+static struct dim_link plumb_link(struct vec low, struct vec high, const char *text)
+{
+	return (struct dim_link){ low.y, high.y, low.x, high.x, text };
+}
+
+/* From the nosing line to what is overhead, lettered near its top; in a lane where that fails. */
+static struct box draw_headroom(const struct drafting *d, struct box view, struct left_over *rest)
+{
+	const struct headroom *h = &d->stair->headroom;
+	struct hand hand = d->sheet->hand;
+	const char *text = headroom_words(hand.g->arena, d->stair);
+	struct vec low = side_at(d, h->x, h->nosing_z), high = side_at(d, h->x, h->overhead_z);
+	double width = measure_width(hand.measure, LETTER_REGULAR, hand.letter, text);
+	struct spot spots[12];
+
+	if (h->state == HEADROOM_NOT_CHECKED)
+		return view;
+	draw_plumb(hand, low, high);
+	view = box_add(box_add(view, low), high);
+	int n = spots_beside(spots, 12, hand, vec(high.x, high.y - hand.letter * 2), width);
+	int i = place_text(hand.g, hand.measure, hand.letter, spots, n, text);
+	if (i >= 0)
+		return with_text(view, hand, spots[i].at, text);
+	rest->links[rest->n++] = plumb_link(low, high, text);
+	return view;
+}
+
+/* The open step in the middle of those that are open; NULL when none is. */
+static const struct step *middle_open(const struct drafting *d)
+{
+	const struct flight *f = d->flight;
+	int n = 0, k = 0;
+
+	for (int i = 0; i < f->step_count; i++)
+		n += side_step_is_open(d->what, &f->steps[i]);
+	for (int i = 0; i < f->step_count; i++)
+		if (side_step_is_open(d->what, &f->steps[i]) && k++ == n / 2)
+			return &f->steps[i];
+	return NULL;
+}
+
+/* From a nosing plumb up to the top of the rail, the figure over the rail. */
+static struct box draw_rail_height(const struct drafting *d, struct box view,
+	struct left_over *rest)
+{
+	const struct stair *s = d->stair;
+	const struct step *step = middle_open(d);
+	struct hand h = d->sheet->hand;
+
+	if (!step || !side_shows_rail(d->what))
+		return view;
+	const char *text = arena_printf(h.g->arena, "rail %s",
+		inches_words(h.g->arena, s, s->job->rail.height));
+	struct vec low = side_at(d, step->nosing_x, step->level);
+	struct vec high = side_at(d, step->nosing_x, step->level + s->job->rail.height);
+	double width = measure_width(h.measure, LETTER_REGULAR, h.letter, text),
+	       lift = h.letter * 3;
+	struct spot spots[6];
+	int n = spots_beside(spots, 6, h, vec(high.x, high.y + lift - h.letter), width);
+
+	draw_plumb(h, low, high);
+	int i = place_text(h.g, h.measure, h.letter, spots, n, text);
+	if (i < 0) {
+		rest->links[rest->n++] = plumb_link(low, high, text);
+		return view;
+	}
+	draw_line(h.g, PEN_DIM, high, vec(high.x, high.y + lift));
+	return with_text(view, h, spots[i].at, text);
+}
+
+struct box side_draw_lines(const struct drafting *d, struct box view, struct left_over *rest)
+{
+	draw_nosing_line(d);
+	return draw_rail_height(d, draw_headroom(d, view, rest), rest);
+}
+
+const char *side_headroom_note(struct arena *a, const struct stair *s)
+{
+	const char *words = headroom_words(a, s);
+
+	if (!*words)
+		return "Headroom is not checked: no opening is given.";
+	return arena_printf(a, "Least %s, plumb from the nosing line; wanted %s.", words,
+		length_words(a, s, s->job->opening.headroom));
+}
