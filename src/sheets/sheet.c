@@ -9,7 +9,7 @@
 #include "sheets/template.h"
 
 static const struct sheet_kind *const kinds[] = { &sheet_cover, &sheet_plan, &sheet_elevation,
-	&sheet_section, &sheet_stringer };
+	&sheet_section, &sheet_stringer, &sheet_parts };
 
 #define KINDS ((int)(sizeof(kinds) / sizeof(*kinds)))
 
