@@ -192,6 +192,18 @@ static void a_later_pass_can_point_at_the_file(void **state)
 	assert_false(node_has(job->rail.src, "height"));
 }
 
+/* 7 1/64 was typed, so 64ths are lettered; where it was not, not even a sum of 64ths is. */
+static void what_was_typed_is_lettered_as_it_was_typed(void **state)
+{
+	const struct job *fine = job_of(SOUND "rail: {height: 36 1/64\"}\n");
+
+	(void)state;
+	assert_int_equal(job_lettering(fine).finest, 64);
+	assert_int_equal(job_lettering(job_of(SOUND)).finest, 16);
+	assert_int_equal(job_lettering(job_of(METRIC)).finest, 1);
+	assert_int_equal(job_lettering(job_of(METRIC "rail: {height: 900.5}\n")).finest, 2);
+}
+
 static const struct assumption *assumed(const struct job *job, const char *path)
 {
 	for (const struct assumption *a = job->assumptions; a; a = a->next)
@@ -348,6 +360,7 @@ int main(void)
 		cmocka_unit_test(a_stair_without_segments_is_one_flight),
 		cmocka_unit_test(a_word_stands_for_a_group_of_one_key),
 		cmocka_unit_test(a_later_pass_can_point_at_the_file),
+		cmocka_unit_test(what_was_typed_is_lettered_as_it_was_typed),
 		cmocka_unit_test(a_default_that_was_used_is_an_assumption),
 		cmocka_unit_test(what_was_typed_is_no_assumption),
 		cmocka_unit_test(a_default_that_cannot_matter_is_no_assumption),

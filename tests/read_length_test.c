@@ -220,14 +220,14 @@ static void a_fraction_in_a_job_of_millimetres_lacks_its_inch_mark(void **state)
 /* To 40 feet, every 64th of an inch: what is lettered reads back as the very same length. */
 static void every_graduation_comes_back_as_it_was_typed(void **state)
 {
-	const struct lettering sixteenths = { UNITS_INCHES, 16 };
+	const struct lettering typed = { UNITS_INCHES, 16, 64 };
 	struct arena *a = arena_new();
 
 	(void)state;
 	for (long long n = 0; n <= 40 * 12 * 64; n++) {
 		double mm = inches(n, 64);
-		const char *feet = length_letter(a, sixteenths, mm);
-		const char *plain = length_letter_inches(a, sixteenths, mm);
+		const char *feet = length_letter(a, typed, mm);
+		const char *plain = length_letter_inches(a, typed, mm);
 		if (length_read(a, feet, UNITS_INCHES).mm != mm ||
 			length_read(a, plain, UNITS_INCHES).mm != mm)
 			fail_msg("%lld/64 in became %s and %s", n, feet, plain);
@@ -237,13 +237,13 @@ static void every_graduation_comes_back_as_it_was_typed(void **state)
 
 static void every_tenth_of_a_millimetre_comes_back_as_it_was_typed(void **state)
 {
-	const struct lettering whole = { UNITS_MILLIMETRES, 1 };
+	const struct lettering typed = { UNITS_MILLIMETRES, 1, 10 };
 	struct arena *a = arena_new();
 
 	(void)state;
 	for (int n = 0; n <= 60000; n += 7) {
 		double mm = n / 10.0;
-		const char *text = length_letter(a, whole, mm);
+		const char *text = length_letter(a, typed, mm);
 		if (length_read(a, text, UNITS_MILLIMETRES).mm != mm)
 			fail_msg("%d/10 mm became %s", n, text);
 	}

@@ -11,7 +11,7 @@
 #include "pitchboard/length.h"
 #include "pitchboard/vec.h"
 
-static const struct lettering sixteenths = { UNITS_INCHES, 16 };
+static const struct lettering sixteenths = { UNITS_INCHES, 16, 0 };
 
 static void letters(struct lettering how, double mm, const char *expected)
 {
@@ -47,8 +47,8 @@ static void what_rounds_up_to_a_foot_is_written_as_a_foot(void **state)
 /* 107/14: the unit rise of trade tables' worked examples, computed. */
 static void a_computed_length_is_rounded_to_the_jobs_fraction(void **state)
 {
-	const struct lettering thirty_seconds = { UNITS_INCHES, 32 };
-	const struct lettering eighths = { UNITS_INCHES, 8 };
+	const struct lettering thirty_seconds = { UNITS_INCHES, 32, 0 };
+	const struct lettering eighths = { UNITS_INCHES, 8, 0 };
 
 	(void)state;
 	letters(sixteenths, 107.0 / 14 * 25.4, "7 5/8\"");
@@ -56,24 +56,45 @@ static void a_computed_length_is_rounded_to_the_jobs_fraction(void **state)
 	letters(eighths, 94.0 / 13 * 25.4, "7 1/4\"");
 }
 
-static void a_length_on_a_finer_graduation_is_not_rounded(void **state)
+static void a_length_on_the_finest_graduation_is_not_rounded(void **state)
 {
 	(void)state;
-	letters(sixteenths, 7.015625 * 25.4, "7 1/64\"");
-	letters((struct lettering){ UNITS_INCHES, 8 }, 1.0625 * 25.4, "1 1/16\"");
-	letters((struct lettering){ UNITS_MILLIMETRES, 1 }, 19.5, "19.5");
+	letters((struct lettering){ UNITS_INCHES, 16, 64 }, 7.015625 * 25.4, "7 1/64\"");
+	letters((struct lettering){ UNITS_INCHES, 8, 16 }, 1.0625 * 25.4, "1 1/16\"");
+	letters((struct lettering){ UNITS_MILLIMETRES, 1, 2 }, 19.5, "19.5");
+}
+
+/* A computed 24 25/64 in a job in which nobody spoke of 64ths. */
+static void a_length_on_a_graduation_finer_than_that_is_rounded(void **state)
+{
+	(void)state;
+	letters(sixteenths, 24.390625 * 25.4, "2'-0 3/8\"");
+	letters((struct lettering){ UNITS_INCHES, 16, 32 }, 24.390625 * 25.4, "2'-0 3/8\"");
+	letters((struct lettering){ UNITS_MILLIMETRES, 1, 0 }, 19.4, "19");
+	letters((struct lettering){ UNITS_MILLIMETRES, 1, 2 }, 19.4, "19");
+}
+
+static void a_length_lies_on_the_coarsest_graduation_it_can(void **state)
+{
+	(void)state;
+	assert_int_equal(length_graduation(UNITS_INCHES, 7 * 25.4), 1);
+	assert_int_equal(length_graduation(UNITS_INCHES, 7.625 * 25.4), 8);
+	assert_int_equal(length_graduation(UNITS_INCHES, 7.015625 * 25.4), 64);
+	assert_int_equal(length_graduation(UNITS_INCHES, 194), 1); /* on none */
+	assert_int_equal(length_graduation(UNITS_MILLIMETRES, 19.5), 2);
+	assert_int_equal(length_graduation(UNITS_MILLIMETRES, 25.4), 10);
 }
 
 static void millimetres_carry_no_unit(void **state)
 {
-	const struct lettering whole = { UNITS_MILLIMETRES, 1 };
-	const struct lettering halves = { UNITS_MILLIMETRES, 2 };
-	const struct lettering tenths = { UNITS_MILLIMETRES, 10 };
+	const struct lettering whole = { UNITS_MILLIMETRES, 1, 0 };
+	const struct lettering halves = { UNITS_MILLIMETRES, 2, 0 };
+	const struct lettering tenths = { UNITS_MILLIMETRES, 10, 0 };
 
 	(void)state;
 	letters(whole, 194, "194");
 	letters(whole, 2718.0 / 14, "194");
-	letters(halves, 181.3, "181.3");
+	letters(halves, 181.3, "181.5");
 	letters(halves, 181.27, "181.5");
 	letters(tenths, 2718.0 / 14, "194.1");
 	letters(whole, 12345, "12345");
@@ -85,8 +106,8 @@ static void nothing_below_zero_is_lettered_as_minus_nothing(void **state)
 	letters(sixteenths, -0.001, "0\"");
 	letters(sixteenths, -1.25 * 25.4, "-1 1/4\"");
 	letters(sixteenths, -13 * 25.4, "-1'-1\"");
-	letters((struct lettering){ UNITS_MILLIMETRES, 1 }, -0.2001, "0");
-	letters((struct lettering){ UNITS_MILLIMETRES, 1 }, -40, "-40");
+	letters((struct lettering){ UNITS_MILLIMETRES, 1, 0 }, -0.2001, "0");
+	letters((struct lettering){ UNITS_MILLIMETRES, 1, 0 }, -40, "-40");
 }
 
 static void running_positions_stay_in_inches(void **state)
@@ -103,8 +124,8 @@ static void the_lettered_value_is_what_the_figure_says(void **state)
 	(void)state;
 	assert_true(
 		fabs(length_lettered_value(sixteenths, 107.0 / 14 * 25.4) - 7.625 * 25.4) < 1e-9);
-	assert_true(
-		length_lettered_value((struct lettering){ UNITS_MILLIMETRES, 1 }, 194.14) == 194);
+	assert_true(length_lettered_value((struct lettering){ UNITS_MILLIMETRES, 1, 0 }, 194.14) ==
+		194);
 	assert_true(fabs(length_lettered_value(sixteenths, -1.01 * 25.4) + 25.4) < 1e-9);
 }
 
@@ -127,7 +148,9 @@ int main(void)
 		cmocka_unit_test(feet_are_written_from_twelve_inches_on),
 		cmocka_unit_test(what_rounds_up_to_a_foot_is_written_as_a_foot),
 		cmocka_unit_test(a_computed_length_is_rounded_to_the_jobs_fraction),
-		cmocka_unit_test(a_length_on_a_finer_graduation_is_not_rounded),
+		cmocka_unit_test(a_length_on_the_finest_graduation_is_not_rounded),
+		cmocka_unit_test(a_length_on_a_graduation_finer_than_that_is_rounded),
+		cmocka_unit_test(a_length_lies_on_the_coarsest_graduation_it_can),
 		cmocka_unit_test(millimetres_carry_no_unit),
 		cmocka_unit_test(nothing_below_zero_is_lettered_as_minus_nothing),
 		cmocka_unit_test(running_positions_stay_in_inches),

@@ -51,6 +51,8 @@ struct job_about {
 	const char *number, *name, *client, *site, *drawn_by, *date; /* date: 2026-11-02 */
 	enum units units;
 	int fraction;
+	int finest; /* the finest graduation on which some length of the job lies, typed or taken
+		       by default; no key of its own */
 };
 
 struct revision {
@@ -245,7 +247,7 @@ const char *job_dump(struct arena *a, const struct job *job);
 
 static inline struct lettering job_lettering(const struct job *job)
 {
-	return (struct lettering){ job->about.units, job->about.fraction };
+	return (struct lettering){ job->about.units, job->about.fraction, job->about.finest };
 }
 
 /* Was this measurement ("total_rise", "width", "opening_length", ...) marked as measured on site?

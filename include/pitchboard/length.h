@@ -18,6 +18,8 @@ struct lettering {
 	enum units units;
 	int fraction; /* inches: the largest denominator, 16 by default; millimetres: parts of 1 mm,
 			 1, 2 or 10 */
+	int finest;   /* a value that lies on this finer graduation is lettered exactly; 0: as
+			 `fraction` */
 };
 
 struct length_result {
@@ -31,8 +33,8 @@ struct length_result {
 struct length_result length_read(struct arena *a, const char *text, enum units bare);
 
 /* A length as lettered: 7 5/8", 5'-6 1/2", 194, 19.5.  Inches run to 12 before feet are written
- * (11 15/16", 1'-0"); a value that is an exact 1/64" (or 0.1 mm) is lettered exactly even where
- * the job's fraction is coarser, so that what was typed prints back as typed.
+ * (11 15/16", 1'-0"); a value that lies on the finest graduation of the job is lettered exactly
+ * even where its fraction is coarser, so that what was typed prints back as typed.
  * Millimetres carry no unit: the sheet's note says "millimetres". */
 const char *length_letter(struct arena *a, struct lettering how, double mm);
 
@@ -45,6 +47,10 @@ static inline const char *length_say(struct arena *a, struct lettering how, doub
 	const char *figure = length_letter(a, how, mm);
 	return how.units == UNITS_INCHES ? figure : arena_printf(a, "%s mm", figure);
 }
+
+/* The coarsest graduation on which a length lies exactly, at most 64 to the inch or 10 to the
+ * millimetre; 1 when it lies on none. */
+int length_graduation(enum units units, double mm);
 
 /* The value that the lettering stands for, in millimetres: what a reader would measure out. */
 double length_lettered_value(struct lettering how, double mm);

@@ -74,6 +74,7 @@ struct field_reader {
 	struct diags *diags;
 	const struct group *top; /* to say where a misplaced key belongs */
 	enum units units;
+	int *finest; /* grows to the finest graduation that the lengths read lie on */
 };
 
 /* Fills `into` from the node, or with defaults where `n` is NULL. */

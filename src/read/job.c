@@ -51,7 +51,7 @@ const struct job *job_read(struct arena *a, const char *text, struct diags *d)
 	if (!root)
 		return NULL;
 	struct job_file *f = NEW(a, struct job_file);
-	struct field_reader reader = { a, d, &keys_file, job_units(root) };
+	struct field_reader reader = { a, d, &keys_file, job_units(root), &f->job.about.finest };
 	group_read(&reader, &keys_file, root, f);
 	f->job.about.units = reader.units;
 	f->job.file = d->file;

@@ -70,7 +70,7 @@ static long long read_digits(struct reader *r, int most)
 
 static const char *letter_exact(struct arena *a, struct rational inches)
 {
-	struct lettering finest = { UNITS_INCHES, FINEST_ON_A_RULE };
+	struct lettering finest = { .units = UNITS_INCHES, .fraction = FINEST_ON_A_RULE };
 
 	return length_letter_inches(a, finest, rational_value(inches, 254, 10));
 }

@@ -1,12 +1,13 @@
 /*
  * Writing lengths as they are read on a drawing.
  */
+#include <stdbool.h>
 #include <stdlib.h>
 
 #include "pitchboard/length.h"
 #include "pitchboard/vec.h"
 
-enum { INCHES_A_FOOT = 12, FINEST_INCH = 64, FINEST_MM = 10 };
+enum { INCHES_A_FOOT = 12, TENTHS = 10 };
 
 /* A length as a whole count of equal parts. */
 struct parts {
@@ -19,18 +20,33 @@ static double unit_mm(enum units units)
 	return units == UNITS_INCHES ? MM_PER_INCH : 1;
 }
 
+static bool lies_on(enum units units, int graduation, double mm)
+{
+	double step = unit_mm(units) / graduation;
+
+	return fabs((double)llround(mm / step) * step - mm) < NEAR_ENOUGH;
+}
+
+int length_graduation(enum units units, double mm)
+{
+	static const int inches[] = { 1, 2, 4, 8, 16, 32, 64, 0 };
+	static const int millimetres[] = { 1, 2, 10, 0 };
+
+	for (const int *g = units == UNITS_INCHES ? inches : millimetres; *g; g++)
+		if (lies_on(units, *g, mm))
+			return *g;
+	return 1;
+}
+
 /* The finest graduation when the value lies on it, else the job's own: what was typed
  * comes back as typed, what was computed is rounded. */
 static struct parts round_to_parts(struct lettering how, double mm)
 {
-	int finest = how.units == UNITS_INCHES ? FINEST_INCH : FINEST_MM;
 	int own = how.fraction > 0 ? how.fraction : how.units == UNITS_INCHES ? 16 : 1;
-	double unit = unit_mm(how.units);
-	long long n = llround(mm / unit * finest);
+	bool is_exact = how.finest > own && lies_on(how.units, how.finest, mm);
+	int of = is_exact ? how.finest : own;
 
-	if (fabs((double)n * unit / finest - mm) < NEAR_ENOUGH)
-		return (struct parts){ n, finest };
-	return (struct parts){ llround(mm / unit * own), own };
+	return (struct parts){ llround(mm / unit_mm(how.units) * of), of };
 }
 
 static struct parts lowest_terms(struct parts p)
@@ -57,11 +73,11 @@ static const char *letter_mixed(struct arena *a, struct parts p)
 
 static const char *letter_millimetres(struct arena *a, const char *sign, struct parts p)
 {
-	long long tenths = p.n * FINEST_MM / p.of;
+	long long tenths = p.n * TENTHS / p.of;
 
-	if (tenths % FINEST_MM == 0)
-		return arena_printf(a, "%s%lld", sign, tenths / FINEST_MM);
-	return arena_printf(a, "%s%lld.%lld", sign, tenths / FINEST_MM, tenths % FINEST_MM);
+	if (tenths % TENTHS == 0)
+		return arena_printf(a, "%s%lld", sign, tenths / TENTHS);
+	return arena_printf(a, "%s%lld.%lld", sign, tenths / TENTHS, tenths % TENTHS);
 }
 
 static const char *letter_feet(struct arena *a, const char *sign, struct parts p)

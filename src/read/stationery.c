@@ -124,7 +124,8 @@ static bool read_file(struct arena *a, const char *path, const struct group *g, 
 	const char *text = arena_strndup(a, (const char *)f.file->bytes, f.file->size);
 	diags_init(&own, a, path, text);
 	const struct node *root = node_load(a, text, &own);
-	struct field_reader reader = { a, &own, g, UNITS_MILLIMETRES };
+	int finest = 0;
+	struct field_reader reader = { a, &own, g, UNITS_MILLIMETRES, &finest };
 	if (root)
 		group_read(&reader, g, root, into);
 	if (own.errors)

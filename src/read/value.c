@@ -120,10 +120,11 @@ const char *value_date(struct value v)
 	return "";
 }
 
-/* To the millimetre or the sixteenth. */
+/* To the millimetre or the sixteenth, or as fine as it was typed. */
 static const char *letter(const struct field_reader *r, double mm)
 {
-	struct lettering how = { r->units, r->units == UNITS_INCHES ? 16 : 1 };
+	struct lettering how = { r->units, r->units == UNITS_INCHES ? 16 : 1,
+		length_graduation(r->units, mm) };
 	const char *figure = length_letter(r->arena, how, mm);
 
 	return r->units == UNITS_INCHES ? figure : arena_printf(r->arena, "%s mm", figure);
@@ -184,10 +185,14 @@ double value_length(struct value v)
 		complain(v, r.hint, r.problem);
 		return 0;
 	}
-	if (is_within(v.field, r.mm))
-		return r.mm;
-	complain_of_range(v, text, r.mm);
-	return 0;
+	if (!is_within(v.field, r.mm)) {
+		complain_of_range(v, text, r.mm);
+		return 0;
+	}
+	int graduation = length_graduation(v.reader->units, r.mm);
+	if (graduation > *v.reader->finest)
+		*v.reader->finest = graduation;
+	return r.mm;
 }
 
 /* Figures and at most one point: no sign, exponent, nan or hexadecimal. */

@@ -15,7 +15,7 @@
 
 #include "pitchboard/length.h"
 
-static const struct lettering sixteenths = { UNITS_INCHES, 16 };
+static const struct lettering sixteenths = { UNITS_INCHES, 16, 64 };
 
 static double mm(long long over, long long under)
 {
