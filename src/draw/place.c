@@ -7,6 +7,7 @@
 #define COST_TEXT 100
 #define COST_HEAVY 30
 #define COST_FINE 4
+#define COST_HATCH 1
 #define AIR 0.5 /* round a text that is being placed */
 
 /* The room a text would take, with air all round. */
@@ -30,6 +31,13 @@ static struct text_room room_for(struct measure m, double height, struct spot sp
 	return room;
 }
 
+static int line_cost(enum pen pen)
+{
+	if (pen_is_heavy(pen))
+		return COST_HEAVY;
+	return pen == PEN_HATCH ? COST_HATCH : COST_FINE;
+}
+
 static int cost_of_line(const struct text_room *room, struct box box, const struct mark *k)
 {
 	int pieces = k->line.n - 1 + (k->line.closed ? 1 : 0);
@@ -38,7 +46,7 @@ static int cost_of_line(const struct text_room *room, struct box box, const stru
 		struct vec p = k->line.points[i], q = k->line.points[(i + 1) % k->line.n];
 		struct box piece = box_grow(box_add(box_add(box_empty(), p), q), GRACE);
 		if (box_touches(box, piece) && room_is_crossed(room, p, q))
-			return pen_is_heavy(k->line.pen) ? COST_HEAVY : COST_FINE;
+			return line_cost(k->line.pen);
 	}
 	return 0;
 }

@@ -2,6 +2,9 @@
  * The list of parts: every different piece, how many, its finished size, how its ends are cut.
  */
 #include "draw/bounds.h"
+#include "draw/dimension.h"
+#include "sheets/compose.h"
+#include "sheets/marks.h"
 #include "sheets/tables.h"
 #include "sheets/words.h"
 
@@ -29,11 +32,13 @@ static const char *one_end(struct arena *a, struct end_cut cut)
 
 static const char *baluster_ends(struct arena *a, const struct stair *s, const struct baluster *b)
 {
-	const char *foot = b->foot_rake > NEAR_ENOUGH ? angle_letter(a, b->foot_rake) : "square";
+	const char *rake = angle_letter(a, b->rake);
 
-	return arena_printf(a, "foot %s, top %s; long point %s, short point %s", foot,
-		angle_letter(a, b->rake), inches_words(a, s, b->long_point),
-		inches_words(a, s, b->short_point));
+	if (b->foot_rake > NEAR_ENOUGH)
+		return arena_printf(a, "foot and top %s, each face %s", rake,
+			inches_words(a, s, b->long_point));
+	return arena_printf(a, "foot square, top %s; long point %s, short point %s", rake,
+		inches_words(a, s, b->long_point), inches_words(a, s, b->short_point));
 }
 
 /* Angles from square.  A stringer's cuts are on its own sheet. */
@@ -105,6 +110,83 @@ static void note_sheet(struct sheet *s)
 	sheet_notes(s, notes, sizeof(notes) / sizeof(*notes));
 }
 
+/* ---- a step in section ---- */
+
+struct step_section {
+	const struct sheet_context *context;
+	const struct flight *flight;
+	struct view view;
+	struct box window;
+};
+
+/* Clear of the stringers: beside the middle of the flight. */
+static struct step_section section_of(struct arena *a, const struct sheet_context *c)
+{
+	const struct stair *s = c->stair;
+	const struct flight *f = &s->flights[0];
+	struct view_spec spec = { .from = VIEW_FROM_RIGHT, .cut = true };
+	struct vec3 middle = frame_place(f->frame, vec3(0, s->width * 0.42, 0));
+	const struct step *step = &f->steps[f->step_count / 2];
+	struct vec3 at = frame_place(f->frame, vec3(step->riser_x, 0, step->level));
+	double around = s->job->treads.nosing + 40;
+
+	spec.at = vec3_dot(middle, view_frame(spec.from).w);
+	return (struct step_section){ c, f, view_make(a, c->parts, spec),
+		{ at.x - around, at.z - s->unit_rise - around, at.x + f->unit_run + around,
+			at.z + around } };
+}
+
+static void step_dimensions(struct dims *d, const struct step_section *t, double scale)
+{
+	const struct stair *s = t->context->stair;
+	const struct step *step = &t->flight->steps[t->flight->step_count / 2];
+	struct arena *a = d->drawing->arena;
+	double nose = step->nosing_x * scale, face = step->riser_x * scale;
+	double top = step->level * scale, under = top - s->job->treads.thickness * scale;
+	const struct dim_link along[] = {
+		{ nose, face, top, top, inches_words(a, s, s->job->treads.nosing) },
+		{ face, face + t->flight->unit_run * scale, top, top,
+			inches_words(a, s, t->flight->unit_run) },
+	};
+	const struct dim_link up[] = {
+		{ top - s->unit_rise * scale, under, nose, nose, NULL },
+		{ under, top, nose, nose, inches_words(a, s, s->job->treads.thickness) },
+	};
+	const struct dim_link rise[] = { { top - s->unit_rise * scale, top, nose, nose,
+		inches_words(a, s, s->unit_rise) } };
+
+	dims_chain(d, DIM_ABOVE, along, 2);
+	dims_chain(d, DIM_LEFT, up, 2);
+	dims_chain(d, DIM_LEFT, rise, 1);
+}
+
+static struct box compose_step(struct sheet *s, const void *what, double scale)
+{
+	const struct step_section *t = what;
+	struct box w = t->window;
+	struct box used = { w.x0 * scale, w.y0 * scale, w.x1 * scale, w.y1 * scale };
+	struct dims d = dims_begin(s->drawing, s->hand.measure, s->hand.letter, used);
+
+	view_draw(s->drawing, &t->view, (struct placing){ .scale = scale }, &w);
+	step_dimensions(&d, t, scale);
+	used = dims_draw(&d);
+	letter_marks(s->hand, &t->view, scale, w);
+	return draw_view_foot(s->hand, used, "A step in section", scale,
+		t->context->stair->job->about.units);
+}
+
+/* Beside the list, where there is room for it. */
+static void draw_step(struct sheet *s, const struct sheet_context *c)
+{
+	struct step_section t = section_of(s->drawing->arena, c);
+
+	if (box_width(s->room) < 90 || box_height(s->room) < 90)
+		return;
+	struct composed done = sheet_compose(s,
+		(struct composition){ compose_step, &t, t.window, 2 }, s->room, SET_CENTRED);
+	s->drawing->scale = scale_letter(s->drawing->arena, done.ratio, c->stair->job->about.units);
+}
+
 static struct drawing *draw(struct arena *a, const struct sheet_context *c)
 {
 	const struct table table = parts_table(a, c);
@@ -116,6 +198,8 @@ static struct drawing *draw(struct arena *a, const struct sheet_context *c)
 		if (!first)
 			note_sheet(&s);
 		rest = sheet_tables(&s, rest, TABLES_LEFT, box_width(s.room));
+		if (!rest.n)
+			draw_step(&s, c);
 		*tail = s.drawing;
 		tail = &s.drawing->next;
 	}

@@ -5,6 +5,7 @@
 #include "draw/clip.h"
 #include "draw/dimension.h"
 #include "draw/shape.h"
+#include "sheets/marks.h"
 #include "sheets/stringer_sheet.h"
 #include "sheets/words.h"
 
@@ -81,7 +82,9 @@ static struct box compose_foot(struct sheet *s, const void *what, double scale)
 
 	view_draw(s->drawing, &t->section, (struct placing){ .scale = scale }, &window);
 	foot_dimensions(&d, t, scale);
-	return title_under(s, t, dims_draw(&d), "foot", scale);
+	used = dims_draw(&d);
+	letter_marks(s->hand, &t->section, scale, window);
+	return title_under(s, t, used, "foot", scale);
 }
 
 struct composition stringer_foot(const struct stringer_subject *t)
@@ -134,7 +137,9 @@ static struct box compose_head(struct sheet *s, const void *what, double scale)
 
 	view_draw(s->drawing, &t->section, (struct placing){ .scale = scale }, &window);
 	head_dimensions(&d, t, scale);
-	return title_under(s, t, dims_draw(&d), "head", scale);
+	used = dims_draw(&d);
+	letter_marks(s->hand, &t->section, scale, window);
+	return title_under(s, t, used, "head", scale);
 }
 
 struct composition stringer_head(const struct stringer_subject *t)

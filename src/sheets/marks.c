@@ -1,0 +1,81 @@
+#include "sheets/marks.h"
+
+#include "draw/bounds.h"
+#include "draw/clip.h"
+#include "draw/place.h"
+
+#define SPOTS 9
+
+/* What of a cut face is in the window, as a box. */
+static struct box shown_box(struct arena *a, const struct cut_face *c, struct box window)
+{
+	struct chain whole = { .points = c->points, .n = c->n, .closed = 1 };
+	struct box b = box_empty();
+
+	for (const struct chain *k = clip_chain(a, window, whole); k; k = k->next)
+		for (int i = 0; i < k->n; i++)
+			b = box_add(b, k->points[i]);
+	return b;
+}
+
+/* Even-odd, along a level line to the right. */
+static bool is_inside(const struct cut_face *c, struct vec p)
+{
+	bool inside = false;
+
+	for (int i = 0, j = c->n - 1; i < c->n; j = i++) {
+		struct vec a = c->points[i], b = c->points[j];
+		if ((a.y > p.y) != (b.y > p.y) &&
+			p.x < a.x + (b.x - a.x) * (p.y - a.y) / (b.y - a.y))
+			inside = !inside;
+	}
+	return inside;
+}
+
+/* Places on a grid of three by three over the face that lie in the wood; the middle first. */
+static int spots_on(const struct cut_face *c, struct box b, struct hand h, double scale,
+	struct spot *spots)
+{
+	static const double shares[] = { 0.5, 0.3, 0.7 };
+	int n = 0;
+
+	for (int i = 0; i < SPOTS; i++) {
+		struct vec p = vec(b.x0 + box_width(b) * shares[i / 3],
+			b.y0 + box_height(b) * shares[i % 3]);
+		if (is_inside(c, p))
+			spots[n++] = (struct spot){ vec(p.x * scale, p.y * scale - h.letter / 2),
+				ALIGN_MIDDLE, 0 };
+	}
+	return n;
+}
+
+static void knock_out(struct hand h, struct vec at, double width)
+{
+	double x0 = at.x - width / 2 - 0.5, x1 = at.x + width / 2 + 0.5;
+	double y0 = at.y - h.letter * DESCENDER, y1 = at.y + h.letter + 0.5;
+	const struct vec box[] = { { x0, y0 }, { x1, y0 }, { x1, y1 }, { x0, y1 } };
+
+	draw_fill(h.g, SHADE_WHITE, box, 4);
+}
+
+static void letter_face(struct hand h, const struct cut_face *c, double scale, struct box window)
+{
+	const char *text = *c->part->mark ? c->part->mark : c->part->name;
+	struct box b = shown_box(h.g->arena, c, window);
+	double width = measure_width(h.measure, LETTER_REGULAR, h.letter, text);
+	struct spot spots[SPOTS];
+
+	if (box_is_empty(b) || box_width(b) * scale < width + 1 ||
+		box_height(b) * scale < h.letter * 1.5)
+		return;
+	int n = spots_on(c, b, h, scale, spots);
+	int i = place_text(h.g, h.measure, h.letter, spots, n, text);
+	if (i >= 0)
+		knock_out(h, spots[i].at, width);
+}
+
+void letter_marks(struct hand h, const struct view *v, double scale, struct box window)
+{
+	for (int i = 0; i < v->cut_count; i++)
+		letter_face(h, &v->cuts[i], scale, window);
+}
