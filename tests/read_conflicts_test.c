@@ -138,6 +138,20 @@ static const struct said_case cases[] = {
 		"    9 |   stock_lengths: []\n"
 		"      |   ^\n"
 		"refused\n" },
+	/* 36 - 1 1/2 - 3/4 - 5/8 = 33 1/8 between the outer two */
+	{ "so many carriages keep to the spacing",
+		SOUND
+		"stringers: {middle_count: 1, spacing: 16\"}\n",
+		"job.yaml:7:27: error: stringers: with middle_count 1 they stand 1'-4 9/16\" "
+		"apart, more than spacing, 1'-4\"\n"
+		"    7 | stringers: {middle_count: 1, spacing: 16\"}\n"
+		"      |                           ^ 2 are needed; or leave one of the two keys "
+		"out\n"
+		"refused\n" },
+	{ "and may",
+		SOUND
+		"stringers: {middle_count: 1, spacing: 17\"}\n",
+		"" },
 	{ "a mitred stringer stands at an open side",
 		SOUND
 		"stringers: {wall: mitred}\n",

@@ -204,24 +204,23 @@ static void what_was_typed_is_lettered_as_it_was_typed(void **state)
 	assert_int_equal(job_lettering(job_of(METRIC "rail: {height: 900.5}\n")).finest, 2);
 }
 
-static const struct assumption *assumed(const struct job *job, const char *path)
+static const struct assumption *assumed(const struct job *job, const char *label)
 {
 	for (const struct assumption *a = job->assumptions; a; a = a->next)
-		if (strcmp(a->path, path) == 0)
+		if (strcmp(a->label, label) == 0)
 			return a;
 	return NULL;
 }
 
 static void a_default_that_was_used_is_an_assumption(void **state)
 {
-	const struct assumption *nosing = assumed(job_of(SOUND), "treads.nosing");
+	const struct assumption *nosing = assumed(job_of(SOUND), "nosing projection");
 
 	(void)state;
 	assert_non_null(nosing);
-	assert_string_equal(nosing->label, "nosing projection");
 	assert_string_equal(nosing->value, "1 1/8\"");
 	assert_int_equal(nosing->shown, SHOWN_PLAN | SHOWN_ELEVATION);
-	assert_string_equal(assumed(job_of(METRIC), "treads.nosing")->value, "25");
+	assert_string_equal(assumed(job_of(METRIC), "nosing projection")->value, "25");
 }
 
 static void what_was_typed_is_no_assumption(void **state)
@@ -229,8 +228,8 @@ static void what_was_typed_is_no_assumption(void **state)
 	const struct job *job = job_of(SOUND "treads: {nosing: 1 1/8\"}\n");
 
 	(void)state;
-	assert_null(assumed(job, "treads.nosing"));
-	assert_non_null(assumed(job, "treads.return_past"));
+	assert_null(assumed(job, "nosing projection"));
+	assert_non_null(assumed(job, "return past the riser"));
 }
 
 static void a_default_that_cannot_matter_is_no_assumption(void **state)
@@ -241,10 +240,10 @@ static void a_default_that_cannot_matter_is_no_assumption(void **state)
 					  "stair: {width: 36, left: wall, right: wall}\n");
 
 	(void)state;
-	assert_null(assumed(walled, "rail.height"));
-	assert_null(assumed(walled, "stringers.housing_depth"));
-	assert_non_null(assumed(walled, "treads.scribe"));
-	assert_null(assumed(job_of(SOUND "risers: open\n"), "risers.thickness"));
+	assert_null(assumed(walled, "rail height"));
+	assert_null(assumed(walled, "depth of housings"));
+	assert_non_null(assumed(walled, "scribing allowance at walls"));
+	assert_null(assumed(job_of(SOUND "risers: open\n"), "riser thickness"));
 }
 
 static const char *unmeasured(const struct job *job)
@@ -327,6 +326,39 @@ static void bytes_of_a_name_come_through_untouched(void **state)
 	assert_string_equal(job->about.name, "\u0141ukasz \u0150sz");
 }
 
+/* 600 - 38 - 22.5 - 15 = 524.5 between the outer two: one carriage at 450, none at 600. */
+static void carriages_are_spoken_of_only_where_there_are_some(void **state)
+{
+	const struct job *one = job_of("pitchboard: 1\n"
+				       "job: {name: Test, units: millimetres}\n"
+				       "floors: {total_rise: 2718}\n"
+				       "stair: {width: 600}\n");
+	const struct job *counted = job_of("pitchboard: 1\n"
+					   "job: {name: Test, units: millimetres}\n"
+					   "floors: {total_rise: 2718}\n"
+					   "stair: {width: 600}\n"
+					   "stringers: {middle_count: 0}\n");
+
+	(void)state;
+	assert_int_equal(job_carriages(one), 1);
+	assert_non_null(assumed(one, "spacing of carriages, at most"));
+	assert_non_null(assumed(one, "thickness of the middle carriages"));
+	assert_int_equal(job_carriages(counted), 0);
+	assert_null(assumed(counted, "spacing of carriages, at most"));
+	assert_null(assumed(counted, "thickness of the middle carriages"));
+}
+
+static void newels_are_spoken_of_only_where_there_are_some(void **state)
+{
+	const struct job *without = job_of(SOUND "newels: {bottom: no, top: no}\n");
+
+	(void)state;
+	assert_non_null(assumed(job_of(SOUND), "newels, square"));
+	assert_null(assumed(without, "newels, square"));
+	assert_null(assumed(without, "newel top over the rail"));
+	assert_non_null(assumed(without, "balusters, square"));
+}
+
 static void the_full_starter_leaves_nothing_assumed(void **state)
 {
 	(void)state;
@@ -369,6 +401,8 @@ int main(void)
 		cmocka_unit_test(a_measured_structural_rise_makes_the_finished_one_measured),
 		cmocka_unit_test(the_fingerprint_follows_every_byte),
 		cmocka_unit_test(bytes_of_a_name_come_through_untouched),
+		cmocka_unit_test(carriages_are_spoken_of_only_where_there_are_some),
+		cmocka_unit_test(newels_are_spoken_of_only_where_there_are_some),
 		cmocka_unit_test(the_full_starter_leaves_nothing_assumed),
 		cmocka_unit_test(the_demo_jobs_show_all_three_kinds_of_stringer),
 	};

@@ -28,19 +28,16 @@ struct pos node_pos(const struct node *group, const char *key);
 /* Was the key written in the file (and not filled in from the default)? */
 bool node_has(const struct node *group, const char *key);
 
-/* Which sheets a default is written on when it was used. */
+/* Which sheets a default is written on when it was used; 0: none. */
 enum shown_on {
-	SHOWN_NOWHERE = 0,
 	SHOWN_PLAN = 1 << 0,
 	SHOWN_ELEVATION = 1 << 1,
 	SHOWN_STRINGER = 1 << 2,
-	SHOWN_EVERYWHERE = SHOWN_PLAN | SHOWN_ELEVATION | SHOWN_STRINGER,
 };
 
 /* A default that was used because the job file is silent. */
 struct assumption {
 	struct assumption *next;
-	const char *path;  /* "treads.nosing" */
 	const char *label; /* "nosing projection": the key's own words */
 	const char *value; /* as lettered: 1 1/8" */
 	unsigned shown;    /* of enum shown_on */
@@ -249,6 +246,12 @@ static inline struct lettering job_lettering(const struct job *job)
 {
 	return (struct lettering){ job->about.units, job->about.fraction, job->about.finest };
 }
+
+/* Carriages between the outer two stringers: as many as the job says, else as its spacing asks; and
+ * how far apart they stand then, centre to centre. */
+int job_carriages(const struct job *job);
+int job_carriages_by_spacing(const struct job *job);
+double job_carriage_spacing(const struct job *job);
 
 /* Was this measurement ("total_rise", "width", "opening_length", ...) marked as measured on site?
  */

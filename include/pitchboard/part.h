@@ -45,13 +45,13 @@ struct outline {
 };
 
 /* What is done to a piece beside its outline. */
-enum feature_kind { FEATURE_BEVEL, FEATURE_GROOVE, FEATURE_NOTCH, FEATURE_MITRE, FEATURE_ROUND };
+enum feature_kind { FEATURE_GROOVE, FEATURE_NOTCH, FEATURE_MITRE, FEATURE_ROUND };
 
 struct feature {
 	struct feature *next;
 	enum feature_kind kind;
 	struct outline at; /* in the face plane; may be empty */
-	double angle;      /* bevel, mitre: from square, radians */
+	double angle;      /* mitre: from square, radians */
 	double depth;      /* groove: into the face; notch: through */
 	double radius;     /* round */
 	const char *text;  /* for people */
@@ -104,7 +104,6 @@ struct baluster {
 		short_point; /* lengths along the two faces that the rake makes unequal */
 	double rake;         /* of the top cut, from level */
 	double foot_rake;    /* 0: square foot */
-	int place_on_tread;  /* 1 for the one nearest the riser */
 	double from_riser;   /* riser face to centre */
 };
 

@@ -149,7 +149,6 @@ static void baluster_add(struct pieces *list, const struct setting *s, int i)
 	b->long_point = rod_nosing_z(r, back) + under - foot - lift;
 	b->rake = r->pitch;
 	b->foot_rake = housed ? r->pitch : 0;
-	b->place_on_tread = i % s->per_tread + 1;
 	b->from_riser = (i % s->per_tread) * s->pitch + s->section / 2;
 	double y = rod_y(r, s->side, s->side->rail) - s->section / 2;
 	struct part *p =

@@ -19,8 +19,7 @@ static bool is_wanted(const struct rod *r)
 	for (int i = 0; i < 2; i++)
 		if (r->sides[i].kind != STRINGER_HOUSED)
 			return true;
-	struct stand right = side_stand(r, HAND_RIGHT), left = side_stand(r, HAND_LEFT);
-	return middle_count(r, (left.y0 + left.y1 - right.y0 - right.y1) / 2) > 0;
+	return job_carriages(r->job) > 0;
 }
 
 /* It must leave something of the first riser cut. */

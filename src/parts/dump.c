@@ -2,7 +2,6 @@
 #include "pitchboard/part.h"
 
 static const char *const feature_names[] = {
-	[FEATURE_BEVEL] = "bevel",
 	[FEATURE_GROOVE] = "groove",
 	[FEATURE_NOTCH] = "notch",
 	[FEATURE_MITRE] = "mitre",

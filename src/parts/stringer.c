@@ -65,7 +65,8 @@ struct outline bench_outline(struct arena *a, struct bench b, struct outline fli
 	return (struct outline){ c, flight.n };
 }
 
-struct frame bench_frame(const struct rod *r, struct bench b, double y)
+/* The place of a plank whose left-hand face stands at y of the flight. */
+static struct frame bench_frame(const struct rod *r, struct bench b, double y)
 {
 	struct frame f = { .u = { b.cosine, 0, b.sine }, .v = { -b.sine, 0, b.cosine } };
 	f.w = vec3(0, -1, 0);
@@ -167,14 +168,6 @@ struct stand side_stand(const struct rod *r, enum hand hand)
 	return at;
 }
 
-int middle_count(const struct rod *r, double span)
-{
-	const struct job_stringers *all = &r->job->stringers;
-	if (all->middle_count >= 0)
-		return all->middle_count;
-	return all->spacing > 0 ? (int)ceil(span / all->spacing - NEAR_ENOUGH) - 1 : 0;
-}
-
 /* Carriages between the outer two, their centres dividing the distance evenly. */
 static void middles_add(struct pieces *list, const struct stand *right, const struct stand *left,
 	struct diags *d)
@@ -182,7 +175,7 @@ static void middles_add(struct pieces *list, const struct stand *right, const st
 	const struct rod *r = right->rod;
 	const struct job_stringer *spec = &r->job->stringers.middle;
 	double from = (right->y0 + right->y1) / 2, to = (left->y0 + left->y1) / 2;
-	int n = middle_count(r, to - from);
+	int n = job_carriages(r->job);
 	double clear = (to - from) / (n + 1) - spec->thickness / 2;
 	clear -= fmax(right->spec->thickness, left->spec->thickness) / 2;
 	if (n > 0 && clear < 0) {

@@ -39,9 +39,6 @@ struct bench bench_make(const struct rod *r, struct edges e, const struct outlin
 struct vec bench_point(struct bench b, struct vec flight);
 struct outline bench_outline(struct arena *a, struct bench b, struct outline flight);
 
-/* The place of a plank whose left-hand face stands at y of the flight. */
-struct frame bench_frame(const struct rod *r, struct bench b, double y);
-
 /* The part, with all that the kinds have in common filled in. */
 struct part *stringer_part(struct pieces *list, const struct stand *at, struct bench b,
 	struct outline face, double width);
@@ -51,9 +48,6 @@ double foot_end_x(const struct rod *r, struct edges e);
 
 /* Are the feet of sawtooth and mitred stringers notched for a thrust block? */
 bool stringers_have_block(const struct rod *r);
-
-/* How many carriages stand between the outer two, `span` apart centre to centre. */
-int middle_count(const struct rod *r, double span);
 
 /* The outer two, as they stand. */
 struct stand side_stand(const struct rod *r, enum hand hand);

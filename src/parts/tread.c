@@ -27,7 +27,7 @@ static double return_width(const struct rod *r, const struct side *side, enum tr
 	return t->strip_width;
 }
 
-struct tread_end tread_end_of(const struct rod *r, const struct side *side, int step)
+static struct tread_end tread_end_of(const struct rod *r, const struct side *side, int step)
 {
 	const struct job_treads *t = &r->job->treads;
 	struct tread_end e = { .side = side };

@@ -22,8 +22,6 @@ struct tread_end {
 	double newel_back; /* from the nosing's front to the back of the newel */
 };
 
-struct tread_end tread_end_of(const struct rod *r, const struct side *side, int step);
-
 /* The return strip at this end of tread `step`, and the little piece that closes its back. */
 void return_add(struct pieces *list, const struct rod *r, struct tread_end e, int step);
 

@@ -71,7 +71,6 @@ static void walk_group(struct walk *w, const struct group *g, const char *group)
 		if (!is_assumed(w, f, group, src))
 			continue;
 		struct assumption *as = NEW(w->arena, struct assumption);
-		as->path = field_path(w->arena, g, f->key);
 		as->label = f->label ? f->label : f->help;
 		as->value = letter(w, f, group);
 		as->shown = f->shown;

@@ -21,10 +21,7 @@ struct check {
 
 static const char *letter(const struct check *c, double mm)
 {
-	const char *figure = length_letter(c->arena, c->lettering, mm);
-
-	return c->lettering.units == UNITS_INCHES ? figure
-						  : arena_printf(c->arena, "%s mm", figure);
+	return length_say(c->arena, c->lettering, mm);
 }
 
 static void check_version(const struct check *c, int version)
@@ -187,6 +184,21 @@ static void check_stringers(const struct check *c)
 			"stringers.wall: a mitred stringer belongs at an open side");
 }
 
+static void check_carriages(const struct check *c)
+{
+	const struct job_stringers *s = &c->job->stringers;
+	bool both = node_has(s->src, "middle_count") && node_has(s->src, "spacing");
+	double apart = job_carriage_spacing(c->job);
+
+	if (!both || s->spacing <= 0 || apart <= s->spacing + EQUAL_ENOUGH)
+		return;
+	diag_error(c->diags, node_pos(s->src, "middle_count"),
+		arena_printf(c->arena, "%d are needed; or leave one of the two keys out",
+			job_carriages_by_spacing(c->job)),
+		"stringers: with middle_count %d they stand %s apart, more than spacing, %s",
+		s->middle_count, letter(c, apart), letter(c, s->spacing));
+}
+
 static void check_treads(const struct check *c)
 {
 	const struct job_treads *t = &c->job->treads;
@@ -227,6 +239,7 @@ void job_check(struct arena *a, const struct job_file *f, struct diags *d)
 	check_segments(&c);
 	check_comfort(&c);
 	check_stringers(&c);
+	check_carriages(&c);
 	check_treads(&c);
 	check_measured(&c);
 }

@@ -34,9 +34,20 @@ static bool has_housed(const struct job *job)
 	return uses_stringer(job, STRINGER_HOUSED);
 }
 
+static bool has_carriages(const struct job *job)
+{
+	return job_carriages(job) > 0;
+}
+
+static bool has_spaced_carriages(const struct job *job)
+{
+	return has_carriages(job) && job->stringers.middle_count < 0;
+}
+
 static bool has_cut(const struct job *job)
 {
-	return uses_stringer(job, STRINGER_SAWTOOTH) || uses_stringer(job, STRINGER_MITRED);
+	return has_carriages(job) || uses_stringer(job, STRINGER_SAWTOOTH) ||
+		uses_stringer(job, STRINGER_MITRED);
 }
 
 static bool has_wall_carriage(const struct job *job)
@@ -47,6 +58,11 @@ static bool has_wall_carriage(const struct job *job)
 static bool has_returns(const struct job *job)
 {
 	return has_open_side(job) && job->stringers.open.kind != STRINGER_HOUSED;
+}
+
+static bool has_newels(const struct job *job)
+{
+	return has_open_side(job) && (job->newels.bottom || job->newels.top);
 }
 
 static bool has_boards(const struct job *job)
@@ -108,7 +124,7 @@ static const struct field middle_stringer[] = {
 	{ FIELD_LENGTH, "thickness", LANDS(job_stringer, thickness), .least = 18, .most = 120,
 		.decide = stringer_thickness, .absent = "1 1/2\" or 45 mm",
 		.label = "thickness of the middle carriages", .shown = SHOWN_STRINGER,
-		.help = "thickness of the plank" },
+		.matters = has_carriages, .help = "thickness of the plank" },
 	{ FIELD_LENGTH, "width", LANDS(job_stringer, width), .least = 90, .most = 1000,
 		.help = width_help, .absent = width_absent },
 	{ 0 },
@@ -158,7 +174,8 @@ static const struct field stringers[] = {
 	 * practice. */
 	{ FIELD_LENGTH, "spacing", LANDS(job_stringers, spacing), .least = 150, .most = 1500,
 		.usual = "18\"", .usual_mm = "450 mm", .label = "spacing of carriages, at most",
-		.shown = SHOWN_STRINGER, .help = "most, centre to centre of carriages" },
+		.shown = SHOWN_STRINGER, .matters = has_spaced_carriages,
+		.help = "most, centre to centre of carriages" },
 	/* Room for the wall board and a skirt behind the carriage: common practice. */
 	{ FIELD_LENGTH, "wall_gap", LANDS(job_stringers, wall_gap), .most = 300, .usual = "1 1/2\"",
 		.usual_mm = "38 mm", .label = "wall to carriage", .shown = SHOWN_PLAN,
@@ -289,15 +306,15 @@ const struct group keys_risers = { "risers", sizeof(struct job_risers), risers, 
 static const struct field newels[] = {
 	{ FIELD_LENGTH, "section", LANDS(job_newels, section), .least = 30, .most = 400,
 		.usual = "3 1/2\"", .usual_mm = "90 mm", .label = "newels, square",
-		.shown = SHOWN_PLAN | SHOWN_ELEVATION, .matters = has_open_side,
+		.shown = SHOWN_PLAN | SHOWN_ELEVATION, .matters = has_newels,
 		.help = "side of the square post" },
 	{ FIELD_LENGTH, "above_rail", LANDS(job_newels, above_rail), .most = 600, .usual = "3\"",
 		.usual_mm = "75 mm", .label = "newel top over the rail", .shown = SHOWN_ELEVATION,
-		.matters = has_open_side,
+		.matters = has_newels,
 		.help = "top of the newel over the top of the rail that meets it" },
 	{ FIELD_YES_NO, "bottom", LANDS(job_newels, bottom), .usual = "yes",
-		.help = "is there a newel at the bottom of the rail?" },
-	{ FIELD_YES_NO, "top", LANDS(job_newels, top), .usual = "yes",
+		.matters = has_open_side, .help = "is there a newel at the bottom of the rail?" },
+	{ FIELD_YES_NO, "top", LANDS(job_newels, top), .usual = "yes", .matters = has_open_side,
 		.help = "is there a newel at the top of the rail?" },
 	{ 0 },
 };
