@@ -79,6 +79,15 @@ a_warning_is_drawn_and_told() {
 		grep -q ': warning: ' "$TMPDIR/problems" && [ -s "$TMPDIR/paths" ]
 }
 
+a_letter_that_cannot_be_set_is_told() {
+	for letter in 漢 א ب क; do
+		sed "s/^\( *client:\).*/\1 Smith $letter Co/" "$job" >"$TMPDIR/letter.yaml"
+		exits 1 draw -o "$TMPDIR/letter" "$TMPDIR/letter.yaml" &&
+			grep -q "letter.yaml: warning: .*U+[0-9A-F]* in .*Smith $letter Co" \
+				"$TMPDIR/problems" && [ -s "$TMPDIR/paths" ] || return 1
+	done
+}
+
 a_dump_writes_no_file() {
 	for noun in job stair parts drawing; do
 		exits 0 draw --dump=$noun -o "$TMPDIR/dumped" "$job" || return 1
@@ -125,6 +134,8 @@ check 'a wrong job leaves earlier drawings as they were' a_wrong_job_leaves_earl
 check 'a wrong job does not stop the next' a_wrong_job_does_not_stop_the_next
 check 'one file name in two folders is refused' one_name_in_two_folders_is_refused
 check 'a warning is drawn, told and counted in the status' a_warning_is_drawn_and_told
+check 'a letter that cannot be set is told and counted in the status' \
+	a_letter_that_cannot_be_set_is_told
 check 'a dump writes no file' a_dump_writes_no_file
 check 'a job with a zero byte is refused' a_job_with_a_zero_byte_is_refused
 check 'a file too long to be a job is refused' a_file_too_long_is_refused

@@ -23,6 +23,16 @@ struct faces *faces_load(struct arena *a, const char *dir, const char **problem)
 void faces_free(struct faces *f); /* NULL is fine */
 struct measure faces_measure(const struct faces *f);
 
+/* Letters that no face holds, or that cannot be set one by one (Arabic, Hebrew, Devanagari ...):
+ * each of them is drawn as U+FFFD, for all to see. */
+struct missing {
+	int letters;      /* on all sheets together */
+	unsigned code;    /* of the first, as Unicode counts */
+	const char *text; /* in which it stands; NULL: none is missing */
+};
+
+struct missing faces_missing(const struct faces *f, const struct drawing *drawings);
+
 /* One written file. */
 struct written {
 	struct written *next;
@@ -31,9 +41,7 @@ struct written {
 
 struct write_result {
 	const struct written *files; /* in the order written */
-	int missing_letters; /* letters that no face holds: drawn as U+FFFD, for all to see */
-	const char
-		*problem; /* NULL: all is well.  Else what the machine refused, and on which file */
+	const char *problem; /* NULL: all is well.  Else what the machine refused, on which file */
 };
 
 /* All drawings into `dir` (made if missing): a PDF for every stem, an SVG for every sheet. */

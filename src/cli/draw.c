@@ -103,6 +103,7 @@ static enum status draw_job(struct arena *a, const struct shop *shop, const char
 		sheets_draw(a, stair, parts, shop->stationery, faces_measure(shop->faces), d);
 
 	findings_tell(a, stair, parts, d);
+	findings_tell_letters(faces_missing(shop->faces, drawings), d);
 	diags_print(d, stderr);
 	if (stair && !shop->quiet)
 		fputs(stair_options_text(a, stair), stderr);

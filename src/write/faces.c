@@ -17,6 +17,7 @@
 
 #include "base/file.h"
 #include "base/text.h"
+#include "write/script.h"
 
 /* Latin with its accents: nearly all that is ever lettered. */
 #define COMMON_CODES 0x180
@@ -141,9 +142,11 @@ static struct letter look_up(const struct faces *f, enum face_name name, unsigne
 
 static struct letter find(const struct faces *f, enum letter_style style, unsigned point)
 {
-	struct letter l = look_up(f, style == LETTER_BOLD ? FACE_BOLD : FACE_REGULAR, point);
+	struct letter l = { .missing = 1 };
 
-	if (l.missing)
+	if (!script_needs_shaping(point))
+		l = look_up(f, style == LETTER_BOLD ? FACE_BOLD : FACE_REGULAR, point);
+	if (l.missing && !script_needs_shaping(point))
 		l = look_up(f, FACE_FALLBACK, point);
 	if (!l.missing)
 		return l;
@@ -249,6 +252,29 @@ static double width(const void *faces, enum letter_style style, double height, c
 struct measure faces_measure(const struct faces *f)
 {
 	return (struct measure){ .width = width, .faces = f };
+}
+
+static void miss(struct missing *m, const struct faces *f, const struct mark *mark)
+{
+	for (const char *s = mark->text.text; *s;) {
+		struct code c = code_next(s);
+		s += c.bytes;
+		if (!faces_letter(f, mark->text.style, c.point).missing)
+			continue;
+		if (m->letters++ == 0)
+			*m = (struct missing){ 1, c.point, mark->text.text };
+	}
+}
+
+struct missing faces_missing(const struct faces *f, const struct drawing *drawings)
+{
+	struct missing m = { 0 };
+
+	for (const struct drawing *g = drawings; g; g = g->next)
+		for (const struct mark *mark = g->first; mark; mark = mark->next)
+			if (mark->kind == MARK_TEXT)
+				miss(&m, f, mark);
+	return m;
 }
 
 double faces_units(const struct faces *f, enum face_name face)

@@ -12,8 +12,9 @@
 enum face_name { FACE_REGULAR, FACE_BOLD, FACE_FALLBACK, FACE_COUNT };
 
 /* One letter of a text.  A letter that the wanted face lacks is taken from the
- * fallback; one that both lack becomes the fallback's replacement mark U+FFFD,
- * which is drawn for all to see, and `missing` is set. */
+ * fallback; one that both lack, or that needs shaping (script.h), becomes the
+ * fallback's replacement mark U+FFFD, which is drawn for all to see, and
+ * `missing` is set. */
 struct letter {
 	enum face_name face;
 	unsigned glyph;

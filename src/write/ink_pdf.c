@@ -50,7 +50,6 @@ static void arc(struct ink *base, struct arc a)
 		-a.to);
 }
 
-/* Lines and dashes end round, so that edges drawn one by one still close their corners. */
 static void stroke(struct ink *base, struct stroke how)
 {
 	cairo_t *cr = own(base)->cr;
@@ -151,7 +150,9 @@ struct ink_pdf *ink_pdf_new(struct arena *a, cairo_t *cr, const struct faces *fa
 		.faces = faces,
 		.cr = cr,
 		.shown = { .glyphs = text_new(a) } };
+	/* Edges drawn one by one still close their corners, and sharp ones get no spike. */
 	cairo_set_line_cap(cr, CAIRO_LINE_CAP_ROUND);
+	cairo_set_line_join(cr, CAIRO_LINE_JOIN_ROUND);
 	cairo_set_tolerance(cr, TOLERANCE);
 	return ink;
 }

@@ -24,12 +24,11 @@ static void end_run(struct canvas c, struct run *r)
 
 /* Each letter is set down by its own distance along the base line, so that no
  * rounding adds up along a text. */
-static int text_paint(struct canvas c, struct glyph *room, const struct mark *m)
+static void text_paint(struct canvas c, struct glyph *room, const struct mark *m)
 {
 	const struct vec along = vec(cos(m->text.angle), sin(m->text.angle));
 	double walked = start(c, m), run_at = 0;
 	struct run run = { .height = m->text.height, .angle = m->text.angle, .glyphs = room };
-	int missing = 0;
 
 	for (const char *s = m->text.text; *s;) {
 		struct code code = code_next(s);
@@ -43,11 +42,9 @@ static int text_paint(struct canvas c, struct glyph *room, const struct mark *m)
 		}
 		room[run.n++] = (struct glyph){ l.glyph, walked - run_at };
 		walked += l.advance * m->text.height;
-		missing += l.missing;
 		s += code.bytes;
 	}
 	end_run(c, &run);
-	return missing;
 }
 
 static size_t longest_text(const struct drawing *g)
@@ -61,13 +58,11 @@ static size_t longest_text(const struct drawing *g)
 	return longest;
 }
 
-int lettering_paint(struct canvas c)
+void lettering_paint(struct canvas c)
 {
 	struct glyph *room = NEW_N(c.arena, struct glyph, longest_text(c.drawing));
-	int missing = 0;
 
 	for (const struct mark *m = c.drawing->first; m; m = m->next)
 		if (m->kind == MARK_TEXT)
-			missing += text_paint(c, room, m);
-	return missing;
+			text_paint(c, room, m);
 }

@@ -6,7 +6,7 @@
 
 #include "write/paint.h"
 
-/* All texts of the drawing.  How many letters no face holds. */
-int lettering_paint(struct canvas c);
+/* All texts of the drawing. */
+void lettering_paint(struct canvas c);
 
 #endif

@@ -11,7 +11,6 @@
 
 struct output {
 	struct text *text;
-	int missing;         /* letters that no face holds */
 	const char *problem; /* NULL: the text holds the whole file */
 };
 

@@ -78,7 +78,7 @@ static void paint_pen(struct canvas c, struct layers layers, int layer, enum pen
 	brush_stroke(&brush);
 }
 
-int paint_drawing(struct canvas c)
+void paint_drawing(struct canvas c)
 {
 	struct layers layers = layers_sort(c.arena, c.drawing);
 
@@ -88,5 +88,5 @@ int paint_drawing(struct canvas c)
 		for (enum pen pen = 0; pen < PEN_COUNT; pen++)
 			paint_pen(c, layers, layer, pen);
 	}
-	return lettering_paint(c);
+	lettering_paint(c);
 }

@@ -15,8 +15,7 @@ struct canvas {
 };
 
 /* Layer by layer (layers.h), in each the white fills, the shades and then the
- * lines, all lines of one pen as one path; lettering last, over everything.
- * How many letters no face holds. */
-int paint_drawing(struct canvas c);
+ * lines, all lines of one pen as one path; lettering last, over everything. */
+void paint_drawing(struct canvas c);
 
 #endif

@@ -65,7 +65,6 @@ struct making {
 	struct book book;
 	cairo_t *cr;
 	struct ink_pdf *ink;
-	int missing;
 };
 
 static void paint_page(struct making *m, int i)
@@ -74,7 +73,7 @@ static void paint_page(struct making *m, int i)
 
 	cairo_tag_begin(m->cr, "Sect", NULL);
 	ink_pdf_begin_page(m->ink, g->height);
-	m->missing += paint_drawing((struct canvas){ &m->ink->base, g, m->book.faces, m->arena });
+	paint_drawing((struct canvas){ &m->ink->base, g, m->book.faces, m->arena });
 	ink_pdf_end_page(m->ink);
 	cairo_tag_end(m->cr, "Sect");
 }
@@ -127,5 +126,5 @@ struct output pdf_make(struct arena *a, struct book book)
 	const char *problem = output_finish(m.cr, surface);
 	if (!problem)
 		problem = pdf_mend(pdf, printing(book));
-	return (struct output){ pdf, m.missing, problem };
+	return (struct output){ pdf, problem };
 }

@@ -69,8 +69,8 @@ struct output svg_make(struct arena *a, const struct drawing *g, const struct im
 {
 	struct ink_svg *ink = ink_svg_new(a, g->height, outlines);
 	struct text *b = text_new(a);
-	int missing = paint_drawing((struct canvas){ &ink->base, g, outlines->faces, a });
 
+	paint_drawing((struct canvas){ &ink->base, g, outlines->faces, a });
 	add_root(b, g);
 	add_words(b, g, imprint);
 	text_put(b, "<defs>\n");
@@ -78,10 +78,11 @@ struct output svg_make(struct arena *a, const struct drawing *g, const struct im
 	text_put(b,
 		"</defs>\n"
 		"<rect width=\"100%\" height=\"100%\" fill=\"#fff\"/>\n"
-		"<g stroke=\"#000\" stroke-linecap=\"round\" fill=\"none\">\n");
+		"<g stroke=\"#000\" stroke-linecap=\"round\" stroke-linejoin=\"round\""
+		" fill=\"none\">\n");
 	add_text(b, ink->marks);
 	text_put(b, "</g>\n<g fill=\"#000\">\n");
 	add_text(b, ink->letters);
 	text_put(b, "</g>\n</svg>\n");
-	return (struct output){ .text = b, .missing = missing };
+	return (struct output){ .text = b };
 }

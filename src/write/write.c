@@ -15,7 +15,6 @@ struct writing {
 	struct outlines *outlines;
 	const char *dir;
 	struct file *first, **tail;
-	int missing;
 	const char *problem;
 };
 
@@ -29,7 +28,6 @@ static void keep(struct writing *w, const char *stem, const char *ending, struct
 	f->bytes = memcpy(NEW_N(w->arena, char, f->size), text_chars(out.text), f->size);
 	*w->tail = f;
 	w->tail = &f->next;
-	w->missing += out.missing;
 	if (out.problem && !w->problem)
 		w->problem =
 			arena_printf(w->arena, "%s: cannot be drawn: %s", f->path, out.problem);
@@ -107,7 +105,6 @@ struct write_result write_drawings(struct arena *a, const struct drawing *drawin
 		w.problem = files_write(a, w.first);
 	return (struct write_result){
 		.files = w.problem ? NULL : paths(a, w.first),
-		.missing_letters = w.missing,
 		.problem = w.problem,
 	};
 }

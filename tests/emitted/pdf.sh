@@ -127,6 +127,13 @@ a_name_in_two_fonts_is_found_whole() {
 	done
 }
 
+# 1: round, in ISO 32000-1, 8.4.3.3 and 8.4.3.4.
+strokes_end_and_turn_round() {
+	mutool trace "$1" >"$TMPDIR/trace" && grep -q '<stroke_path' "$TMPDIR/trace" &&
+		! grep '<stroke_path' "$TMPDIR/trace" |
+		grep -v 'linecap="1,1,1" linejoin="1"' | head -1 | grep .
+}
+
 two_runs_give_the_same_bytes() {
 	draw "$again" && diff -rq "$out" "$again"
 }
@@ -142,6 +149,7 @@ check 'every PDF says title, author, date and language' every says_what_it_is
 check 'full-size drawings and no others ask for actual size' every asks_for_actual_size_if_full_size
 check 'no page is over 200 inches' every has_no_page_over_200_inches
 check 'all pages of a PDF are one size' every is_of_one_page_size
+check 'lines end and turn round: no spike at a sharp corner' every strokes_end_and_turn_round
 check 'every word and figure is found by pdftotext' every_word_is_found
 check 'a name in letters of two fonts is found whole' a_name_in_two_fonts_is_found_whole
 check 'two runs give the same bytes' two_runs_give_the_same_bytes

@@ -72,6 +72,11 @@ every_word_is_in_its_description() {
 	return $faults
 }
 
+lines_end_and_turn_round() {
+	[ "$(xpath 'count(//*[@stroke-linecap="round" and @stroke-linejoin="round"])' "$1")" = 1 ] &&
+		[ "$(xpath 'count(//*[@stroke-linecap or @stroke-linejoin])' "$1")" = 1 ]
+}
+
 check 'the demo jobs are drawn' draw
 check 'every SVG is well formed' every is_well_formed
 check 'no id is there twice' every ids_are_unique
@@ -79,5 +84,6 @@ check 'every letter has its outline, and no outline is idle' every every_letter_
 check 'an SVG needs nothing from outside' every needs_nothing_else
 check 'every SVG is named by its sheet' every is_named
 check 'a unit is a millimetre' every is_one_unit_to_the_millimetre
+check 'lines end and turn round: no spike at a sharp corner' every lines_end_and_turn_round
 check 'every word and figure is in the description' every_word_is_in_its_description
 plan
