@@ -180,7 +180,7 @@ static void draw_step(struct sheet *s, const struct sheet_context *c)
 {
 	struct step_section t = section_of(s->drawing->arena, c);
 
-	if (box_width(s->room) < 90 || box_height(s->room) < 90)
+	if (box_width(s->room) < 56 * s->hand.letter || box_height(s->room) < 40 * s->hand.letter)
 		return;
 	struct composed done = sheet_compose(s,
 		(struct composition){ compose_step, &t, t.window, 2 }, s->room, SET_CENTRED);

@@ -100,7 +100,10 @@ static const char *stringer_title(struct arena *a, const struct stringer_subject
 /* A detail is drawn beside the tables only where it comes out readable. */
 static bool has_room_for_step(const struct stringer_subject *t, struct box room)
 {
-	return t->part->stringer->steps > 1 && box_width(room) > 80 && box_height(room) > 50;
+	double letter = t->context->paper->lettering;
+
+	return t->part->stringer->steps > 1 && box_width(room) > 32 * letter &&
+		box_height(room) > 20 * letter;
 }
 
 /* The piece on the bench and, under it, its figures. */

@@ -97,11 +97,7 @@ const char *template_id(struct arena *a, const struct template_job *t)
 
 const char *job_stem(struct arena *a, const struct job *job)
 {
-	const char *file = job->file ? job->file : "stair";
-	const char *slash = strrchr(file, '/'), *base = slash ? slash + 1 : file;
-	const char *dot = strrchr(base, '.');
-
-	return dot && dot != base ? arena_strndup(a, base, (size_t)(dot - base)) : base;
+	return path_stem(a, job->file ? job->file : "stair");
 }
 
 const char *template_file(struct arena *a, const struct template_job *t, const char *kind)
