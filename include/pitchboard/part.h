@@ -44,6 +44,22 @@ struct outline {
 	int n;
 };
 
+/* The arc by which a chain goes on from a corner with a bulge: a circle, and the angles at which it
+ * begins and ends; `to` is more than `from` when it runs counter-clockwise, else less. */
+struct corner_arc {
+	struct vec centre;
+	double radius, from, to;
+};
+
+/* `next` is the corner after it; the bulge must not be 0. */
+struct corner_arc corner_arc(struct corner c, struct vec next);
+
+/* The point of an arc at a share of its way, 0 to 1. */
+struct vec corner_arc_point(struct corner_arc arc, double share);
+
+/* The box round an outline, its arcs with it. */
+struct box outline_extent(struct outline o);
+
 /* What is done to a piece beside its outline. */
 enum feature_kind { FEATURE_GROOVE, FEATURE_NOTCH, FEATURE_MITRE, FEATURE_ROUND };
 

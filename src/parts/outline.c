@@ -85,14 +85,23 @@ struct outline outline_nosing(struct arena *a, double depth, double thickness, d
 	return path_close(p);
 }
 
-/* The circle through two corners that sweeps four times atan(bulge). */
-static struct vec arc_point(struct vec from, struct vec to, double bulge, double share)
+/* The sweep is four times atan(bulge), and half the chord its sine half way. */
+struct corner_arc corner_arc(struct corner c, struct vec next)
 {
-	double sweep = 4 * atan(bulge);
-	struct vec half = vec_scale(vec_sub(to, from), 0.5);
-	struct vec middle = vec_add(from, half);
-	struct vec centre = vec_add(middle, vec_scale(vec_left(half), 1 / tan(sweep / 2)));
-	return vec_add(centre, vec_rotate(vec_sub(from, centre), sweep * share));
+	double sweep = 4 * atan(c.bulge);
+	struct vec half = vec_scale(vec_sub(next, c.at), 0.5);
+	struct vec inward = vec_scale(vec_left(half), 1 / tan(sweep / 2));
+	struct vec centre = vec_add(vec_add(c.at, half), inward);
+	struct vec out = vec_sub(c.at, centre);
+	double from = atan2(out.y, out.x);
+	return (struct corner_arc){ centre, vec_length(out), from, from + sweep };
+}
+
+struct vec corner_arc_point(struct corner_arc arc, double share)
+{
+	double angle = arc.from + (arc.to - arc.from) * share;
+	struct vec out = vec(arc.radius * cos(angle), arc.radius * sin(angle));
+	return vec_add(arc.centre, out);
 }
 
 static void add_point(struct profile *f, struct vec at, unsigned char soft)
@@ -111,20 +120,37 @@ struct profile profile_of(struct arena *a, struct outline o)
 		bool on_round = c->bulge != 0 || before->bulge != 0;
 		add_point(&f, c->at, on_round ? SOFT_SIDE : 0);
 		for (int k = 1; c->bulge != 0 && k < FACETS; k++)
-			add_point(&f, arc_point(c->at, next->at, c->bulge, (double)k / FACETS),
+			add_point(&f,
+				corner_arc_point(corner_arc(*c, next->at), (double)k / FACETS),
 				SOFT_SIDE);
 	}
 	return f;
+}
+
+static struct box stretched(struct box b, struct vec p)
+{
+	return (struct box){ fmin(b.x0, p.x), fmin(b.y0, p.y), fmax(b.x1, p.x), fmax(b.y1, p.y) };
+}
+
+/* An arc reaches furthest where it passes a quarter of its circle. */
+static struct box stretched_by_arc(struct box b, struct corner_arc arc)
+{
+	double low = fmin(arc.from, arc.to), high = fmax(arc.from, arc.to), quarter = PI / 2;
+	for (double k = ceil(low / quarter); k * quarter < high; k++) {
+		double share = (k * quarter - arc.from) / (arc.to - arc.from);
+		b = stretched(b, corner_arc_point(arc, share));
+	}
+	return b;
 }
 
 struct box outline_extent(struct outline o)
 {
 	struct box b = { INFINITY, INFINITY, -INFINITY, -INFINITY };
 	for (int i = 0; i < o.n; i++) {
-		b.x0 = fmin(b.x0, o.corners[i].at.x);
-		b.y0 = fmin(b.y0, o.corners[i].at.y);
-		b.x1 = fmax(b.x1, o.corners[i].at.x);
-		b.y1 = fmax(b.y1, o.corners[i].at.y);
+		struct corner c = o.corners[i];
+		b = stretched(b, c.at);
+		if (c.bulge != 0)
+			b = stretched_by_arc(b, corner_arc(c, o.corners[(i + 1) % o.n].at));
 	}
 	return b;
 }

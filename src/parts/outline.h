@@ -45,6 +45,4 @@ struct profile {
 
 struct profile profile_of(struct arena *a, struct outline o);
 
-struct box outline_extent(struct outline o);
-
 #endif
