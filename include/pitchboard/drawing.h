@@ -36,6 +36,7 @@ enum pen_group { PENS_SMALL, PENS_LARGE };
 double pen_width(enum pen pen, enum pen_group group); /* millimetres */
 
 /* Dash, gap, dash, gap ... in millimetres, ended by 0; an empty pattern is a whole line. */
+enum { MOST_DASHES = 8 }; /* the 0 among them */
 const double *pen_dashes(enum pen pen, enum pen_group group);
 
 enum letter_style { LETTER_REGULAR, LETTER_BOLD };

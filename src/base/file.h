@@ -16,6 +16,9 @@ struct file {
 	size_t size;
 };
 
+/* What people write in YAML is a page or two; longer files of it are refused. */
+enum { LONGEST_TEXT = 1 << 20 };
+
 struct file_result {
 	const struct file *file; /* NULL when there is a problem */
 	const char *problem;     /* what the machine refused, and on which file */

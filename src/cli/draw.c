@@ -4,6 +4,7 @@
  * Every job has an arena of its own and shares nothing with the others but what
  * is read once and never changed; a job that is wrong does not stop the next.
  */
+#include "base/file.h"
 #include "cli/command.h"
 #include "cli/files.h"
 #include "cli/findings.h"
@@ -133,32 +134,14 @@ static enum status draw_file(const struct shop *shop, const char *path)
 	return status;
 }
 
-/* The name that a job's drawings begin with: of `length` characters, its file without the suffix.
- */
-struct stem {
-	const char *chars;
-	size_t length;
-};
-
-static struct stem stem_of(const char *path)
-{
-	const char *slash = strrchr(path, '/'), *name = slash ? slash + 1 : path;
-	const char *dot = strrchr(name, '.');
-
-	return (struct stem){ name, dot && dot != name ? (size_t)(dot - name) : strlen(name) };
-}
-
 /* An earlier job of the same stem: the two would draw over each other. */
-static const char *namesake(const struct arguments *args, int job)
+static const char *namesake(struct arena *a, const struct arguments *args, int job)
 {
-	struct stem mine = stem_of(args->operands[job]);
+	const char *mine = path_stem(a, args->operands[job]);
 
-	for (int i = 0; i < job; i++) {
-		struct stem other = stem_of(args->operands[i]);
-		if (other.length == mine.length &&
-			strncmp(other.chars, mine.chars, mine.length) == 0)
+	for (int i = 0; i < job; i++)
+		if (strcmp(path_stem(a, args->operands[i]), mine) == 0)
 			return args->operands[i];
-	}
 	return NULL;
 }
 
@@ -168,12 +151,14 @@ static const char *usage_problem(struct arena *a, const struct arguments *args, 
 		return "--dump takes job, stair, parts or drawing";
 	if (args->count == 0)
 		return "which job? try: pitchboard draw my-stair.yaml";
-	for (int i = 0; i < args->count; i++)
-		if (namesake(args, i))
+	for (int i = 0; i < args->count; i++) {
+		const char *other = namesake(a, args, i);
+		if (other)
 			return arena_printf(a,
 				"%s and %s would draw over each other; draw them in two calls, "
 				"each with its own -o",
-				namesake(args, i), args->operands[i]);
+				other, args->operands[i]);
+	}
 	return NULL;
 }
 

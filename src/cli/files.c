@@ -8,8 +8,6 @@
 #include <sys/stat.h>
 #include <unistd.h>
 
-enum { LONGEST_TEXT = 1 << 20 };
-
 static struct text_result refuse(struct arena *a, const char *path, const char *why)
 {
 	return (struct text_result){ .problem = arena_printf(a, "%s: %s", path, why) };

@@ -120,7 +120,7 @@ static enum status close_output(enum status status)
 {
 	if (fflush(stdout) == 0 && !ferror(stdout))
 		return status;
-	complain("the list of files could not be written out");
+	complain("what it printed could not be written out");
 	return STATUS_MACHINE;
 }
 

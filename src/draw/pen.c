@@ -9,11 +9,9 @@
  */
 #include "pitchboard/drawing.h"
 
-#define DASHES 8
-
 struct pen_style {
 	double width[2]; /* PENS_SMALL, PENS_LARGE */
-	double dashes[DASHES];
+	double dashes[MOST_DASHES];
 };
 
 static const struct pen_style pens[PEN_COUNT] = {

@@ -1,8 +1,10 @@
 #include "pitchboard/job.h"
 
+#include <inttypes.h>
 #include <math.h>
 #include <string.h>
 
+#include "base/fingerprint.h"
 #include "read/job_passes.h"
 
 /* Lengths cannot be read before the unit of a bare number is known.  A misspelt unit is complained
@@ -33,14 +35,14 @@ static void settle(struct arena *a, struct job *job)
 		treads->nosing_radius = fmin(treads->nosing_radius, treads->thickness / 2);
 }
 
-/* FNV-1a over 64 bits, folded to 48: enough to tell two prints apart, and no more than that. */
+/* Folded to 48 bits: enough to tell two prints apart, and no more than that. */
 static const char *fingerprint(struct arena *a, const char *text)
 {
-	unsigned long long hash = 0xcbf29ce484222325ULL;
+	uint64_t hash = FINGERPRINT_OF_NOTHING;
 
 	for (const unsigned char *p = (const unsigned char *)text; *p; p++)
-		hash = (hash ^ *p) * 0x100000001b3ULL;
-	return arena_printf(a, "%012llx", (hash >> 48 ^ hash) & 0xffffffffffffULL);
+		hash = fingerprint_add(hash, *p);
+	return arena_printf(a, "%012" PRIx64, (hash >> 48 ^ hash) & 0xffffffffffff);
 }
 
 const struct job *job_read(struct arena *a, const char *text, struct diags *d)

@@ -3,11 +3,12 @@
 #include <string.h>
 #include <yaml.h>
 
+#include "base/file.h"
 #include "read/place.h"
 #include "read/syntax.h"
 
 /* A job is a page or two; libyaml itself knows no bound, and deep nesting costs it dearly. */
-enum { MOST_BYTES = 1 << 20, MOST_DEPTH = 32, MOST_NODES = 10000 };
+enum { MOST_DEPTH = 32, MOST_NODES = 10000 };
 
 struct loader {
 	struct arena *arena;
@@ -290,7 +291,7 @@ const struct node *node_load(struct arena *a, const char *text, struct diags *d)
 {
 	struct loader l = { .arena = a, .diags = d, .text = text, .at = text_start(text) };
 
-	if (strlen(text) > MOST_BYTES) {
+	if (strlen(text) > LONGEST_TEXT) {
 		diag_error(d, (struct pos){ 1, 1 }, NULL, "the file is larger than 1 MiB");
 		return NULL;
 	}

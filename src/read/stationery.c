@@ -146,15 +146,6 @@ static bool check_papers(const struct stationery *s, struct diags *d)
 	return true;
 }
 
-/* The file's name without folder and ending. */
-static const char *stem(struct arena *a, const char *path)
-{
-	const char *slash = strrchr(path, '/');
-	const char *name = slash ? slash + 1 : path;
-
-	return arena_strndup(a, name, strcspn(name, "."));
-}
-
 static bool read_sets(struct arena *a, const char *dir, struct stationery *s, struct diags *d)
 {
 	glob_t found;
@@ -166,7 +157,7 @@ static bool read_sets(struct arena *a, const char *dir, struct stationery *s, st
 	}
 	struct sheet_set *sets = NEW_N(a, struct sheet_set, found.gl_pathc);
 	for (size_t i = 0; i < found.gl_pathc && good; i++) {
-		sets[i].name = stem(a, found.gl_pathv[i]);
+		sets[i].name = path_stem(a, found.gl_pathv[i]);
 		good = read_file(a, found.gl_pathv[i], &set_keys, &sets[i], d);
 	}
 	s->sets = sets;

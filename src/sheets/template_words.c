@@ -1,7 +1,6 @@
 #include "sheets/template_words.h"
 
-#include <string.h>
-
+#include "base/file.h"
 #include "sheets/stringer_shape.h"
 #include "sheets/template_pattern.h"
 

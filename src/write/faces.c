@@ -16,6 +16,7 @@
 #include <string.h>
 
 #include "base/file.h"
+#include "base/fingerprint.h"
 #include "base/text.h"
 #include "write/script.h"
 
@@ -47,17 +48,16 @@ static const struct pinned pinned_files[FACE_COUNT] = {
 	[FACE_FALLBACK] = { "DejaVuSans.ttf", 759720, 0xe77344c82d76726d },
 };
 
-/* FNV-1a, 64 bits, over the file's 32-bit words: quick, and enough against accidents.
- * http://www.isthe.com/chongo/tech/comp/fnv/ (constants from memory) */
+/* Word by word, which is quick. */
 static uint64_t fingerprint(const struct file *f)
 {
-	uint64_t h = 0xcbf29ce484222325;
+	uint64_t h = FINGERPRINT_OF_NOTHING;
 
 	for (size_t i = 0; i + 4 <= f->size; i += 4) {
 		const unsigned char *b = f->bytes + i;
 		uint32_t word =
 			(uint32_t)b[0] << 24 | (uint32_t)b[1] << 16 | (uint32_t)b[2] << 8 | b[3];
-		h = (h ^ word) * 0x100000001b3;
+		h = fingerprint_add(h, word);
 	}
 	return h;
 }

@@ -9,8 +9,6 @@
 
 #include "write/faces.h"
 
-#define MOST_DASHES 8
-
 /* How light a shade is, 0 to 1. */
 static inline double shade_grey(enum shade shade)
 {

@@ -12,6 +12,8 @@
  */
 #include "write/strokes.h"
 
+#include <assert.h>
+
 /* A polyline that turns by less than this runs on smoothly: it stands for a curve. */
 #define CORNER_COSINE 0.9
 
@@ -42,8 +44,10 @@ void brush_stroke(struct brush *b)
 	struct stroke how = { b->pen, .width = pen_width(b->pen, b->canvas.drawing->pens) };
 
 	if (b->scale > 0)
-		for (; pattern[how.dash_count] > 0; how.dash_count++)
-			how.dashes[how.dash_count] = pattern[how.dash_count] * b->scale;
+		for (int i = 0; pattern[i] > 0; i++) {
+			assert(i < MOST_DASHES - 1);
+			how.dashes[how.dash_count++] = pattern[i] * b->scale;
+		}
 	if (b->marks)
 		b->canvas.ink->kind->stroke(b->canvas.ink, how);
 	b->marks = 0;
