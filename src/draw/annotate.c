@@ -32,17 +32,6 @@ void draw_arrow_head(struct drawing *g, struct vec tip, struct vec direction, do
 	draw_fill(g, SHADE_BLACK, head, 3);
 }
 
-void draw_leader(struct drawing *g, struct vec from, struct vec to)
-{
-	const double r = 0.45;
-	struct vec dot[8];
-
-	for (int i = 0; i < 8; i++)
-		dot[i] = vec_add(to, vec_rotate(vec(r, 0), i * PI / 4));
-	draw_line(g, PEN_DIM, from, to);
-	draw_fill(g, SHADE_BLACK, dot, 8);
-}
-
 double draw_view_title(struct hand h, struct vec at, const char *title, const char *scale)
 {
 	double big = h.letter * 1.4;

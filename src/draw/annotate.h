@@ -29,9 +29,6 @@ void draw_level(struct hand h, struct vec at, enum level_side side, const char *
 /* A filled arrow head with its point at `tip`, flying along `direction`. */
 void draw_arrow_head(struct drawing *g, struct vec tip, struct vec direction, double length);
 
-/* A line from the words to a point of the work, a dot on the work. */
-void draw_leader(struct drawing *g, struct vec from, struct vec to);
-
 /* Name of the view and its scale, underlined, from its lower left; the width it takes. */
 double draw_view_title(struct hand h, struct vec at, const char *title, const char *scale);
 

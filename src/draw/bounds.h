@@ -34,6 +34,12 @@ static inline struct box box_grow(struct box b, double by)
 	return (struct box){ b.x0 - by, b.y0 - by, b.x1 + by, b.y1 + by };
 }
 
+/* From the house to paper. */
+static inline struct box box_scale(struct box b, double by)
+{
+	return (struct box){ b.x0 * by, b.y0 * by, b.x1 * by, b.y1 * by };
+}
+
 static inline bool box_touches(struct box a, struct box b)
 {
 	return a.x0 < b.x1 && b.x0 < a.x1 && a.y0 < b.y1 && b.y0 < a.y1;

@@ -16,8 +16,6 @@
 
 #define LANE_AIR 2.0 /* between one lane's figures and the next line */
 
-#define TIERS 6
-
 struct dims dims_begin(struct drawing *g, struct measure m, double letter, struct box around)
 {
 	return (struct dims){ .drawing = g, .measure = m, .letter = letter, .around = around };
@@ -120,7 +118,7 @@ static struct figure lay_figure(const struct dims *d, const struct dim_chain *c,
 	} else {
 		f.tier = 1;
 	}
-	while (f.tier < TIERS && clashes(before, i, f))
+	while (clashes(before, i, f))
 		f.tier++;
 	return f;
 }

@@ -51,7 +51,9 @@ static int cost_of_line(const struct text_room *room, struct box box, const stru
 	return 0;
 }
 
-int spot_cost(const struct drawing *g, struct measure m, double height, struct spot spot,
+/* What a text in `spot` would spoil on the drawing so far: 0 is free; touching lettering weighs
+ * more than a heavy line, and that more than a fine one. */
+static int spot_cost(const struct drawing *g, struct measure m, double height, struct spot spot,
 	const char *text)
 {
 	struct text_room room = room_for(m, height, spot, text);

@@ -13,11 +13,6 @@ struct spot {
 	double angle;
 };
 
-/* What a text in `spot` would spoil on the drawing so far: 0 is free; touching lettering weighs
- * more than a heavy line, and that more than a fine one. */
-int spot_cost(const struct drawing *g, struct measure m, double height, struct spot spot,
-	const char *text);
-
 /* Letters `text` in the first free spot, or in the one that spoils least.  The one taken; -1 when
  * every spot has lettering or a heavy line in it: then nothing is drawn. */
 int place_text(struct drawing *g, struct measure m, double height, const struct spot *spots, int n,

@@ -22,11 +22,6 @@ static bool fits(struct box b, struct box room)
 		box_height(b) <= box_height(room) + NEAR_ENOUGH;
 }
 
-static struct box scaled(struct box b, double scale)
-{
-	return (struct box){ b.x0 * scale, b.y0 * scale, b.x1 * scale, b.y1 * scale };
-}
-
 static struct vec settle(struct box took, struct box room, enum setting setting)
 {
 	struct vec left_top = vec(room.x0 - took.x0, room.y1 - took.y1);
@@ -51,7 +46,7 @@ struct composed sheet_compose(struct sheet *s, struct composition c, struct box 
 	struct box took;
 
 	while (ratio[1] != 0 &&
-		(*ratio < c.least_ratio || !fits(scaled(c.model, 1 / *ratio), room)))
+		(*ratio < c.least_ratio || !fits(box_scale(c.model, 1 / *ratio), room)))
 		ratio++;
 	for (;; ratio++) {
 		trial.drawing = drawing_new(sheet->arena, sheet->use, sheet->width, sheet->height);

@@ -152,11 +152,9 @@ static bool is_made(const struct part *p, const void *with)
 static struct box compose_picture(struct sheet *s, const void *what, double scale)
 {
 	const struct view *v = what;
-	struct box b = { v->box.x0 * scale, v->box.y0 * scale, v->box.x1 * scale,
-		v->box.y1 * scale };
 
 	view_draw(s->drawing, v, (struct placing){ .scale = scale }, NULL);
-	return b;
+	return box_scale(v->box, scale);
 }
 
 /* What the first sheet had no room for. */

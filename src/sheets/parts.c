@@ -163,8 +163,7 @@ static void step_dimensions(struct dims *d, const struct step_section *t, double
 static struct box compose_step(struct sheet *s, const void *what, double scale)
 {
 	const struct step_section *t = what;
-	struct box w = t->window;
-	struct box used = { w.x0 * scale, w.y0 * scale, w.x1 * scale, w.y1 * scale };
+	struct box w = t->window, used = box_scale(w, scale);
 	struct dims d = dims_begin(s->drawing, s->hand.measure, s->hand.letter, used);
 
 	view_draw(s->drawing, &t->view, (struct placing){ .scale = scale }, &w);

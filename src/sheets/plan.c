@@ -201,8 +201,7 @@ static void letter_stringers(struct hand h, const struct plan *p, double scale)
 static struct box compose(struct sheet *s, const void *what, double scale)
 {
 	const struct plan *p = what;
-	struct box m = plan_box(p);
-	struct box around = { m.x0 * scale, m.y0 * scale, m.x1 * scale, m.y1 * scale };
+	struct box around = box_scale(plan_box(p), scale);
 	struct hand h = s->hand;
 
 	plan_draw(h.g, p, scale);

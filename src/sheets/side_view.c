@@ -73,8 +73,7 @@ static struct box compose(struct sheet *s, const void *what, double scale)
 	const struct side_view *v = what;
 	struct drafting d = { s, v, v->context->stair, v->flight,
 		flight_nosing_line(v->context->stair, v->flight), scale };
-	struct box b = v->view.box;
-	struct box around = { b.x0 * scale, b.y0 * scale, b.x1 * scale, b.y1 * scale };
+	struct box around = box_scale(v->view.box, scale);
 
 	struct view shown = without_idle_dashes(s->drawing->arena, v);
 	struct left_over left = { .n = 0 };

@@ -12,11 +12,6 @@
 #define BEYOND 60.0 /* of the house shown round a detail */
 #define LARGEST 4.0 /* a detail says no more at half or full size: 3" = 1'-0", 1:5 */
 
-static struct box window_on_paper(struct box w, double scale)
-{
-	return (struct box){ w.x0 * scale, w.y0 * scale, w.x1 * scale, w.y1 * scale };
-}
-
 static struct box title_under(struct sheet *s, const struct stringer_subject *t, struct box used,
 	const char *title, double scale)
 {
@@ -77,7 +72,7 @@ static void foot_dimensions(struct dims *d, const struct stringer_subject *t, do
 static struct box compose_foot(struct sheet *s, const void *what, double scale)
 {
 	const struct stringer_subject *t = what;
-	struct box window = foot_window(t), used = window_on_paper(window, scale);
+	struct box window = foot_window(t), used = box_scale(window, scale);
 	struct dims d = dims_begin(s->drawing, s->hand.measure, s->hand.letter, used);
 
 	view_draw(s->drawing, &t->section, (struct placing){ .scale = scale }, &window);
@@ -132,7 +127,7 @@ static void head_dimensions(struct dims *d, const struct stringer_subject *t, do
 static struct box compose_head(struct sheet *s, const void *what, double scale)
 {
 	const struct stringer_subject *t = what;
-	struct box window = head_window(t), used = window_on_paper(window, scale);
+	struct box window = head_window(t), used = box_scale(window, scale);
 	struct dims d = dims_begin(s->drawing, s->hand.measure, s->hand.letter, used);
 
 	view_draw(s->drawing, &t->section, (struct placing){ .scale = scale }, &window);
@@ -256,7 +251,7 @@ static void letter_cuts(struct sheet *s, const struct stringer_subject *t, doubl
 static struct box compose_step(struct sheet *s, const void *what, double scale)
 {
 	const struct stringer_subject *t = what;
-	struct box window = step_window(t), used = window_on_paper(window, scale);
+	struct box window = step_window(t), used = box_scale(window, scale);
 	struct dims d = dims_begin(s->drawing, s->hand.measure, s->hand.letter, used);
 
 	draw_clipped(s, PEN_OUTLINE, t->shape.outline, window, scale);
