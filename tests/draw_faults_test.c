@@ -88,6 +88,16 @@ static void a_dimension_line_through_a_text_is_none(void **state)
 	assert_int_equal(faults(g), 0);
 }
 
+static void a_heavy_arc_through_a_text_is_a_fault(void **state)
+{
+	(void)state;
+	struct drawing *g = sheet();
+
+	draw_text(g, vec(36, 10), 2.5, ALIGN_LEFT, "crossed");
+	draw_arc(g, PEN_OUTLINE, vec(40, 29), 18, PI, 2 * PI);
+	assert_int_equal(faults(g), 1);
+}
+
 static void the_closing_side_of_a_polygon_counts(void **state)
 {
 	(void)state;
@@ -148,6 +158,7 @@ int main(void)
 			stop),
 		cmocka_unit_test_setup_teardown(a_dimension_line_through_a_text_is_none, start,
 			stop),
+		cmocka_unit_test_setup_teardown(a_heavy_arc_through_a_text_is_a_fault, start, stop),
 		cmocka_unit_test_setup_teardown(the_closing_side_of_a_polygon_counts, start, stop),
 		cmocka_unit_test_setup_teardown(a_mark_off_the_paper_is_a_fault, start, stop),
 		cmocka_unit_test_setup_teardown(the_report_names_what_touches, start, stop),

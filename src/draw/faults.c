@@ -47,6 +47,33 @@ static void check_line(struct checker *c, const struct lettered *t, const struct
 	}
 }
 
+#define CHORDS 24
+
+static void check_arc(struct checker *c, const struct lettered *t, const struct mark *arc)
+{
+	struct vec from =
+		vec_add(arc->arc.centre, vec_rotate(vec(arc->arc.radius, 0), arc->arc.from));
+
+	for (int i = 1; i <= CHORDS; i++) {
+		double angle = arc->arc.from + (arc->arc.to - arc->arc.from) * i / CHORDS;
+		struct vec to =
+			vec_add(arc->arc.centre, vec_rotate(vec(arc->arc.radius, 0), angle));
+		if (room_is_crossed(&t->room, from, to)) {
+			fault(c, "an arc crosses", t->mark->text.text, NULL);
+			return;
+		}
+		from = to;
+	}
+}
+
+static void check_mark(struct checker *c, const struct lettered *t, const struct mark *k)
+{
+	if (k->kind == MARK_LINE && pen_is_heavy(k->line.pen))
+		check_line(c, t, k);
+	if (k->kind == MARK_ARC && pen_is_heavy(k->arc.pen))
+		check_arc(c, t, k);
+}
+
 static void check_texts(struct checker *c, const struct lettered *texts, int n)
 {
 	for (int i = 0; i < n; i++)
@@ -75,8 +102,8 @@ int drawing_faults(struct arena *a, const struct drawing *g, struct measure m, c
 			texts[n++] = lettered(k, m);
 	check_texts(&c, texts, n);
 	for (const struct mark *k = g->first; k; k = k->next)
-		for (int i = 0; k->kind == MARK_LINE && pen_is_heavy(k->line.pen) && i < n; i++)
-			check_line(&c, &texts[i], k);
+		for (int i = 0; i < n; i++)
+			check_mark(&c, &texts[i], k);
 	if (!box_is_empty(all) && off_the_paper(g, all))
 		fault(&c, "marks off the paper", "", NULL);
 	if (report)

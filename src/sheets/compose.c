@@ -56,6 +56,8 @@ struct composed sheet_compose(struct sheet *s, struct composition c, struct box 
 		if (fits(took, room) || ratio[1] == 0)
 			break;
 	}
+	if (!fits(took, room))
+		sheet->is_too_small = 1;
 	struct vec by = settle(took, room, setting);
 	drawing_take(sheet, trial.drawing, by);
 	return (struct composed){ *ratio,

@@ -74,7 +74,7 @@ static void draw_riser_numbers(struct hand h, const struct plan *p, double scale
 		if (!all && number % 5 && number != 1 && number != f->risers)
 			continue;
 		struct vec v = at(p, i * f->unit_run, s->width / 2, scale);
-		struct spot spot = { vec(v.x + 0.8, v.y + 1.2), ALIGN_LEFT, 0 };
+		struct spot spot = { vec(v.x + 1.3, v.y + 1.2), ALIGN_LEFT, 0 };
 		const char *text = arena_printf(a, "%d", number);
 		if (i < f->risers - 2)
 			draw_text(h.g, spot.at, h.letter, spot.align, text);

@@ -98,6 +98,19 @@ static bool is_sound(const struct job *job, const struct sheet_set *set, struct 
 	return true;
 }
 
+/* One warning for all sheets that the paper is too small for. */
+static void warn_small(const struct job *job, const struct drawing *sheets, struct diags *d)
+{
+	for (const struct drawing *g = sheets; g; g = g->next) {
+		if (!g->is_too_small)
+			continue;
+		diag_warning(d, node_pos(job->sheets.src, "paper"), "choose a larger one",
+			"paper \"%s\" is too small for this stair: sheet %s runs over its frame",
+			job->sheets.paper, g->id);
+		return;
+	}
+}
+
 const struct drawing *sheets_draw(struct arena *a, const struct stair *s, const struct part *parts,
 	const struct stationery *st, struct measure m, struct diags *d)
 {
@@ -113,6 +126,7 @@ const struct drawing *sheets_draw(struct arena *a, const struct stair *s, const 
 		return NULL;
 	struct sheet_context c = { s, parts, st, paper, m, NULL };
 	struct drawing *first = draw_set(a, &c, set, job_stem(a, job));
+	warn_small(job, first, d);
 	append(&first, templates_draw(a, &c, tiles));
 	return first;
 }
