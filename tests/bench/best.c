@@ -55,9 +55,9 @@ int main(int argc, char **argv)
 	for (int i = 0; argc > 2 && i < atoi(argv[1]); i++) {
 		double took = run(argv + 2);
 		if (took < 0)
-			return 1;
+			return 2;
 		best = best < 0 || took < best ? took : best;
 	}
 	printf("%.2f %ld\n", best, used().ru_maxrss);
-	return best < 0;
+	return best < 0 ? 2 : 0;
 }

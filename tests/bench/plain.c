@@ -33,7 +33,7 @@ static double now(void)
 static void set_pen(cairo_t *cr, const struct drawing *g, enum pen pen)
 {
 	const double *pattern = pen_dashes(pen, g->pens);
-	double dashes[8];
+	double dashes[MOST_DASHES];
 	int n = 0;
 
 	for (; pattern[n] > 0; n++)
@@ -168,8 +168,11 @@ static const struct drawing *drawings_of(struct arena *a, const char *path)
 	diags_init(&d, a, path, yaml);
 	const struct stationery *stationery = stationery_read(a, "templates", &d);
 	const struct stair *stair = stair_solve(a, job_read(a, yaml, &d), &d);
-	return sheets_draw(a, stair, parts_make(a, stair, &d), stationery, faces_measure(faces),
-		&d);
+	const struct drawing *drawings = sheets_draw(a, stair, parts_make(a, stair, &d), stationery,
+		faces_measure(faces), &d);
+	if (!drawings)
+		diags_print(&d, stderr);
+	return drawings;
 }
 
 int main(int argc, char **argv)
@@ -180,11 +183,14 @@ int main(int argc, char **argv)
 
 	faces = faces_load(a, "templates", &problem);
 	if (!faces || argc < 4)
-		return 1;
+		return 2;
 	mkdir(argv[2], 0777);
 	const struct drawing **jobs = NEW_N(a, const struct drawing *, argc);
-	for (int i = 3; i < argc; i++)
+	for (int i = 3; i < argc; i++) {
 		jobs[i] = drawings_of(a, argv[i]);
+		if (!jobs[i])
+			return 2;
+	}
 	for (int run = 0; run < atoi(argv[1]); run++) {
 		double start = now();
 		for (int i = 3; i < argc; i++)
