@@ -73,6 +73,15 @@ static const struct said_case cases[] = {
 		"    7 | opening: {ceiling_height: 9'}\n"
 		"      |                           ^\n"
 		"refused\n" },
+	{ "a stair fits into its opening",
+		SOUND
+		"opening: {width: 35\"}\n",
+		"job.yaml:7:18: error: opening.width: 2'-11\" is narrower than the stair, "
+		"3'-0\"\n"
+		"    7 | opening: {width: 35\"}\n"
+		"      |                  ^ measure again, or leave it out: it is then as wide "
+		"as the stair\n"
+		"refused\n" },
 	{ "a wall has no open steps",
 		"pitchboard: 1\n"
 		"job: {name: Test}\n"

@@ -247,6 +247,9 @@ static inline struct lettering job_lettering(const struct job *job)
 	return (struct lettering){ job->about.units, job->about.fraction, job->about.finest };
 }
 
+/* Finished floor to finished floor, whichever rise was given; 0 when none could be read. */
+double job_total_rise(const struct job *job);
+
 /* Carriages between the outer two stringers: as many as the job says, else as its spacing asks; and
  * how far apart they stand then, centre to centre. */
 int job_carriages(const struct job *job);

@@ -40,6 +40,7 @@ struct flight {
 	double pitch;     /* radians */
 	double total_run; /* first riser face to last riser face; to the back of the last tread when
 			     flush */
+	double header_x;  /* face of the existing work that its head comes against */
 };
 
 /* A straight line plumb over the flight's x: z = z0 + slope * x. */
@@ -64,7 +65,7 @@ struct headroom {
 	double least; /* plumb from the nosing line */
 	double x;     /* where, in the first flight's frame */
 	double nosing_z, overhead_z;
-	double edge_x; /* the opening's lower edge: x, and the ceiling's level there */
+	double edge_x; /* where the opening's lower edge was met, and the ceiling's level there */
 	double ceiling_z;
 };
 
@@ -75,6 +76,10 @@ struct stair {
 	double unit_rise;  /* total_rise / risers, never rounded */
 	double width;
 	double lower_structural, upper_structural; /* levels */
+	double floor_depth; /* upper finished floor down to its finished ceiling; 0: not known */
+	struct box opening; /* in the upper floor, on plan, in the first flight's frame: x0 at its
+			       lower edge, x1 at the header; as long as nothing (x0 = x1) when the
+			       job gives no length */
 	const struct flight *flights;
 	int flight_count;
 	const struct vec *walking_line; /* on plan, in the house */

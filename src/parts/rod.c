@@ -148,10 +148,9 @@ struct rod rod_make(const struct stair *s, const struct flight *f)
 		.pitch = f->pitch,
 		.slope = s->unit_rise / f->unit_run,
 		.cosine = cos(f->pitch),
+		.header_x = f->header_x,
 		.width = s->width,
 	};
-	bool flush = job->stringers.head == HEAD_FLUSH;
-	r.header_x = f->total_run + (flush ? 0 : r.riser);
 	r.sides[HAND_RIGHT] = side_make(&r, HAND_RIGHT);
 	r.sides[HAND_LEFT] = side_make(&r, HAND_LEFT);
 	return r;

@@ -69,18 +69,10 @@ static void check_rises(const struct check *c)
 				"floors: structural_rise needs %s too", finishes[i]);
 }
 
-/* Finished to finished; 0 when it could not be read. */
-static double finished_rise(const struct job_floors *f)
-{
-	if (f->total_rise > 0)
-		return f->total_rise;
-	return f->structural_rise > 0 ? f->structural_rise + f->upper_finish - f->lower_finish : 0;
-}
-
 static void check_opening(const struct check *c)
 {
 	const struct job_opening *o = &c->job->opening;
-	double rise = finished_rise(&c->job->floors);
+	double rise = job_total_rise(c->job);
 	double sum = o->floor_thickness + o->ceiling_height;
 
 	if (o->length > 0 && !node_has(o->src, "floor_thickness") &&
@@ -98,6 +90,19 @@ static void check_opening(const struct check *c)
 			"measure again, or give only one of the two",
 			"opening: ceiling_height and floor_thickness add up to %s, the rise is %s",
 			letter(c, sum), letter(c, rise));
+}
+
+/* The stair comes up through it. */
+static void check_opening_width(const struct check *c)
+{
+	const struct job_opening *o = &c->job->opening;
+	double width = c->job->stair.width;
+
+	if (o->width > 0 && o->width < width - EQUAL_ENOUGH)
+		diag_error(c->diags, node_pos(o->src, "width"),
+			"measure again, or leave it out: it is then as wide as the stair",
+			"opening.width: %s is narrower than the stair, %s", letter(c, o->width),
+			letter(c, width));
 }
 
 static void check_side(const struct check *c, const struct job_side *side, const char *path)
@@ -234,6 +239,7 @@ void job_check(struct arena *a, const struct job_file *f, struct diags *d)
 	check_fraction(&c);
 	check_rises(&c);
 	check_opening(&c);
+	check_opening_width(&c);
 	check_side(&c, &f->job.stair.left, "stair.left");
 	check_side(&c, &f->job.stair.right, "stair.right");
 	check_segments(&c);

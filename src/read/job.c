@@ -45,6 +45,18 @@ static const char *fingerprint(struct arena *a, const char *text)
 	return arena_printf(a, "%012" PRIx64, (hash >> 48 ^ hash) & 0xffffffffffff);
 }
 
+/* A stair measured between structural floors still climbs between finished ones: what is laid on
+ * the upper floor is added, what is laid on the lower one taken off (NAVEDTRA 14044 ch. 6, at fig.
+ * 6-15). */
+double job_total_rise(const struct job *job)
+{
+	const struct job_floors *f = &job->floors;
+
+	if (f->total_rise > 0 || f->structural_rise <= 0)
+		return f->total_rise;
+	return f->structural_rise + f->upper_finish - f->lower_finish;
+}
+
 const struct job *job_read(struct arena *a, const char *text, struct diags *d)
 {
 	int errors = d->errors;

@@ -18,6 +18,14 @@ static void add_flight(struct text *t, const struct flight *f)
 	}
 }
 
+static void add_opening(struct text *t, const struct stair *s)
+{
+	const struct box *o = &s->opening;
+	if (o->x0 < o->x1)
+		text_add(t, "opening: x %.3f to %.3f, y %.3f to %.3f, floor %.3f deep\n",
+			text_tidy(o->x0), o->x1, text_tidy(o->y0), o->y1, s->floor_depth);
+}
+
 static void add_headroom(struct text *t, const struct headroom *h)
 {
 	switch (h->state) {
@@ -39,6 +47,7 @@ const char *stair_dump(struct arena *a, const struct stair *s)
 	for (int i = 0; i < s->flight_count; i++)
 		add_flight(&t, &s->flights[i]);
 	text_add(&t, "walking line: %.3f\n", s->walking_length);
+	add_opening(&t, s);
 	add_headroom(&t, &s->headroom);
 	text_add(&t, "%s", stair_options_text(a, s));
 	return text_chars(&t);

@@ -4,18 +4,7 @@
 
 #include "solve/headroom.h"
 #include "solve/layout.h"
-
-/*
- * A stair measured between structural floors still climbs between finished
- * ones: what is laid on the upper floor is added, what is laid on the lower one
- * taken off (NAVEDTRA 14044 ch. 6, at fig. 6-15).
- */
-static double total_rise(const struct job_floors *f)
-{
-	if (f->total_rise > 0)
-		return f->total_rise;
-	return f->structural_rise + f->upper_finish - f->lower_finish;
-}
+#include "solve/opening.h"
 
 static bool is_open(const struct job_side *side, int step)
 {
@@ -68,6 +57,7 @@ static const struct flight *flight_make(struct arena *a, const struct stair *s,
 	f->unit_run = l->unit_run;
 	f->pitch = atan2(s->unit_rise, l->unit_run);
 	f->total_run = f->step_count * l->unit_run;
+	f->header_x = opening_header_x(s->job, f->total_run);
 	f->steps = steps_make(a, s, f);
 	return f;
 }
@@ -138,6 +128,8 @@ static void stair_fill(struct arena *a, struct stair *s, const struct layout *l,
 	s->walking_length = vec_length(vec_sub(s->walking_line[1], s->walking_line[0]));
 	s->options = l->options;
 	s->option_count = l->option_count;
+	s->floor_depth = opening_floor_depth(s);
+	s->opening = opening_find(s, &s->flights[0]);
 	s->headroom = headroom_find(s);
 	note_headroom(a, s, l);
 	side_check(&job->stair.left, "left", s->treads, d);
@@ -152,7 +144,7 @@ const struct stair *stair_solve(struct arena *a, const struct job *job, struct d
 	int before = d->errors;
 	struct stair *s = NEW(a, struct stair);
 	s->job = job;
-	s->total_rise = total_rise(&job->floors);
+	s->total_rise = job_total_rise(job);
 	floors_check(a, job, s->total_rise, d);
 	if (d->errors > before)
 		return NULL;
