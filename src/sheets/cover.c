@@ -157,21 +157,6 @@ static struct box compose_picture(struct sheet *s, const void *what, double scal
 	return box_scale(v->box, scale);
 }
 
-/* What the first sheet had no room for. */
-static struct drawing *draw_rest(struct arena *a, const struct sheet_context *c,
-	struct table_list rest)
-{
-	struct drawing *first = NULL, **tail = &first;
-
-	while (rest.n) {
-		struct sheet s = sheet_begin(a, c, "Job, continued");
-		rest = sheet_tables(&s, rest, TABLES_LEFT, box_width(s.room));
-		*tail = s.drawing;
-		tail = &s.drawing->next;
-	}
-	return first;
-}
-
 static struct drawing *draw(struct arena *a, const struct sheet_context *c)
 {
 	struct sheet s = sheet_begin(a, c, "Job, choices and cautions");
@@ -186,7 +171,7 @@ static struct drawing *draw(struct arena *a, const struct sheet_context *c)
 		box_width(s.room) * (1 - PICTURE));
 	sheet_compose(&s, (struct composition){ compose_picture, &picture, picture.box, 0 }, s.room,
 		SET_CENTRED);
-	s.drawing->next = draw_rest(a, c, rest);
+	s.drawing->next = sheets_of_tables(a, c, "Job, continued", rest);
 	return s.drawing;
 }
 

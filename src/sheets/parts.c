@@ -190,19 +190,14 @@ static struct drawing *draw(struct arena *a, const struct sheet_context *c)
 {
 	const struct table table = parts_table(a, c);
 	struct table_list rest = { &table, 1 };
-	struct drawing *first = NULL, **tail = &first;
+	struct sheet s = sheet_begin(a, c, "Parts");
 
-	while (rest.n) {
-		struct sheet s = sheet_begin(a, c, first ? "Parts, continued" : "Parts");
-		if (!first)
-			note_sheet(&s);
-		rest = sheet_tables(&s, rest, TABLES_LEFT, box_width(s.room));
-		if (!rest.n)
-			draw_step(&s, c);
-		*tail = s.drawing;
-		tail = &s.drawing->next;
-	}
-	return first;
+	note_sheet(&s);
+	rest = sheet_tables(&s, rest, TABLES_LEFT, box_width(s.room));
+	if (!rest.n)
+		draw_step(&s, c);
+	s.drawing->next = sheets_of_tables(a, c, "Parts, continued", rest);
+	return s.drawing;
 }
 
 const struct sheet_kind sheet_parts = { "parts", "S-5", draw };

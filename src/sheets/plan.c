@@ -190,7 +190,8 @@ static void letter_stringers(struct hand h, const struct plan *p, double scale)
 		double above = stands.at[i].high * scale + CLEAR;
 		double below = stands.at[i].low * scale - h.letter - CLEAR;
 		for (int k = 0; k < 8; k++) {
-			double x = (0.55 + k / 2) * p->flight->unit_run;
+			int tread = k / 2;
+			double x = (0.55 + tread) * p->flight->unit_run;
 			spots[k] = (struct spot){ vec(at(p, x, 0, scale).x, k % 2 ? below : above),
 				ALIGN_MIDDLE, 0 };
 		}

@@ -24,8 +24,9 @@ void side_draw_pitch(const struct drafting *d)
 	int n = 0;
 
 	for (int i = 0; i < 12; i++) {
-		double x = d->flight->total_run * (0.75 - 0.1 * (i % 3));
-		double z = slope_at(d->nosing, x) - below - (1 + i / 3) * 2 * h.letter / d->scale;
+		int column = i % 3, row = i / 3;
+		double x = d->flight->total_run * (0.75 - 0.1 * column);
+		double z = slope_at(d->nosing, x) - below - (1 + row) * 2 * h.letter / d->scale;
 		if (z * d->scale > 6 * h.letter)
 			spots[n++] = (struct spot){ side_at(d, x, z), ALIGN_MIDDLE, angle };
 	}
@@ -62,7 +63,8 @@ static struct box with_text(struct box view, struct hand h, struct vec at, const
 static int spots_beside(struct spot *spots, int n, struct hand h, struct vec top, double width)
 {
 	for (int i = 0; i < n; i++) {
-		double y = top.y - h.letter * 1.6 * (i / 2);
+		int row = i / 2;
+		double y = top.y - h.letter * 1.6 * row;
 		spots[i] = (struct spot){ vec(top.x + (i % 2 ? -1.5 - width : 1.5), y), ALIGN_LEFT,
 			0 };
 	}

@@ -180,3 +180,17 @@ struct table_list sheet_tables(struct sheet *s, struct table_list list, enum tab
 		s->room.x1 -= width + GAP;
 	return rest_of(s->drawing->arena, list, i, row);
 }
+
+struct drawing *sheets_of_tables(struct arena *a, const struct sheet_context *c, const char *title,
+	struct table_list rest)
+{
+	struct drawing *first = NULL, **tail = &first;
+
+	while (rest.n) {
+		struct sheet s = sheet_begin(a, c, title);
+		rest = sheet_tables(&s, rest, TABLES_LEFT, box_width(s.room));
+		*tail = s.drawing;
+		tail = &s.drawing->next;
+	}
+	return first;
+}

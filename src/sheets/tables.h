@@ -30,4 +30,8 @@ enum table_side { TABLES_LEFT, TABLES_RIGHT };
 struct table_list sheet_tables(struct sheet *s, struct table_list list, enum table_side side,
 	double most);
 
+/* What a sheet had no room for, on as many further sheets as it takes; none for none. */
+struct drawing *sheets_of_tables(struct arena *a, const struct sheet_context *c, const char *title,
+	struct table_list rest);
+
 #endif
