@@ -4,7 +4,6 @@
 #include "draw/bounds.h"
 #include "draw/clip.h"
 #include "draw/dimension.h"
-#include "draw/shape.h"
 #include "sheets/marks.h"
 #include "sheets/stringer_sheet.h"
 #include "sheets/words.h"
