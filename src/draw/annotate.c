@@ -138,7 +138,9 @@ static void letter_bar(struct hand h, struct vec at, const struct bar_unit *u, d
 		arena_printf(a, "%d%s", u->figure * count, u->name));
 }
 
-struct box draw_scale_bar(struct hand h, struct vec at, double scale)
+/* Feet above, metres below, alternately filled, the first unit divided, from its lower left corner;
+ * the box it takes. */
+static struct box draw_scale_bar(struct hand h, struct vec at, double scale)
 {
 	double length = fmax(44, 14 * h.letter);
 	const struct bar_unit *feet = choose_unit(imperial_units, scale, length);

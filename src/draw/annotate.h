@@ -32,10 +32,6 @@ void draw_arrow_head(struct drawing *g, struct vec tip, struct vec direction, do
 /* Name of the view and its scale, underlined, from its lower left; the width it takes. */
 double draw_view_title(struct hand h, struct vec at, const char *title, const char *scale);
 
-/* Feet above, metres below, alternately filled, the first unit divided, from its lower left
- * corner; the box it takes. */
-struct box draw_scale_bar(struct hand h, struct vec at, double scale);
-
 /* Under a view: its title and scale at the left, a scale bar at the right; the box of all. */
 struct box draw_view_foot(struct hand h, struct box view, const char *title, double scale,
 	enum units units);
