@@ -135,14 +135,6 @@ void section_cut(struct scene *s, struct body *b);
 void screen_polygon(struct scene *s, const struct face *f, struct plane plane,
 	const struct vec *points, int n);
 
-/* Adds one screen; the polygon must be convex. */
-void screen_add(struct scene *s, const struct face *f, struct plane plane, const struct vec *points,
-	int n);
-
-/* Cuts a polygon into trapezoids, upright lines between two of its edges. */
-void screen_trapezoids(struct scene *s, const struct face *f, struct plane plane,
-	const struct vec *points, int n);
-
 /* What of an edge is seen, or to be drawn as hidden. */
 struct trace {
 	struct trace *next;

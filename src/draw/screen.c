@@ -40,8 +40,9 @@ static int halves_of(const struct vec *points, int n, struct half *out)
 	return count;
 }
 
-void screen_add(struct scene *s, const struct face *f, struct plane plane, const struct vec *points,
-	int n)
+/* Adds one screen; the polygon must be convex. */
+static void screen_add(struct scene *s, const struct face *f, struct plane plane,
+	const struct vec *points, int n)
 {
 	struct screen *c = NEW(s->arena, struct screen);
 	struct half *sides = NEW_N(s->arena, struct half, n);
@@ -72,17 +73,6 @@ static bool convex(const struct vec *points, int n)
 			return false;
 	}
 	return true;
-}
-
-void screen_polygon(struct scene *s, const struct face *f, struct plane plane,
-	const struct vec *points, int n)
-{
-	if (n < 3)
-		return;
-	if (convex(points, n))
-		screen_add(s, f, plane, points, n);
-	else
-		screen_trapezoids(s, f, plane, points, n);
 }
 
 /* An edge of the polygon, from left to right. */
@@ -195,7 +185,7 @@ static void strip(struct scene *s, const struct face *f, struct plane plane, con
 	}
 }
 
-void screen_trapezoids(struct scene *s, const struct face *f, struct plane plane,
+static void screen_trapezoids(struct scene *s, const struct face *f, struct plane plane,
 	const struct vec *points, int n)
 {
 	struct rim *rims = NEW_N(s->arena, struct rim, n);
@@ -215,4 +205,15 @@ void screen_trapezoids(struct scene *s, const struct face *f, struct plane plane
 		active_sort(&active, middle);
 		strip(s, f, plane, &active, strips[i], strips[i + 1]);
 	}
+}
+
+void screen_polygon(struct scene *s, const struct face *f, struct plane plane,
+	const struct vec *points, int n)
+{
+	if (n < 3)
+		return;
+	if (convex(points, n))
+		screen_add(s, f, plane, points, n);
+	else
+		screen_trapezoids(s, f, plane, points, n);
 }
