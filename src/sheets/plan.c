@@ -39,21 +39,23 @@ static const char *tread_words(struct arena *a, const struct plan *p)
 	return arena_printf(a, "%dT @ %s", s->treads, length_words(a, s, p->flight->unit_run));
 }
 
+/* Along the walking line, the words before its start; the box of the words. */
 static struct box draw_arrow(struct hand h, const struct plan *p, double scale)
 {
 	const struct stair *s = p->context->stair;
 	struct arena *a = h.g->arena;
-	double y = s->width / 2;
-	struct vec from = at(p, 0, y, scale), to = at(p, p->flight->total_run, y, scale);
-	struct vec words = at(p, -s->job->treads.nosing, y, scale);
+	int n = s->walking_line_count;
+	struct vec *line = NEW_N(a, struct vec, n);
 	const char *up = up_words(a, p), *treads = tread_words(a, p);
 	double w = fmax(measure_width(h.measure, LETTER_REGULAR, h.letter, up),
 		measure_width(h.measure, LETTER_REGULAR, h.letter, treads));
 
-	words.x -= 6;
-	draw_line(h.g, PEN_CENTRE, from, to);
-	draw_circle(h.g, PEN_OUTLINE, from, 0.9);
-	draw_arrow_head(h.g, to, vec_sub(to, from), h.letter * 1.2);
+	for (int i = 0; i < n; i++)
+		line[i] = vec_scale(s->walking_line[i], scale);
+	struct vec words = vec(line[0].x - s->job->treads.nosing * scale - 6, line[0].y);
+	draw_polyline(h.g, PEN_CENTRE, line, n);
+	draw_circle(h.g, PEN_OUTLINE, line[0], 0.9);
+	draw_arrow_head(h.g, line[n - 1], vec_sub(line[n - 1], line[n - 2]), h.letter * 1.2);
 	draw_text(h.g, vec(words.x, words.y + 0.9), h.letter, ALIGN_RIGHT, up);
 	draw_text(h.g, vec(words.x, words.y - h.letter - 0.9), h.letter, ALIGN_RIGHT, treads);
 	return (struct box){ words.x - w, words.y - 2 * h.letter, words.x, words.y + 2 * h.letter };
