@@ -23,8 +23,89 @@ static void it_has_no_marks_and_is_never_listed(void **state)
 {
 	struct built b = built_from(JOB("open", ""));
 	(void)state;
-	for (const struct part *p = b.parts; p; p = p->next)
-		assert_int_equal(p->kind == &part_existing, p->mark[0] == '\0');
+	for (const struct part *p = b.parts; p; p = p->next) {
+		assert_int_equal(p->kind == &part_existing, part_is_existing(p));
+		assert_int_equal(p->existing != EXISTING_NONE, part_is_existing(p));
+	}
+	assert_int_equal(built_part(&b, "header", 0)->existing, EXISTING_HEADER);
+	assert_int_equal(built_part(&b, "wall left", 0)->existing, EXISTING_WALL);
+	arena_free(b.arena);
+}
+
+#define FLOORS(upper)                                                                              \
+	"pitchboard: 1\n"                                                                          \
+	"job: {name: Test, units: millimetres}\n"                                                  \
+	"floors: {total_rise: 1800, upper_finish: " upper "}\n"                                    \
+	"stair: {width: 900, left: wall, right: open, segments: [{risers: 10, run: 250}]}\n"       \
+	"treads: {thickness: 30, nosing: 25, nosing_radius: 10, landing_bearing: 90}\n"            \
+	"risers: {thickness: 18}\n"
+
+/* The header's face is at 2268. */
+static void without_a_finish_the_nosing_is_let_into_the_structure(void **state)
+{
+	struct built b = built_from(FLOORS("0"));
+	(void)state;
+	struct extent header = built_extent(built_part(&b, "header", 0), 0);
+	struct extent floor = built_extent(built_part(&b, "upper floor", 0), 0);
+	struct extent nosing = built_extent(built_part(&b, "landing nosing", 0), 0);
+	assert_null(built_part(&b, "upper floor finish", 0));
+	assert_near(header.high.z, 1770, 1e-9); /* under the nosing */
+	assert_near(header.high.x, nosing.high.x, 1e-9);
+	assert_near(floor.low.x, 2268 + 90, 1e-9);
+	assert_near(floor.high.z, b.stair->upper_structural, 1e-9);
+	assert_string_equal(built_part(&b, "landing nosing", 0)->note,
+		"let into the floor, flush: 30 mm deep, 90 mm back from the header");
+	arena_free(b.arena);
+}
+
+static void a_nosing_thicker_than_the_finish_is_rebated_for_the_structure(void **state)
+{
+	struct built b = built_from(FLOORS("20"));
+	(void)state;
+	const struct part *nosing = built_part(&b, "landing nosing", 0);
+	struct extent header = built_extent(built_part(&b, "header", 0), 0);
+	struct extent finish = built_extent(built_part(&b, "upper floor finish", 0), 0);
+	assert_near(header.high.z, 1780, 1e-9);
+	assert_near(b.stair->upper_structural, 1780, 1e-9);
+	assert_near(finish.low.z, 1780, 1e-9);
+	assert_near(finish.low.x, built_extent(nosing, 0).high.x, 1e-9);
+	assert_near(built_extent(nosing, 0).low.z, 1770, 1e-9); /* before the header */
+	assert_string_equal(nosing->note,
+		"rebated under, 10 mm deep, 90 mm wide from the back, for the structural floor");
+	arena_free(b.arena);
+}
+
+static void a_nosing_thinner_than_the_finish_has_finish_under_it(void **state)
+{
+	struct built b = built_from(FLOORS("40"));
+	(void)state;
+	struct extent under = built_extent(built_part(&b, "upper floor finish", 0), 0);
+	assert_near(built_extent(built_part(&b, "header", 0), 0).high.z, 1760, 1e-9);
+	assert_near(under.low.z, 1760, 1e-9);
+	assert_near(under.high.z, 1770, 1e-9);
+	assert_near(under.low.x, 2268, 1e-9);
+	assert_string_equal(built_part(&b, "landing nosing", 0)->note,
+		"flush with the finish: pack it up 10 mm over the structure");
+	arena_free(b.arena);
+}
+
+static void a_wall_goes_on_past_the_upper_floor(void **state)
+{
+	struct built b = built_from(JOB("open", ""));
+	(void)state;
+	assert_near(built_extent(built_part(&b, "wall left", 0), 0).high.z, 1800 + 300, 1e-9);
+	arena_free(b.arena);
+}
+
+/* As far past the corners of the opening on the open side as past the stair without a width. */
+static void the_floor_keeps_clear_of_the_openings_width(void **state)
+{
+	struct built b = built_from(
+		JOB("open", "opening: {length: 2000, width: 960, floor_thickness: 280}\n"));
+	(void)state;
+	assert_near(built_extent(built_part(&b, "header", 0), 0).low.y, -60 - 300, 1e-9);
+	assert_near(built_extent(built_part(&b, "upper floor over the foot", 0), 0).low.y,
+		-60 - 300, 1e-9);
 	arena_free(b.arena);
 }
 
@@ -93,6 +174,11 @@ int main(void)
 {
 	const struct CMUnitTest tests[] = {
 		cmocka_unit_test(it_has_no_marks_and_is_never_listed),
+		cmocka_unit_test(without_a_finish_the_nosing_is_let_into_the_structure),
+		cmocka_unit_test(a_nosing_thicker_than_the_finish_is_rebated_for_the_structure),
+		cmocka_unit_test(a_nosing_thinner_than_the_finish_has_finish_under_it),
+		cmocka_unit_test(a_wall_goes_on_past_the_upper_floor),
+		cmocka_unit_test(the_floor_keeps_clear_of_the_openings_width),
 		cmocka_unit_test(the_finish_stops_at_a_stair_that_stands_on_the_structure),
 		cmocka_unit_test(the_finish_runs_under_a_stair_that_stands_on_it),
 		cmocka_unit_test(the_header_stands_behind_the_last_riser),

@@ -123,12 +123,22 @@ struct baluster {
 	double from_riser;   /* riser face to centre */
 };
 
+/* Which existing work a part is. */
+enum existing_kind {
+	EXISTING_NONE, /* it is new */
+	EXISTING_LOWER_FLOOR,
+	EXISTING_UPPER_FLOOR,
+	EXISTING_HEADER,
+	EXISTING_WALL,
+};
+
 struct part_kind;
 
 struct part {
 	struct part *next;
 	const struct part_kind *kind;
 	const char *mark; /* pencilled on it: T3.  "" for existing work */
+	enum existing_kind existing;
 	const char *name; /* "tread body" */
 	const char *material;
 	struct part_size size;
@@ -143,6 +153,12 @@ struct part {
 	const struct stringer *stringer; /* NULL unless it is one */
 	const struct baluster *baluster;
 };
+
+/* Is it there already?  Then it has no mark. */
+static inline bool part_is_existing(const struct part *p)
+{
+	return !p->mark || !p->mark[0];
+}
 
 /* A family of parts lives whole in src/parts/NAME.c and ends in one row. */
 struct part_kind {

@@ -19,6 +19,23 @@
 #define SLAB 150.0   /* of the lower structure */
 #define FLOOR 300.0  /* upper floor, finish to ceiling, when the job is silent */
 #define HEADER 90.0  /* two boards of 45 mm (common practice) */
+#define ABOVE 300.0  /* how far walls go on over the upper floor */
+
+struct work {
+	enum existing_kind kind;
+	const char *name;
+};
+
+static const struct work lower_floor = { EXISTING_LOWER_FLOOR, "lower floor" };
+static const struct work lower_finish = { EXISTING_LOWER_FLOOR, "lower floor finish" };
+static const struct work upper_floor = { EXISTING_UPPER_FLOOR, "upper floor" };
+static const struct work upper_finish = { EXISTING_UPPER_FLOOR, "upper floor finish" };
+static const struct work over_foot = { EXISTING_UPPER_FLOOR, "upper floor over the foot" };
+static const struct work header = { EXISTING_HEADER, "header" };
+static const struct work walls[] = {
+	[HAND_RIGHT] = { EXISTING_WALL, "wall right" },
+	[HAND_LEFT] = { EXISTING_WALL, "wall left" },
+};
 
 /* A strip across the floor that the floor's edge keeps clear of. */
 struct notch {
@@ -76,21 +93,22 @@ static struct outline layer_outline(struct arena *a, const struct layer *l)
 	return path_close(p);
 }
 
-static struct part *slab_add(struct pieces *list, const struct rod *r, const char *name,
+static struct part *slab_add(struct pieces *list, const struct rod *r, struct work work,
 	struct outline plan, double z0, double z1)
 {
 	struct box b = outline_extent(plan);
-	struct part *p = piece_add(list, name, "", r->flight->frame);
+	struct part *p = piece_add(list, work.name, "", r->flight->frame);
+	p->existing = work.kind;
 	p->outline = plan;
 	p->size = (struct part_size){ b.x1 - b.x0, b.y1 - b.y0, z1 - z0 };
 	p->solids = solid_prism(list->arena, profile_of(list->arena, plan), z0, z1);
 	return p;
 }
 
-static void box_add(struct pieces *list, const struct rod *r, const char *name, struct vec3 from,
+static void box_add(struct pieces *list, const struct rod *r, struct work work, struct vec3 from,
 	struct vec3 to)
 {
-	slab_add(list, r, name, outline_box(list->arena, from.x, from.y, to.x, to.y), from.z, to.z);
+	slab_add(list, r, work, outline_box(list->arena, from.x, from.y, to.x, to.y), from.z, to.z);
 }
 
 /* How far a floor reaches past the limit of a side at a step. */
@@ -147,7 +165,7 @@ static void finish_behind_wall_add(struct pieces *list, const struct rod *r,
 	if (!side->is_open || side->from == 1)
 		return;
 	double a = rod_y(r, side, 0), b = rod_y(r, side, -BESIDE);
-	box_add(list, r, "lower floor finish",
+	box_add(list, r, lower_finish,
 		vec3(wall_end(r, side), fmin(a, b), r->stair->lower_structural),
 		vec3(back_end(r), fmax(a, b), 0));
 }
@@ -156,25 +174,21 @@ static void lower_floor_add(struct pieces *list, const struct rod *r)
 {
 	double structure = r->stair->lower_structural;
 	double right = slab_edge(&r->sides[HAND_RIGHT]), left = slab_edge(&r->sides[HAND_LEFT]);
-	box_add(list, r, "lower floor", vec3(-BEYOND, -right, structure - SLAB),
+	box_add(list, r, lower_floor, vec3(-BEYOND, -right, structure - SLAB),
 		vec3(back_end(r), r->width + left, structure));
 	if (structure > -NEAR_ENOUGH)
 		return;
 	struct layer l = finish_layer(r);
-	slab_add(list, r, "lower floor finish", layer_outline(list->arena, &l), structure, 0);
+	slab_add(list, r, lower_finish, layer_outline(list->arena, &l), structure, 0);
 	finish_behind_wall_add(list, r, &r->sides[HAND_RIGHT]);
 	finish_behind_wall_add(list, r, &r->sides[HAND_LEFT]);
 }
 
-/* Finished floor above to finished ceiling below. */
 static double floor_depth(const struct rod *r)
 {
-	const struct job_opening *o = &r->job->opening;
-	double depth = o->floor_thickness;
-	if (depth <= 0 && o->ceiling_height > 0)
-		depth = r->top - o->ceiling_height;
-	double least = r->tread + fmax(r->job->floors.upper_finish, 0) + 50;
-	return fmin(fmax(depth > 0 ? depth : FLOOR, least), r->top);
+	double depth = r->stair->floor_depth > 0 ? r->stair->floor_depth : FLOOR;
+	double least = r->tread + r->job->floors.upper_finish + 50;
+	return fmin(fmax(depth, least), r->top);
 }
 
 /* Newels that are let into the upper floor. */
@@ -196,47 +210,119 @@ static double landing_depth(const struct rod *r)
 	return r->steps < r->risers ? r->job->treads.landing_bearing : 0;
 }
 
+/* The floor beside the opening would hide the stair from the side: only what lies before the
+ * opening and behind it is shown, on an open side past its corner. */
+static struct layer upper_layer(const struct rod *r, int step, double far, double edge)
+{
+	struct layer l = layer_of(r, step, far, edge);
+	const struct box *o = &r->stair->opening;
+	l.y0 += side_open_at(&r->sides[HAND_RIGHT], step) ? o->y0 : 0;
+	l.y1 += side_open_at(&r->sides[HAND_LEFT], step) ? o->y1 - r->width : 0;
+	return l;
+}
+
+/* How far back newels reach that are let into the upper floor. */
+static double newel_reach(const struct rod *r)
+{
+	double reach = -INFINITY;
+	for (int i = 0; i < 2; i++)
+		if (r->sides[i].is_open && r->sides[i].head.kind == RAIL_END_NEWEL)
+			reach = fmax(reach, r->sides[i].head.newel_x + r->job->newels.section);
+	return reach;
+}
+
+/* Without a finish the nosing piece is let into the structure itself: into its header. */
+static bool nosing_is_let_in(const struct rod *r)
+{
+	return landing_depth(r) > 0 && r->job->floors.upper_finish <= 0;
+}
+
+static double header_back(const struct rod *r)
+{
+	if (nosing_is_let_in(r))
+		return r->header_x + landing_depth(r);
+	return fmax(r->header_x + HEADER, newel_reach(r) + HEADER / 4);
+}
+
+/* One of two solids of a piece, the face between them no edge. */
+static struct solid *half(struct arena *a, struct outline plan, double z0, double z1,
+	unsigned char seam)
+{
+	struct profile f = profile_of(a, plan);
+	for (int i = 0; i < f.n; i++)
+		f.soft[i] |= seam;
+	return solid_prism(a, f, z0, z1);
+}
+
+/* Structure of the upper floor between two x, with the notches of newels let into it. */
+static void structure_add(struct pieces *list, const struct rod *r, struct work work, struct vec x,
+	double top)
+{
+	struct arena *a = list->arena;
+	double under = r->top - floor_depth(r), let_in = r->top - r->tread;
+	struct layer l = upper_layer(r, r->steps, x.y, x.x);
+	struct outline whole = layer_outline(a, &l);
+	struct part *p = slab_add(list, r, work, whole, under, top);
+	if (top <= let_in + NEAR_ENOUGH || newel_reach(r) <= x.x + NEAR_ENOUGH)
+		return;
+	add_newel_notches(&l);
+	p->solids = solid_add(half(a, whole, under, let_in, SOFT_A),
+		half(a, layer_outline(a, &l), let_in, top, SOFT_B));
+}
+
+/* What is laid on the structure: under the nosing piece, where that is thinner, and behind it. */
+static void upper_finish_add(struct pieces *list, const struct rod *r)
+{
+	double structure = r->stair->upper_structural, bed = r->top - rod_landing_rabbet(r);
+	struct layer l = upper_layer(r, r->steps, back_end(r), r->header_x);
+	if (r->job->floors.upper_finish <= 0)
+		return;
+	if (bed > structure + NEAR_ENOUGH)
+		slab_add(list, r, upper_finish, layer_outline(list->arena, &l), structure, bed);
+	add_newel_notches(&l);
+	l.edge += landing_depth(r);
+	slab_add(list, r, upper_finish, layer_outline(list->arena, &l), bed, r->top);
+}
+
 static void upper_floor_add(struct pieces *list, const struct rod *r)
 {
-	double under = r->top - floor_depth(r), let_in = r->top - r->tread;
-	double rabbet = r->top - rod_landing_rabbet(r);
-	double header = r->header_x + HEADER;
-	struct layer l = layer_of(r, r->steps, back_end(r), r->header_x);
-	box_add(list, r, "header", vec3(r->header_x, l.y0, under), vec3(header, l.y1, let_in));
-	box_add(list, r, "upper floor", vec3(header, l.y0, under), vec3(l.far, l.y1, let_in));
-	add_newel_notches(&l);
-	if (rabbet > let_in + NEAR_ENOUGH)
-		slab_add(list, r, "upper floor boards", layer_outline(list->arena, &l), let_in,
-			rabbet);
-	l.edge += landing_depth(r);
-	slab_add(list, r, "upper floor finish", layer_outline(list->arena, &l), rabbet, r->top);
+	double structure = r->stair->upper_structural, back = header_back(r);
+	double head = nosing_is_let_in(r) ? r->top - r->tread : structure;
+	structure_add(list, r, header, vec(r->header_x, back), head);
+	structure_add(list, r, upper_floor, vec(back, back_end(r)), structure);
+	upper_finish_add(list, r);
 }
 
 /* The upper floor at the other end of the opening, over the foot of the stair. */
 static void floor_over_foot_add(struct pieces *list, const struct rod *r)
 {
-	double length = r->job->opening.length, edge = r->header_x - length;
-	if (length <= 0 || edge < 1 - BEYOND)
+	double edge = r->stair->opening.x0;
+	if (r->job->opening.length <= 0 || edge < 1 - BEYOND)
 		return;
-	double from = fmax(-BEYOND, edge - BEYOND);
-	box_add(list, r, "upper floor over the foot", vec3(from, 0, r->top - floor_depth(r)),
-		vec3(edge, r->width, r->top));
+	/* no walls may stand in it, in front or behind */
+	struct layer first = upper_layer(r, 1, fmax(-BEYOND, edge - BEYOND), edge);
+	struct layer last = upper_layer(r, r->steps, first.far, edge);
+	box_add(list, r, over_foot,
+		vec3(first.far, fmax(first.y0, last.y0), r->top - floor_depth(r)),
+		vec3(edge, fmin(first.y1, last.y1), r->top));
 }
 
 static void wall_add(struct pieces *list, const struct rod *r, const struct side *side,
 	struct vec x, struct vec z)
 {
-	const char *name = side->hand == HAND_RIGHT ? "wall right" : "wall left";
 	double a = rod_y(r, side, 0), b = rod_y(r, side, -WALL);
-	box_add(list, r, name, vec3(x.x, fmin(a, b), z.x), vec3(x.y, fmax(a, b), z.y));
+	box_add(list, r, walls[side->hand], vec3(x.x, fmin(a, b), z.x), vec3(x.y, fmax(a, b), z.y));
 }
 
-/* A wall all along, or in front of the open steps, or behind them. */
+/* A wall all along, or in front of the open steps, or behind them.  Where the stair goes on beside
+ * it up to the floor, so does the wall past it; else the floor's line would seem to cross the
+ * opening. */
 static void walls_add(struct pieces *list, const struct rod *r, const struct side *side)
 {
 	double low = r->stair->lower_structural, ceiling = r->top - floor_depth(r);
+	double high = r->top + ABOVE;
 	if (!side->is_open) {
-		wall_add(list, r, side, vec(-BEYOND, back_end(r)), vec(low, r->top));
+		wall_add(list, r, side, vec(-BEYOND, back_end(r)), vec(low, high));
 		return;
 	}
 	if (side->from > 1)
@@ -245,7 +331,7 @@ static void walls_add(struct pieces *list, const struct rod *r, const struct sid
 		return;
 	/* it takes the end of the rail */
 	double rail = rod_nosing_z(r, side->head.x) + r->job->rail.height + BESIDE / 2;
-	wall_add(list, r, side, vec(side->head.x, back_end(r)), vec(0, fmax(rail, r->top)));
+	wall_add(list, r, side, vec(side->head.x, back_end(r)), vec(0, fmax(rail, high)));
 }
 
 static struct part *make(struct arena *a, const struct stair *s, const struct flight *f,

@@ -65,6 +65,25 @@ static void add_features(struct arena *a, struct part *p, const struct rod *r)
 				.text = "underside rabbeted to lie on the structural floor" });
 }
 
+/* How it lies on the floor, in the words of who fits it. */
+static const char *note(struct arena *a, const struct rod *r)
+{
+	struct lettering l = job_lettering(r->job);
+	double finish = r->job->floors.upper_finish, bed = rod_landing_rabbet(r);
+	if (finish <= 0)
+		return arena_printf(a,
+			"let into the floor, flush: %s deep, %s back from the header",
+			length_say(a, l, bed), length_say(a, l, r->job->treads.landing_bearing));
+	if (lip(r) > NEAR_ENOUGH)
+		return arena_printf(a,
+			"rebated under, %s deep, %s wide from the back, for the structural floor",
+			length_say(a, l, lip(r)), length_say(a, l, r->job->treads.landing_bearing));
+	if (finish > bed + NEAR_ENOUGH)
+		return arena_printf(a, "flush with the finish: pack it up %s over the structure",
+			length_say(a, l, finish - bed));
+	return "lies on the structural floor, flush with the finish";
+}
+
 static struct part *make(struct arena *a, const struct stair *s, const struct flight *f,
 	struct diags *d)
 {
@@ -84,6 +103,7 @@ static struct part *make(struct arena *a, const struct stair *s, const struct fl
 	p->solids = solid_strip(a, profile_of(a, section(a, &r, depth)), (struct end_plane){ 0 },
 		(struct end_plane){ x1 - x0, 0, 0 });
 	add_features(a, p, &r);
+	p->note = note(a, &r);
 	return list.first;
 }
 
