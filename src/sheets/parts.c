@@ -5,6 +5,7 @@
 #include "draw/dimension.h"
 #include "sheets/compose.h"
 #include "sheets/marks.h"
+#include "sheets/stands.h"
 #include "sheets/tables.h"
 #include "sheets/words.h"
 
@@ -125,7 +126,7 @@ static struct step_section section_of(struct arena *a, const struct sheet_contex
 	const struct stair *s = c->stair;
 	const struct flight *f = &s->flights[0];
 	struct view_spec spec = { .from = VIEW_FROM_RIGHT, .cut = true };
-	struct vec3 middle = frame_place(f->frame, vec3(0, s->width * 0.42, 0));
+	struct vec3 middle = frame_place(f->frame, vec3(0, section_y(a, c), 0));
 	const struct step *step = &f->steps[f->step_count / 2];
 	struct vec3 at = frame_place(f->frame, vec3(step->riser_x, 0, step->level));
 	double around = s->job->treads.nosing + 40;

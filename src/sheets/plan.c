@@ -14,6 +14,7 @@
 #include "draw/place.h"
 #include "sheets/compose.h"
 #include "sheets/plan_lines.h"
+#include "sheets/stands.h"
 #include "sheets/words.h"
 
 /* ---- arrow and numbers ---- */
@@ -119,38 +120,6 @@ static void opening_dimension(struct dims *d, const struct plan *p, double scale
 	dims_chain(d, DIM_ABOVE, &l, 1);
 }
 
-/* Where a stringer stands across the stair: y of its right-hand and its left-hand face. */
-struct stand {
-	const struct part *part;
-	double low, high;
-};
-
-struct stands {
-	struct stand *at; /* from the right-hand side to the left */
-	int n;
-};
-
-static struct stands list_stands(struct arena *a, const struct part *parts)
-{
-	struct stands s = { 0 };
-	int most = 0;
-
-	for (const struct part *p = parts; p; p = p->next)
-		most += p->stringer ? p->count : 0;
-	s.at = NEW_N(a, struct stand, most + 1);
-	for (const struct part *p = parts; p; p = p->next)
-		for (int i = 0; p->stringer && i < p->count; i++) {
-			double y = p->places[i].origin.y;
-			double other = frame_place(p->places[i], vec3(0, 0, p->size.thickness)).y;
-			struct stand one = { p, fmin(y, other), fmax(y, other) };
-			int k = s.n++;
-			for (; k > 0 && s.at[k - 1].low > one.low; k--)
-				s.at[k] = s.at[k - 1];
-			s.at[k] = one;
-		}
-	return s;
-}
-
 static void width_dimensions(struct dims *d, const struct plan *p, double scale)
 {
 	const struct stair *s = p->context->stair;
@@ -201,6 +170,34 @@ static void letter_stringers(struct hand h, const struct plan *p, double scale)
 	}
 }
 
+/* The cutting plane of the section at one end: a thick dash, an arrow the way it looks, its letter.
+ * It looks to the left-hand side, as the section is seen from the right. */
+static void draw_cutting_plane(struct hand h, struct vec end, double inward)
+{
+	struct vec tip = vec(end.x, end.y + h.letter * 1.8);
+
+	draw_line(h.g, PEN_CUT, end, vec(end.x + inward * h.letter * 3, end.y));
+	draw_line(h.g, PEN_DIM, end, tip);
+	draw_arrow_head(h.g, tip, vec(0, 1), h.letter);
+	draw_text_styled(h.g, vec(end.x - inward * h.letter, end.y), h.letter * 1.4, 0,
+		ALIGN_MIDDLE, LETTER_BOLD, "A");
+}
+
+static struct box draw_section_marks(struct hand h, const struct plan *p, struct box around,
+	double scale)
+{
+	double y = at(p, 0, section_y(h.g->arena, p->context), scale).y;
+	double x0 = around.x0 - h.letter * 4, x1 = around.x1 + h.letter * 4;
+
+	if (!has_section(p->context->stair))
+		return around;
+	draw_cutting_plane(h, vec(x0, y), 1);
+	draw_cutting_plane(h, vec(x1, y), -1);
+	around.x0 = x0 - h.letter * 2;
+	around.x1 = x1 + h.letter * 2;
+	return around;
+}
+
 static struct box compose(struct sheet *s, const void *what, double scale)
 {
 	const struct plan *p = what;
@@ -211,6 +208,7 @@ static struct box compose(struct sheet *s, const void *what, double scale)
 	draw_riser_numbers(h, p, scale);
 	around = box_join(around, draw_arrow(h, p, scale));
 	letter_stringers(h, p, scale);
+	around = draw_section_marks(h, p, around, scale);
 	struct dims d = dims_begin(h.g, h.measure, h.letter, around);
 	run_dimensions(&d, p, scale);
 	opening_dimension(&d, p, scale);

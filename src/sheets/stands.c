@@ -1,0 +1,53 @@
+#include "sheets/stands.h"
+
+struct stands list_stands(struct arena *a, const struct part *parts)
+{
+	struct stand *at;
+	int most = 0, n = 0;
+
+	for (const struct part *p = parts; p; p = p->next)
+		most += p->stringer ? p->count : 0;
+	at = NEW_N(a, struct stand, most + 1);
+	for (const struct part *p = parts; p; p = p->next)
+		for (int i = 0; p->stringer && i < p->count; i++) {
+			double y = p->places[i].origin.y;
+			double other = frame_place(p->places[i], vec3(0, 0, p->size.thickness)).y;
+			struct stand one = { p, fmin(y, other), fmax(y, other) };
+			int k = n++;
+			for (; k > 0 && at[k - 1].low > one.low; k--)
+				at[k] = at[k - 1];
+			at[k] = one;
+		}
+	return (struct stands){ at, n };
+}
+
+static bool is_open_all_the_way(const struct stair *s, const struct job_side *side)
+{
+	return side->kind == SIDE_OPEN && side->from_step <= 1 &&
+		(side->to_step == 0 || side->to_step >= s->treads);
+}
+
+bool has_section(const struct stair *s)
+{
+	return !is_open_all_the_way(s, &s->job->stair.left) &&
+		!is_open_all_the_way(s, &s->job->stair.right);
+}
+
+static bool is_clear(struct stands stands, double y)
+{
+	for (int i = 0; i < stands.n; i++)
+		if (y > stands.at[i].low - 1 && y < stands.at[i].high + 1)
+			return false;
+	return true;
+}
+
+double section_y(struct arena *a, const struct sheet_context *c)
+{
+	static const double shares[] = { 0.42, 0.36, 0.46, 0.32, 0.54, 0.5 };
+	struct stands stands = list_stands(a, c->parts);
+	int i = 0;
+
+	while (i < 5 && !is_clear(stands, c->stair->width * shares[i]))
+		i++;
+	return c->stair->width * shares[i];
+}

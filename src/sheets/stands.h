@@ -1,0 +1,28 @@
+/*
+ * Across the stair: where its stringers stand, and where a section goes between them.
+ */
+#ifndef SHEETS_STANDS_H
+#define SHEETS_STANDS_H
+
+#include "pitchboard/sheet.h"
+
+/* One stringer: y of its right-hand and its left-hand face. */
+struct stand {
+	const struct part *part;
+	double low, high;
+};
+
+struct stands {
+	const struct stand *at; /* from the right-hand side to the left */
+	int n;
+};
+
+struct stands list_stands(struct arena *a, const struct part *parts);
+
+/* Is a section drawn?  Where a wall hides steps from both sides. */
+bool has_section(const struct stair *s);
+
+/* y of the section along the flight: near the middle, through no stringer. */
+double section_y(struct arena *a, const struct sheet_context *c);
+
+#endif
