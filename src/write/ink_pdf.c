@@ -1,7 +1,12 @@
 #include "write/ink_pdf.h"
 
-/* Round lines keep this close to their true shape, in points: 0.004 mm. */
-#define TOLERANCE 0.01
+/* Arcs keep this close to their true shape, in points: 0.004 mm. */
+#define ARC_TOLERANCE 0.01
+
+/* Before it writes a stroke Cairo works out the box that its ink covers, as exactly as the tolerance
+ * asks, and that took a third of its time; the box shows nowhere in the file.  To be kept below the
+ * shortest pattern of dashes (3 points), or Cairo takes a broken line for a whole one. */
+#define STROKE_TOLERANCE 1.0
 
 struct cut {
 	struct cut *next;
@@ -45,6 +50,7 @@ static void arc(struct ink *base, struct arc a)
 {
 	struct vec centre = on_page(own(base), a.centre);
 
+	cairo_set_tolerance(own(base)->cr, ARC_TOLERANCE);
 	cairo_new_sub_path(own(base)->cr);
 	cairo_arc_negative(own(base)->cr, centre.x, centre.y, a.radius * POINTS_PER_MM, -a.from,
 		-a.to);
@@ -60,6 +66,7 @@ static void stroke(struct ink *base, struct stroke how)
 	cairo_set_source_rgb(cr, 0, 0, 0);
 	cairo_set_line_width(cr, how.width * POINTS_PER_MM);
 	cairo_set_dash(cr, dashes, how.dash_count, 0);
+	cairo_set_tolerance(cr, STROKE_TOLERANCE);
 	cairo_stroke(cr);
 }
 
@@ -153,7 +160,6 @@ struct ink_pdf *ink_pdf_new(struct arena *a, cairo_t *cr, const struct faces *fa
 	/* Edges drawn one by one still close their corners, and sharp ones get no spike. */
 	cairo_set_line_cap(cr, CAIRO_LINE_CAP_ROUND);
 	cairo_set_line_join(cr, CAIRO_LINE_JOIN_ROUND);
-	cairo_set_tolerance(cr, TOLERANCE);
 	return ink;
 }
 

@@ -134,6 +134,10 @@ strokes_end_and_turn_round() {
 		grep -v 'linecap="1,1,1" linejoin="1"' | head -1 | grep .
 }
 
+hidden_edges_are_broken() {
+	mutool trace "$out/alder-lane.pdf" | grep '<stroke_path' | grep -q 'dash="'
+}
+
 two_runs_give_the_same_bytes() {
 	draw "$again" && diff -rq "$out" "$again"
 }
@@ -150,6 +154,7 @@ check 'full-size drawings and no others ask for actual size' every asks_for_actu
 check 'no page is over 200 inches' every has_no_page_over_200_inches
 check 'all pages of a PDF are one size' every is_of_one_page_size
 check 'lines end and turn round: no spike at a sharp corner' every strokes_end_and_turn_round
+check 'hidden edges are broken lines' hidden_edges_are_broken
 check 'every word and figure is found by pdftotext' every_word_is_found
 check 'a name in letters of two fonts is found whole' a_name_in_two_fonts_is_found_whole
 check 'two runs give the same bytes' two_runs_give_the_same_bytes
