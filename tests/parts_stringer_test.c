@@ -246,9 +246,89 @@ static void a_housed_stringer_has_a_groove_for_every_step(void **state)
 	arena_free(b.arena);
 }
 
+/* Worked by hand: 1 in 12, rise 180, run 250, tread 30 and nosing 25, riser 18.
+ * (250 + 25) / 12 = 22.917 under the tread's back, 180 / 12 = 15 behind the riser's lower edge.
+ * Behind the riser the two slopes meet at x = (18 * 144 + 25) / 143 = 18.3007. */
+static void housings_are_tight_at_one_end_and_wedged_at_the_other(void **state)
+{
+	struct built b = built_from(OPEN "stringers: {open: housed, wedge_taper: 12}\n");
+	(void)state;
+	const struct housing *h =
+		built_part(&b, "housed stringer, right hand", 0)->stringer->housing;
+	assert_near(h->tread_front, 30, 1e-9);
+	assert_near(h->tread_back, 30 + 275.0 / 12, 1e-9);
+	assert_near(h->riser_top, 18, 1e-9);
+	assert_near(h->riser_bottom, 18 + 15, 1e-9);
+	assert_near(h->tread_wedge.length, 250 - 18.3007, 1e-4);
+	assert_near(h->tread_wedge.thin, 43.3007 / 12, 1e-4);
+	assert_near(h->tread_wedge.thick, 275.0 / 12, 1e-9);
+	assert_near(h->riser_wedge.length, 180 - 43.3007 / 12, 1e-4);
+	assert_near(h->riser_wedge.thin, 43.3007 / 144, 1e-4);
+	assert_near(h->riser_wedge.thick, 15, 1e-9);
+	arena_free(b.arena);
+}
+
+/* The slopes of tread 1 and riser 2 meet at x = (283 * 144 + 25) / 143 = 285.154, z = 124.154; the
+ * nosing line there is 279.157 higher, which is 226.546 square to the pitch; with the margin of 40
+ * that leaves 28.455 of a plank of 295. */
+static void a_housed_plank_keeps_wood_under_its_deepest_housing(void **state)
+{
+	struct built b =
+		built_from(OPEN "stringers: {open: housed, wedge_taper: 12, margin: 40}\n");
+	(void)state;
+	const struct stringer *g = built_part(&b, "housed stringer, right hand", 0)->stringer;
+	assert_near(g->plank_width, 295, 1e-9);
+	assert_near(g->housing->wood_left, 28.455, 0.001);
+	arena_free(b.arena);
+}
+
+static void without_risers_only_treads_are_wedged(void **state)
+{
+	struct built b = built_from("pitchboard: 1\njob: {name: Test, units: millimetres}\n"
+				    "floors: {total_rise: 1800}\n"
+				    "stair: {width: 900, right: open, segments: [{risers: 10, run: "
+				    "250}]}\nstringers: {open: housed}\nrisers: open\n");
+	(void)state;
+	const struct housing *h =
+		built_part(&b, "housed stringer, right hand", 0)->stringer->housing;
+	assert_near(h->riser_bottom, 0, 0);
+	assert_near(h->riser_wedge.length, 0, 0);
+	assert_near(h->tread_wedge.thin, 0, 1e-9);
+	arena_free(b.arena);
+}
+
+/* Steps are cut alike, so of 13 the corner behind the seventh is the one in the middle. */
+static void the_throat_is_measured_under_the_middle_of_the_deepest_corners(void **state)
+{
+	struct built b = built_from(SAWN "floors: {total_rise: 108 1/2\"}\n");
+	(void)state;
+	const struct stringer *g = built_part(&b, "sawtooth stringer", 0)->stringer;
+	assert_near(g->throat_at.x, g->inner_corners[6].x, 1e-9);
+	assert_near(g->throat_at.y, 0, 0);
+	arena_free(b.arena);
+}
+
+/* One rise of 180 and a tread of 30, less the finish of 20. */
+static void the_head_is_set_out_from_the_upper_structural_floor(void **state)
+{
+	struct built b = built_from("pitchboard: 1\njob: {name: Test, units: millimetres}\n"
+				    "floors: {total_rise: 1800, upper_finish: 20}\n"
+				    "stair: {width: 900, segments: [{risers: 10, run: 250}]}\n"
+				    "treads: {thickness: 30}\n");
+	(void)state;
+	assert_near(built_part(&b, "sawtooth stringer", 0)->stringer->head_under_structure,
+		180 + 30 - 20, 1e-9);
+	arena_free(b.arena);
+}
+
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
+		cmocka_unit_test(housings_are_tight_at_one_end_and_wedged_at_the_other),
+		cmocka_unit_test(a_housed_plank_keeps_wood_under_its_deepest_housing),
+		cmocka_unit_test(without_risers_only_treads_are_wedged),
+		cmocka_unit_test(the_throat_is_measured_under_the_middle_of_the_deepest_corners),
+		cmocka_unit_test(the_head_is_set_out_from_the_upper_structural_floor),
 		cmocka_unit_test(dropping_the_stringer_makes_all_rises_equal),
 		cmocka_unit_test(a_stringer_on_the_structural_floor_is_cut_higher_by_the_finish),
 		cmocka_unit_test(a_two_by_twelve_keeps_its_throat),

@@ -47,6 +47,9 @@ struct outline channel_plank(const struct channel *c);
 struct outline channel_above(const struct channel *c);
 struct outline channel_below(const struct channel *c);
 
+/* What of it is laid out and sawn. */
+const struct housing *housing_of(const struct channel *c, double plank_width);
+
 /* One step's share of the channel: riser groove below, tread groove above. */
 struct outline channel_step(const struct channel *c, int i);
 

@@ -186,7 +186,7 @@ void housed_add(struct pieces *list, const struct stand *at, struct diags *d)
 	struct stringer *g = (struct stringer *)p->stringer;
 	g->throat = width; /* nothing is cut through */
 	g->margin = r->job->stringers.margin;
-	g->head_level = c.edges.upper + r->slope * r->header_x;
+	g->housing = housing_of(&c, width);
 	p->solids = solids(&c, b, whole);
 	add_grooves(&c, p, b);
 	add_corners(&c, g, b);

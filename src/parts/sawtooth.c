@@ -1,4 +1,5 @@
 #include <assert.h>
+#include <stdlib.h>
 
 #include "parts/stringer.h"
 
@@ -64,16 +65,30 @@ static double upper_edge(const struct cuts *c)
 	return upper;
 }
 
-/* How deep the steps are cut, square to the upper edge, where they are cut deepest. */
-static double cut_depth(const struct cuts *c, double upper)
+/* The corner behind a tread, in the flight's x and z, on the face that is cut further back. */
+static struct vec back_corner(const struct cuts *c, int i)
 {
 	const struct rod *r = c->rod;
-	double deepest = 0;
-	for (int i = 0; i < r->steps; i++) {
-		double back =
-			i + 1 < r->steps ? fmax(c->inner[i + 1], c->outer[i + 1]) : r->header_x;
-		double corner = tread_cut_z(r, i) - back * r->slope;
-		deepest = fmax(deepest, (upper - corner) * r->cosine);
+	double back = i + 1 < r->steps ? fmax(c->inner[i + 1], c->outer[i + 1]) : r->header_x;
+	return vec(back, tread_cut_z(r, i));
+}
+
+/* How deep a step is cut, square to the upper edge. */
+static double depth_at(const struct cuts *c, double upper, int i)
+{
+	struct vec corner = back_corner(c, i);
+	return (upper + corner.x * c->rod->slope - corner.y) * c->rod->cosine;
+}
+
+/* The step that is cut deepest; of several the one nearest the middle. */
+static int deepest_step(const struct cuts *c, double upper)
+{
+	int middle = (c->rod->steps - 1) / 2, deepest = middle;
+	for (int i = 0; i < c->rod->steps; i++) {
+		double deeper = depth_at(c, upper, i) - depth_at(c, upper, deepest);
+		bool nearer = abs(i - middle) < abs(deepest - middle);
+		if (deeper > NEAR_ENOUGH || (deeper > -NEAR_ENOUGH && nearer))
+			deepest = i;
 	}
 	return deepest;
 }
@@ -228,7 +243,8 @@ void sawtooth_add(struct pieces *list, const struct stand *at, struct diags *d)
 	const struct rod *r = at->rod;
 	struct cuts c = cuts_make(a, at);
 	struct edges e = { .upper = upper_edge(&c) };
-	double depth = cut_depth(&c, e.upper);
+	int deepest = deepest_step(&c, e.upper);
+	double depth = depth_at(&c, e.upper, deepest);
 	double width = width_for(a, at, depth, d);
 	e.lower = e.upper - width / r->cosine;
 	if (width <= 0 || !foot_fits(a, at, e, d))
@@ -238,7 +254,7 @@ void sawtooth_add(struct pieces *list, const struct stand *at, struct diags *d)
 	struct part *p = stringer_part(list, at, b, faces[0], width);
 	struct stringer *g = (struct stringer *)p->stringer;
 	g->throat = width - depth;
-	g->head_level = tread_cut_z(r, r->steps - 1);
+	g->throat_at = vec(bench_point(b, back_corner(&c, deepest)).x, 0);
 	g->tread_corners = outer_corners(a, &c, b);
 	g->inner_corners = inner_corners(a, &c, b);
 	if (stringers_have_block(r))

@@ -119,6 +119,8 @@ static struct stringer *particulars(struct arena *a, const struct stand *at, dou
 	g->cut_length = cut_length;
 	g->plank_length = plank_length(r, cut_length);
 	g->foot_level = r->foot;
+	g->head_under_structure =
+		r->stair->upper_structural - r->flight->steps[r->steps - 1].level + r->tread;
 	g->first_rise_cut = r->rise - r->tread - r->foot;
 	g->first_rise_finished = r->foot + g->first_rise_cut + r->tread;
 	double last_tread = r->flight->steps[r->steps - 1].level;
