@@ -215,8 +215,8 @@ const struct command command_draw = {
 		"the job\nfile.  With several jobs each is drawn by itself and the worst exit "
 		"status counts:\n"
 		"  0  drawn\n"
-		"  1  drawn, with warnings to read (headroom short, a plank longer than stock "
-		"...)\n"
+		"  1  drawn, with warnings to read (headroom short, a plank longer than stock, a "
+		"letter\n     that cannot be set ...)\n"
 		"  2  the job is wrong: every problem is listed, earlier drawings are untouched\n"
 		"  3  the machine failed: disk full, no permission; earlier drawings are whole\n",
 	.run = run_draw,
