@@ -69,20 +69,28 @@ static const struct said_case cases[] = {
 		"treads:\n"
 		"  nosing 1\"\n"
 		"  thickness: 1\"\n",
-		"job.yaml:9:12: error: line 8 has no colon with a space after it, so this "
-		"one runs on from it\n"
-		"    9 |   thickness: 1\"\n"
-		"      |            ^ a key, a colon, a space, then the value\n"
+		"job.yaml:8:3: error: this line has no colon with a space after it\n"
+		"    8 |   nosing 1\"\n"
+		"      |   ^ a key, a colon, a space, then the value\n"
 		"refused\n" },
 	{ "a colon without its space",
 		SOUND
 		"treads:\n"
 		"  nosing:1\"\n"
 		"  thickness: 1\"\n",
-		"job.yaml:9:12: error: line 8 has no colon with a space after it, so this "
-		"one runs on from it\n"
-		"    9 |   thickness: 1\"\n"
-		"      |            ^ a key, a colon, a space, then the value\n"
+		"job.yaml:8:3: error: this line has no colon with a space after it\n"
+		"    8 |   nosing:1\"\n"
+		"      |   ^ a space is missing: nosing: 1\"\n"
+		"refused\n" },
+	{ "a colon without its space, blank lines below it",
+		SOUND
+		"treads:\n"
+		"  nosing:1\"\n"
+		"\n"
+		"  thickness: 1\"\n",
+		"job.yaml:8:3: error: this line has no colon with a space after it\n"
+		"    8 |   nosing:1\"\n"
+		"      |   ^ a space is missing: nosing: 1\"\n"
 		"refused\n" },
 	{ "a last key without its colon",
 		SOUND

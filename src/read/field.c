@@ -208,7 +208,8 @@ void group_read(const struct field_reader *r, const struct group *g, const struc
 	if (n)
 		n = group_node(r, g, n);
 	if (n && n->kind != NODE_GROUP && n->kind != NODE_REFUSED && !is_empty(n)) {
-		diag_error(r->diags, node_place(n), suggest_keys(r->arena, g),
+		diag_error(r->diags, node_place(n),
+			g->instead ? g->instead : suggest_keys(r->arena, g),
 			"%s: keys are expected here", *g->path ? g->path : "the file");
 		n = NULL;
 	}

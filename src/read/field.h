@@ -63,6 +63,7 @@ struct group {
 	size_t size;
 	const struct field *fields;
 	const char *shorthand; /* `left: wall` stands for `left: {side: wall}` */
+	const char *instead;   /* the likely mend of a value where its keys are expected */
 	bool keeps_node;
 };
 

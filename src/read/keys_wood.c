@@ -135,7 +135,8 @@ static const struct group keys_wall_stringer = { "stringers.wall", sizeof(struct
 static const struct group keys_open_stringer = { "stringers.open", sizeof(struct job_stringer),
 	open_stringer, .shorthand = "kind", .keeps_node = true };
 static const struct group keys_middle_stringer = { "stringers.middle", sizeof(struct job_stringer),
-	middle_stringer, .keeps_node = true };
+	middle_stringer, .instead = "how many there are is said by middle_count",
+	.keeps_node = true };
 
 static const struct field thrust_block[] = {
 	{ FIELD_LENGTH, "thickness", LANDS(job_stringers, block_thickness), .required = true,

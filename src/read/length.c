@@ -23,7 +23,8 @@ enum measure_unit { UNIT_NONE, UNIT_FOOT, UNIT_INCH, UNIT_MM, UNIT_CM, UNIT_M };
 struct reader {
 	struct arena *arena;
 	const char *typed; /* as in the file, for messages */
-	const char *at;    /* what is still to be read, marks made plain */
+	const char *whole; /* the same, marks made plain */
+	const char *at;    /* what of it is still to be read */
 	const char *problem, *hint;
 };
 
@@ -313,6 +314,33 @@ static double read_measure(struct reader *r, enum units bare)
 	return metric_value(q.value, unit);
 }
 
+/* 1 /8": the figures before the space belong to the stroke. */
+static const char *close_up(const struct reader *r, const char *stroke)
+{
+	const char *end = stroke, *over = NULL;
+
+	while (end > r->whole && end[-1] == ' ')
+		end--;
+	for (over = end; over > r->whole && is_digit(over[-1]); over--)
+		;
+	return arena_printf(r->arena, "no space before the stroke: %.*s/%.*s\"", (int)(end - over),
+		over, (int)strspn(stroke + 1, "0123456789"), stroke + 1);
+}
+
+/* What was meant by what stands behind a length. */
+static const char *hint_at(const struct reader *r, const char *rest)
+{
+	if (is_digit(*rest))
+		return "feet and inches look like 5'-6 1/2\", the inch mark behind the fraction";
+	if (strncmp(rest, "//", 2) == 0)
+		return "a comment begins with a space and #";
+	if (*rest == '/' && is_digit(rest[1]))
+		return close_up(r, rest);
+	if (is_letter(*rest) && !is_digit(rest[-1]))
+		return "the length alone; behind a space and # you may say what you like";
+	return NULL;
+}
+
 /* A second measure after the first: two systems, or simply too much. */
 static void check_rest(struct reader *r)
 {
@@ -332,9 +360,8 @@ static void check_rest(struct reader *r)
 		return;
 	}
 	const char *rest = r->at;
-	const char *hint = NULL;
+	const char *hint = hint_at(r, rest);
 	if (is_digit(*rest)) {
-		hint = "feet and inches look like 5'-6 1/2\", the inch mark behind the fraction";
 		read_quantity(r);
 		if (!r->problem && is_metric(read_unit(r)))
 			complain_of_mixture(r);
@@ -350,9 +377,10 @@ static const char *examples(enum units bare)
 
 struct length_result length_read(struct arena *a, const char *text, enum units bare)
 {
-	struct reader r = { .arena = a, .typed = text, .at = plain_text(a, text) };
+	struct reader r = { .arena = a, .typed = text, .whole = plain_text(a, text) };
 	double mm = 0;
 
+	r.at = r.whole;
 	skip_spaces(&r);
 	if (!*r.at)
 		complain(&r, "no length is given", examples(bare));

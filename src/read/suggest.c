@@ -4,7 +4,8 @@
 
 enum { LONGEST_WORD = 40, SCOPES_NAMED = 3, LONGEST_LIST = 90 };
 
-/* What else the trade calls it.  Typed words are folded first. */
+/* What else the trade calls it.  Typed words are folded first; the first row whose key the group
+ * knows is meant. */
 static const struct {
 	const char *said, *key;
 } synonyms[] = {
@@ -22,7 +23,15 @@ static const struct {
 	{ "strings", "stringers" },
 	{ "string", "stringers" },
 	{ "carriage", "stringers" },
-	{ "carriages", "stringers" },
+	{ "carriages", "middle_count" },
+	{ "carriage_count", "middle_count" },
+	{ "carriages", "stringers.middle_count" },
+	{ "stringer_width", "wall.width" },
+	{ "stringer_width", "stringers.wall.width" },
+	{ "stringer_thickness", "wall.thickness" },
+	{ "stringer_thickness", "stringers.wall.thickness" },
+	{ "stringer_kind", "wall.kind" },
+	{ "stringer_kind", "stringers.wall.kind" },
 	{ "banister", "rail" },
 	{ "handrail", "rail" },
 	{ "guard", "rail" },
@@ -128,10 +137,21 @@ static const char *did_you_mean(struct arena *a, const char *word)
 	return word ? arena_printf(a, "did you mean \"%s\"?", word) : NULL;
 }
 
-static const char *synonym_in(const struct group *g, const char *folded)
+/* Does the group know this key, or this way through its groups: wall.width? */
+static bool knows(struct arena *a, const struct group *g, const char *path)
+{
+	size_t n = strcspn(path, ".");
+	const struct field *f = field_find(g, arena_strndup(a, path, n));
+
+	if (!f || !path[n])
+		return f != NULL;
+	return f->group && knows(a, f->group, path + n + 1);
+}
+
+static const char *synonym_in(struct arena *a, const struct group *g, const char *folded)
 {
 	for (size_t i = 0; i < sizeof(synonyms) / sizeof(synonyms[0]); i++)
-		if (strcmp(synonyms[i].said, folded) == 0 && field_find(g, synonyms[i].key))
+		if (strcmp(synonyms[i].said, folded) == 0 && knows(a, g, synonyms[i].key))
 			return synonyms[i].key;
 	return NULL;
 }
@@ -162,6 +182,18 @@ static void find_scopes(struct scopes *s, const struct group *g, const char *key
 			find_scopes(s, f->group, key);
 }
 
+/* `kind:` under stringers belongs under one of its groups: "wall:, open:"; NULL: under none. */
+static const char *groups_with(struct arena *a, const struct group *g, const char *key)
+{
+	const char *list = NULL;
+
+	for (const struct field *f = g->fields; f->key; f++)
+		if (f->group && field_find(f->group, key))
+			list = list ? arena_printf(a, "%s or %s:", list, f->key)
+				    : arena_printf(a, "%s:", f->key);
+	return list;
+}
+
 const char *suggest_keys(struct arena *a, const struct group *g)
 {
 	const char *list = "its keys are ";
@@ -176,10 +208,13 @@ const char *suggest_key(struct arena *a, const struct group *top, const struct g
 {
 	const char *folded = fold(a, typed);
 	struct scopes scopes = { a, "", 0 };
-	const char *word = synonym_in(g, folded);
+	const char *word = synonym_in(a, g, folded);
 
 	if (field_find(g, folded))
 		return did_you_mean(a, folded);
+	const char *inside = g == top ? NULL : groups_with(a, g, folded);
+	if (inside)
+		return arena_printf(a, "\"%s\" belongs under %s", folded, inside);
 	find_scopes(&scopes, top, folded);
 	if (scopes.count)
 		return arena_printf(a, "\"%s\" is a key of %s%s", folded, scopes.names,

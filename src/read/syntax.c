@@ -163,24 +163,45 @@ static bool has_colon(const char *from, const char *to)
 	return false;
 }
 
+/* The line on which this place lies has no colon that ends a key: `width:36"`. */
+static struct complaint say_no_colon_at(const struct site *s, const char *place)
+{
+	const char *line = line_start(s, place) + strspn(line_start(s, place), " -");
+	size_t n = strcspn(line, "\r\n"), key = strcspn(line, ":\r\n");
+	const char *hint = "a key, a colon, a space, then the value";
+
+	if (key > 0 && key + 1 < n)
+		hint = arena_printf(s->arena, "a space is missing: %.*s: %.*s", (int)key, line,
+			(int)(n - key - 1), line + key + 1);
+	return (struct complaint){ place_of_byte(s->text, (size_t)(line - text_start(s->text))),
+		"this line has no colon with a space after it", hint };
+}
+
+/* The end of the last line above a place that says anything. */
+static const char *line_above(const struct site *s, const char *place)
+{
+	const char *start = text_start(s->text);
+	const char *p = line_start(s, place);
+
+	while (p > start && strchr(" \r\n", p[-1]))
+		p--;
+	return p;
+}
+
 static struct complaint say_unexpected_colon(const struct site *s)
 {
 	struct pos at = s->fault.at;
 	const char *p = text_at(s->text, at);
-	const char *above = text_at(s->text, (struct pos){ at.line - 1, 1 });
+	const char *above = line_above(s, p);
 
 	if (has_colon(line_start(s, p), p))
 		return (struct complaint){ at,
 			"a text with a colon and a space in it must be quoted", quote_it(s, at) };
-	if (has_colon(above, above + strcspn(above, "\n")))
+	if (has_colon(line_start(s, above), above))
 		return (struct complaint){ at,
 			"this line is indented deeper than the key above it, which has its value",
 			"keys of one group stand exactly under each other" };
-	return (struct complaint){ at,
-		arena_printf(s->arena,
-			"line %d has no colon with a space after it, so this one runs on from it",
-			at.line - 1),
-		"a key, a colon, a space, then the value" };
+	return say_no_colon_at(s, above);
 }
 
 static struct complaint say_bad_start(const struct site *s)
@@ -234,9 +255,7 @@ static struct complaint say_open_bracket(const struct site *s)
 
 static struct complaint say_no_colon(const struct site *s)
 {
-	return (struct complaint){ s->fault.context_at,
-		"this line has no colon with a space after it",
-		"a key, a colon, a space, then the value" };
+	return say_no_colon_at(s, text_at(s->text, s->fault.context_at));
 }
 
 static struct complaint say_control(const struct site *s)

@@ -157,6 +157,21 @@ static const char *other_unit(struct value v, const char *text)
 	return arena_printf(a, "did you mean %s%s", text, other == UNITS_INCHES ? "\"?" : " mm?");
 }
 
+/* 1 1/8' was meant in inches. */
+static const char *feet_for_inches(struct value v, const char *text)
+{
+	struct arena *a = v.reader->arena;
+	size_t n = strlen(text);
+
+	if (n == 0 || text[n - 1] != '\'')
+		return NULL;
+	const char *inches = arena_printf(a, "%.*s\"", (int)n - 1, text);
+	struct length_result r = length_read(a, inches, UNITS_INCHES);
+	if (r.problem || !is_within(v.field, r.mm))
+		return NULL;
+	return arena_printf(a, "%s is feet; did you mean %s?", text, inches);
+}
+
 static void complain_of_range(struct value v, const char *text, double mm)
 {
 	const struct field_reader *r = v.reader;
@@ -169,7 +184,8 @@ static void complain_of_range(struct value v, const char *text, double mm)
 		bounds = arena_printf(r->arena, "at most %s", most);
 	if (f->most <= 0)
 		bounds = arena_printf(r->arena, "at least %s", least);
-	complain(v, other_unit(v, text),
+	const char *feet = feet_for_inches(v, text);
+	complain(v, feet ? feet : other_unit(v, text),
 		arena_printf(r->arena, "\"%s\" was read as %s; it must be %s", text, letter(r, mm),
 			bounds));
 }
