@@ -3,7 +3,7 @@
 #include <math.h>
 #include <string.h>
 
-#define FIRST_ROOM ((size_t)1024)
+#define FIRST_ROOM ((size_t)256)
 
 struct text *text_new(struct arena *a)
 {

@@ -1,6 +1,7 @@
 /*
  * The defaults that were used, as a sheet says them.
  */
+#include "base/text.h"
 #include "read/job_passes.h"
 
 struct walk {
@@ -11,12 +12,11 @@ struct walk {
 
 static const char *letter_lengths(const struct walk *w, const double *list, int n)
 {
-	const char *out = "";
+	struct text out = { .arena = w->arena };
 
 	for (int i = 0; i < n; i++)
-		out = arena_printf(w->arena, "%s%s%s", out, i ? ", " : "",
-			length_letter(w->arena, job_lettering(w->job), list[i]));
-	return out;
+		text_join(&out, ", ", length_letter(w->arena, job_lettering(w->job), list[i]));
+	return text_chars(&out);
 }
 
 static const char *words_of(struct arena *a, const char *word)

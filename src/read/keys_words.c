@@ -2,13 +2,15 @@
 
 #include <string.h>
 
+#include "base/text.h"
+
 static const char *list_words(struct arena *a, const struct choice *choices)
 {
-	const char *list = choices->word;
+	struct text list = { .arena = a };
 
-	for (const struct choice *c = choices + 1; c->word; c++)
-		list = arena_printf(a, "%s%s%s", list, c[1].word ? ", " : " or ", c->word);
-	return list;
+	for (const struct choice *c = choices; c->word; c++)
+		text_join(&list, c[1].word ? ", " : " or ", c->word);
+	return text_chars(&list);
 }
 
 const char *key_kind(struct arena *a, const struct field *f)

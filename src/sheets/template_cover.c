@@ -1,5 +1,6 @@
 #include "sheets/template_cover.h"
 
+#include "base/text.h"
 #include "draw/place.h"
 #include "draw/table.h"
 
@@ -24,19 +25,18 @@ double cover_heading(const struct template_sheets *s, struct page *page, struct 
 
 const char *joining_order(struct arena *a, const struct tiling *t)
 {
-	const char *text = "";
+	struct text order = { .arena = a };
 
 	for (int row = 0; row < t->rows; row++) {
-		const char *names = "";
+		struct text names = { .arena = a };
 		for (int column = 0; column < t->columns; column++) {
 			struct tile at = { column, row };
 			if (tile_is_printed(t, at))
-				names = arena_printf(a, "%s%s%s", names, *names ? ", " : "",
-					tile_name(a, t, at));
+				text_join(&names, ", ", tile_name(a, t, at));
 		}
-		text = arena_printf(a, "%s%s%s", text, *text ? "; then " : "", names);
+		text_join(&order, "; then ", text_chars(&names));
 	}
-	return text;
+	return text_chars(&order);
 }
 
 static const struct table_column columns[] = {

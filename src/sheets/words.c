@@ -1,5 +1,7 @@
 #include "sheets/words.h"
 
+#include "base/text.h"
+
 const char *length_words(struct arena *a, const struct stair *s, double mm)
 {
 	return length_letter(a, job_lettering(s->job), mm);
@@ -20,14 +22,14 @@ const char *unverified_words(struct arena *a, const struct job *job)
 {
 	const char *const *names;
 	int n = job_unmeasured(a, job, &names);
-	char *text = arena_strdup(a, "");
+	struct text list = { .arena = a };
 
 	for (int i = 0; i < n; i++)
-		text = arena_printf(a, "%s%s%s", text, i ? ", " : "", names[i]);
-	for (char *c = text; *c; c++)
-		if (*c == '_')
-			*c = ' ';
-	return text;
+		text_join(&list, ", ", names[i]);
+	for (size_t i = 0; i < list.length; i++)
+		if (list.chars[i] == '_')
+			list.chars[i] = ' ';
+	return text_chars(&list);
 }
 
 const char *section_words(struct arena *a, const struct stair *s, double one, double other)
