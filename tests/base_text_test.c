@@ -1,5 +1,5 @@
 /*
- * Text that grows, and formatted text in whatever locale.
+ * Text that grows.
  */
 #include <setjmp.h>
 #include <stdarg.h>
@@ -7,9 +7,7 @@
 #include <stdint.h>
 
 #include <cmocka.h>
-#include <locale.h>
 #include <stdio.h>
-#include <stdlib.h>
 #include <string.h>
 
 #include "base/text.h"
@@ -80,32 +78,6 @@ static void numbers_are_written_to_both_ends_of_their_range(void **state)
 	assert_string_equal(text_chars(&text), wanted);
 }
 
-/* Made here, for few machines have one; 0 where it cannot be made. */
-static int take_a_locale_with_a_comma(void)
-{
-	const char *dir = getenv("TMPDIR");
-	const char *make = arena_printf(text.arena,
-		"localedef -i de_DE -f UTF-8 '%s/comma' >/dev/null 2>&1", dir ? dir : "/tmp");
-
-	if (system(make) < 0)
-		return 0;
-	setenv("LOCPATH", dir ? dir : "/tmp", 1);
-	return setlocale(LC_NUMERIC, "comma") != NULL;
-}
-
-static void a_point_is_a_point_in_every_locale(void **state)
-{
-	(void)state;
-	if (!take_a_locale_with_a_comma())
-		skip();
-	const char *said = arena_printf(text.arena, "%.1f", 2.5);
-	char host[8];
-	snprintf(host, sizeof(host), "%.1f", 2.5);
-	setlocale(LC_NUMERIC, "C");
-	assert_string_equal(host, "2,5");
-	assert_string_equal(said, "2.5");
-}
-
 #define ON_A_NEW_TEXT(test) cmocka_unit_test_setup_teardown(test, start, stop)
 
 int main(void)
@@ -116,7 +88,6 @@ int main(void)
 		ON_A_NEW_TEXT(words_are_joined_without_a_comma_at_either_end),
 		ON_A_NEW_TEXT(thousandths_are_written_as_short_as_they_can_be),
 		ON_A_NEW_TEXT(numbers_are_written_to_both_ends_of_their_range),
-		ON_A_NEW_TEXT(a_point_is_a_point_in_every_locale),
 	};
 
 	return cmocka_run_group_tests(tests, NULL, NULL);

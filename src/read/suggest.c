@@ -2,7 +2,9 @@
 
 #include <string.h>
 
-enum { LONGEST_WORD = 40, SCOPES_NAMED = 3, LONGEST_LIST = 90 };
+#include "base/text.h"
+
+enum { LONGEST_WORD = 40, SCOPES_NAMED = 3, LONGEST_LIST = 77 };
 
 /* What else the trade calls it.  Typed words are folded first; the first row whose key the group
  * knows is meant. */
@@ -196,11 +198,13 @@ static const char *groups_with(struct arena *a, const struct group *g, const cha
 
 const char *suggest_keys(struct arena *a, const struct group *g)
 {
-	const char *list = "its keys are ";
+	struct text list = { .arena = a };
 
 	for (const struct field *f = g->fields; f->key; f++)
-		list = arena_printf(a, "%s%s%s", list, f == g->fields ? "" : ", ", f->key);
-	return strlen(list) > LONGEST_LIST ? "`pitchboard keys` prints those there are" : list;
+		text_join(&list, ", ", f->key);
+	if (list.length > LONGEST_LIST)
+		return "`pitchboard keys` prints those there are";
+	return arena_printf(a, "its keys are %s", text_chars(&list));
 }
 
 const char *suggest_key(struct arena *a, const struct group *top, const struct group *g,
@@ -228,15 +232,11 @@ const char *suggest_key(struct arena *a, const struct group *top, const struct g
 
 static const char *list_choices(struct arena *a, const struct choice *choices)
 {
-	const char *list = "";
+	struct text list = { .arena = a };
 
 	for (const struct choice *c = choices; c->word; c++)
-		list = arena_printf(a, "%s%s%s", list,
-			c == choices        ? ""
-				: c[1].word ? ", "
-					    : " or ",
-			c->word);
-	return list;
+		text_join(&list, c[1].word ? ", " : " or ", c->word);
+	return text_chars(&list);
 }
 
 const char *suggest_choice(struct arena *a, const struct choice *choices, const char *typed)

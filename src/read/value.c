@@ -225,6 +225,22 @@ static bool is_decimal(const char *s, int most_points)
 	return figures > 0 && figures < 10 && points <= most_points;
 }
 
+/* What is_decimal() passed: so few figures that the quotient is exact.  strtod() would look to the
+ * locale for what a point is. */
+static double decimal_of(const char *s)
+{
+	double figures = 0, under = 1;
+
+	for (bool behind = false; *s; s++) {
+		behind = behind || *s == '.';
+		if (*s == '.')
+			continue;
+		figures = figures * 10 + (*s - '0');
+		under *= behind ? 10 : 1;
+	}
+	return figures / under;
+}
+
 static void complain_of_bounds(struct value v, const char *text)
 {
 	complain(v, NULL,
@@ -243,7 +259,7 @@ double value_number(struct value v)
 		complain(v, NULL, arena_printf(a, "\"%s\" is not a number", text));
 		return 0;
 	}
-	double value = strtod(text, NULL);
+	double value = decimal_of(text);
 	if (is_within(v.field, value))
 		return value;
 	complain_of_bounds(v, text);
