@@ -49,7 +49,8 @@ struct sheet sheet_begin(struct arena *a, const struct sheet_context *c, const c
 struct set_line {
 	const char *text;
 	enum letter_style style;
-	double drop; /* base line below the line before */
+	double drop;   /* base line below the line before */
+	bool together; /* with the next one in a column: a heading, the ends of a paragraph */
 };
 
 static int set_notes(const struct sheet *s, const struct note *notes, int n, double width,
@@ -63,18 +64,20 @@ static int set_notes(const struct sheet *s, const struct note *notes, int n, dou
 		if (!notes[i].text || !*notes[i].text)
 			continue;
 		if (notes[i].heading)
-			out[count++] =
-				(struct set_line){ notes[i].heading, LETTER_BOLD, pitch * 1.4 };
+			out[count++] = (struct set_line){ notes[i].heading, LETTER_BOLD,
+				pitch * 1.4, true };
 		struct lines l =
 			wrap_text(a, s->hand.measure, s->hand.letter, width, notes[i].text);
 		for (int k = 0; k < l.n; k++)
 			out[count++] = (struct set_line){ l.line[k], LETTER_REGULAR,
-				k || notes[i].heading ? pitch : pitch * 1.2 };
+				k || notes[i].heading ? pitch : pitch * 1.2,
+				k + 1 < l.n && (k == 0 || k + 2 == l.n) };
 	}
 	return count;
 }
 
-static int longest(const struct note *notes, int n)
+/* Room for the letters of all notes: no more lines can come of them. */
+static int most_lines(const struct note *notes, int n)
 {
 	size_t letters = 0;
 
@@ -83,22 +86,35 @@ static int longest(const struct note *notes, int n)
 	return (int)letters;
 }
 
+/* How far down a line and those that stay with it reach. */
+static double reach(const struct set_line *line, int n, int i)
+{
+	double down = line[i].drop;
+
+	for (; line[i].together && i + 1 < n; i++)
+		down += line[i + 1].drop;
+	return down;
+}
+
 /* Fills columns from the left, top down; draws nothing when `g` is NULL.  The number of columns. */
 static int flow(struct sheet *s, const struct set_line *line, int n, struct box area, double width,
 	struct drawing *g)
 {
 	double x = area.x0, y = area.y1;
 	int columns = 1;
+	bool fresh = true, kept = false;
 
 	for (int i = 0; i < n; i++) {
-		bool heading_alone = line[i].style == LETTER_BOLD &&
-			y - line[i].drop - 2 * s->hand.letter * LINE_PITCH < area.y0;
-		if (y - line[i].drop < area.y0 || heading_alone) {
+		double need = kept ? line[i].drop : reach(line, n, i);
+		if (!fresh && y - need < area.y0) {
 			x += width + COLUMN_GAP;
 			y = area.y1;
 			columns++;
+			fresh = true;
 		}
-		y -= y == area.y1 ? s->hand.letter * 1.1 : line[i].drop;
+		y -= fresh ? s->hand.letter * 1.1 : line[i].drop;
+		fresh = false;
+		kept = line[i].together;
 		if (g)
 			draw_text_styled(g, vec(x, y), s->hand.letter, 0, ALIGN_LEFT, line[i].style,
 				line[i].text);
@@ -113,7 +129,8 @@ static struct box balance(struct sheet *s, const struct set_line *line, int n, s
 	int columns = flow(s, line, n, area, width, NULL);
 	struct box shorter = area;
 
-	while (columns > 1 && flow(s, line, n, shorter, width, NULL) == columns) {
+	while (columns > 1 && shorter.y0 < shorter.y1 &&
+		flow(s, line, n, shorter, width, NULL) == columns) {
 		area = shorter;
 		shorter.y0 += s->hand.letter / 2;
 	}
@@ -147,7 +164,7 @@ void sheet_notes(struct sheet *s, const struct note *notes, int n)
 	struct box over = beside;
 	double title = title_height(&c->stationery->title);
 	struct set_line *line =
-		NEW_N(s->drawing->arena, struct set_line, longest(notes, n) + 2 * n + 1);
+		NEW_N(s->drawing->arena, struct set_line, most_lines(notes, n) + 2 * n + 1);
 
 	beside.x1 = frame.x1 - title_width(c) - COLUMN_GAP;
 	beside.y1 = frame.y0 + title - ROOM_MARGIN * 0.5;

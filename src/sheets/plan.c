@@ -207,13 +207,13 @@ static struct box compose(struct sheet *s, const void *what, double scale)
 	plan_draw(h.g, p, scale);
 	draw_riser_numbers(h, p, scale);
 	around = box_join(around, draw_arrow(h, p, scale));
-	letter_stringers(h, p, scale);
 	around = draw_section_marks(h, p, around, scale);
 	struct dims d = dims_begin(h.g, h.measure, h.letter, around);
 	run_dimensions(&d, p, scale);
 	opening_dimension(&d, p, scale);
 	width_dimensions(&d, p, scale);
 	struct box used = dims_draw(&d);
+	letter_stringers(h, p, scale);
 	return draw_view_foot(h, used, "Plan", scale, p->context->stair->job->about.units);
 }
 
