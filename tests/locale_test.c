@@ -30,8 +30,8 @@ static int take_a_locale_with_a_comma(void **state)
 	(void)state;
 	arena = arena_new();
 	dir = dir ? dir : "/tmp";
-	int made = system(arena_printf(arena,
-		"localedef -i de_DE -f UTF-8 '%s/comma' >/dev/null 2>&1", dir));
+	int made = system(
+		arena_printf(arena, "localedef -i de_DE -f UTF-8 '%s/comma' >/dev/null 2>&1", dir));
 	setenv("LOCPATH", dir, 1);
 	if (made < 0 || !setlocale(LC_NUMERIC, "comma"))
 		fprintf(stderr, "no locale with a comma can be made here\n");

@@ -15,7 +15,7 @@
 
 #include "base/file.h"
 #include "near.h"
-#include "pitchboard/write.h"
+#include "write/faces.h"
 
 static struct arena *arena;
 static struct faces *faces;
@@ -91,6 +91,28 @@ static void bytes_that_are_no_utf8_are_still_measured(void **state)
 	assert_near(width(LETTER_REGULAR, 1, "\xC0\xB7"), 2 * mark, 1e-9);     /* 7, spelt long */
 }
 
+/* DejaVu Sans holds Hebrew and Arabic letters, but a word of them, set one by one from the left,
+ * would be spelt backwards and unjoined.  Unicode blocks and bidirectional controls: from memory.
+ */
+static void letters_that_need_their_neighbours_are_missing(void **state)
+{
+	static const unsigned codes[] = { 0x05D0, 0x0628, 0x0915, 0x0E01, 0x1100, 0x202E, 0x200F,
+		0x2067, 0xFB2A, 0xFE8F, 0x1EE00 };
+
+	(void)state;
+	for (size_t i = 0; i < sizeof(codes) / sizeof(*codes); i++)
+		assert_true(faces_letter(faces, LETTER_REGULAR, codes[i]).missing);
+}
+
+static void letters_that_stand_alone_are_not(void **state)
+{
+	static const unsigned codes[] = { 'A', 0x0141, 0x03A9, 0x0416, 0x2019, 0x215D };
+
+	(void)state;
+	for (size_t i = 0; i < sizeof(codes) / sizeof(*codes); i++)
+		assert_false(faces_letter(faces, LETTER_REGULAR, codes[i]).missing);
+}
+
 static const char *new_folder(void)
 {
 	const char *base = getenv("TMPDIR");
@@ -154,6 +176,8 @@ int main(void)
 		cmocka_unit_test(a_text_is_the_sum_of_its_letters),
 		cmocka_unit_test(a_letter_that_the_face_lacks_comes_from_the_fallback),
 		cmocka_unit_test(bytes_that_are_no_utf8_are_still_measured),
+		cmocka_unit_test(letters_that_need_their_neighbours_are_missing),
+		cmocka_unit_test(letters_that_stand_alone_are_not),
 		cmocka_unit_test(another_font_of_the_same_name_is_refused),
 		cmocka_unit_test(a_font_with_one_other_byte_is_refused),
 		cmocka_unit_test(a_missing_font_is_named),

@@ -217,19 +217,6 @@ static void a_letter_that_no_face_holds_is_counted(void **state)
 	assert_string_equal(m.text, "so \u6F22 and \u5B57");
 }
 
-/* DejaVu Sans holds Hebrew and Arabic letters, but a word of them, set one by one from the left,
- * would be spelt backwards and unjoined. */
-static void letters_that_need_their_neighbours_are_missing(void **state)
-{
-	static const char *const texts[] = { "\u05D0", "\u0628", "\u0915", "\u0E01", "\u202E",
-		"\u200F", "\u2067", "\uFB2A", "\uFE8F" };
-
-	(void)state;
-	for (size_t i = 0; i < sizeof(texts) / sizeof(*texts); i++)
-		assert_int_equal(faces_missing(faces, sheet("S-101", texts[i])).letters, 1);
-	assert_int_equal(faces_missing(faces, sheet("S-101", "\u03A9\u0416\u2019")).letters, 0);
-}
-
 static void spoilt_text_does_not_spoil_the_file(void **state)
 {
 	(void)state;
@@ -362,7 +349,6 @@ int main(void)
 		IN_A_NEW_FOLDER(without_a_date_there_is_none),
 		IN_A_NEW_FOLDER(an_svg_says_what_it_shows),
 		cmocka_unit_test(a_letter_that_no_face_holds_is_counted),
-		cmocka_unit_test(letters_that_need_their_neighbours_are_missing),
 		IN_A_NEW_FOLDER(spoilt_text_does_not_spoil_the_file),
 		IN_A_NEW_FOLDER(names_with_quotes_are_no_trouble),
 		IN_A_NEW_FOLDER(folders_are_made_as_needed),

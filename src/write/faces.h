@@ -6,8 +6,8 @@
 
 #include <cairo.h>
 
-#include "pitchboard/write.h"
 #include "base/text.h"
+#include "pitchboard/write.h"
 
 enum face_name { FACE_REGULAR, FACE_BOLD, FACE_FALLBACK, FACE_COUNT };
 

@@ -3,9 +3,9 @@
 /* Arcs keep this close to their true shape, in points: 0.004 mm. */
 #define ARC_TOLERANCE 0.01
 
-/* Before it writes a stroke Cairo works out the box that its ink covers, as exactly as the tolerance
- * asks, and that took a third of its time; the box shows nowhere in the file.  To be kept below the
- * shortest pattern of dashes (3 points), or Cairo takes a broken line for a whole one. */
+/* Before it writes a stroke Cairo works out the box that its ink covers, as exactly as the
+ * tolerance asks, and that took a third of its time; the box shows nowhere in the file.  To be kept
+ * below the shortest pattern of dashes (3 points), or Cairo takes a broken line for a whole one. */
 #define STROKE_TOLERANCE 1.0
 
 struct cut {

@@ -19,8 +19,8 @@ struct ink_svg {
 	struct text *marks;   /* lines and fills */
 	struct text *letters; /* to stand over them */
 	struct text *path;    /* being drawn */
-	double height;          /* of the page: SVG counts y downwards */
-	long x, y;              /* where the path is, in micrometres: steps are whole, and add up */
+	double height;        /* of the page: SVG counts y downwards */
+	long x, y;            /* where the path is, in micrometres: steps are whole, and add up */
 	unsigned char *defined[FACE_COUNT]; /* has this glyph its outline in here yet? */
 };
 

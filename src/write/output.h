@@ -6,8 +6,8 @@
 
 #include <cairo.h>
 
-#include "pitchboard/write.h"
 #include "base/text.h"
+#include "pitchboard/write.h"
 
 struct output {
 	struct text *text;

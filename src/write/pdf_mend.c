@@ -21,7 +21,7 @@
 
 struct update {
 	struct text *pdf;
-	struct text *table;  /* the new cross references */
+	struct text *table;    /* the new cross references */
 	const char *old_table; /* its first entry; NULL: there is none */
 	long size;             /* objects in the file, numbered from 0 */
 	long root, info, before;
