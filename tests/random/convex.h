@@ -16,7 +16,7 @@ struct convex {
 };
 
 /* The pieces of a part's solids, placed and then moved. */
-struct convex *convex_pieces(struct arena *a, const struct part *p, struct frame place,
+struct convex *convex_pieces(struct arena *a, const struct part *p, struct frame at,
 	struct vec3 moved);
 
 /* The least distance by which one must be moved to be clear of the other; 0 when it is. Only
