@@ -146,7 +146,7 @@ static void note_sheet(struct sheet *s)
 static bool is_made(const struct part *p, const void *with)
 {
 	(void)with;
-	return *p->mark;
+	return !p->existing;
 }
 
 static struct box compose_picture(struct sheet *s, const void *what, double scale)

@@ -107,16 +107,15 @@ static void run_dimensions(struct dims *d, const struct plan *p, double scale)
 static void opening_dimension(struct dims *d, const struct plan *p, double scale)
 {
 	const struct stair *s = p->context->stair;
-	const struct headroom *h = &s->headroom;
 	struct arena *a = d->drawing->arena;
-	double length = s->job->opening.length, foot = at(p, 0, s->width, scale).y;
+	double foot = at(p, 0, s->width, scale).y;
 
-	if (length <= 0)
+	if (s->opening.x1 <= s->opening.x0)
 		return;
-	const struct dim_link l = {
-		at(p, h->edge_x, 0, scale).x, at(p, h->edge_x + length, 0, scale).x, foot, foot,
-		arena_printf(a, "opening above %s", measured_words(a, s, "opening_length", length))
-	};
+	const struct dim_link l = { at(p, s->opening.x0, 0, scale).x,
+		at(p, s->opening.x1, 0, scale).x, foot, foot,
+		arena_printf(a, "opening above %s",
+			measured_words(a, s, "opening_length", s->job->opening.length)) };
 	dims_chain(d, DIM_ABOVE, &l, 1);
 }
 

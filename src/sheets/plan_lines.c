@@ -1,7 +1,5 @@
 #include "sheets/plan_lines.h"
 
-#include <string.h>
-
 #include "draw/bounds.h"
 
 /* Waist height, 4'-0" over the lower finished floor: common practice. */
@@ -10,33 +8,28 @@
 /* The break line leans this far from square across the flight. */
 #define BREAK_LEAN 0.35
 
-static bool is_existing(const struct part *p)
-{
-	return !*p->mark;
-}
-
 static bool is_wall(const struct part *p, const void *with)
 {
 	(void)with;
-	return is_existing(p) && strstr(p->name, "wall");
+	return p->existing == EXISTING_WALL;
 }
 
 static bool is_upper_floor(const struct part *p, const void *with)
 {
 	(void)with;
-	return is_existing(p) && strstr(p->name, "upper floor");
+	return p->existing == EXISTING_UPPER_FLOOR || p->existing == EXISTING_HEADER;
 }
 
 static bool is_stair(const struct part *p, const void *with)
 {
 	(void)with;
-	return !is_existing(p);
+	return !p->existing;
 }
 
 static bool is_under_rail(const struct part *p, const void *with)
 {
 	(void)with;
-	return !is_existing(p) && p->kind != &part_rail;
+	return !p->existing && p->kind != &part_rail;
 }
 
 /* Under the treads, dashed: riser faces and the stringers. */
@@ -181,11 +174,11 @@ static void draw_far(struct drawing *g, const struct plan *p, double scale)
  */
 static bool is_rim(const struct plan *p, const struct stroke *s)
 {
-	const struct headroom *h = &p->context->stair->headroom;
-	double length = p->context->stair->job->opening.length, x0 = p->flight->frame.origin.x;
+	struct box opening = p->context->stair->opening;
+	double x0 = p->flight->frame.origin.x;
 	double low = fmin(s->a.x, s->b.x) - x0, high = fmax(s->a.x, s->b.x) - x0;
 
-	return length > 0 && low > h->edge_x - 1 && high < h->edge_x + length + 1;
+	return opening.x1 > opening.x0 && low > opening.x0 - 1 && high < opening.x1 + 1;
 }
 
 static void draw_rim(struct drawing *g, const struct plan *p, double scale)

@@ -14,7 +14,7 @@ static void floor_dimension(struct dims *dims, const struct drafting *d, double 
 {
 	const struct stair *s = d->stair;
 	struct arena *a = dims->drawing->arena;
-	double thick = s->job->opening.floor_thickness;
+	double thick = s->floor_depth;
 
 	if (thick <= 0)
 		return;
@@ -75,16 +75,15 @@ static void run_dimensions(struct dims *dims, const struct drafting *d)
 static void opening_dimension(struct dims *dims, const struct drafting *d)
 {
 	const struct stair *s = d->stair;
-	const struct headroom *h = &s->headroom;
 	struct arena *a = dims->drawing->arena;
-	double length = s->job->opening.length;
-
-	if (length <= 0)
-		return;
-	double edge = side_at(d, h->edge_x, 0).x, header = side_at(d, h->edge_x + length, 0).x;
 	double foot = side_at(d, 0, s->total_rise).y;
-	struct dim_link l = link_between(edge, header, foot, foot,
-		arena_printf(a, "opening %s", measured_words(a, s, "opening_length", length)));
+
+	if (s->opening.x1 <= s->opening.x0)
+		return;
+	struct dim_link l = link_between(side_at(d, s->opening.x0, 0).x,
+		side_at(d, s->opening.x1, 0).x, foot, foot,
+		arena_printf(a, "opening %s",
+			measured_words(a, s, "opening_length", s->job->opening.length)));
 	dims_chain(dims, DIM_ABOVE, &l, 1);
 }
 

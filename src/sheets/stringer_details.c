@@ -105,7 +105,9 @@ static void head_dimensions(struct dims *d, const struct stringer_subject *t, do
 	struct arena *a = d->drawing->arena;
 	double top = s->total_rise, rise = s->unit_rise, run = t->flight->unit_run;
 	double nose = (t->flight->total_run - s->job->treads.nosing) * scale;
-	double cut = top - rise - s->job->treads.thickness, face = t->flight->total_run * scale;
+	const struct stringer *w = t->part->stringer;
+	double cut = s->upper_structural - w->head_under_structure;
+	double face = t->flight->header_x * scale;
 	const struct dim_link rises[] = {
 		{ (top - 2 * rise) * scale, (top - rise) * scale, d->around.x0, nose - run * scale,
 			length_words(a, s, rise) },
@@ -115,7 +117,7 @@ static void head_dimensions(struct dims *d, const struct stringer_subject *t, do
 	const struct dim_link under[] = {
 		{ cut * scale, s->upper_structural * scale, face, d->around.x1,
 			arena_printf(a, "%s to structure",
-				length_words(a, s, s->upper_structural - cut)) },
+				length_words(a, s, w->head_under_structure)) },
 	};
 
 	dims_chain(d, DIM_LEFT, rises, 2);
@@ -178,20 +180,20 @@ static void draw_clipped(struct sheet *s, enum pen pen, struct chain whole, stru
 	}
 }
 
-/* Square to the edge, from the lower edge to the nearest inner corner: what is left of the plank.
- * The riser cut of a mitred one runs in at 45 degrees: least is left on the far face. */
-static void draw_throat(struct sheet *s, const struct stringer_subject *t, double scale)
+/* Square to the edge, from the lower edge up to the corner that is cut deepest, where it is in the
+ * window. */
+static void draw_throat(struct sheet *s, const struct stringer_subject *t, struct box window,
+	double scale)
 {
 	const struct stringer *w = t->part->stringer;
-	struct vec corner = w->inner_corners[middle_step(w) - 1];
-	double throat = w->throat * scale;
-
-	if (w->throat < corner.y - NEAR_ENOUGH)
-		corner.x += t->part->size.thickness * cos(w->pitch);
-	double x = shape_point(&t->shape, corner).x * scale;
+	double at = shape_point(&t->shape, w->throat_at).x, throat = w->throat * scale;
 	const char *text = length_words(s->drawing->arena, t->context->stair, w->throat);
+
+	if (at < window.x0 || at > window.x1)
+		return;
 	if (measure_width(s->hand.measure, LETTER_REGULAR, s->hand.letter, text) + 2 < throat)
-		dim_between(s->drawing, s->hand.letter, vec(x, 0), vec(x, throat), text);
+		dim_between(s->drawing, s->hand.letter, vec(at * scale, 0), vec(at * scale, throat),
+			text);
 }
 
 static void step_dimensions(struct dims *d, const struct stringer_subject *t, double scale)
@@ -259,7 +261,7 @@ static struct box compose_step(struct sheet *s, const void *what, double scale)
 		draw_clipped(s, PEN_OUTLINE, *c, window, scale);
 	draw_box(s->drawing, PEN_ABOVE, used);
 	if (t->part->stringer->kind != STRINGER_HOUSED) {
-		draw_throat(s, t, scale);
+		draw_throat(s, t, window, scale);
 		letter_cuts(s, t, scale);
 	}
 	step_dimensions(&d, t, scale);

@@ -65,16 +65,32 @@ static void cut_facts(struct facts *f, const struct stair *s, const struct strin
 		fact(f, "Riser cuts, bevel", "45° through, long point on the outer face");
 }
 
+static const char *wedge_words(struct arena *a, const struct stair *s, const struct housing *h)
+{
+	return arena_printf(a, "1 in %g; tread %s long, %s thick; riser %s long, %s thick",
+		h->taper, inches_words(a, s, h->tread_wedge.length),
+		inches_words(a, s, h->tread_wedge.thick), inches_words(a, s, h->riser_wedge.length),
+		inches_words(a, s, h->riser_wedge.thick));
+}
+
 static void housing_facts(struct facts *f, const struct stair *s, const struct stringer *w)
 {
-	const struct job_stringers *job = &s->job->stringers;
+	const struct housing *h = w->housing;
 	struct arena *a = f->arena;
 
-	if (w->kind != STRINGER_HOUSED)
+	if (!h)
 		return;
-	fact(f, "Nosing line to upper edge", length_words(a, s, w->margin));
-	fact(f, "Housing, depth", length_words(a, s, job->housing_depth));
-	fact(f, "Wedges, taper", arena_printf(a, "1 in %g", job->wedge_taper));
+	fact(f, "Nosing line to upper edge", inches_words(a, s, w->margin));
+	fact(f, "Housings, depth", inches_words(a, s, h->depth));
+	fact(f, "Tread housing, front / back",
+		arena_printf(a, "%s / %s", inches_words(a, s, h->tread_front),
+			inches_words(a, s, h->tread_back)));
+	if (h->riser_bottom > 0)
+		fact(f, "Riser housing, top / bottom",
+			arena_printf(a, "%s / %s", inches_words(a, s, h->riser_top),
+				inches_words(a, s, h->riser_bottom)));
+	fact(f, "Wedges", wedge_words(a, s, h));
+	fact(f, "Wood under the housings", inches_words(a, s, h->wood_left));
 }
 
 static void end_facts(struct facts *f, const struct stair *s, const struct stringer *w)
@@ -95,7 +111,7 @@ static void end_facts(struct facts *f, const struct stair *s, const struct strin
 struct table stringer_facts(struct arena *a, const struct stringer_subject *t)
 {
 	static const struct table_column columns[] = { { "", ALIGN_LEFT, 0 },
-		{ "", ALIGN_LEFT, 0 } };
+		{ "", ALIGN_LEFT, 66 } };
 	const struct stair *s = t->context->stair;
 	const struct stringer *w = t->part->stringer;
 	struct facts f = { .arena = a, .cells = NEW_N(a, const char *, 2 * 20) };
