@@ -1,6 +1,8 @@
 /*
  * What is said of a stringer in figures.
  */
+#include <assert.h>
+
 #include "sheets/stringer_sheet.h"
 #include "sheets/words.h"
 
@@ -15,6 +17,9 @@ static const char *plank_words(struct arena *a, const struct stair *s, const str
 		length);
 }
 
+/* More than are ever said of one stringer. */
+#define MOST_FACTS 32
+
 /* Rows are added one by one; a fact without a value is left out. */
 struct facts {
 	struct arena *arena;
@@ -26,6 +31,7 @@ static void fact(struct facts *f, const char *name, const char *value)
 {
 	if (!value)
 		return;
+	assert(f->n < MOST_FACTS);
 	f->cells[2 * f->n] = name;
 	f->cells[2 * f->n + 1] = value;
 	f->n++;
@@ -114,7 +120,7 @@ struct table stringer_facts(struct arena *a, const struct stringer_subject *t)
 		{ "", ALIGN_LEFT, 66 } };
 	const struct stair *s = t->context->stair;
 	const struct stringer *w = t->part->stringer;
-	struct facts f = { .arena = a, .cells = NEW_N(a, const char *, 2 * 20) };
+	struct facts f = { .arena = a, .cells = NEW_N(a, const char *, 2 * MOST_FACTS) };
 
 	fact(&f, "Kind", stringer_kind_words(w->kind));
 	if (w->hand != STRINGER_EITHER_HAND)
