@@ -65,23 +65,28 @@ static void note_sheet(struct sheet *s, const struct stringer_subject *t)
 }
 
 /* The rises on the floors as they are built up, and what of it the stringer gets. */
+static const char *floor_words(struct arena *a, const struct stair *s)
+{
+	const struct job_floors *f = &s->job->floors;
+	const char *rises = arena_printf(a, "All rises are equal, %s, on the finished floors",
+		length_words(a, s, s->unit_rise));
+
+	if (f->lower_finish <= 0 && f->upper_finish <= 0)
+		return arena_printf(a, "%s; no finish is given over the structural floors.", rises);
+	return arena_printf(a,
+		"Lower finish %s, upper finish %s over the structural floors. %s; the stringer is "
+		"cut "
+		"for the floor it stands on.",
+		length_words(a, s, f->lower_finish), length_words(a, s, f->upper_finish), rises);
+}
+
 static void note_ends(struct sheet *s, const struct stringer_subject *t)
 {
 	const struct stair *st = t->context->stair;
-	const struct job_floors *floors = &st->job->floors;
 	struct arena *a = s->drawing->arena;
 	const struct note notes[] = {
 		{ "Notes", general_words(a, st) },
-		{ "Floors",
-			arena_printf(a,
-				"Lower finish %s, upper finish %s over the structural floors. All "
-				"rises are "
-				"equal, %s, on the finished floors; the stringer is cut for the "
-				"floor it "
-				"stands on.",
-				length_words(a, st, floors->lower_finish),
-				length_words(a, st, floors->upper_finish),
-				length_words(a, st, st->unit_rise)) },
+		{ "Floors", floor_words(a, st) },
 	};
 
 	sheet_notes(s, notes, sizeof(notes) / sizeof(*notes));
