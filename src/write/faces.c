@@ -142,13 +142,11 @@ static struct letter look_up(const struct faces *f, enum face_name name, unsigne
 
 static struct letter find(const struct faces *f, enum letter_style style, unsigned point)
 {
-	struct letter l = { .missing = 1 };
+	struct letter l = look_up(f, style == LETTER_BOLD ? FACE_BOLD : FACE_REGULAR, point);
 
-	if (!script_needs_shaping(point))
-		l = look_up(f, style == LETTER_BOLD ? FACE_BOLD : FACE_REGULAR, point);
-	if (l.missing && !script_needs_shaping(point))
+	if (l.missing)
 		l = look_up(f, FACE_FALLBACK, point);
-	if (!l.missing)
+	if (!l.missing && !script_needs_shaping(point))
 		return l;
 	l = look_up(f, FACE_FALLBACK, REPLACEMENT);
 	l.missing = 1;

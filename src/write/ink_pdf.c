@@ -124,9 +124,19 @@ static void show_letters(struct ink_pdf *ink)
 		return;
 	cairo_set_source_rgb(ink->cr, 0, 0, 0);
 	cairo_set_scaled_font(ink->cr, s->font);
-	cairo_show_glyphs(ink->cr, (const cairo_glyph_t *)s->glyphs->chars, s->n);
-	s->glyphs->length = 0;
+	cairo_show_glyphs(ink->cr, s->glyphs, s->n);
 	s->n = 0;
+}
+
+static void make_room(struct arena *a, struct shown *s, int more)
+{
+	if (s->n + more <= s->room)
+		return;
+	s->room = 2 * (s->n + more);
+	cairo_glyph_t *larger = NEW_N(a, cairo_glyph_t, s->room);
+	for (int i = 0; i < s->n; i++)
+		larger[i] = s->glyphs[i];
+	s->glyphs = larger;
 }
 
 static void letters(struct ink *base, struct run r)
@@ -139,12 +149,11 @@ static void letters(struct ink *base, struct run r)
 	if (font != s->font)
 		show_letters(ink);
 	s->font = font;
+	make_room(ink->arena, s, r.n);
 	for (const struct glyph *g = r.glyphs; g < r.glyphs + r.n; g++) {
 		struct vec p = on_page(ink, vec_add(r.at, vec(g->along * dx, g->along * dy)));
-		cairo_glyph_t glyph = { g->id, p.x, p.y };
-		text_put_bytes(s->glyphs, &glyph, sizeof(glyph));
+		s->glyphs[s->n++] = (cairo_glyph_t){ g->id, p.x, p.y };
 	}
-	s->n += r.n;
 }
 
 struct ink_pdf *ink_pdf_new(struct arena *a, cairo_t *cr, const struct faces *faces)
@@ -152,11 +161,7 @@ struct ink_pdf *ink_pdf_new(struct arena *a, cairo_t *cr, const struct faces *fa
 	static const struct ink_kind kind = { move, line, arc, close_path, stroke, fill, letters };
 	struct ink_pdf *ink = NEW(a, struct ink_pdf);
 
-	*ink = (struct ink_pdf){ .base = { &kind },
-		.arena = a,
-		.faces = faces,
-		.cr = cr,
-		.shown = { .glyphs = text_new(a) } };
+	*ink = (struct ink_pdf){ .base = { &kind }, .arena = a, .faces = faces, .cr = cr };
 	/* Edges drawn one by one still close their corners, and sharp ones get no spike. */
 	cairo_set_line_cap(cr, CAIRO_LINE_CAP_ROUND);
 	cairo_set_line_join(cr, CAIRO_LINE_JOIN_ROUND);

@@ -21,8 +21,8 @@ struct ink_pdf {
 	struct cut *cuts;
 	struct shown { /* letters not yet handed to Cairo, n of one font */
 		cairo_scaled_font_t *font;
-		int n;
-		struct text *glyphs; /* cairo_glyph_t */
+		cairo_glyph_t *glyphs;
+		int n, room;
 	} shown;
 };
 
