@@ -11,6 +11,7 @@
 
 #include <cmocka.h>
 
+#include "near.h"
 #include "pitchboard/sheet.h"
 #include "pitchboard/write.h"
 
@@ -34,6 +35,39 @@ static const char *on_paper(struct arena *a, const char *job, const char *paper)
 	return arena_printf(a, "%.*s  paper: %s%s", (int)(at - job), job, paper, strchr(at, '\n'));
 }
 
+static int is_warning(const struct mark *k)
+{
+	return k->kind == MARK_TEXT && !strncmp(k->text.text, "NOT FOR FABRICATION:", 20);
+}
+
+/* All marks but the warning in the margin. */
+static struct box framed(struct arena *a, const struct drawing *g, struct measure m)
+{
+	struct drawing *rest = drawing_new(a, g->use, g->width, g->height);
+
+	for (const struct mark *k = g->first; k; k = k->next) {
+		struct mark *copy = NEW(a, struct mark);
+		if (is_warning(k))
+			continue;
+		*copy = *k;
+		copy->next = NULL;
+		*rest->tail = copy;
+		rest->tail = &copy->next;
+	}
+	return drawing_bounds(rest, m);
+}
+
+static void check_frame(struct arena *a, const struct drawing *g, const struct paper *p,
+	struct measure m)
+{
+	struct box b = framed(a, g, m);
+
+	assert_near(b.x0, p->left, 1e-6);
+	assert_near(b.y0, p->bottom, 1e-6);
+	assert_near(b.x1, p->width - p->right, 1e-6);
+	assert_near(b.y1, p->height - p->top, 1e-6);
+}
+
 static void check_sheets(const char *path, const char *paper)
 {
 	struct arena *a = arena_new();
@@ -47,9 +81,12 @@ static void check_sheets(const char *path, const char *paper)
 	const struct stationery *st = stationery_read(a, "templates", &d);
 	const struct drawing *g = sheets_draw(a, s, parts, st, faces_measure(faces), &d);
 	assert_non_null(g);
-	for (; g; g = g->next)
+	for (; g; g = g->next) {
 		if (drawing_faults(a, g, faces_measure(faces), &report))
 			fail_msg("%s on %s:\n%s", path, paper, report);
+		if (g->use == USE_SHEET)
+			check_frame(a, g, stationery_paper(st, paper), faces_measure(faces));
+	}
 	faces_free(faces);
 	arena_free(a);
 }
