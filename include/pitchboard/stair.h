@@ -65,8 +65,7 @@ struct headroom {
 	double least; /* plumb from the nosing line */
 	double x;     /* where, in the first flight's frame */
 	double nosing_z, overhead_z;
-	double edge_x; /* where the opening's lower edge was met, and the ceiling's level there */
-	double ceiling_z;
+	double ceiling_z; /* at the lower edge of the opening */
 };
 
 struct stair {

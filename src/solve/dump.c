@@ -33,8 +33,7 @@ static void add_headroom(struct text *t, const struct headroom *h)
 	case HEADROOM_ENOUGH: text_add(t, "headroom: enough"); break;
 	case HEADROOM_SHORT: text_add(t, "headroom: short"); break;
 	}
-	text_add(t, ", %.3f at x %.3f (edge %.3f, ceiling %.3f)\n", h->least, text_tidy(h->x),
-		text_tidy(h->edge_x), h->ceiling_z);
+	text_add(t, ", %.3f at x %.3f (ceiling %.3f)\n", h->least, text_tidy(h->x), h->ceiling_z);
 }
 
 const char *stair_dump(struct arena *a, const struct stair *s)

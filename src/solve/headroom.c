@@ -31,11 +31,10 @@ struct headroom headroom_find(const struct stair *s)
 	struct headroom h = { .least = INFINITY };
 	if (o->length <= 0 || s->floor_depth <= 0)
 		return (struct headroom){ 0 };
-	h.edge_x = s->opening.x0;
 	h.ceiling_z = s->total_rise - s->floor_depth;
 	struct slope_line nosing = flight_nosing_line(s, f);
 	double first = -s->job->treads.nosing, last = (s->total_rise - nosing.z0) / nosing.slope;
-	double x = fmin(h.edge_x, last);
+	double x = fmin(s->opening.x0, last);
 	h = at(h, x, x < first ? 0 : slope_at(nosing, x), h.ceiling_z);
 	if (o->upper_ceiling_height > 0)
 		h = at(h, last, s->total_rise, s->total_rise + o->upper_ceiling_height);
