@@ -183,8 +183,8 @@ static void a_fraction_stays_with_its_whole_number(void **state)
 static void a_taken_spot_is_passed_over(void **state)
 {
 	(void)state;
-	const struct spot spots[] = { { { 50, 50 }, ALIGN_LEFT, 0 },
-		{ { 50, 60 }, ALIGN_LEFT, 0 } };
+	const struct spot spots[] = { { { 50, 50 }, ALIGN_LEFT, 0, SPOT_PLAIN },
+		{ { 50, 60 }, ALIGN_LEFT, 0, SPOT_PLAIN } };
 
 	draw_line(g, PEN_OUTLINE, vec(40, 51), vec(90, 51));
 	assert_int_equal(place_text(g, six_tenths(), 2.5, spots, 2, "here"), 1);

@@ -37,7 +37,7 @@ bool rooms_touch(const struct text_room *a, const struct text_room *b)
 		!beyond_a_side(b->corner, 4, a->corner, 4);
 }
 
-bool room_is_crossed(const struct text_room *t, struct vec a, struct vec b)
+static bool room_is_crossed(const struct text_room *t, struct vec a, struct vec b)
 {
 	const struct vec ends[2] = { a, b };
 
@@ -51,6 +51,46 @@ struct box room_box(const struct text_room *t)
 	for (int i = 0; i < 4; i++)
 		b = box_add(b, t->corner[i]);
 	return b;
+}
+
+static bool line_crosses(const struct mark *k, const struct text_room *room, struct box box)
+{
+	int pieces = k->line.n - 1 + (k->line.closed ? 1 : 0);
+
+	for (int i = 0; i < pieces; i++) {
+		struct vec a = k->line.points[i], b = k->line.points[(i + 1) % k->line.n];
+		struct box piece = box_grow(box_add(box_add(box_empty(), a), b), GRACE);
+		if (box_touches(box, piece) && room_is_crossed(room, a, b))
+			return true;
+	}
+	return false;
+}
+
+#define CHORDS 24
+
+static bool arc_crosses(const struct mark *k, const struct text_room *room)
+{
+	struct vec from = vec_add(k->arc.centre, vec_rotate(vec(k->arc.radius, 0), k->arc.from));
+
+	for (int i = 1; i <= CHORDS; i++) {
+		double angle = k->arc.from + (k->arc.to - k->arc.from) * i / CHORDS;
+		struct vec to = vec_add(k->arc.centre, vec_rotate(vec(k->arc.radius, 0), angle));
+		if (room_is_crossed(room, from, to))
+			return true;
+		from = to;
+	}
+	return false;
+}
+
+bool mark_crosses(const struct mark *k, const struct text_room *room, struct box box)
+{
+	switch (k->kind) {
+	case MARK_LINE: return line_crosses(k, room, box);
+	case MARK_ARC: return arc_crosses(k, room);
+	case MARK_FILL:
+	case MARK_TEXT: break;
+	}
+	return false;
 }
 
 static struct box arc_box(const struct mark *m)

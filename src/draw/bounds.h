@@ -69,7 +69,9 @@ struct box room_box(const struct text_room *t);
 #define GRACE 0.05
 
 bool rooms_touch(const struct text_room *a, const struct text_room *b);
-bool room_is_crossed(const struct text_room *t, struct vec a, struct vec b);
+
+/* Does a line or an arc run through the room?  `box` is the box round it. */
+bool mark_crosses(const struct mark *k, const struct text_room *room, struct box box);
 
 /* How far letters such as g reach below the base line, of the height of a capital. */
 #define DESCENDER 0.28

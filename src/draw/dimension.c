@@ -60,15 +60,15 @@ void dims_chain(struct dims *d, enum dim_side side, const struct dim_link *links
 	insert(d, chain_new(d, side, links, n));
 }
 
-void dims_steps(struct dims *d, enum dim_side side, struct dim_link whole, const double *ticks,
-	int n)
+void dims_steps(struct dims *d, enum dim_side side, const struct dim_link *links, int n,
+	const double *ticks, int tick_count)
 {
-	struct dim_chain *c = chain_new(d, side, &whole, 1);
-	double *copy = NEW_N(d->drawing->arena, double, n + 1);
+	struct dim_chain *c = chain_new(d, side, links, n);
+	double *copy = NEW_N(d->drawing->arena, double, tick_count + 1);
 
-	memcpy(copy, ticks, sizeof(*ticks) * (size_t)n);
+	memcpy(copy, ticks, sizeof(*ticks) * (size_t)tick_count);
 	c->ticks = copy;
-	c->tick_count = n;
+	c->tick_count = tick_count;
 	insert(d, c);
 }
 

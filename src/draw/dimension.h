@@ -51,9 +51,9 @@ struct dims dims_begin(struct drawing *g, struct measure m, double letter, struc
 /* Links are copied; a chain is one straight run of them, in rising order. */
 void dims_chain(struct dims *d, enum dim_side side, const struct dim_link *links, int n);
 
-/* One figure over many equal steps, every step ticked: 13 @ 10" = 10'-10". */
-void dims_steps(struct dims *d, enum dim_side side, struct dim_link whole, const double *ticks,
-	int n);
+/* A chain whose first link is many equal steps, every one ticked: 13 @ 10" = 10'-10". */
+void dims_steps(struct dims *d, enum dim_side side, const struct dim_link *links, int n,
+	const double *ticks, int tick_count);
 
 /* Draws them all; the box of view and dimensions together. */
 struct box dims_draw(const struct dims *d);

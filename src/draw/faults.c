@@ -33,45 +33,14 @@ static struct lettered lettered(const struct mark *text, struct measure m)
 	return (struct lettered){ text, room, room_box(&room) };
 }
 
-static void check_line(struct checker *c, const struct lettered *t, const struct mark *line)
-{
-	int pieces = line->line.n - 1 + (line->line.closed ? 1 : 0);
-
-	for (int i = 0; i < pieces; i++) {
-		struct vec a = line->line.points[i], b = line->line.points[(i + 1) % line->line.n];
-		struct box piece = box_grow(box_add(box_add(box_empty(), a), b), GRACE);
-		if (!box_touches(t->box, piece) || !room_is_crossed(&t->room, a, b))
-			continue;
-		fault(c, "a line crosses", t->mark->text.text, NULL);
-		return;
-	}
-}
-
-#define CHORDS 24
-
-static void check_arc(struct checker *c, const struct lettered *t, const struct mark *arc)
-{
-	struct vec from =
-		vec_add(arc->arc.centre, vec_rotate(vec(arc->arc.radius, 0), arc->arc.from));
-
-	for (int i = 1; i <= CHORDS; i++) {
-		double angle = arc->arc.from + (arc->arc.to - arc->arc.from) * i / CHORDS;
-		struct vec to =
-			vec_add(arc->arc.centre, vec_rotate(vec(arc->arc.radius, 0), angle));
-		if (room_is_crossed(&t->room, from, to)) {
-			fault(c, "an arc crosses", t->mark->text.text, NULL);
-			return;
-		}
-		from = to;
-	}
-}
-
 static void check_mark(struct checker *c, const struct lettered *t, const struct mark *k)
 {
-	if (k->kind == MARK_LINE && pen_is_heavy(k->line.pen))
-		check_line(c, t, k);
-	if (k->kind == MARK_ARC && pen_is_heavy(k->arc.pen))
-		check_arc(c, t, k);
+	bool heavy = (k->kind == MARK_LINE && pen_is_heavy(k->line.pen)) ||
+		(k->kind == MARK_ARC && pen_is_heavy(k->arc.pen));
+
+	if (heavy && mark_crosses(k, &t->room, t->box))
+		fault(c, k->kind == MARK_LINE ? "a line crosses" : "an arc crosses",
+			t->mark->text.text, NULL);
 }
 
 static void check_texts(struct checker *c, const struct lettered *texts, int n)

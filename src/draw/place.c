@@ -7,7 +7,7 @@
 #define COST_TEXT 100
 #define COST_HEAVY 30
 #define COST_FINE 4
-#define COST_HATCH 1
+#define COST_HATCH 8
 #define AIR 0.5 /* round a text that is being placed */
 
 /* The room a text would take, with air all round. */
@@ -38,17 +38,10 @@ static int line_cost(enum pen pen)
 	return pen == PEN_HATCH ? COST_HATCH : COST_FINE;
 }
 
-static int cost_of_line(const struct text_room *room, struct box box, const struct mark *k)
+/* What a line or an arc costs in a spot: hatch nothing where it is knocked out. */
+static int mark_cost(enum pen pen, enum spot_ground ground)
 {
-	int pieces = k->line.n - 1 + (k->line.closed ? 1 : 0);
-
-	for (int i = 0; i < pieces; i++) {
-		struct vec p = k->line.points[i], q = k->line.points[(i + 1) % k->line.n];
-		struct box piece = box_grow(box_add(box_add(box_empty(), p), q), GRACE);
-		if (box_touches(box, piece) && room_is_crossed(room, p, q))
-			return line_cost(k->line.pen);
-	}
-	return 0;
+	return ground == SPOT_KNOCKED_OUT && pen == PEN_HATCH ? 0 : line_cost(pen);
 }
 
 /* What a text in `spot` would spoil on the drawing so far: 0 is free; touching lettering weighs
@@ -61,12 +54,13 @@ static int spot_cost(const struct drawing *g, struct measure m, double height, s
 	int cost = 0;
 
 	for (const struct mark *k = g->first; k; k = k->next) {
-		if (k->kind == MARK_LINE)
-			cost += cost_of_line(&room, box, k);
-		if (k->kind != MARK_TEXT)
-			continue;
-		struct text_room other = text_room(k, m);
-		cost += rooms_touch(&room, &other) ? COST_TEXT : 0;
+		if (k->kind == MARK_TEXT) {
+			struct text_room other = text_room(k, m);
+			cost += rooms_touch(&room, &other) ? COST_TEXT : 0;
+		} else if (mark_crosses(k, &room, box)) {
+			cost += mark_cost(k->kind == MARK_LINE ? k->line.pen : k->arc.pen,
+				spot.ground);
+		}
 	}
 	return cost;
 }

@@ -6,11 +6,15 @@
 
 #include "pitchboard/drawing.h"
 
+/* What lettering stands on: the hatch under it is in its way, unless it is knocked out. */
+enum spot_ground { SPOT_PLAIN, SPOT_KNOCKED_OUT };
+
 /* One place a text may stand. */
 struct spot {
 	struct vec at;
 	enum align align;
 	double angle;
+	enum spot_ground ground;
 };
 
 /* Letters `text` in the first free spot, or in the one that spoils least.  The one taken; -1 when

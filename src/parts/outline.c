@@ -4,7 +4,7 @@
 
 /* Facets to a quarter round: at 13 mm radius they lie within half a millimetre of it, which no
  * view shows; the outlines that are cut to keep their true rounds. */
-#define FACETS 3
+#define FACETS 6
 
 #define QUARTER_BULGE 0.41421356237309503 /* tan(90 degrees / 4) */
 

@@ -84,13 +84,21 @@ static struct outline body_outline(struct arena *a, const struct rod *r, struct 
 	return path_close(p);
 }
 
-static void add_newel_notch(struct arena *a, struct part *p, struct tread_end e)
+/* Round the newel: as far in from the end as it reaches, as far back from the strip's joint. */
+static void add_newel_notch(struct arena *a, struct part *p, const struct rod *r,
+	struct tread_end e)
 {
-	if (e.kind == TREAD_END_NEWEL)
-		piece_feature(a, p,
-			(struct feature){ .kind = FEATURE_NOTCH,
-				.depth = p->size.thickness,
-				.text = "corner cut out round the newel" });
+	struct lettering l = job_lettering(r->job);
+
+	if (e.kind != TREAD_END_NEWEL)
+		return;
+	p->note = arena_printf(a, "front corner cut out round the newel, %s along x %s across",
+		length_letter_inches(a, l, e.strip - e.body),
+		length_letter_inches(a, l, e.newel_back - r->job->treads.strip_width));
+	piece_feature(a, p,
+		(struct feature){ .kind = FEATURE_NOTCH,
+			.depth = p->size.thickness,
+			.text = "corner cut out round the newel" });
 }
 
 static void body_add(struct pieces *list, const struct rod *r, struct tread_end left,
@@ -105,8 +113,8 @@ static void body_add(struct pieces *list, const struct rod *r, struct tread_end 
 	p->outline = outline_moved(a, o, -at.x0, -at.y0);
 	p->size = (struct part_size){ at.x1 - at.x0, at.y1 - at.y0, r->tread };
 	p->solids = solid_prism(a, profile_of(a, p->outline), 0, r->tread);
-	add_newel_notch(a, p, left);
-	add_newel_notch(a, p, right);
+	add_newel_notch(a, p, r, left);
+	add_newel_notch(a, p, r, right);
 }
 
 static void add_strip_features(struct arena *a, struct part *p, const struct rod *r, bool mitred)

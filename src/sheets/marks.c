@@ -32,19 +32,31 @@ static bool is_inside(const struct cut_face *c, struct vec p)
 	return inside;
 }
 
+/* Is all of a word centred there on the face? */
+static bool holds(const struct cut_face *c, struct vec p, double width, double height)
+{
+	for (int i = 0; i < 4; i++)
+		if (!is_inside(c,
+			    vec(p.x + (i % 2 ? width : -width) / 2,
+				    p.y + (i < 2 ? height : -height) / 2)))
+			return false;
+	return true;
+}
+
 /* Places on a grid of three by three over the face that lie in the wood; the middle first. */
 static int spots_on(const struct cut_face *c, struct box b, struct hand h, double scale,
-	struct spot *spots)
+	double width, struct spot *spots)
 {
 	static const double shares[] = { 0.5, 0.3, 0.7 };
 	int n = 0;
 
 	for (int i = 0; i < SPOTS; i++) {
-		struct vec p = vec(b.x0 + box_width(b) * shares[i / 3],
-			b.y0 + box_height(b) * shares[i % 3]);
-		if (is_inside(c, p))
+		int column = i / 3, row = i % 3;
+		struct vec p = vec(b.x0 + box_width(b) * shares[column],
+			b.y0 + box_height(b) * shares[row]);
+		if (holds(c, p, width / scale, h.letter / scale))
 			spots[n++] = (struct spot){ vec(p.x * scale, p.y * scale - h.letter / 2),
-				ALIGN_MIDDLE, 0 };
+				ALIGN_MIDDLE, 0, SPOT_KNOCKED_OUT };
 	}
 	return n;
 }
@@ -65,10 +77,10 @@ static void letter_face(struct hand h, const struct cut_face *c, double scale, s
 	double width = measure_width(h.measure, LETTER_REGULAR, h.letter, text);
 	struct spot spots[SPOTS];
 
-	if (box_is_empty(b) || box_width(b) * scale < width + 1 ||
+	if (box_is_empty(b) || box_width(b) * scale < width + 0.4 ||
 		box_height(b) * scale < h.letter * 1.5)
 		return;
-	int n = spots_on(c, b, h, scale, spots);
+	int n = spots_on(c, b, h, scale, width, spots);
 	int i = place_text(h.g, h.measure, h.letter, spots, n, text);
 	if (i >= 0)
 		knock_out(h, spots[i].at, width);

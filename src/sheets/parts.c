@@ -18,7 +18,7 @@ static const struct table_column columns[COLUMNS] = {
 	{ "Thick", ALIGN_RIGHT, 0 },
 	{ "Wide", ALIGN_RIGHT, 0 },
 	{ "Long", ALIGN_RIGHT, 0 },
-	{ "Ends", ALIGN_LEFT, 62 },
+	{ "Ends, notches", ALIGN_LEFT, 62 },
 	{ "Material", ALIGN_LEFT, 40 },
 };
 
@@ -42,7 +42,8 @@ static const char *baluster_ends(struct arena *a, const struct stair *s, const s
 		inches_words(a, s, b->long_point), inches_words(a, s, b->short_point));
 }
 
-/* Angles from square.  A stringer's cuts are on its own sheet. */
+/* Angles from square, then what else must be known to make it.  A stringer's cuts are on its own
+ * sheet. */
 static const char *ends_words(struct arena *a, const struct stair *s, const struct part *p)
 {
 	if (p->stringer)
@@ -50,7 +51,8 @@ static const char *ends_words(struct arena *a, const struct stair *s, const stru
 	if (p->baluster)
 		return baluster_ends(a, s, p->baluster);
 	const char *start = one_end(a, p->start), *end = one_end(a, p->end);
-	return arena_printf(a, "%s / %s", start, end);
+	return arena_printf(a, "%s / %s%s%s", start, end, p->note ? "; " : "",
+		p->note ? p->note : "");
 }
 
 static int count_parts(const struct part *parts)
@@ -85,27 +87,51 @@ static struct table parts_table(struct arena *a, const struct sheet_context *c)
 	return (struct table){ "Parts", columns, COLUMNS, cells, n };
 }
 
+static bool has_returns(const struct stair *s)
+{
+	const struct flight *f = &s->flights[0];
+	bool open = false;
+
+	for (int i = 0; i < f->step_count; i++)
+		open |= f->steps[i].open_left || f->steps[i].open_right;
+	return open && s->job->stringers.open.kind != STRINGER_HOUSED &&
+		s->job->treads.side_overhang > NEAR_ENOUGH;
+}
+
+static const char *nosing_words(struct arena *a, const struct stair *s)
+{
+	const struct job_treads *t = &s->job->treads;
+
+	return arena_printf(a,
+		"Treads: nosing %s beyond the riser's face, arrises rounded %s, front strip %s "
+		"wide.",
+		inches_words(a, s, t->nosing), inches_words(a, s, t->nosing_radius),
+		inches_words(a, s, t->strip_width));
+}
+
+static const char *return_words(struct arena *a, const struct stair *s)
+{
+	if (!has_returns(s))
+		return "";
+	return arena_printf(a,
+		"Front and return strips are mitred 45° at the corner; a return runs on %s behind "
+		"the "
+		"riser above and is returned on itself.",
+		inches_words(a, s, s->job->treads.return_past));
+}
+
 static void note_sheet(struct sheet *s)
 {
 	const struct stair *st = s->context->stair;
 	struct arena *a = s->drawing->arena;
-	const struct job_treads *treads = &st->job->treads;
 	const struct note notes[] = {
 		{ "Notes", general_words(a, st) },
 		{ NULL,
 			"Finished sizes; lengths over all, from long point to long point. Ends: "
 			"the "
 			"angle from square at either end, bevels through the thickness." },
-		{ NULL,
-			arena_printf(a,
-				"Treads: nosing %s beyond the riser's face, arrises rounded %s. "
-				"Front and "
-				"return strips are mitred 45° at the corner; a return runs on %s "
-				"behind the "
-				"riser above and is returned on itself.",
-				length_words(a, st, treads->nosing),
-				length_words(a, st, treads->nosing_radius),
-				length_words(a, st, treads->return_past)) },
+		{ NULL, nosing_words(a, st) },
+		{ NULL, return_words(a, st) },
 	};
 
 	sheet_notes(s, notes, sizeof(notes) / sizeof(*notes));
@@ -120,6 +146,20 @@ struct step_section {
 	struct box window;
 };
 
+/* What lies beyond would be fragments in so small a window. */
+static struct view only_cuts(struct arena *a, struct view v)
+{
+	struct stroke *kept = NEW_N(a, struct stroke, v.stroke_count + 1);
+	int n = 0;
+
+	for (int i = 0; i < v.stroke_count; i++)
+		if (v.strokes[i].pen == PEN_CUT)
+			kept[n++] = v.strokes[i];
+	v.strokes = kept;
+	v.stroke_count = n;
+	return v;
+}
+
 /* Clear of the stringers: beside the middle of the flight. */
 static struct step_section section_of(struct arena *a, const struct sheet_context *c)
 {
@@ -132,7 +172,7 @@ static struct step_section section_of(struct arena *a, const struct sheet_contex
 	double around = s->job->treads.nosing + 40;
 
 	spec.at = vec3_dot(middle, view_frame(spec.from).w);
-	return (struct step_section){ c, f, view_make(a, c->parts, spec),
+	return (struct step_section){ c, f, only_cuts(a, view_make(a, c->parts, spec)),
 		{ at.x - around, at.z - s->unit_rise - around, at.x + f->unit_run + around,
 			at.z + around } };
 }

@@ -62,6 +62,19 @@ static struct box draw_arrow(struct hand h, const struct plan *p, double scale)
 	return (struct box){ words.x - w, words.y - 2 * h.letter, words.x, words.y + 2 * h.letter };
 }
 
+/* Base line of the riser numbers: over the walking line, and over a carriage that runs there. */
+static double number_base(struct arena *a, const struct plan *p, double letter, double scale)
+{
+	struct stands stands = list_stands(a, p->context->parts);
+	double y = at(p, 0, p->context->stair->width / 2, scale).y + 1.2;
+
+	for (int i = 0; i < stands.n; i++)
+		if (stands.at[i].low * scale < y + letter + 0.5 &&
+			stands.at[i].high * scale > y - 0.5)
+			y = stands.at[i].high * scale + 1.2;
+	return y;
+}
+
 /* Beside the walking line, just behind each riser; every one, or every fifth where they crowd. */
 static void draw_riser_numbers(struct hand h, const struct plan *p, double scale)
 {
@@ -71,13 +84,14 @@ static void draw_riser_numbers(struct hand h, const struct plan *p, double scale
 	double widest = measure_width(h.measure, LETTER_REGULAR, h.letter, "00");
 	double nosing = s->job->treads.nosing * scale;
 	bool all = f->unit_run * scale - nosing > widest + 1.2;
+	double base = number_base(a, p, h.letter, scale);
 
 	for (int i = 0; i < f->risers; i++) {
 		int number = f->first_step + i;
 		if (!all && number % 5 && number != 1 && number != f->risers)
 			continue;
 		struct vec v = at(p, i * f->unit_run, s->width / 2, scale);
-		struct spot spot = { vec(v.x + 1.3, v.y + 1.2), ALIGN_LEFT, 0 };
+		struct spot spot = { vec(v.x + 1.3, base), ALIGN_LEFT, 0, SPOT_PLAIN };
 		const char *text = arena_printf(a, "%d", number);
 		if (i < f->risers - 2)
 			draw_text(h.g, spot.at, h.letter, spot.align, text);
@@ -101,7 +115,7 @@ static void run_dimensions(struct dims *d, const struct plan *p, double scale)
 		ticks[i] = at(p, i * f->unit_run, 0, scale).x;
 	struct dim_link all = { ticks[0], ticks[runs], foot, foot,
 		steps_words(a, s, runs, f->unit_run) };
-	dims_steps(d, DIM_BELOW, all, ticks, runs + 1);
+	dims_steps(d, DIM_BELOW, &all, 1, ticks, runs + 1);
 }
 
 static void opening_dimension(struct dims *d, const struct plan *p, double scale)
@@ -117,6 +131,37 @@ static void opening_dimension(struct dims *d, const struct plan *p, double scale
 		arena_printf(a, "opening above %s",
 			measured_words(a, s, "opening_length", s->job->opening.length)) };
 	dims_chain(d, DIM_ABOVE, &l, 1);
+}
+
+/* Across the opening, where the job gives its width. */
+static void opening_width(struct dims *d, const struct plan *p, double scale)
+{
+	const struct stair *s = p->context->stair;
+	struct arena *a = d->drawing->arena;
+	double x = at(p, s->opening.x0, 0, scale).x;
+	const struct dim_link l = { at(p, 0, s->opening.y0, scale).y,
+		at(p, 0, s->opening.y1, scale).y, x, x,
+		arena_printf(a, "opening %s",
+			measured_words(a, s, "opening_width", s->job->opening.width)) };
+
+	if (s->job->opening.width > 0 && s->opening.x1 > s->opening.x0)
+		dims_chain(d, DIM_LEFT, &l, 1);
+}
+
+/* From the first riser's face to the end of a wall that stops along the flight. */
+static void wall_end(struct dims *d, const struct plan *p, const struct job_side *side,
+	enum dim_side where, double scale)
+{
+	const struct stair *s = p->context->stair;
+	struct arena *a = d->drawing->arena;
+
+	if (side->kind != SIDE_OPEN || side->from_step < 2)
+		return;
+	double x = p->flight->steps[side->from_step - 1].nosing_x;
+	double foot = where == DIM_BELOW ? d->around.y0 : d->around.y1;
+	const struct dim_link l = { at(p, 0, 0, scale).x, at(p, x, 0, scale).x, foot, foot,
+		arena_printf(a, "wall %s", length_words(a, s, x)) };
+	dims_chain(d, where, &l, 1);
 }
 
 static void width_dimensions(struct dims *d, const struct plan *p, double scale)
@@ -135,8 +180,7 @@ static void width_dimensions(struct dims *d, const struct plan *p, double scale)
 		if (w->low > from + NEAR_ENOUGH)
 			across[n++] = (struct dim_link){ from * scale, w->low * scale, x, x,
 				inches_words(a, s, w->low - from) };
-		across[n++] = (struct dim_link){ w->low * scale, w->high * scale, x, x,
-			inches_words(a, s, w->high - w->low) };
+		across[n++] = (struct dim_link){ w->low * scale, w->high * scale, x, x, NULL };
 		from = w->high;
 	}
 	if (s->width > from + NEAR_ENOUGH)
@@ -150,22 +194,34 @@ static void width_dimensions(struct dims *d, const struct plan *p, double scale)
 /* From a stringer to its mark: past a rail that stands over it. */
 #define CLEAR 2.0
 
-/* Marks of the stringers beside their dashed lines, on the first tread with room. */
+/* The mark of a stringer beside its dashed lines, on the first tread with room. */
+static int letter_stringer(struct hand h, const struct plan *p, struct stand w, double scale,
+	const char *text)
+{
+	struct spot spots[8];
+	double above = w.high * scale + CLEAR, below = w.low * scale - h.letter - CLEAR;
+
+	for (int k = 0; k < 8; k++) {
+		int tread = k / 2;
+		double x = (0.445 + tread) * p->flight->unit_run;
+		spots[k] = (struct spot){ vec(at(p, x, 0, scale).x, k % 2 ? below : above),
+			ALIGN_MIDDLE, 0, SPOT_PLAIN };
+	}
+	return place_text(h.g, h.measure, h.letter, spots, 8, text);
+}
+
+/* With its thickness, where a tread is wide enough for both. */
 static void letter_stringers(struct hand h, const struct plan *p, double scale)
 {
-	struct stands stands = list_stands(h.g->arena, p->context->parts);
+	struct arena *a = h.g->arena;
+	struct stands stands = list_stands(a, p->context->parts);
 
 	for (int i = 0; i < stands.n; i++) {
-		struct spot spots[8];
-		double above = stands.at[i].high * scale + CLEAR;
-		double below = stands.at[i].low * scale - h.letter - CLEAR;
-		for (int k = 0; k < 8; k++) {
-			int tread = k / 2;
-			double x = (0.55 + tread) * p->flight->unit_run;
-			spots[k] = (struct spot){ vec(at(p, x, 0, scale).x, k % 2 ? below : above),
-				ALIGN_MIDDLE, 0 };
-		}
-		place_text(h.g, h.measure, h.letter, spots, 8, stands.at[i].part->mark);
+		struct stand w = stands.at[i];
+		const char *thickness = inches_words(a, p->context->stair, w.high - w.low);
+		const char *both = arena_printf(a, "%s, %s", w.part->mark, thickness);
+		if (letter_stringer(h, p, w, scale, both) < 0)
+			letter_stringer(h, p, w, scale, w.part->mark);
 	}
 }
 
@@ -210,6 +266,9 @@ static struct box compose(struct sheet *s, const void *what, double scale)
 	struct dims d = dims_begin(h.g, h.measure, h.letter, around);
 	run_dimensions(&d, p, scale);
 	opening_dimension(&d, p, scale);
+	wall_end(&d, p, &p->context->stair->job->stair.right, DIM_BELOW, scale);
+	wall_end(&d, p, &p->context->stair->job->stair.left, DIM_ABOVE, scale);
+	opening_width(&d, p, scale);
 	width_dimensions(&d, p, scale);
 	struct box used = dims_draw(&d);
 	letter_stringers(h, p, scale);

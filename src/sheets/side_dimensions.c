@@ -38,7 +38,7 @@ static void rise_dimensions(struct dims *dims, const struct drafting *d)
 		ticks[i] = side_at(d, 0, i * s->unit_rise).y;
 	struct dim_link all = { ticks[0], ticks[s->risers], foot, foot,
 		steps_words(a, s, s->risers, s->unit_rise) };
-	dims_steps(dims, side_low(d), all, ticks, s->risers + 1);
+	dims_steps(dims, side_low(d), &all, 1, ticks, s->risers + 1);
 	all.text = arena_printf(a, "%s total rise%s", length_words(a, s, s->total_rise),
 		job_is_measured(s->job, size) ? "" : " VIF");
 	all.foot_a = all.foot_b = head;
@@ -54,6 +54,8 @@ static void rise_dimensions(struct dims *dims, const struct drafting *d)
 	dims_chain(dims, side_high(d), &structure, 1);
 }
 
+/* The steps, and what is left to the face of the header; right to left where the stair climbs so.
+ */
 static void run_dimensions(struct dims *dims, const struct drafting *d)
 {
 	const struct stair *s = d->stair;
@@ -61,15 +63,20 @@ static void run_dimensions(struct dims *dims, const struct drafting *d)
 	struct arena *a = dims->drawing->arena;
 	int runs = (int)lround(f->total_run / f->unit_run);
 	double *ticks = NEW_N(a, double, runs + 1);
-	double floor = side_at(d, 0, 0).y;
+	double floor = side_at(d, 0, s->lower_structural).y;
+	bool right = side_high(d) == DIM_RIGHT;
 
 	for (int i = 0; i <= runs; i++)
 		ticks[i] = side_at(d, i * f->unit_run, 0).x;
-	double from = ticks[0], to = ticks[runs];
-	dims_steps(dims, DIM_BELOW,
-		link_between(from, to, floor, side_at(d, 0, s->lower_structural).y,
-			steps_words(a, s, runs, f->unit_run)),
-		ticks, runs + 1);
+	struct dim_link steps = link_between(ticks[0], ticks[runs], floor, floor,
+		steps_words(a, s, runs, f->unit_run));
+	struct dim_link rest = link_between(ticks[runs], side_at(d, f->header_x, 0).x, floor, floor,
+		arena_printf(a, "%s to header", length_words(a, s, f->header_x - f->total_run)));
+	struct dim_link links[] = { right ? steps : rest, right ? rest : steps };
+	if (f->header_x > f->total_run + NEAR_ENOUGH)
+		dims_steps(dims, DIM_BELOW, links, 2, ticks, runs + 1);
+	else
+		dims_steps(dims, DIM_BELOW, &steps, 1, ticks, runs + 1);
 }
 
 static void opening_dimension(struct dims *dims, const struct drafting *d)

@@ -28,7 +28,8 @@ void side_draw_pitch(const struct drafting *d)
 		double x = d->flight->total_run * (0.75 - 0.1 * column);
 		double z = slope_at(d->nosing, x) - below - (1 + row) * 2 * h.letter / d->scale;
 		if (z * d->scale > 6 * h.letter)
-			spots[n++] = (struct spot){ side_at(d, x, z), ALIGN_MIDDLE, angle };
+			spots[n++] =
+				(struct spot){ side_at(d, x, z), ALIGN_MIDDLE, angle, SPOT_PLAIN };
 	}
 	place_text(h.g, h.measure, h.letter, spots, n,
 		arena_printf(h.g->arena, "pitch %s", angle_letter(h.g->arena, d->flight->pitch)));
@@ -66,7 +67,7 @@ static int spots_beside(struct spot *spots, int n, struct hand h, struct vec top
 		int row = i / 2;
 		double y = top.y - h.letter * 1.6 * row;
 		spots[i] = (struct spot){ vec(top.x + (i % 2 ? -1.5 - width : 1.5), y), ALIGN_LEFT,
-			0 };
+			0, SPOT_PLAIN };
 	}
 	return n;
 }

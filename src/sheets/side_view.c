@@ -1,8 +1,8 @@
 #include "sheets/side_view.h"
 
 #include "draw/bounds.h"
-#include "draw/table.h"
 #include "sheets/side_drafting.h"
+#include "sheets/tables.h"
 #include "sheets/words.h"
 
 struct vec side_at(const struct drafting *d, double x, double z)
@@ -111,40 +111,73 @@ static void note_sheet(struct sheet *s, const struct side_view *v)
 
 /* ---- the sheet ---- */
 
-/* Each rounded on its own from one zero, for marking a wall or a storey rod. */
+/* Each rounded on its own from one zero, for marking a wall or a storey rod; the upper floor last.
+ */
 static struct table steps_table(struct arena *a, const struct side_view *v)
 {
 	static const struct table_column columns[] = { { "Step", ALIGN_RIGHT, 0 },
 		{ "Top of tread", ALIGN_RIGHT, 0 }, { "Riser face", ALIGN_RIGHT, 0 } };
 	const struct stair *s = v->context->stair;
 	const struct flight *f = v->flight;
-	const char **cells = NEW_N(a, const char *, 3 * f->risers);
+	const char **cells = NEW_N(a, const char *, 3 * (f->step_count + 1)), **row = cells;
 
-	for (int i = 0; i < f->risers; i++) {
-		cells[3 * i] =
-			i < f->step_count ? arena_printf(a, "%d", f->first_step + i) : "floor";
-		cells[3 * i + 1] = inches_words(a, s, (i + 1) * s->unit_rise);
-		cells[3 * i + 2] = inches_words(a, s, i * f->unit_run);
+	for (int i = 0; i <= f->step_count; i++, row += 3) {
+		bool is_step = i < f->step_count;
+		row[0] = is_step ? arena_printf(a, "%d", f->first_step + i) : "floor";
+		row[1] = inches_words(a, s, is_step ? f->steps[i].level : s->total_rise);
+		row[2] = inches_words(a, s, is_step ? f->steps[i].riser_x : f->total_run);
 	}
-	return (struct table){ "Running positions", columns, 3, cells, f->risers };
+	return (struct table){ "Running positions", columns, 3, cells, f->step_count + 1 };
 }
 
-/* The table goes beside the view where it costs the view no scale. */
+/* Where the newels stand: fronts along from the first riser's face, right-hand faces across from
+ * the right-hand limit of the stair, foot and top over the lower finished floor. */
+static struct table newels_table(struct arena *a, const struct side_view *v)
+{
+	static const struct table_column columns[] = { { "Newel", ALIGN_LEFT, 0 },
+		{ "Front", ALIGN_RIGHT, 0 }, { "Right face", ALIGN_RIGHT, 0 },
+		{ "Foot", ALIGN_RIGHT, 0 }, { "Top", ALIGN_RIGHT, 0 } };
+	const struct stair *s = v->context->stair;
+	double section = s->job->newels.section;
+	int most = 0, n = 0;
+
+	for (const struct part *p = v->context->parts; p; p = p->next)
+		most += p->kind == &part_newel ? p->count : 0;
+	const char **cells = NEW_N(a, const char *, 5 * most + 1), **row = cells;
+	for (const struct part *p = v->context->parts; p; p = p->next)
+		for (int i = 0; p->kind == &part_newel && i < p->count; i++, n++, row += 5) {
+			struct vec3 foot = frame_place(p->places[i], vec3(0, 0, 0));
+			struct vec3 top = frame_place(p->places[i],
+				vec3(p->size.length, p->size.width, p->size.thickness));
+			row[0] = p->mark;
+			row[1] = inches_words(a, s, fmin(foot.x, top.x));
+			row[2] = inches_words(a, s, fmin(foot.y, top.y));
+			row[3] = inches_words(a, s, fmin(foot.z, top.z));
+			row[4] = inches_words(a, s, fmax(foot.z, top.z));
+		}
+	return (struct table){ arena_printf(a, "Newels, %s square", inches_words(a, s, section)),
+		columns, 5, cells, n };
+}
+
+/* The tables go beside the view where that costs the view no scale. */
 static struct composed compose_beside(struct sheet *s, const struct side_view *v)
 {
 	struct arena *a = s->drawing->arena;
-	struct table steps = steps_table(a, v);
-	struct box size = table_size(s->hand, &steps), room = s->room;
-	struct sheet trial = sheet_begin(a, v->context, v->title);
-	double whole = sheet_compose(&trial, composition(v), s->room, SET_CENTRED).ratio;
+	const struct table tables[] = { steps_table(a, v), newels_table(a, v) };
+	struct table_list list = { tables, 2 };
+	struct sheet plain = sheet_begin(a, v->context, v->title), beside = plain;
+	double whole = sheet_compose(&plain, composition(v), s->room, SET_CENTRED).ratio;
 
-	trial = sheet_begin(a, v->context, v->title);
-	room.x1 -= size.x1 + 8;
-	bool fits = box_height(size) <= box_height(room) &&
-		sheet_compose(&trial, composition(v), room, SET_CENTRED).ratio <= whole;
+	beside.drawing = drawing_new(a, USE_SHEET, plain.drawing->width, plain.drawing->height);
+	beside.hand.g = beside.drawing;
+	beside.room = s->room;
+	bool fits = sheet_tables(&beside, list, TABLES_RIGHT, box_width(s->room)).n == 0 &&
+		box_width(beside.room) > 0 &&
+		sheet_compose(&beside, composition(v), beside.room, SET_CENTRED).ratio <= whole &&
+		!beside.drawing->is_too_small;
 	if (fits)
-		draw_table(s->hand, vec(s->room.x1 - size.x1, s->room.y1), &steps);
-	return sheet_compose(s, composition(v), fits ? room : s->room, SET_CENTRED);
+		sheet_tables(s, list, TABLES_RIGHT, box_width(s->room));
+	return sheet_compose(s, composition(v), s->room, SET_CENTRED);
 }
 
 struct drawing *side_view_sheet(struct arena *a, const struct side_view *v)

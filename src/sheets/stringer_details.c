@@ -121,7 +121,7 @@ static void head_dimensions(struct dims *d, const struct stringer_subject *t, do
 	};
 
 	dims_chain(d, DIM_LEFT, rises, 2);
-	if (s->job->stringers.head == HEAD_BELOW_FLOOR)
+	if (w->head_under_structure > NEAR_ENOUGH)
 		dims_chain(d, DIM_RIGHT, under, 1);
 }
 
