@@ -7,7 +7,7 @@
 #define COST_TEXT 100
 #define COST_HEAVY 30
 #define COST_FINE 4
-#define COST_HATCH 8
+#define COST_HATCH 12
 #define AIR 0.5 /* round a text that is being placed */
 
 /* The room a text would take, with air all round. */
