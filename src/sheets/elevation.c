@@ -40,7 +40,8 @@ static struct drawing *draw(struct arena *a, const struct sheet_context *c)
 		if (!is_open(c->stair, sides[i]))
 			continue;
 		*tail = draw_side(a, c, sides[i]);
-		tail = &(*tail)->next;
+		while (*tail)
+			tail = &(*tail)->next;
 	}
 	return first;
 }

@@ -62,17 +62,22 @@ static struct box draw_arrow(struct hand h, const struct plan *p, double scale)
 	return (struct box){ words.x - w, words.y - 2 * h.letter, words.x, words.y + 2 * h.letter };
 }
 
-/* Base line of the riser numbers: over the walking line, and over a carriage that runs there. */
+/* Base line of the riser numbers: over the walking line, and over a carriage that runs there where
+ * the stair is wide enough for that. */
 static double number_base(struct arena *a, const struct plan *p, double letter, double scale)
 {
 	struct stands stands = list_stands(a, p->context->parts);
-	double y = at(p, 0, p->context->stair->width / 2, scale).y + 1.2;
+	double beside = at(p, 0, p->context->stair->width / 2, scale).y + 1.2;
 
-	for (int i = 0; i < stands.n; i++)
-		if (stands.at[i].low * scale < y + letter + 0.5 &&
-			stands.at[i].high * scale > y - 0.5)
-			y = stands.at[i].high * scale + 1.2;
-	return y;
+	for (int i = 0; i < stands.n; i++) {
+		struct stand w = stands.at[i];
+		double over = w.high * scale + 1.2, next = p->context->stair->width * scale;
+		if (i + 1 < stands.n)
+			next = stands.at[i + 1].low * scale;
+		if (w.low * scale < beside + letter + 0.5 && w.high * scale > beside - 0.5)
+			return over + letter + 0.5 < next ? over : beside;
+	}
+	return beside;
 }
 
 /* Beside the walking line, just behind each riser; every one, or every fifth where they crowd. */
@@ -307,16 +312,30 @@ static void note_sheet(struct sheet *s, const struct plan *p)
 	sheet_notes(s, notes, sizeof(notes) / sizeof(*notes));
 }
 
+static void draw_view(struct sheet *s, const struct plan *p)
+{
+	struct composition what = { compose, p, plan_box(p), 0 };
+	struct composed done = sheet_compose(s, what, s->room, SET_CENTRED);
+
+	s->drawing->scale =
+		scale_letter(s->drawing->arena, done.ratio, p->context->stair->job->about.units);
+}
+
 static struct drawing *draw(struct arena *a, const struct sheet_context *c)
 {
 	struct plan p = plan_make(a, c);
 	struct sheet s = sheet_begin(a, c, "Plan");
 
 	note_sheet(&s, &p);
-	struct composition what = { compose, &p, plan_box(&p), 0 };
-	struct composed done = sheet_compose(&s, what, s.room, SET_CENTRED);
-	s.drawing->scale = scale_letter(a, done.ratio, c->stair->job->about.units);
-	return s.drawing;
+	draw_view(&s, &p);
+	if (!s.drawing->is_too_small)
+		return s.drawing;
+	/* on a small paper the notes may have to make room */
+	struct sheet alone = sheet_begin(a, c, "Plan"), notes = sheet_begin(a, c, "Plan, notes");
+	draw_view(&alone, &p);
+	note_sheet(&notes, &p);
+	alone.drawing->next = notes.drawing;
+	return alone.drawing;
 }
 
 const struct sheet_kind sheet_plan = { "plan", "S-1", draw };

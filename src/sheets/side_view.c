@@ -180,12 +180,27 @@ static struct composed compose_beside(struct sheet *s, const struct side_view *v
 	return sheet_compose(s, composition(v), s->room, SET_CENTRED);
 }
 
+static void draw_view(struct sheet *s, const struct side_view *v)
+{
+	struct composed done = compose_beside(s, v);
+
+	s->drawing->scale =
+		scale_letter(s->drawing->arena, done.ratio, v->context->stair->job->about.units);
+}
+
 struct drawing *side_view_sheet(struct arena *a, const struct side_view *v)
 {
 	struct sheet s = sheet_begin(a, v->context, v->title);
 
 	note_sheet(&s, v);
-	struct composed done = compose_beside(&s, v);
-	s.drawing->scale = scale_letter(a, done.ratio, v->context->stair->job->about.units);
-	return s.drawing;
+	draw_view(&s, v);
+	if (!s.drawing->is_too_small)
+		return s.drawing;
+	/* on a small paper the notes may have to make room */
+	struct sheet alone = sheet_begin(a, v->context, v->title);
+	struct sheet notes = sheet_begin(a, v->context, arena_printf(a, "%s, notes", v->title));
+	draw_view(&alone, v);
+	note_sheet(&notes, v);
+	alone.drawing->next = notes.drawing;
+	return alone.drawing;
 }
