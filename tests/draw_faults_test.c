@@ -142,8 +142,8 @@ static void taking_marks_over_moves_them(void **state)
 	drawing_take(g, from, vec(10, 20));
 	draw_line(g, PEN_DIM, vec(5, 5), vec(6, 5));
 	assert_string_equal(drawing_dump(arena, g),
-		"drawing - \"\" 100 x 100\nline dim 1,1 2,1\nline dim 11,21 12,21\n"
-		"line dim 5,5 6,5\n");
+		"drawing - \"\" 100 x 100\nline dimension 1,1 2,1\nline dimension 11,21 12,21\n"
+		"line dimension 5,5 6,5\n");
 	assert_int_equal(g->mark_count, 3);
 	assert_int_equal(from->mark_count, 0);
 }

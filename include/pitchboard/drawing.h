@@ -33,6 +33,8 @@ enum pen {
  * large. */
 enum pen_group { PENS_SMALL, PENS_LARGE };
 
+const char *pen_name(enum pen pen); /* "outline": in dumps, and as a class in SVG */
+
 double pen_width(enum pen pen, enum pen_group group); /* millimetres */
 
 /* Dash, gap, dash, gap ... in millimetres, ended by 0; an empty pattern is a whole line. */

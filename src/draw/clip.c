@@ -84,19 +84,14 @@ static bool is_straight(struct corner c)
 	return fabs(c.bulge) < NEAR_ENOUGH;
 }
 
-/* The side's sweep is 4 atan(bulge), its chord 2 r sin(sweep / 2). */
-static double side_radius(struct corner from, struct vec to)
-{
-	return vec_length(vec_sub(to, from.at)) / (2 * sin(2 * atan(from.bulge)));
-}
-
 /* A piece over the angle s leaves the arc by r (1 - cos(s / 2)). */
 static int side_pieces(struct corner from, struct vec to)
 {
 	if (is_straight(from))
 		return 1;
-	double piece = 2 * acos(1 - fmin(1, FLATNESS / fabs(side_radius(from, to))));
-	return (int)ceil(fabs(4 * atan(from.bulge)) / piece);
+	struct corner_arc arc = corner_arc(from, to);
+	double piece = 2 * acos(1 - fmin(1, FLATNESS / arc.radius));
+	return (int)ceil(fabs(arc.to - arc.from) / piece);
 }
 
 /* The corner, and the ends of the pieces that follow it, but for the last. */
@@ -105,14 +100,8 @@ static int flatten_side(struct vec *out, struct corner from, struct vec to)
 	int n = side_pieces(from, to);
 
 	out[0] = from.at;
-	if (is_straight(from))
-		return n;
-	double sweep = 4 * atan(from.bulge), high = side_radius(from, to) * cos(sweep / 2);
-	struct vec along = vec_unit(vec_sub(to, from.at));
-	struct vec middle = vec_scale(vec_add(from.at, to), 0.5);
-	struct vec centre = vec_add(middle, vec_scale(vec_left(along), high));
 	for (int i = 1; i < n; i++)
-		out[i] = vec_add(centre, vec_rotate(vec_sub(from.at, centre), sweep * i / n));
+		out[i] = corner_arc_point(corner_arc(from, to), (double)i / n);
 	return n;
 }
 

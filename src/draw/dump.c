@@ -2,22 +2,6 @@
 
 #include "base/text.h"
 
-static const char *const pen_names[PEN_COUNT] = {
-	[PEN_CUT] = "cut",
-	[PEN_OUTLINE] = "outline",
-	[PEN_FINE] = "fine",
-	[PEN_EXISTING] = "existing",
-	[PEN_HIDDEN] = "hidden",
-	[PEN_ABOVE] = "above",
-	[PEN_CENTRE] = "centre",
-	[PEN_DIM] = "dim",
-	[PEN_HATCH] = "hatch",
-	[PEN_TABLE] = "table",
-	[PEN_FRAME] = "frame",
-	[PEN_TEMPLATE] = "template",
-	[PEN_GUIDE] = "guide",
-};
-
 static const char *const align_names[] = { "left", "middle", "right" };
 static const char *const shade_names[] = { "black", "grey", "light", "white" };
 
@@ -30,7 +14,7 @@ static void add_points(struct text *t, const struct vec *p, int n)
 
 static void add_arc(struct text *t, const struct mark *k)
 {
-	text_add(t, "arc %s %g,%g r %g from %g to %g\n", pen_names[k->arc.pen],
+	text_add(t, "arc %s %g,%g r %g from %g to %g\n", pen_name(k->arc.pen),
 		text_tidy(k->arc.centre.x), text_tidy(k->arc.centre.y), text_tidy(k->arc.radius),
 		text_tidy(k->arc.from), text_tidy(k->arc.to));
 }
@@ -47,7 +31,7 @@ static void add_mark(struct text *t, const struct mark *k)
 {
 	switch (k->kind) {
 	case MARK_LINE:
-		text_add(t, "%s %s", k->line.closed ? "polygon" : "line", pen_names[k->line.pen]);
+		text_add(t, "%s %s", k->line.closed ? "polygon" : "line", pen_name(k->line.pen));
 		add_points(t, k->line.points, k->line.n);
 		return;
 	case MARK_ARC: add_arc(t, k); return;

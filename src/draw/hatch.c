@@ -74,7 +74,7 @@ static void reaching_drop(struct reaching *r, double x)
 static int style_for(const struct face_box *f, const struct reaching *r)
 {
 	const struct part *part = f->face->part;
-	bool existing = !part->mark || !part->mark[0];
+	bool existing = part_is_existing(part);
 	int first = existing ? NEW_STYLES : 0, end = existing ? STYLES : NEW_STYLES;
 	bool taken[STYLES] = { false };
 

@@ -10,25 +10,31 @@
 #include "pitchboard/drawing.h"
 
 struct pen_style {
+	const char *name;
 	double width[2]; /* PENS_SMALL, PENS_LARGE */
 	double dashes[MOST_DASHES];
 };
 
 static const struct pen_style pens[PEN_COUNT] = {
-	[PEN_CUT] = { { 0.50, 0.70 }, { 0 } },
-	[PEN_OUTLINE] = { { 0.25, 0.35 }, { 0 } },
-	[PEN_FINE] = { { 0.13, 0.18 }, { 0 } },
-	[PEN_EXISTING] = { { 0.18, 0.25 }, { 0 } },
-	[PEN_HIDDEN] = { { 0.13, 0.18 }, { 1.8, 0.9 } },
-	[PEN_ABOVE] = { { 0.18, 0.25 }, { 3.6, 1.2 } },
-	[PEN_CENTRE] = { { 0.13, 0.18 }, { 6.0, 1.0, 1.0, 1.0 } },
-	[PEN_DIM] = { { 0.13, 0.18 }, { 0 } },
-	[PEN_HATCH] = { { 0.09, 0.13 }, { 0 } },
-	[PEN_TABLE] = { { 0.13, 0.18 }, { 0 } },
-	[PEN_FRAME] = { { 0.50, 0.70 }, { 0 } },
-	[PEN_TEMPLATE] = { { 0.25, 0.25 }, { 0 } },
-	[PEN_GUIDE] = { { 0.13, 0.13 }, { 0 } },
+	[PEN_CUT] = { "cut", { 0.50, 0.70 }, { 0 } },
+	[PEN_OUTLINE] = { "outline", { 0.25, 0.35 }, { 0 } },
+	[PEN_FINE] = { "fine", { 0.13, 0.18 }, { 0 } },
+	[PEN_EXISTING] = { "existing", { 0.18, 0.25 }, { 0 } },
+	[PEN_HIDDEN] = { "hidden", { 0.13, 0.18 }, { 1.8, 0.9 } },
+	[PEN_ABOVE] = { "above", { 0.18, 0.25 }, { 3.6, 1.2 } },
+	[PEN_CENTRE] = { "centre", { 0.13, 0.18 }, { 6.0, 1.0, 1.0, 1.0 } },
+	[PEN_DIM] = { "dimension", { 0.13, 0.18 }, { 0 } },
+	[PEN_HATCH] = { "hatch", { 0.09, 0.13 }, { 0 } },
+	[PEN_TABLE] = { "table", { 0.13, 0.18 }, { 0 } },
+	[PEN_FRAME] = { "frame", { 0.50, 0.70 }, { 0 } },
+	[PEN_TEMPLATE] = { "template", { 0.25, 0.25 }, { 0 } },
+	[PEN_GUIDE] = { "guide", { 0.13, 0.13 }, { 0 } },
 };
+
+const char *pen_name(enum pen pen)
+{
+	return pens[pen].name;
+}
 
 double pen_width(enum pen pen, enum pen_group group)
 {

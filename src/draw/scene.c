@@ -125,7 +125,7 @@ static bool end_on(const struct edge *e)
 
 static enum pen pen_of(const struct part *p)
 {
-	bool existing = !p->mark || !p->mark[0];
+	bool existing = part_is_existing(p);
 	return existing ? PEN_EXISTING : PEN_OUTLINE;
 }
 

@@ -72,7 +72,7 @@ static void knock_out(struct hand h, struct vec at, double width)
 
 static void letter_face(struct hand h, const struct cut_face *c, double scale, struct box window)
 {
-	const char *text = *c->part->mark ? c->part->mark : c->part->name;
+	const char *text = part_is_existing(c->part) ? c->part->name : c->part->mark;
 	struct box b = shown_box(h.g->arena, c, window);
 	double width = measure_width(h.measure, LETTER_REGULAR, h.letter, text);
 	struct spot spots[SPOTS];

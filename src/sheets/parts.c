@@ -60,7 +60,7 @@ static int count_parts(const struct part *parts)
 	int n = 0;
 
 	for (const struct part *p = parts; p; p = p->next)
-		n += *p->mark != 0;
+		n += !part_is_existing(p);
 	return n;
 }
 
@@ -72,7 +72,7 @@ static struct table parts_table(struct arena *a, const struct sheet_context *c)
 
 	for (const struct part *p = c->parts; p; p = p->next) {
 		const char **row = cells + COLUMNS * n;
-		if (!*p->mark)
+		if (part_is_existing(p))
 			continue;
 		row[0] = p->mark;
 		row[1] = p->name;

@@ -1,21 +1,5 @@
 #include "write/ink_svg.h"
 
-static const char *const pen_names[PEN_COUNT] = {
-	[PEN_CUT] = "cut",
-	[PEN_OUTLINE] = "outline",
-	[PEN_FINE] = "fine",
-	[PEN_EXISTING] = "existing",
-	[PEN_HIDDEN] = "hidden",
-	[PEN_ABOVE] = "above",
-	[PEN_CENTRE] = "centre",
-	[PEN_DIM] = "dimension",
-	[PEN_HATCH] = "hatch",
-	[PEN_TABLE] = "table",
-	[PEN_FRAME] = "frame",
-	[PEN_TEMPLATE] = "template",
-	[PEN_GUIDE] = "guide",
-};
-
 static struct ink_svg *own(struct ink *ink)
 {
 	return (struct ink_svg *)ink;
@@ -114,7 +98,7 @@ static void stroke(struct ink *base, struct stroke how)
 	struct ink_svg *ink = own(base);
 
 	text_put(ink->marks, "<path class=\"");
-	text_put(ink->marks, pen_names[how.pen]);
+	text_put(ink->marks, pen_name(how.pen));
 	add_number(ink->marks, "\" stroke-width=\"", how.width);
 	for (int i = 0; i < how.dash_count; i++)
 		add_number(ink->marks, i ? " " : "\" stroke-dasharray=\"", how.dashes[i]);
