@@ -31,9 +31,7 @@ const char *balustrade_words(struct arena *a, const struct side_view *v)
 	return arena_printf(a,
 		"Rail %s, its top %s plumb above the nosing line. Balusters %s square, %d a tread, "
 		"%s centre to centre, %s clear; the first on each tread has its front in line with "
-		"the riser face. Newels %s square: their fronts are given from the face of the "
-		"first riser, right faces from the "
-		"right-hand limit of the stair, foot and top over the lower finished floor.",
+		"the riser face. Newels %s square.",
 		section_words(a, s, job->rail.width, job->rail.depth),
 		inches_words(a, s, job->rail.height), inches_words(a, s, job->balusters.section),
 		(int)lround(run / spacing), inches_words(a, s, spacing),

@@ -7,7 +7,7 @@
 #include "sheets/words.h"
 
 #define ROOM_MARGIN 5.0 /* frame to the nearest view or note */
-#define COLUMN 78.0     /* width of a column of notes at 2.5 mm lettering */
+#define COLUMN 66.0     /* width of a column of notes at 2.5 mm lettering */
 #define COLUMN_GAP 6.0
 #define LINE_PITCH 1.5 /* of the height of a capital (ISO 3098, mixed letters without accents) */
 

@@ -135,7 +135,7 @@ static struct table steps_table(struct arena *a, const struct side_view *v)
 static struct table newels_table(struct arena *a, const struct side_view *v)
 {
 	static const struct table_column columns[] = { { "Newel", ALIGN_LEFT, 0 },
-		{ "Front", ALIGN_RIGHT, 0 }, { "Right face", ALIGN_RIGHT, 0 },
+		{ "From riser 1", ALIGN_RIGHT, 0 }, { "From right", ALIGN_RIGHT, 0 },
 		{ "Foot", ALIGN_RIGHT, 0 }, { "Top", ALIGN_RIGHT, 0 } };
 	const struct stair *s = v->context->stair;
 	double section = s->job->newels.section;
