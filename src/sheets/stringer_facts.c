@@ -6,17 +6,6 @@
 #include "sheets/stringer_sheet.h"
 #include "sheets/words.h"
 
-static const char *plank_words(struct arena *a, const struct stair *s, const struct part *p)
-{
-	const struct stringer *w = p->stringer;
-	const char *length = w->plank_length > 0
-		? length_words(a, s, w->plank_length)
-		: arena_printf(a, "over %s, no stock so long", length_words(a, s, w->cut_length));
-
-	return arena_printf(a, "%s x %s", section_words(a, s, p->size.thickness, w->plank_width),
-		length);
-}
-
 /* More than are ever said of one stringer. */
 #define MOST_FACTS 32
 
@@ -127,7 +116,7 @@ struct table stringer_facts(struct arena *a, const struct stringer_subject *t)
 		fact(&f, "Hand", stringer_hand_words(w->hand));
 	fact(&f, "Make", arena_printf(a, "%d", t->part->count));
 	fact(&f, "Material", t->part->material);
-	fact(&f, "Plank", plank_words(a, s, t->part));
+	fact(&f, "Plank", stringer_plank_words(a, s, t->part));
 	fact(&f, "Length cut from it", length_words(a, s, w->cut_length));
 	if (w->kind != STRINGER_HOUSED)
 		fact(&f, "Throat left / wanted",

@@ -1,6 +1,7 @@
 #include "sheets/stringer_shape.h"
 
 #include "sheets/template_pattern.h"
+#include "sheets/words.h"
 
 bool stringer_is_mirrored(const struct stringer *s)
 {
@@ -40,6 +41,17 @@ const char *stringer_face_words(enum stringer_kind kind)
 	case STRINGER_HOUSED: return "INNER FACE UP: the face with the housings";
 	}
 	return "";
+}
+
+const char *stringer_plank_words(struct arena *a, const struct stair *s, const struct part *p)
+{
+	const struct stringer *w = p->stringer;
+	const char *length = w->plank_length > 0
+		? length_words(a, s, w->plank_length)
+		: arena_printf(a, "over %s, no stock so long", length_words(a, s, w->cut_length));
+
+	return arena_printf(a, "%s x %s", section_words(a, s, p->size.thickness, w->plank_width),
+		length);
 }
 
 struct vec shape_point(const struct stringer_shape *s, struct vec plank)

@@ -8,6 +8,9 @@
 #define JOINT_ERROR 0.3
 #define PAPER_MOVES 0.002
 
+/* The check line may be out by this much: 1/16 in. */
+#define CHECK_ERROR 1.5
+
 static const char words_rows[] = " Then trim each finished row along the line at its bottom and "
 				 "lay it on the row below, in the same way.";
 
@@ -17,8 +20,9 @@ static const char words_blank[] =
 static const char words_check[] =
 	"3. Check before cutting: the check line is straight from end to end and as long as "
 	"figured; the base line is straight; the running figures on it fall where a tape "
-	"says. If the check line is out by more than 1.5 mm (1/16 in), STOP: part the joints "
-	"and join again, or lay out by the table of positions.";
+	"says. If the check line is out by more than 1.5 mm (1/16 in), do not cut to the sheets "
+	"as they lie: join again, or use them for the shape of a step only and set each step to "
+	"its figure in the table.";
 
 static const char *order_words(struct arena *a, const struct tiling *t)
 {
@@ -30,6 +34,15 @@ static const char *order_words(struct arena *a, const struct tiling *t)
 		tiling_count(t) < t->columns * t->rows ? words_blank : "");
 }
 
+static const char words_surer[] =
+	"That is more than the check line may be out: the step template with its rod, or the "
+	"roll, is the surer way. ";
+
+static double expected_error(const struct tiling *t)
+{
+	return (t->columns - 1) * JOINT_ERROR + t->pattern->check_length * PAPER_MOVES;
+}
+
 static const char *budget_words(struct arena *a, const struct template_sheets *s,
 	const struct tiling *t)
 {
@@ -39,10 +52,11 @@ static const char *budget_words(struct arena *a, const struct template_sheets *s
 	return arena_printf(a,
 		"How far it can be out: %d joints along the length at about 0.3 mm each make "
 		"%.1f mm, and paper that moves 0.2 %% with the damp %.1f mm more over %s "
-		"(common practice). Keep the paper flat in the shop for a day; fix it with "
+		"(common practice). %sKeep the paper flat in the shop for a day; fix it with "
 		"spray or dry paste, never with water. %s",
 		t->columns - 1, (t->columns - 1) * JOINT_ERROR, length * PAPER_MOVES,
-		length_letter(a, l, length), words_figures_govern);
+		length_letter(a, l, length), expected_error(t) > CHECK_ERROR ? words_surer : "",
+		words_figures_govern);
 }
 
 static struct drawing *cover(const struct template_sheets *s, const struct tiling *t)

@@ -60,16 +60,6 @@ static const char *times(struct arena *a, int n)
 	return n == 1 ? "make 1" : arena_printf(a, "make %d alike", n);
 }
 
-static const char *plank_words(struct arena *a, const struct template_job *t)
-{
-	struct lettering l = job_lettering(t->context->stair->job);
-	const struct stringer *s = t->part->stringer;
-
-	return arena_printf(a, "Plank %s x %s x %s", length_letter(a, l, t->part->size.thickness),
-		length_letter(a, l, s->plank_width),
-		length_letter(a, l, s->plank_length > 0 ? s->plank_length : s->cut_length));
-}
-
 struct template_words template_words(struct arena *a, const struct template_job *t)
 {
 	const struct job_about *about = &t->context->stair->job->about;
@@ -84,7 +74,8 @@ struct template_words template_words(struct arena *a, const struct template_job 
 		.face = stringer_face_words(s->kind),
 		.edges = edge_words(s),
 		.work = work_words(a, t),
-		.plank = plank_words(a, t),
+		.plank = arena_printf(a, "Plank %s",
+			stringer_plank_words(a, t->context->stair, t->part)),
 		.units = unit_words(about->units),
 	};
 }
