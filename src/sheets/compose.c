@@ -37,6 +37,14 @@ static struct vec settle(struct box took, struct box room, enum setting setting)
 	return left_top;
 }
 
+/* Letter and A4, lying. */
+#define SMALL_PAPER 220.0
+
+bool sheet_is_cramped(const struct sheet *s)
+{
+	return s->drawing->is_too_small || s->context->paper->height <= SMALL_PAPER;
+}
+
 struct composed sheet_compose(struct sheet *s, struct composition c, struct box room,
 	enum setting setting)
 {

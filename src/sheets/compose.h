@@ -24,6 +24,12 @@ struct composed {
 	struct box box;
 };
 
+/* Might the notes have to make room for the view: on a small paper, or where it does not fit? */
+bool sheet_is_cramped(const struct sheet *s);
+
+/* Notes get a sheet of their own where the view then comes out so many times as large. */
+#define WORTH_A_SHEET 1.4
+
 struct composed sheet_compose(struct sheet *s, struct composition c, struct box room,
 	enum setting setting);
 

@@ -312,13 +312,14 @@ static void note_sheet(struct sheet *s, const struct plan *p)
 	sheet_notes(s, notes, sizeof(notes) / sizeof(*notes));
 }
 
-static void draw_view(struct sheet *s, const struct plan *p)
+static double draw_view(struct sheet *s, const struct plan *p)
 {
 	struct composition what = { compose, p, plan_box(p), 0 };
 	struct composed done = sheet_compose(s, what, s->room, SET_CENTRED);
 
 	s->drawing->scale =
 		scale_letter(s->drawing->arena, done.ratio, p->context->stair->job->about.units);
+	return done.ratio;
 }
 
 static struct drawing *draw(struct arena *a, const struct sheet_context *c)
@@ -327,12 +328,12 @@ static struct drawing *draw(struct arena *a, const struct sheet_context *c)
 	struct sheet s = sheet_begin(a, c, "Plan");
 
 	note_sheet(&s, &p);
-	draw_view(&s, &p);
-	if (!s.drawing->is_too_small)
+	double ratio = draw_view(&s, &p);
+	if (!sheet_is_cramped(&s))
 		return s.drawing;
-	/* on a small paper the notes may have to make room */
 	struct sheet alone = sheet_begin(a, c, "Plan"), notes = sheet_begin(a, c, "Plan, notes");
-	draw_view(&alone, &p);
+	if (draw_view(&alone, &p) * WORTH_A_SHEET > ratio && !s.drawing->is_too_small)
+		return s.drawing;
 	note_sheet(&notes, &p);
 	alone.drawing->next = notes.drawing;
 	return alone.drawing;

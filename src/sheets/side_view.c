@@ -159,48 +159,70 @@ static struct table newels_table(struct arena *a, const struct side_view *v)
 		columns, 5, cells, n };
 }
 
-/* The tables go beside the view where that costs the view no scale. */
-static struct composed compose_beside(struct sheet *s, const struct side_view *v)
+static struct table_list position_tables(struct arena *a, const struct side_view *v)
 {
-	struct arena *a = s->drawing->arena;
-	const struct table tables[] = { steps_table(a, v), newels_table(a, v) };
-	struct table_list list = { tables, 2 };
-	struct sheet plain = sheet_begin(a, v->context, v->title), beside = plain;
-	double whole = sheet_compose(&plain, composition(v), s->room, SET_CENTRED).ratio;
+	struct table *tables = NEW_N(a, struct table, 2);
 
-	beside.drawing = drawing_new(a, USE_SHEET, plain.drawing->width, plain.drawing->height);
-	beside.hand.g = beside.drawing;
-	beside.room = s->room;
-	bool fits = sheet_tables(&beside, list, TABLES_RIGHT, box_width(s->room)).n == 0 &&
-		box_width(beside.room) > 0 &&
-		sheet_compose(&beside, composition(v), beside.room, SET_CENTRED).ratio <= whole &&
-		!beside.drawing->is_too_small;
-	if (fits)
-		sheet_tables(s, list, TABLES_RIGHT, box_width(s->room));
-	return sheet_compose(s, composition(v), s->room, SET_CENTRED);
+	tables[0] = steps_table(a, v);
+	tables[1] = newels_table(a, v);
+	return (struct table_list){ tables, 2 };
 }
 
-static void draw_view(struct sheet *s, const struct side_view *v)
+/* Would the tables cost the view its scale? */
+static bool fits_beside(const struct sheet *s, const struct side_view *v, struct table_list tables)
 {
-	struct composed done = compose_beside(s, v);
+	struct arena *a = s->drawing->arena;
+	struct sheet plain = sheet_begin(a, v->context, v->title);
+	struct sheet beside = sheet_begin(a, v->context, v->title);
+	double whole = sheet_compose(&plain, composition(v), s->room, SET_CENTRED).ratio;
+
+	beside.room = s->room;
+	if (sheet_tables(&beside, tables, TABLES_RIGHT, box_width(s->room)).n ||
+		box_width(beside.room) <= 0)
+		return false;
+	double ratio = sheet_compose(&beside, composition(v), beside.room, SET_CENTRED).ratio;
+	return ratio <= whole && !beside.drawing->is_too_small;
+}
+
+static double draw_view(struct sheet *s, const struct side_view *v)
+{
+	struct composed done = sheet_compose(s, composition(v), s->room, SET_CENTRED);
 
 	s->drawing->scale =
 		scale_letter(s->drawing->arena, done.ratio, v->context->stair->job->about.units);
+	return done.ratio;
+}
+
+/* The view over its notes, the tables beside it or on a sheet after it. */
+static struct drawing *draw_together(struct arena *a, const struct side_view *v,
+	struct table_list tables, struct sheet *s)
+{
+	const char *more = arena_printf(a, "%s, positions", v->title);
+
+	note_sheet(s, v);
+	if (fits_beside(s, v, tables))
+		tables = sheet_tables(s, tables, TABLES_RIGHT, box_width(s->room));
+	s->drawing->next = sheets_of_tables(a, v->context, more, tables);
+	return s->drawing;
 }
 
 struct drawing *side_view_sheet(struct arena *a, const struct side_view *v)
 {
+	struct table_list tables = position_tables(a, v);
 	struct sheet s = sheet_begin(a, v->context, v->title);
+	struct drawing *together = draw_together(a, v, tables, &s);
+	double ratio = draw_view(&s, v);
 
-	note_sheet(&s, v);
-	draw_view(&s, v);
-	if (!s.drawing->is_too_small)
-		return s.drawing;
-	/* on a small paper the notes may have to make room */
+	if (!sheet_is_cramped(&s))
+		return together;
 	struct sheet alone = sheet_begin(a, v->context, v->title);
 	struct sheet notes = sheet_begin(a, v->context, arena_printf(a, "%s, notes", v->title));
-	draw_view(&alone, v);
+	if (draw_view(&alone, v) * WORTH_A_SHEET > ratio && !s.drawing->is_too_small)
+		return together;
 	note_sheet(&notes, v);
+	tables = sheet_tables(&notes, tables, TABLES_LEFT, box_width(notes.room));
 	alone.drawing->next = notes.drawing;
+	notes.drawing->next =
+		sheets_of_tables(a, v->context, arena_printf(a, "%s, positions", v->title), tables);
 	return alone.drawing;
 }

@@ -9,7 +9,12 @@
 #include "sheets/words.h"
 
 #define BEYOND 60.0 /* of the house shown round a detail */
-#define LARGEST 4.0 /* a detail says no more at half or full size: 3" = 1'-0", 1:5 */
+
+/* A detail says no more at full size: 3" = 1'-0" or 1:5, on large papers half size. */
+static double largest(const struct stringer_subject *t)
+{
+	return t->context->paper->pens == PENS_LARGE ? 2 : 4;
+}
 
 static struct box title_under(struct sheet *s, const struct stringer_subject *t, struct box used,
 	const char *title, double scale)
@@ -83,7 +88,7 @@ static struct box compose_foot(struct sheet *s, const void *what, double scale)
 
 struct composition stringer_foot(const struct stringer_subject *t)
 {
-	return (struct composition){ compose_foot, t, foot_window(t), LARGEST };
+	return (struct composition){ compose_foot, t, foot_window(t), largest(t) };
 }
 
 /* ---- head ---- */
@@ -140,7 +145,7 @@ static struct box compose_head(struct sheet *s, const void *what, double scale)
 
 struct composition stringer_head(const struct stringer_subject *t)
 {
-	return (struct composition){ compose_head, t, head_window(t), LARGEST };
+	return (struct composition){ compose_head, t, head_window(t), largest(t) };
 }
 
 /* ---- one step, on the bench ---- */
@@ -270,5 +275,5 @@ static struct box compose_step(struct sheet *s, const void *what, double scale)
 
 struct composition stringer_step(const struct stringer_subject *t)
 {
-	return (struct composition){ compose_step, t, step_window(t), LARGEST };
+	return (struct composition){ compose_step, t, step_window(t), largest(t) };
 }
