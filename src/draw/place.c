@@ -128,14 +128,18 @@ static size_t next_break(const char *text, size_t from)
 	return end;
 }
 
+/* Length of the words that fit; the first one at least.  Letters stand side by side at their own
+ * widths, so each word is measured once. */
 static size_t fitting(struct arena *a, struct measure m, double height, double width,
 	const char *text)
 {
 	size_t fits = 0;
+	double used = 0;
 
 	for (size_t end = next_break(text, 0); end; end = next_break(text, end + 1)) {
-		const char *piece = arena_strndup(a, text, end);
-		if (fits && measure_width(m, LETTER_REGULAR, height, piece) > width)
+		const char *more = arena_strndup(a, text + fits, end - fits);
+		used += measure_width(m, LETTER_REGULAR, height, more);
+		if (fits && used > width)
 			break;
 		fits = end;
 		if (text[end] != ' ')
@@ -144,10 +148,19 @@ static size_t fitting(struct arena *a, struct measure m, double height, double w
 	return fits;
 }
 
+static int count_breaks(const char *text)
+{
+	int n = 0;
+
+	for (; *text; text++)
+		n += *text == ' ' || *text == '\n';
+	return n;
+}
+
 struct lines wrap_text(struct arena *a, struct measure m, double height, double width,
 	const char *text)
 {
-	const char **line = NEW_N(a, const char *, strlen(text) + 1);
+	const char **line = NEW_N(a, const char *, count_breaks(text) + 1);
 	int n = 0;
 
 	while (*text) {

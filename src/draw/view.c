@@ -26,21 +26,49 @@ static struct box box_of(const struct strokes *s)
 	return s->n > 0 ? b : (struct box){ 0 };
 }
 
+static const struct stroke *keep_strokes(struct arena *a, const struct strokes *s)
+{
+	struct stroke *kept = NEW_N(a, struct stroke, s->n);
+
+	for (int i = 0; i < s->n; i++)
+		kept[i] = s->at[i];
+	return kept;
+}
+
+static const struct cut_face *keep_cuts(struct arena *a, const struct cut_face *cuts, int n)
+{
+	struct cut_face *kept = NEW_N(a, struct cut_face, n);
+
+	for (int i = 0; i < n; i++) {
+		struct vec *points = NEW_N(a, struct vec, cuts[i].n);
+		for (int k = 0; k < cuts[i].n; k++)
+			points[k] = cuts[i].points[k];
+		kept[i] = cuts[i];
+		kept[i].points = points;
+	}
+	return kept;
+}
+
+/* A scene takes many times the room of the view that comes of it, and a job has a dozen of them: it
+ * gets an arena of its own, freed when the view is kept. */
 struct view view_make(struct arena *a, const struct part *parts, struct view_spec spec)
 {
-	struct scene *scene = scene_make(a, parts, &spec);
+	struct arena *scratch = arena_new();
+	struct scene *scene = scene_make(scratch, parts, &spec);
 	struct traces traces = hidden_remove(scene);
 	struct strokes strokes = strokes_merge(scene, traces.first);
-
-	return (struct view){
+	struct view view = {
 		.spec = spec,
-		.strokes = strokes.at,
+		.strokes = keep_strokes(a, &strokes),
 		.stroke_count = strokes.n,
-		.cuts = cut_faces(scene),
+		.cuts = keep_cuts(a, cut_faces(scene), scene->cut_count),
 		.cut_count = scene->cut_count,
 		.box = box_of(&strokes),
 		.steps = traces.steps,
 	};
+
+	arena_free(scratch);
+	return view;
 }
 
 void view_draw(struct drawing *g, const struct view *v, struct placing at, const struct box *window)
