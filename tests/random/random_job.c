@@ -69,6 +69,8 @@ static void add_opening(struct draft *d)
 	else
 		put(d, 2, "floor_thickness", thickness);
 	maybe(d, 2, "upper_ceiling_height", 2200, 2700);
+	/* wider than any stair of add_stair, or it would be refused */
+	maybe(d, 2, "width", 1500, 1650);
 }
 
 static void add_floors(struct draft *d)
