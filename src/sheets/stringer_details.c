@@ -4,6 +4,7 @@
 #include "draw/bounds.h"
 #include "draw/clip.h"
 #include "draw/dimension.h"
+#include "draw/place.h"
 #include "sheets/marks.h"
 #include "sheets/stringer_sheet.h"
 #include "sheets/words.h"
@@ -186,19 +187,24 @@ static void draw_clipped(struct sheet *s, enum pen pen, struct chain whole, stru
 }
 
 /* Square to the edge, from the lower edge up to the corner that is cut deepest, where it is in the
- * window. */
+ * window; the figure on that side of the line where it has room. */
 static void draw_throat(struct sheet *s, const struct stringer_subject *t, struct box window,
 	double scale)
 {
 	const struct stringer *w = t->part->stringer;
-	double at = shape_point(&t->shape, w->throat_at).x, throat = w->throat * scale;
-	const char *text = length_words(s->drawing->arena, t->context->stair, w->throat);
+	struct hand h = s->hand;
+	double x = shape_point(&t->shape, w->throat_at).x * scale, throat = w->throat * scale;
+	const char *text = length_words(h.g->arena, t->context->stair, w->throat);
+	const struct spot spots[] = {
+		{ vec(x - 0.9, throat / 2), ALIGN_MIDDLE, PI / 2, SPOT_PLAIN },
+		{ vec(x + 0.9 + h.letter, throat / 2), ALIGN_MIDDLE, PI / 2, SPOT_PLAIN },
+	};
 
-	if (at < window.x0 || at > window.x1)
+	if (x < window.x0 * scale || x > window.x1 * scale ||
+		measure_width(h.measure, LETTER_REGULAR, h.letter, text) + 2 > throat)
 		return;
-	if (measure_width(s->hand.measure, LETTER_REGULAR, s->hand.letter, text) + 2 < throat)
-		dim_between(s->drawing, s->hand.letter, vec(at * scale, 0), vec(at * scale, throat),
-			text);
+	if (place_text(h.g, h.measure, h.letter, spots, 2, text) >= 0)
+		dim_between(h.g, h.letter, vec(x, 0), vec(x, throat), "");
 }
 
 static void step_dimensions(struct dims *d, const struct stringer_subject *t, double scale)
