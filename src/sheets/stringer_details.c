@@ -151,17 +151,26 @@ struct composition stringer_head(const struct stringer_subject *t)
 
 /* ---- one step, on the bench ---- */
 
-/* In the middle of the piece, where nothing is cut off the plank; there is a step before it. */
-static int middle_step(const struct stringer *w)
+/* The step after the back corner that is cut deepest; the middle one where nothing is cut through.
+ * There is a step before it. */
+static int shown_step(const struct stringer *w)
 {
-	return w->steps / 2;
+	int nearest = 0;
+
+	if (w->kind == STRINGER_HOUSED)
+		return w->steps / 2;
+	for (int i = 1; i + 1 < w->steps; i++)
+		if (fabs(w->inner_corners[i].x - w->throat_at.x) <
+			fabs(w->inner_corners[nearest].x - w->throat_at.x))
+			nearest = i;
+	return nearest + 1;
 }
 
 /* From one front corner to the next, and some of the plank on either side. */
 static struct box step_window(const struct stringer_subject *t)
 {
 	const struct stringer *w = t->part->stringer;
-	int i = middle_step(w);
+	int i = shown_step(w);
 	double one = shape_point(&t->shape, w->tread_corners[i - 1]).x;
 	double next = shape_point(&t->shape, w->tread_corners[i]).x;
 	double step = fabs(next - one);
@@ -212,7 +221,7 @@ static void step_dimensions(struct dims *d, const struct stringer_subject *t, do
 	const struct stair *s = t->context->stair;
 	const struct stringer *w = t->part->stringer;
 	struct arena *a = d->drawing->arena;
-	int i = middle_step(w);
+	int i = shown_step(w);
 	double one = shape_point(&t->shape, w->tread_corners[i - 1]).x;
 	double next = shape_point(&t->shape, w->tread_corners[i]).x;
 	double from = fmin(one, next), to = fmax(one, next);
@@ -242,7 +251,7 @@ static void letter_cuts(struct sheet *s, const struct stringer_subject *t, doubl
 	const struct stair *st = t->context->stair;
 	struct arena *a = s->drawing->arena;
 	double way = t->shape.mirrored ? -1 : 1, off = s->hand.letter * 0.8;
-	int i = middle_step(w) - 1;
+	int i = shown_step(w) - 1;
 	struct vec inner = vec_scale(shape_point(&t->shape, w->inner_corners[i]), scale);
 	struct vec level = vec(-cos(w->pitch) * way, sin(w->pitch));
 	struct vec plumb = vec(sin(w->pitch) * way, cos(w->pitch));
