@@ -120,7 +120,7 @@ static void put(const char *dir, const char *name, const char *text)
 {
 	char path[4096];
 
-	snprintf(path, sizeof(path), "%s/%s", dir, name);
+	assert_true(snprintf(path, sizeof(path), "%s/%s", dir, name) < (int)sizeof(path));
 	FILE *f = fopen(path, "w");
 	assert_non_null(f);
 	fputs(text, f);
@@ -131,7 +131,7 @@ static void remove_from(const char *dir, const char *name)
 {
 	char path[4096];
 
-	snprintf(path, sizeof(path), "%s/%s", dir, name);
+	assert_true(snprintf(path, sizeof(path), "%s/%s", dir, name) < (int)sizeof(path));
 	remove(path);
 }
 

@@ -215,6 +215,7 @@ static const struct field stringers[] = {
 		COUNTED(job_stringers, stock_width_count), .least = 50, .most = 1500,
 		.usual = "5 1/2\", 7 1/4\", 9 1/4\", 11 1/4\", 13 1/4\"",
 		.usual_mm = "145 mm, 170 mm, 195 mm, 220 mm, 245 mm, 270 mm, 295 mm",
+		.label = "planks on offer, wide", .shown = SHOWN_STRINGER,
 		.help = "widths of plank on offer" },
 	/* Common practice. */
 	{ FIELD_LENGTHS, "stock_lengths", LANDS(job_stringers, stock_lengths),
@@ -222,6 +223,7 @@ static const struct field stringers[] = {
 		.usual = "8', 10', 12', 14', 16', 18', 20'",
 		.usual_mm = "2.4 m, 2.7 m, 3 m, 3.3 m, 3.6 m, 3.9 m, 4.2 m, 4.5 m, 4.8 m, 5.1 m, "
 			    "5.4 m, 5.7 m, 6 m",
+		.label = "planks on offer, long", .shown = SHOWN_STRINGER,
 		.help = "lengths of plank on offer" },
 	{ FIELD_LENGTH, "end_trim", LANDS(job_stringers, end_trim), .most = 300, .usual = "1\"",
 		.usual_mm = "25 mm", .label = "trim at each end of a plank",
@@ -253,7 +255,7 @@ static const struct field treads[] = {
 		.help = "projection beyond the outer face of an open stringer" },
 	{ FIELD_LENGTH, "strip_width", LANDS(job_treads, strip_width), .least = 10, .most = 200,
 		.like = "side_overhang", .label = "width of nosing strips", .shown = SHOWN_PLAN,
-		.matters = has_returns, .help = "width of front and return strips" },
+		.help = "width of front and return strips" },
 	/* Griffith, Carpentry (1916): the return runs on by as much as the nosing. */
 	{ FIELD_LENGTH, "return_past", LANDS(job_treads, return_past), .most = 200,
 		.like = "nosing", .label = "return past the riser", .shown = SHOWN_PLAN,
