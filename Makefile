@@ -164,7 +164,7 @@ uninstall:
 clean:
 	rm -rf build
 
-DEBIAN = build-essential pkg-config libcairo2-dev libfreetype-dev zlib1g-dev libyaml-dev libcmocka-dev \
+DEBIAN = build-essential pkg-config libcairo2-dev libfreetype-dev zlib1g-dev libyaml-dev libcmocka-dev locales \
 	qpdf poppler-utils mupdf-tools librsvg2-bin libxml2-utils jq \
 	clang clang-format clang-tidy libclang-rt-14-dev cppcheck valgrind
 

@@ -12,28 +12,6 @@
 #include "draw_solids.h"
 #include "near.h"
 
-static int open_bench(void **state)
-{
-	static struct bench bench;
-	bench_open(&bench);
-	*state = &bench;
-	return 0;
-}
-
-static int close_bench(void **state)
-{
-	struct bench *b = *state;
-	arena_free(b->arena);
-	return 0;
-}
-
-static struct part *box(struct bench *b, const char *mark, struct vec3 low, struct vec3 high)
-{
-	struct part *p = bench_part(b, mark, frame_house());
-	bench_box(b, p, low, high);
-	return p;
-}
-
 static struct view cut(const struct bench *b, enum view_from from, double at)
 {
 	return view_make(b->arena, b->first,

@@ -103,4 +103,26 @@ static inline bool bench_has(const struct view *v, enum pen pen, struct vec a, s
 	return false;
 }
 
+static inline int open_bench(void **state)
+{
+	static struct bench bench;
+	bench_open(&bench);
+	*state = &bench;
+	return 0;
+}
+
+static inline int close_bench(void **state)
+{
+	struct bench *b = *state;
+	arena_free(b->arena);
+	return 0;
+}
+
+static inline struct part *box(struct bench *b, const char *mark, struct vec3 low, struct vec3 high)
+{
+	struct part *p = bench_part(b, mark, frame_house());
+	bench_box(b, p, low, high);
+	return p;
+}
+
 #endif

@@ -15,28 +15,8 @@
 
 #include "base/file.h"
 #include "near.h"
+#include "with_faces.h"
 #include "write/faces.h"
-
-static struct arena *arena;
-static struct faces *faces;
-
-static int start(void **state)
-{
-	const char *problem;
-
-	(void)state;
-	arena = arena_new();
-	faces = faces_load(arena, "templates", &problem);
-	return faces ? 0 : -1;
-}
-
-static int stop(void **state)
-{
-	(void)state;
-	faces_free(faces);
-	arena_free(arena);
-	return 0;
-}
 
 static double width(enum letter_style style, double height, const char *text)
 {
@@ -183,5 +163,5 @@ int main(void)
 		cmocka_unit_test(a_missing_font_is_named),
 	};
 
-	return cmocka_run_group_tests(tests, start, stop);
+	return cmocka_run_group_tests(tests, take_faces, drop_faces);
 }

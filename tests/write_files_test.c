@@ -18,32 +18,12 @@
 
 #include "base/file.h"
 #include "pitchboard/write.h"
+#include "with_faces.h"
 
 static const struct imprint imprint = { "Stair of a test", "N. N.", "", "fingerprint 0",
 	"2026-11-02" };
 
-static struct arena *arena;
-static struct faces *faces;
 static char *dir;
-
-static int start(void **state)
-{
-	const char *problem;
-
-	(void)state;
-	signal(SIGXFSZ, SIG_IGN); /* as the program does */
-	arena = arena_new();
-	faces = faces_load(arena, "templates", &problem);
-	return faces ? 0 : -1;
-}
-
-static int stop(void **state)
-{
-	(void)state;
-	faces_free(faces);
-	arena_free(arena);
-	return 0;
-}
 
 static int new_folder(void **state)
 {
@@ -361,5 +341,6 @@ int main(void)
 		cmocka_unit_test(a_stem_is_the_name_without_folder_and_ending),
 	};
 
-	return cmocka_run_group_tests(tests, start, stop);
+	signal(SIGXFSZ, SIG_IGN); /* as the program does */
+	return cmocka_run_group_tests(tests, take_faces, drop_faces);
 }

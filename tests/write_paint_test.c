@@ -11,6 +11,7 @@
 #include <string.h>
 
 #include "near.h"
+#include "with_faces.h"
 #include "write/paint.h"
 
 /* An ink that keeps what it is told as text. */
@@ -70,28 +71,8 @@ static void letters(struct ink *ink, struct run r)
 	fprintf(to(ink), "%d letters of face %d at %.3f %.3f\n", r.n, r.face, r.at.x, r.at.y);
 }
 
-static struct arena *arena;
-static struct faces *faces;
 static struct drawing *g;
 static char text[4096];
-
-static int start(void **state)
-{
-	const char *problem;
-
-	(void)state;
-	arena = arena_new();
-	faces = faces_load(arena, "templates", &problem);
-	return faces ? 0 : -1;
-}
-
-static int stop(void **state)
-{
-	(void)state;
-	faces_free(faces);
-	arena_free(arena);
-	return 0;
-}
 
 static int new_drawing(void **state)
 {
@@ -338,5 +319,5 @@ int main(void)
 		ON_A_NEW_DRAWING(lettering_lies_over_everything),
 	};
 
-	return cmocka_run_group_tests(tests, start, stop);
+	return cmocka_run_group_tests(tests, take_faces, drop_faces);
 }
