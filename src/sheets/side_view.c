@@ -165,7 +165,7 @@ static struct table_list position_tables(struct arena *a, const struct side_view
 
 	tables[0] = steps_table(a, v);
 	tables[1] = newels_table(a, v);
-	return (struct table_list){ tables, 2 };
+	return (struct table_list){ tables, side_shows_rail(v) ? 2 : 1 };
 }
 
 /* Would the tables cost the view its scale? */
