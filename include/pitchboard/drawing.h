@@ -113,6 +113,9 @@ struct drawing {
 	const char *file;  /* stem of the PDF it belongs to: drawings of one stem, in order, are one
 			      file */
 	const char *svg;   /* stem of its own SVG; NULL: none is written */
+	const char *const
+		*shows; /* marks of the parts it shows how to make, ended by NULL; NULL: of none
+			 */
 	double width, height;
 	enum pen_group pens;
 	struct mark *first, **tail;

@@ -73,6 +73,69 @@ struct feature {
 	const char *text;  /* for people */
 };
 
+/* A hole, by its mouth. */
+enum bore_kind {
+	BORE_HOLE,    /* round */
+	BORE_SLOT,    /* oblong with round ends, so that what goes in can move along it */
+	BORE_MORTISE, /* the same shape, filled */
+};
+
+/* What goes into a hole, and is counted with the hardware. */
+enum fixing {
+	FIXING_NONE, /* an access hole, a recess */
+	FIXING_LOOSE_TENON,
+	FIXING_DOWEL,
+	FIXING_DOWEL_SCREW,
+	FIXING_RAIL_BOLT,
+	FIXING_SCREW,
+	FIXING_BRAD,
+	FIXING_BRACKET,
+	FIXING_COUNT
+};
+
+const char *fixing_name(enum fixing fixing); /* "loose tenon" */
+
+/* Of a round hole length and width are both its diameter. */
+struct bore_size {
+	enum bore_kind kind;
+	double length, width, depth;
+};
+
+/* `at`: origin in the middle of the mouth, u along the longer side, w square out of the wood, in
+ * the part's axes.  A family drills its own piece and says what the piece on the other side of the
+ * joint gets; parts_make finds that piece and drills it, so the two halves of a joint meet. */
+struct bore {
+	struct bore *next;
+	struct frame at;
+	struct bore_size size;
+	struct bore_size mate; /* in the neighbour; depth 0: nothing */
+	enum fixing fixing;
+	double fixing_length,
+		fixing_width; /* as bought: 2 x 3/8 dowel; 0: by the size of the hole */
+	bool is_mate;         /* drilled for another part's sake; its fixing is counted there */
+	const char *text;     /* for people: "dowel, baluster foot" */
+};
+
+/* How a piece is bought. */
+enum stuff {
+	STUFF_BOARD,    /* hardwood by the quarter, ripped and planed here */
+	STUFF_PLANK,    /* construction lumber of standard section */
+	STUFF_SHEET,    /* plywood */
+	STUFF_MOULDING, /* by the running length, run here from wide stock or bought */
+	STUFF_BOUGHT,   /* by the piece */
+};
+
+/* Which way the grain runs. */
+enum grain { GRAIN_ALONG, GRAIN_ACROSS, GRAIN_NONE };
+
+/* How a piece is glued up before it is cut to shape; zero: it is one board. */
+struct makeup {
+	int boards; /* edge to edge across the width */
+	double board_width;
+	int plies; /* face to face through the thickness */
+	double ply_thickness;
+};
+
 /* The cut at one end of a long piece: the angle from square across the face,
  * the bevel through the thickness, radians. */
 struct end_cut {
@@ -167,10 +230,18 @@ struct part {
 	struct part_size size;
 	struct outline
 		outline; /* of its face, in its own x and y: this is the full-size template */
+	struct outline section; /* across its length: y of the part to the right, z up; empty: a
+				   rectangle */
 	struct feature *features;
+	struct bore *bores;
 	struct end_cut start, end;
+	enum stuff stuff;
+	enum grain grain;
+	struct makeup makeup;
 	const struct solid *solids; /* in the part's axes */
 	const struct frame *places; /* in the house */
+	const int *units; /* beside every place: the number, within its family, of the unit it is
+			     joined into in the shop; 0: none */
 	int count;
 	const char *note;                /* anything a maker must know, or NULL */
 	const struct stringer *stringer; /* NULL unless it is one */
@@ -198,6 +269,28 @@ extern const struct part_kind part_existing, part_stringer, part_block, part_ris
 /* All parts of the stair, in the order of the table, marks given.
  * NULL in, NULL out; NULL after an error. */
 const struct part *parts_make(struct arena *a, const struct stair *s, struct diags *d);
+
+/* Pieces that are joined in the shop and carried in as one: a tread glued up of body and strips, a
+ * newel with its cap, balusters with their cross pieces.  Its axes are those of its first piece. */
+struct unit_piece {
+	const struct part *part;
+	struct frame at;       /* in the unit's axes */
+	struct frame in_house; /* of the unit's first place */
+};
+
+struct unit {
+	struct unit *next;
+	const char *mark; /* "TU1": after the family's letter */
+	const struct part_kind *kind;
+	const struct unit_piece *pieces;
+	int piece_count;
+	const struct frame *places; /* in the house */
+	const int *numbers;         /* beside every place: as its family counted them */
+	int count;
+};
+
+/* Equal units become one with several places. */
+const struct unit *units_make(struct arena *a, const struct part *parts);
 
 const char *parts_dump(struct arena *a, const struct part *parts);
 

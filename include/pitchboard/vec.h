@@ -156,6 +156,28 @@ static inline struct frame frame_compose(struct frame outer, struct frame inner)
 	};
 }
 
+/* A point, and a direction, of the axes the frame stands in, in the frame's own axes. */
+static inline struct vec3 frame_turn_back(struct frame f, struct vec3 d)
+{
+	return (struct vec3){ vec3_dot(f.u, d), vec3_dot(f.v, d), vec3_dot(f.w, d) };
+}
+
+static inline struct vec3 frame_place_back(struct frame f, struct vec3 p)
+{
+	return frame_turn_back(f, vec3_sub(p, f.origin));
+}
+
+/* A frame of the house in the axes of another one: the opposite of frame_compose. */
+static inline struct frame frame_within(struct frame outer, struct frame f)
+{
+	return (struct frame){
+		.origin = frame_place_back(outer, f.origin),
+		.u = frame_turn_back(outer, f.u),
+		.v = frame_turn_back(outer, f.v),
+		.w = frame_turn_back(outer, f.w),
+	};
+}
+
 /* A frame that only moves. */
 static inline struct frame frame_at(double x, double y, double z)
 {

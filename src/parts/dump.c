@@ -54,6 +54,25 @@ static void add_features(struct text *t, const struct feature *f)
 	}
 }
 
+static const char *const bore_names[] = {
+	[BORE_HOLE] = "hole",
+	[BORE_SLOT] = "slot",
+	[BORE_MORTISE] = "mortise",
+};
+
+static void add_bores(struct text *t, const struct bore *b)
+{
+	for (; b; b = b->next) {
+		const struct vec3 *o = &b->at.origin, *w = &b->at.w;
+		text_add(t,
+			"  %s%s %.3f x %.3f, %.3f deep, at %.3f,%.3f,%.3f out %.3f,%.3f,%.3f: %s\n",
+			b->is_mate ? "mate: " : "", bore_names[b->size.kind], b->size.length,
+			b->size.width, b->size.depth, text_tidy(o->x), text_tidy(o->y),
+			text_tidy(o->z), text_tidy(w->x), text_tidy(w->y), text_tidy(w->z),
+			b->text ? b->text : "");
+	}
+}
+
 static void add_part(struct text *t, const struct part *p)
 {
 	text_add(t, "%s %s: %d of %.3f x %.3f x %.3f %s\n", p->mark[0] ? p->mark : "-", p->name,
@@ -62,7 +81,9 @@ static void add_part(struct text *t, const struct part *p)
 	text_add(t, "  ends: %.3f/%.3f and %.3f/%.3f\n", degrees(p->start.mitre),
 		degrees(p->start.bevel), degrees(p->end.mitre), degrees(p->end.bevel));
 	add_outline(t, "outline", p->outline);
+	add_outline(t, "section", p->section);
 	add_features(t, p->features);
+	add_bores(t, p->bores);
 	if (p->stringer)
 		add_stringer(t, p->stringer);
 	if (p->baluster)

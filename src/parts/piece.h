@@ -1,6 +1,6 @@
 /*
  * Pieces: parts as a family makes them, one for every place, before equal ones
- * become one part with several places (part.c).
+ * become one part with several places (merge.c).
  */
 #ifndef PARTS_PIECE_H
 #define PARTS_PIECE_H
@@ -13,6 +13,7 @@ struct pieces {
 	struct arena *arena;
 	const struct part_kind *kind;
 	struct part *first, *last;
+	int unit; /* pieces added are joined into this unit; 0: into none */
 };
 
 /* Adds one piece, standing at this place of the house. */
@@ -20,5 +21,18 @@ struct part *piece_add(struct pieces *list, const char *name, const char *materi
 	struct frame place);
 
 void piece_feature(struct arena *a, struct part *p, struct feature f);
+
+/* Drills it; what the mate asks for, the piece on the other side gets (mate.c). */
+void piece_bore(struct arena *a, struct part *p, struct bore b);
+
+/* Sizes of a round hole, and of an oblong one. */
+struct bore_size bore_round(double diameter, double depth);
+struct bore_size bore_oblong(enum bore_kind kind, double length, double width, double depth);
+
+/* Equal pieces become one part with several places; marks are given in the order met. */
+struct part *pieces_merge(struct arena *a, const struct part_kind *kind, struct part *pieces);
+
+/* Drills the neighbours of all pieces, family by family. */
+void mates_drill(struct arena *a, struct part *const *families, int n);
 
 #endif

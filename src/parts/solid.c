@@ -86,3 +86,42 @@ struct solid *solid_add(struct solid *list, struct solid *more)
 	more->next = list;
 	return more;
 }
+
+/* The solid angle under which a triangle is seen from the origin (Van Oosterom and Strackee, IEEE
+ * Trans. Biomed. Eng. 30, 1983: from memory). */
+static double solid_angle(struct vec3 a, struct vec3 b, struct vec3 c)
+{
+	double la = vec3_length(a), lb = vec3_length(b), lc = vec3_length(c);
+	double det = vec3_dot(a, vec3_cross(b, c));
+	double by = la * lb * lc + vec3_dot(a, b) * lc + vec3_dot(b, c) * la + vec3_dot(c, a) * lb;
+	return 2 * atan2(det, by);
+}
+
+static double face_angle(const struct vec3 *f, int n, struct vec3 p)
+{
+	double sum = 0;
+	for (int i = 1; i + 1 < n; i++)
+		sum += solid_angle(vec3_sub(f[0], p), vec3_sub(f[i], p), vec3_sub(f[i + 1], p));
+	return sum;
+}
+
+/* All its faces together are seen under the whole sphere from inside, under nothing from outside.
+ */
+static bool solid_contains(const struct solid *s, struct vec3 p)
+{
+	double sum = face_angle(s->a, s->n, p) - face_angle(s->b, s->n, p);
+	for (int i = 0; i < s->n; i++) {
+		int k = (i + 1) % s->n;
+		struct vec3 side[4] = { s->a[k], s->a[i], s->b[i], s->b[k] };
+		sum += face_angle(side, 4, p);
+	}
+	return fabs(sum) > 2 * PI;
+}
+
+bool solids_contain(const struct solid *list, struct vec3 p)
+{
+	for (const struct solid *s = list; s; s = s->next)
+		if (solid_contains(s, p))
+			return true;
+	return false;
+}

@@ -30,4 +30,7 @@ struct solid *solid_box(struct arena *a, struct vec3 from, struct vec3 to);
 /* The list with one more in front. */
 struct solid *solid_add(struct solid *list, struct solid *more);
 
+/* Is a point, in the part's axes, inside the wood? */
+bool solids_contain(const struct solid *list, struct vec3 p);
+
 #endif

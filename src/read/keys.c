@@ -1,5 +1,6 @@
 /*
- * The keys of a job file but for those of the wood, which are in keys_wood.c.
+ * The keys of a job file but for those of the wood, which are in keys_stringers.c,
+ * keys_treads.c and so on, one file a trade.
  *
  * Where a default comes from is said beside it.  Ranges only catch slips of
  * the pen; whether a stair is a good one is not their business.

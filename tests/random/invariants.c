@@ -3,6 +3,7 @@
 #include <stdlib.h>
 #include <string.h>
 
+#include "random/joints.h"
 #include "random/overlap.h"
 
 #define OVERLAP_ALLOWED 0.01
@@ -261,6 +262,7 @@ const struct invariant invariants[] = {
 	{ "no two parts overlap by more than 0.01 mm", nothing_overlaps },
 	{ "every tread bears on at least two stringers", treads_bear },
 	{ "the sides of all solids are flat", sides_flat },
+	{ "every joint has two halves that meet", joints_meet },
 };
 
 const int invariant_count = sizeof(invariants) / sizeof(invariants[0]);

@@ -1,0 +1,118 @@
+#include <string.h>
+
+#include "parts/piece.h"
+
+static bool near(double a, double b)
+{
+	return fabs(a - b) <= NEAR_ENOUGH;
+}
+
+static bool same_size(struct part_size a, struct part_size b)
+{
+	return near(a.length, b.length) && near(a.width, b.width) && near(a.thickness, b.thickness);
+}
+
+static bool same_outline(struct outline a, struct outline b)
+{
+	if (a.n != b.n)
+		return false;
+	for (int i = 0; i < a.n; i++)
+		if (!near(a.corners[i].at.x, b.corners[i].at.x) ||
+			!near(a.corners[i].at.y, b.corners[i].at.y) ||
+			!near(a.corners[i].bulge, b.corners[i].bulge))
+			return false;
+	return true;
+}
+
+static bool same_point(struct vec3 a, struct vec3 b)
+{
+	return near(a.x, b.x) && near(a.y, b.y) && near(a.z, b.z);
+}
+
+static bool same_points(const struct vec3 *a, const struct vec3 *b, int n)
+{
+	for (int i = 0; i < n; i++)
+		if (!same_point(a[i], b[i]))
+			return false;
+	return true;
+}
+
+static bool same_solids(const struct solid *a, const struct solid *b)
+{
+	for (; a && b; a = a->next, b = b->next)
+		if (a->n != b->n || !same_points(a->a, b->a, a->n) ||
+			!same_points(a->b, b->b, a->n))
+			return false;
+	return !a && !b;
+}
+
+static bool same_bore_size(struct bore_size a, struct bore_size b)
+{
+	return a.kind == b.kind && near(a.length, b.length) && near(a.width, b.width) &&
+		near(a.depth, b.depth);
+}
+
+static bool same_bores(const struct bore *a, const struct bore *b)
+{
+	for (; a && b; a = a->next, b = b->next)
+		if (a->fixing != b->fixing || !same_bore_size(a->size, b->size) ||
+			!same_point(a->at.origin, b->at.origin) || !same_point(a->at.u, b->at.u) ||
+			!same_point(a->at.w, b->at.w))
+			return false;
+	return !a && !b;
+}
+
+static bool same_piece(const struct part *a, const struct part *b)
+{
+	return strcmp(a->name, b->name) == 0 && same_size(a->size, b->size) &&
+		same_outline(a->outline, b->outline) && same_solids(a->solids, b->solids) &&
+		same_bores(a->bores, b->bores);
+}
+
+/* The first piece of the list that is equal to this one: itself, unless an equal one came before.
+ * Only first ones are looked at, and a flight has a handful of those. */
+static struct part *model_of(struct part *models, struct part *piece)
+{
+	for (struct part *m = models; m; m = m->next)
+		if (same_piece(m, piece))
+			return m;
+	return NULL;
+}
+
+/* Room for the places doubles, so that n equal pieces cost n. */
+static void add_place(struct arena *a, struct part *p, struct frame at, int unit)
+{
+	bool full = (p->count & (p->count - 1)) == 0;
+	struct frame *places = (struct frame *)p->places;
+	int *units = (int *)p->units;
+	if (full) {
+		places = NEW_N(a, struct frame, 2 * p->count);
+		units = NEW_N(a, int, 2 * p->count);
+		memcpy(places, p->places, (size_t)p->count * sizeof(*places));
+		memcpy(units, p->units, (size_t)p->count * sizeof(*units));
+		p->places = places;
+		p->units = units;
+	}
+	places[p->count] = at;
+	units[p->count++] = unit;
+}
+
+struct part *pieces_merge(struct arena *a, const struct part_kind *kind, struct part *pieces)
+{
+	struct part *first = NULL, **tail = &first, *next;
+	int number = 0;
+	for (struct part *p = pieces; p; p = next) {
+		next = p->next;
+		p->next = NULL;
+		struct part *model = model_of(first, p);
+		if (model) {
+			add_place(a, model, p->places[0], p->units[0]);
+			continue;
+		}
+		if (kind->prefix[0])
+			p->mark = arena_printf(a, "%s%d", kind->prefix, ++number);
+		*tail = p;
+		tail = &p->next;
+	}
+	return first;
+}

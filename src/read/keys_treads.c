@@ -1,0 +1,75 @@
+/*
+ * The keys of treads and risers.
+ */
+#include "read/keys_wood.h"
+
+static const struct field treads[] = {
+	/* Hardwood 5/4 dressed is 1 1/16 in or 27 mm. */
+	{ FIELD_LENGTH, "thickness", LANDS(job_treads, thickness), .least = 12, .most = 120,
+		.usual = "1 1/16\"", .usual_mm = "27 mm", .label = "tread thickness",
+		.shown = SHOWN_ELEVATION | SHOWN_STRINGER, .help = "thickness" },
+	/* IRC 2018 R311.7.5.3: 3/4 to 1 1/4 in. */
+	{ FIELD_LENGTH, "nosing", LANDS(job_treads, nosing), .most = 80, .usual = "1 1/8\"",
+		.usual_mm = "25 mm", .label = "nosing projection",
+		.shown = SHOWN_PLAN | SHOWN_ELEVATION, .help = "projection beyond the riser face" },
+	/* IRC 2018 R311.7.5.3, from memory: at most 9/16 in. */
+	{ FIELD_LENGTH, "nosing_radius", LANDS(job_treads, nosing_radius), .most = 60,
+		.usual = "1/2\"", .usual_mm = "12 mm", .label = "nosing radius",
+		.shown = SHOWN_ELEVATION,
+		.help = "rounding of both edges, at most half the thickness" },
+	/* Common practice: as far as the front nosing and a little. */
+	{ FIELD_LENGTH, "side_overhang", LANDS(job_treads, side_overhang), .most = 80,
+		.usual = "1 1/4\"", .usual_mm = "30 mm", .label = "overhang at the open side",
+		.shown = SHOWN_PLAN, .matters = has_returns,
+		.help = "projection beyond the outer face of an open stringer" },
+	{ FIELD_LENGTH, "strip_width", LANDS(job_treads, strip_width), .least = 10, .most = 200,
+		.like = "side_overhang", .label = "width of nosing strips", .shown = SHOWN_PLAN,
+		.help = "width of front and return strips" },
+	/* Griffith, Carpentry (1916): the return runs on by as much as the nosing. */
+	{ FIELD_LENGTH, "return_past", LANDS(job_treads, return_past), .most = 200,
+		.like = "nosing", .label = "return past the riser", .shown = SHOWN_PLAN,
+		.matters = has_returns,
+		.help = "how far the return runs on behind the face of the riser above" },
+	/* Common practice. */
+	{ FIELD_LENGTH, "scribe", LANDS(job_treads, scribe), .most = 30, .usual = "1/8\"",
+		.usual_mm = "3 mm", .label = "scribing allowance at walls", .shown = SHOWN_PLAN,
+		.matters = has_wall_side, .help = "less than to the wall" },
+	/* Common practice. */
+	{ FIELD_LENGTH, "landing_bearing", LANDS(job_treads, landing_bearing), .least = 10,
+		.most = 400, .usual = "3 1/2\"", .usual_mm = "90 mm",
+		.label = "nosing piece behind the top riser", .shown = SHOWN_ELEVATION,
+		.help = "nosing piece at the upper floor: width behind the top riser's back" },
+	{ 0 },
+};
+
+const struct group keys_treads = { "treads", sizeof(struct job_treads), treads,
+	.keeps_node = true };
+
+static const struct choice riser_kinds[] = {
+	{ "board", RISER_BOARD },
+	{ "open", RISER_OPEN },
+	{ 0 },
+};
+
+/* Common practice. */
+static const char *riser_thickness(const void *group, enum units units)
+{
+	const struct job_risers *r = group;
+
+	if (r->kind == RISER_OPEN)
+		return NULL;
+	return units == UNITS_INCHES ? "3/4\"" : "18 mm";
+}
+
+static const struct field risers[] = {
+	{ FIELD_CHOICE, "kind", LANDS(job_risers, kind), .choices = riser_kinds, .usual = "board",
+		.help = "riser boards, or open between the treads" },
+	{ FIELD_LENGTH, "thickness", LANDS(job_risers, thickness), .least = 6, .most = 60,
+		.decide = riser_thickness, .absent = "3/4\" or 18 mm; none when open",
+		.label = "riser thickness", .shown = SHOWN_ELEVATION | SHOWN_STRINGER,
+		.matters = has_boards, .help = "thickness of the boards" },
+	{ 0 },
+};
+
+const struct group keys_risers = { "risers", sizeof(struct job_risers), risers, .shorthand = "kind",
+	.keeps_node = true };
