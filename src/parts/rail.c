@@ -1,7 +1,8 @@
 #include "parts/piece.h"
+#include "parts/stretch.h"
 
 /*
- * The rail on the rake, plumb cut at both ends.
+ * The rail of a stretch of balustrade, plumb cut at both ends.
  *
  *              ______   long point to long point
  *            .'    .'|
@@ -11,18 +12,17 @@
  *       |  .'
  */
 
-static void rail_add(struct pieces *list, const struct rod *r, const struct side *side)
+static void rail_add(struct pieces *list, const struct stretch *s)
 {
 	struct arena *a = list->arena;
-	double width = r->job->rail.width, depth = r->job->rail.depth;
-	double x = side->foot.x, sine = sin(r->pitch);
-	double under = rod_nosing_z(r, x) + r->job->rail.height - depth / r->cosine;
-	double edge = (side->head.x - x) / r->cosine, lap = depth * r->slope;
-	struct frame f = { .u = { r->cosine, 0, sine }, .v = { -sine, 0, r->cosine } };
+	const struct job *job = s->rod->job;
+	double width = job->rail.width, depth = job->rail.depth, sine = sin(s->pitch);
+	double edge = (s->to - s->from) / s->cosine, lap = depth * s->slope;
+	struct frame f = { .u = { s->cosine, 0, sine }, .v = { -sine, 0, s->cosine } };
 	f.w = vec3(0, -1, 0);
-	f.origin = vec3(x, rod_y(r, side, side->rail) + width / 2, under);
-	struct part *p = piece_add(list, "rail", r->job->material.balustrade,
-		frame_compose(r->flight->frame, f));
+	f.origin = vec3(s->from, width / 2, stretch_rail_under(s, s->from));
+	struct part *p =
+		piece_add(list, "rail", job->material.balustrade, frame_compose(s->axes, f));
 	struct path o = path_begin(a, 4);
 	path_to(&o, 0, 0);
 	path_to(&o, edge, 0);
@@ -30,8 +30,21 @@ static void rail_add(struct pieces *list, const struct rod *r, const struct side
 	path_to(&o, lap, depth);
 	p->outline = path_close(o);
 	p->size = (struct part_size){ edge + lap, depth, width };
-	p->start.mitre = p->end.mitre = r->pitch;
+	p->start.mitre = p->end.mitre = s->pitch;
 	p->solids = solid_prism(a, profile_of(a, p->outline), 0, width);
+}
+
+/* Is there any length to it? */
+static bool has_room(const struct stretch *s, struct diags *d)
+{
+	const struct rod *r = s->rod;
+	if (s->to - s->from >= r->job->balusters.section)
+		return true;
+	diag_error(d, rod_pos(r, s->side->job->src, "from_step"),
+		"open the side for more steps, or make it a wall",
+		"open from step %d to step %d there is no room for a rail", s->side->from,
+		s->side->to);
+	return false;
 }
 
 static struct part *make(struct arena *a, const struct stair *s, const struct flight *f,
@@ -39,18 +52,9 @@ static struct part *make(struct arena *a, const struct stair *s, const struct fl
 {
 	struct pieces list = { .arena = a, .kind = &part_rail };
 	struct rod r = rod_make(s, f);
-	for (int i = 0; i < 2; i++) {
-		const struct side *side = &r.sides[i];
-		if (!side->is_open)
-			continue;
-		if (side->head.x - side->foot.x >= r.job->balusters.section)
-			rail_add(&list, &r, side);
-		else
-			diag_error(d, rod_pos(&r, side->job->src, "from_step"),
-				"open the side for more steps, or make it a wall",
-				"open from step %d to step %d there is no room for a rail",
-				side->from, side->to);
-	}
+	for (const struct stretch *k = stretches_make(a, &r); k; k = k->next)
+		if (has_room(k, d))
+			rail_add(&list, k);
 	return list.first;
 }
 
