@@ -86,6 +86,8 @@ struct job_opening {
 
 enum side_kind { SIDE_WALL, SIDE_OPEN };
 
+enum which_side { ON_THE_RIGHT, ON_THE_LEFT }; /* going up */
+
 /* One side of the stair: a wall all the way, or open from one step to another
  * with wall before and after. */
 struct job_side {
@@ -184,10 +186,34 @@ struct job_newels {
 	bool bottom, top;  /* is there one? */
 };
 
+/* A level rail at the upper floor.  The runs of one side are a chain from the head of the stair:
+ * each begins at the newel where the one before it ends. */
+enum run_direction {
+	RUN_ON,     /* further into the floor, as one walks off the stair */
+	RUN_BACK,   /* over the flight, along the opening's edge */
+	RUN_OUT,    /* away from the stair */
+	RUN_ACROSS, /* towards its other side */
+};
+
+enum run_end { RUN_END_NEWEL, RUN_END_WALL };
+
+struct job_level_run {
+	const struct node *src;
+	enum which_side side;
+	enum run_direction direction;
+	double length;    /* of its rail, newel to newel */
+	double height;    /* upper finished floor to top of rail */
+	double from_edge; /* opening's edge to the middle of the rail, where it has a newel of its
+			     own at the head of the stair; 0: half a newel */
+	enum run_end end;
+};
+
 struct job_rail {
 	const struct node *src;
 	double width, depth; /* section, square to its length */
 	double height;       /* plumb, nosing line to top of rail */
+	struct job_level_run *level_runs;
+	int level_run_count;
 };
 
 struct job_balusters {

@@ -1,4 +1,6 @@
-#include "parts/piece.h"
+#include "parts/existing.h"
+
+#include "parts/level_run.h"
 
 /*
  * Existing work: what the stair is built into, no more of it than a view needs.
@@ -20,11 +22,6 @@
 #define FLOOR 300.0  /* upper floor, finish to ceiling, when the job is silent */
 #define HEADER 90.0  /* two boards of 45 mm (common practice) */
 #define ABOVE 300.0  /* how far walls go on over the upper floor */
-
-struct work {
-	enum existing_kind kind;
-	const char *name;
-};
 
 static const struct work lower_floor = { EXISTING_LOWER_FLOOR, "lower floor" };
 static const struct work lower_finish = { EXISTING_LOWER_FLOOR, "lower floor finish" };
@@ -105,7 +102,7 @@ static struct part *slab_add(struct pieces *list, const struct rod *r, struct wo
 	return p;
 }
 
-static void box_add(struct pieces *list, const struct rod *r, struct work work, struct vec3 from,
+void existing_box_add(struct pieces *list, const struct rod *r, struct work work, struct vec3 from,
 	struct vec3 to)
 {
 	slab_add(list, r, work, outline_box(list->arena, from.x, from.y, to.x, to.y), from.z, to.z);
@@ -165,7 +162,7 @@ static void finish_behind_wall_add(struct pieces *list, const struct rod *r,
 	if (!side->is_open || side->from == 1)
 		return;
 	double a = rod_y(r, side, 0), b = rod_y(r, side, -BESIDE);
-	box_add(list, r, lower_finish,
+	existing_box_add(list, r, lower_finish,
 		vec3(wall_end(r, side), fmin(a, b), r->stair->lower_structural),
 		vec3(back_end(r), fmax(a, b), 0));
 }
@@ -174,7 +171,7 @@ static void lower_floor_add(struct pieces *list, const struct rod *r)
 {
 	double structure = r->stair->lower_structural;
 	double right = slab_edge(&r->sides[HAND_RIGHT]), left = slab_edge(&r->sides[HAND_LEFT]);
-	box_add(list, r, lower_floor, vec3(-BEYOND, -right, structure - SLAB),
+	existing_box_add(list, r, lower_floor, vec3(-BEYOND, -right, structure - SLAB),
 		vec3(back_end(r), r->width + left, structure));
 	if (structure > -NEAR_ENOUGH)
 		return;
@@ -184,7 +181,7 @@ static void lower_floor_add(struct pieces *list, const struct rod *r)
 	finish_behind_wall_add(list, r, &r->sides[HAND_LEFT]);
 }
 
-static double floor_depth(const struct rod *r)
+double existing_floor_depth(const struct rod *r)
 {
 	double depth = r->stair->floor_depth > 0 ? r->stair->floor_depth : FLOOR;
 	double least = r->tread + r->job->floors.upper_finish + 50;
@@ -259,7 +256,7 @@ static void structure_add(struct pieces *list, const struct rod *r, struct work 
 	double top)
 {
 	struct arena *a = list->arena;
-	double under = r->top - floor_depth(r), let_in = r->top - r->tread;
+	double under = r->top - existing_floor_depth(r), let_in = r->top - r->tread;
 	struct layer l = upper_layer(r, r->steps, x.y, x.x);
 	struct outline whole = layer_outline(a, &l);
 	struct part *p = slab_add(list, r, work, whole, under, top);
@@ -293,25 +290,39 @@ static void upper_floor_add(struct pieces *list, const struct rod *r)
 	upper_finish_add(list, r);
 }
 
-/* The upper floor at the other end of the opening, over the foot of the stair. */
-static void floor_over_foot_add(struct pieces *list, const struct rod *r)
+struct box existing_floor_behind(const struct rod *r)
+{
+	struct layer l = upper_layer(r, r->steps, back_end(r), r->header_x);
+	return (struct box){ r->header_x, l.y0, back_end(r), l.y1 };
+}
+
+/* No walls may stand in it, in front or behind. */
+struct box existing_floor_over_foot(const struct rod *r)
 {
 	double edge = r->stair->opening.x0;
 	if (r->job->opening.length <= 0 || edge < 1 - BEYOND)
-		return;
-	/* no walls may stand in it, in front or behind */
+		return (struct box){ 0, 0, 0, 0 };
 	struct layer first = upper_layer(r, 1, fmax(-BEYOND, edge - BEYOND), edge);
 	struct layer last = upper_layer(r, r->steps, first.far, edge);
-	box_add(list, r, over_foot,
-		vec3(first.far, fmax(first.y0, last.y0), r->top - floor_depth(r)),
-		vec3(edge, fmin(first.y1, last.y1), r->top));
+	return (struct box){ first.far, fmax(first.y0, last.y0), edge, fmin(first.y1, last.y1) };
+}
+
+/* The upper floor at the other end of the opening, over the foot of the stair. */
+static void floor_over_foot_add(struct pieces *list, const struct rod *r)
+{
+	struct box b = existing_floor_over_foot(r);
+	if (b.x1 > b.x0)
+		existing_box_add(list, r, over_foot,
+			vec3(b.x0, b.y0, r->top - existing_floor_depth(r)),
+			vec3(b.x1, b.y1, r->top));
 }
 
 static void wall_add(struct pieces *list, const struct rod *r, const struct side *side,
 	struct vec x, struct vec z)
 {
 	double a = rod_y(r, side, 0), b = rod_y(r, side, -WALL);
-	box_add(list, r, walls[side->hand], vec3(x.x, fmin(a, b), z.x), vec3(x.y, fmax(a, b), z.y));
+	existing_box_add(list, r, walls[side->hand], vec3(x.x, fmin(a, b), z.x),
+		vec3(x.y, fmax(a, b), z.y));
 }
 
 /* A wall all along, or in front of the open steps, or behind them.  Where the stair goes on beside
@@ -319,8 +330,9 @@ static void wall_add(struct pieces *list, const struct rod *r, const struct side
  * opening. */
 static void walls_add(struct pieces *list, const struct rod *r, const struct side *side)
 {
-	double low = r->stair->lower_structural, ceiling = r->top - floor_depth(r);
-	double high = r->top + ABOVE;
+	double low = r->stair->lower_structural, ceiling = r->top - existing_floor_depth(r);
+	bool has_guard = level_run_lines(list->arena, r, side).n > 0;
+	double high = has_guard ? ceiling : r->top + ABOVE;
 	if (!side->is_open) {
 		wall_add(list, r, side, vec(-BEYOND, back_end(r)), vec(low, high));
 		return;
@@ -331,7 +343,8 @@ static void walls_add(struct pieces *list, const struct rod *r, const struct sid
 		return;
 	/* it takes the end of the rail */
 	double rail = rod_nosing_z(r, side->head.x) + r->job->rail.height + BESIDE / 2;
-	wall_add(list, r, side, vec(side->head.x, back_end(r)), vec(0, fmax(rail, high)));
+	wall_add(list, r, side, vec(side->head.x, back_end(r)),
+		vec(0, has_guard ? high : fmax(rail, high)));
 }
 
 static struct part *make(struct arena *a, const struct stair *s, const struct flight *f,
@@ -343,6 +356,7 @@ static struct part *make(struct arena *a, const struct stair *s, const struct fl
 	lower_floor_add(&list, &r);
 	upper_floor_add(&list, &r);
 	floor_over_foot_add(&list, &r);
+	existing_guarded_floor_add(&list, &r);
 	walls_add(&list, &r, &r.sides[HAND_RIGHT]);
 	walls_add(&list, &r, &r.sides[HAND_LEFT]);
 	return list.first;

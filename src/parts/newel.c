@@ -1,4 +1,5 @@
 #include "parts/piece.h"
+#include "parts/stretch.h"
 
 /*
  * Newels: square posts at the ends of a rail.  Each stands as high over the top
@@ -10,7 +11,9 @@ static bool has_newel(struct rail_end e)
 	switch (e.kind) {
 	case RAIL_END_NEWEL:
 	case RAIL_END_TREAD_NEWEL:
-	case RAIL_END_STRING_NEWEL: return true;
+	case RAIL_END_STRING_NEWEL:
+	case RAIL_END_FLOOR_NEWEL: return true;
+	case RAIL_END_MET_NEWEL:
 	case RAIL_END_PLUMB:
 	case RAIL_END_WALL: return false;
 	}
@@ -28,20 +31,20 @@ static struct outline shape(struct arena *a, double height, double section, doub
 	return path_close(p);
 }
 
-static void newel_add(struct pieces *list, const struct rod *r, const struct side *side,
-	struct rail_end e)
+static void newel_add(struct pieces *list, const struct stretch *s, struct rail_end e)
 {
 	struct arena *a = list->arena;
-	double section = r->job->newels.section;
-	double y = rod_y(r, side, side->rail) - section / 2;
-	double rail_top = rod_nosing_z(r, e.x) + r->job->rail.height;
-	double height = rail_top + r->job->newels.above_rail - e.newel_z;
+	const struct job *job = s->rod->job;
+	double section = job->newels.section;
+	double height = e.rail_top + job->newels.above_rail - e.newel_z;
 	bool raked = e.kind == RAIL_END_STRING_NEWEL;
-	struct part *p = piece_add(list, "newel", r->job->material.balustrade,
-		rod_post(r, e.newel_x, y, e.newel_z));
+	struct frame post = { .u = { 0, 0, 1 }, .v = { 1, 0, 0 }, .w = { 0, 1, 0 } };
+	post.origin = vec3(e.newel_x, -section / 2, e.newel_z);
+	struct part *p =
+		piece_add(list, "newel", job->material.balustrade, frame_compose(s->axes, post));
 	p->size = (struct part_size){ height, section, section };
-	p->outline = shape(a, height, section, raked ? r->slope : 0);
-	p->start.mitre = raked ? r->pitch : 0;
+	p->outline = shape(a, height, section, raked ? s->slope : 0);
+	p->start.mitre = raked ? s->pitch : 0;
 	p->solids = solid_prism(a, profile_of(a, p->outline), 0, section);
 }
 
@@ -60,26 +63,19 @@ static bool stands(struct arena *a, const struct rod *r, struct rail_end e, stru
 	return false;
 }
 
-static void ends_add(struct pieces *list, const struct rod *r, const struct side *side,
-	struct diags *d)
-{
-	const struct rail_end ends[2] = { side->foot, side->head };
-	int before = d->errors;
-	for (int i = 0; i < 2 && d->errors == before; i++)
-		if (has_newel(ends[i]) && stands(list->arena, r, ends[i], d))
-			newel_add(list, r, side, ends[i]);
-}
-
 static struct part *make(struct arena *a, const struct stair *s, const struct flight *f,
 	struct diags *d)
 {
 	struct pieces list = { .arena = a, .kind = &part_newel };
 	struct rod r = rod_make(s, f);
 	int before = d->errors;
-	/* what is wrong on both sides is said once */
-	for (int i = 0; i < 2 && d->errors == before; i++)
-		if (r.sides[i].is_open)
-			ends_add(&list, &r, &r.sides[i], d);
+	/* what is wrong with several is said once */
+	for (const struct stretch *k = stretches_make(a, &r); k; k = k->next) {
+		const struct rail_end ends[2] = { k->foot, k->head };
+		for (int i = 0; i < 2 && d->errors == before; i++)
+			if (has_newel(ends[i]) && stands(a, &r, ends[i], d))
+				newel_add(&list, k, ends[i]);
+	}
 	return list.first;
 }
 

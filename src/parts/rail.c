@@ -1,5 +1,5 @@
+#include "parts/level_run.h"
 #include "parts/piece.h"
-#include "parts/stretch.h"
 
 /*
  * The rail of a stretch of balustrade, plumb cut at both ends.
@@ -52,6 +52,7 @@ static struct part *make(struct arena *a, const struct stair *s, const struct fl
 {
 	struct pieces list = { .arena = a, .kind = &part_rail };
 	struct rod r = rod_make(s, f);
+	level_runs_check(a, &r, d);
 	for (const struct stretch *k = stretches_make(a, &r); k; k = k->next)
 		if (has_room(k, d))
 			rail_add(&list, k);

@@ -23,7 +23,7 @@
 /* How far a housed stringer runs on in front of the first nosing (common practice). */
 #define HOUSED_FRONT 20.0
 
-enum hand { HAND_RIGHT, HAND_LEFT }; /* going up */
+enum hand { HAND_RIGHT = ON_THE_RIGHT, HAND_LEFT = ON_THE_LEFT }; /* going up */
 
 /* What the rail dies into. */
 enum rail_end_kind {
@@ -32,13 +32,16 @@ enum rail_end_kind {
 	RAIL_END_TREAD_NEWEL,  /* a newel standing on a tread */
 	RAIL_END_STRING_NEWEL, /* a newel standing on the top edge of a housed stringer */
 	RAIL_END_WALL,         /* the end of the wall that takes over */
+	RAIL_END_FLOOR_NEWEL,  /* a newel of a level run, standing on the upper floor */
+	RAIL_END_MET_NEWEL,    /* a newel that belongs to another stretch */
 };
 
 struct rail_end {
 	enum rail_end_kind kind;
-	double x;       /* the plumb plane in which the rail ends */
-	double newel_x; /* front face of the newel, if there is one */
-	double newel_z; /* what it stands on */
+	double x;        /* the plumb plane in which the rail ends */
+	double newel_x;  /* front face of the newel, if there is one */
+	double newel_z;  /* what it stands on */
+	double rail_top; /* of a stretch's end: level of the highest rail that meets the newel */
 };
 
 struct side {

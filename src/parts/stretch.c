@@ -1,5 +1,7 @@
 #include "parts/stretch.h"
 
+#include "parts/level_run.h"
+
 /* On the rake, along one side of the flight. */
 static struct stretch raked(const struct rod *r, const struct side *side)
 {
@@ -13,6 +15,8 @@ static struct stretch raked(const struct rod *r, const struct side *side)
 	s.pitch = r->pitch;
 	s.cosine = r->cosine;
 	s.rail_top = rod_nosing_z(r, 0) + r->job->rail.height;
+	s.foot.rail_top = stretch_rail_top(&s, s.from);
+	s.head.rail_top = stretch_rail_top(&s, s.to);
 	return s;
 }
 
@@ -20,11 +24,15 @@ const struct stretch *stretches_make(struct arena *a, const struct rod *r)
 {
 	struct stretch *first = NULL, **tail = &first;
 	for (int i = 0; i < 2; i++) {
-		if (!r->sides[i].is_open)
-			continue;
-		*tail = NEW(a, struct stretch);
-		**tail = raked(r, &r->sides[i]);
-		tail = &(*tail)->next;
+		const struct side *side = &r->sides[i];
+		struct stretch *rake = NULL;
+		if (side->is_open) {
+			rake = NEW(a, struct stretch);
+			*rake = raked(r, side);
+			*tail = rake;
+			tail = &rake->next;
+		}
+		tail = level_runs_add(a, r, side, rake, tail);
 	}
 	return first;
 }

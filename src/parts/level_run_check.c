@@ -1,0 +1,151 @@
+/*
+ * Level runs that cannot stand: what is said of them.
+ */
+#include "parts/level_run.h"
+
+struct run_check {
+	const struct rod *rod;
+	const struct side *side;
+	struct lettering lettering;
+	struct arena *arena;
+	struct diags *diags;
+};
+
+static const char *letter(const struct run_check *c, double mm)
+{
+	return length_say(c->arena, c->lettering, mm);
+}
+
+static void refuse(const struct run_check *c, const struct run_line *l, const char *key,
+	const char *hint, const char *why)
+{
+	diag_error(c->diags, node_pos(l->run->src, key), hint, "rail.level_runs: %s", why);
+}
+
+static bool is_turned_back(enum run_direction before, enum run_direction now)
+{
+	switch (now) {
+	case RUN_ON: return before == RUN_BACK;
+	case RUN_BACK: return before == RUN_ON;
+	case RUN_OUT: return before == RUN_ACROSS;
+	case RUN_ACROSS: return before == RUN_OUT;
+	}
+	return false;
+}
+
+/* Does it go on from the one before it? */
+static bool follows(const struct run_check *c, const struct run_line *l,
+	const struct run_line *before)
+{
+	if (!before && l->run->direction == RUN_ACROSS)
+		refuse(c, l, "direction", "begin with on, back or out",
+			"a run across the head of the stair bars the way");
+	else if (before && before->run->end == RUN_END_WALL)
+		refuse(c, l, "direction", "let the run before it end at a newel",
+			"the run before this one ends at a wall, there is no newel to go on from");
+	else if (before && is_turned_back(before->run->direction, l->run->direction))
+		refuse(c, l, "direction", NULL, "this run goes back over the one before it");
+	else
+		return true;
+	return false;
+}
+
+static bool overlap(struct box a, struct box b)
+{
+	return a.x0 < b.x1 - NEAR_ENOUGH && b.x0 < a.x1 - NEAR_ENOUGH &&
+		a.y0 < b.y1 - NEAR_ENOUGH && b.y0 < a.y1 - NEAR_ENOUGH;
+}
+
+/* There must be a floor under it, and no wall in it. */
+static bool has_floor(const struct run_check *c, const struct run_line *l)
+{
+	const struct rod *r = c->rod;
+	struct box b = level_run_box(r, l);
+	const struct side *other = &r->sides[c->side->hand == HAND_RIGHT ? HAND_LEFT : HAND_RIGHT];
+	struct box opening = level_run_opening(r, c->side);
+	/* the stair's own newel stands at the opening's corner */
+	if (l->is_met && l->run->direction == RUN_ON)
+		b.x0 = fmax(b.x0, r->header_x);
+	if (l->is_met && l->run->direction == RUN_OUT)
+		b.y1 = fmin(b.y1, opening.y0);
+	if (overlap(b, opening))
+		refuse(c, l, "length", "go out further, or begin further from the opening's edge",
+			"this run stands over the opening");
+	else if (!other->is_open && b.y1 > r->width + NEAR_ENOUGH)
+		refuse(c, l, "length",
+			arena_printf(c->arena, "make it at least %s shorter",
+				letter(c, b.y1 - r->width)),
+			"this run goes into the wall on the other side");
+	else
+		return true;
+	return false;
+}
+
+/* Beside the flight the floor has to keep clear of the stair's own wood. */
+static bool keeps_clear(const struct run_check *c, const struct run_line *l)
+{
+	const struct rod *r = c->rod;
+	double reach = level_run_reach(r, c->side), past = -level_run_edge(r, c->side);
+	struct box b = level_run_box(r, l);
+	if (b.x0 >= r->header_x - NEAR_ENOUGH || past >= reach - NEAR_ENOUGH)
+		return true;
+	diag_error(c->diags, rod_pos(r, r->job->opening.src, "width"),
+		arena_printf(c->arena, "it has to be %s wider on this side",
+			letter(c, reach - past)),
+		"opening: the floor under a level run would run into the treads, rail or newels "
+		"on the %s",
+		c->side->hand == HAND_RIGHT ? "right" : "left");
+	return false;
+}
+
+static bool check_side(const struct run_check *c, const struct run_lines *l)
+{
+	for (int i = 0; i < l->n; i++)
+		if (!follows(c, &l->line[i], i ? &l->line[i - 1] : NULL) ||
+			!has_floor(c, &l->line[i]) || !keeps_clear(c, &l->line[i]))
+			return false;
+	return true;
+}
+
+/* In the flight's own axes. */
+static struct box on_plan(const struct rod *r, const struct side *side, struct box b)
+{
+	double y0 = rod_y(r, side, b.y0), y1 = rod_y(r, side, b.y1);
+	return (struct box){ b.x0, fmin(y0, y1), b.x1, fmax(y0, y1) };
+}
+
+/* Runs that follow each other share a newel; all others keep apart. */
+static void check_meetings(const struct run_check *c, const struct run_lines *one,
+	const struct run_lines *other, int apart)
+{
+	const struct side *sides = c->rod->sides;
+	for (int i = 0; i < one->n; i++)
+		for (int k = apart > 0 ? i + apart : 0; k < other->n; k++) {
+			struct box a = level_run_box(c->rod, &one->line[i]);
+			struct box b = level_run_box(c->rod, &other->line[k]);
+			a = on_plan(c->rod, &sides[one->line[i].run->side], a);
+			b = on_plan(c->rod, &sides[other->line[k].run->side], b);
+			if (!overlap(a, b))
+				continue;
+			refuse(c, &other->line[k], "length", "make one of them shorter",
+				"two level runs meet where neither ends");
+			return;
+		}
+}
+
+void level_runs_check(struct arena *a, const struct rod *r, struct diags *d)
+{
+	struct run_check c = { r, NULL, job_lettering(r->job), a, d };
+	struct run_lines lines[2];
+	bool fine = true;
+	for (int i = 0; i < 2; i++) {
+		c.side = &r->sides[i];
+		lines[i] = level_run_lines(a, r, c.side);
+		fine = check_side(&c, &lines[i]) && fine;
+	}
+	if (!fine)
+		return;
+	check_meetings(&c, &lines[0], &lines[0], 2);
+	check_meetings(&c, &lines[1], &lines[1], 2);
+	check_meetings(&c, &lines[0], &lines[1], 0);
+}
