@@ -10,8 +10,8 @@
 #include <cmocka.h>
 
 #include "near.h"
-#include "sheets/template_pattern.h"
-#include "sheets/template_pieces.h"
+#include "sheets/template_stringer.h"
+#include "sheets/template_stringer_pieces.h"
 #include "sheets_template.h"
 
 static struct arena *arena;
@@ -165,7 +165,9 @@ static void the_rod_is_ticked_at_every_corner(void **state)
 {
 	(void)state;
 	struct bench_stair *b = bench_stair(arena, 13, STRINGER_SAWTOOTH, STRINGER_EITHER_HAND);
-	struct pattern rod = pattern_rod(arena, &b->part, job_lettering(&b->job));
+	struct lettering l = job_lettering(&b->job);
+	struct marking_rod marks = stringer_rod(arena, &b->part, l);
+	struct pattern rod = rod_pattern(arena, &marks, l);
 
 	for (int i = 0; i < b->part.outline.n; i++)
 		assert_true(has_tick(&rod, b->part.outline.corners[i].at.x));

@@ -11,6 +11,7 @@
 #include "draw/bounds.h"
 #include "near.h"
 #include "sheets/template_sheets.h"
+#include "sheets/template_stringer.h"
 #include "sheets_template.h"
 
 /* The tiled template of a stair, and where each sheet belongs. */
@@ -18,18 +19,15 @@ static struct arena *arena;
 static struct bench_stair *bench;
 static struct template_job job;
 static struct template_sheets sheets;
-static struct pattern whole;
 static struct tiling tiling;
 
 static void tile(double printer_x, double printer_y)
 {
 	bench->job.sheets.printer_x = printer_x;
 	bench->job.sheets.printer_y = printer_y;
-	job = (struct template_job){ &bench->context, &bench->part, &bench->paper, 1 };
+	job = stringer_template(arena, &bench->context, &bench->part, &bench->paper, 1);
 	sheets = template_sheets(arena, &job, USE_TILES, "tiles", PAPER_AS_GIVEN);
-	whole = pattern_make(arena, &bench->part, job_lettering(&bench->job),
-		pattern_extent(arena, &bench->part), FIGURES_FROM_PLANK_END);
-	tiling = tiling_make(arena, &whole, window_size(sheets.place), TILE_LAP);
+	tiling = tiling_make(arena, &job.pattern, window_size(sheets.place), TILE_LAP);
 }
 
 static int start(void **state)
@@ -180,7 +178,7 @@ static void a_sheet_on_which_nothing_falls_is_not_printed(void **state)
 	(void)state;
 	struct template_sheets small = sheets;
 	small.place.frame = (struct box){ 10, 60, 110, 160 };
-	struct tiling t = tiling_make(arena, &whole, window_size(small.place), TILE_LAP);
+	struct tiling t = tiling_make(arena, &job.pattern, window_size(small.place), TILE_LAP);
 	const struct drawing *list = sheets_of_tiling(&small, &t);
 	int blank = 0;
 
@@ -269,7 +267,8 @@ static void the_calibration_page_is_never_corrected(void **state)
 {
 	(void)state;
 	tile(1.02, 0.99);
-	const struct drawing *g = template_calibration(arena, &job, sheets.paper, sheets.file);
+	const struct drawing *g =
+		template_calibration(arena, six_tenths(), sheets.paper, sheets.file);
 
 	assert_int_equal(lines_as_long_as(g, 200, 0), 1);
 	assert_int_equal(lines_as_long_as(g, 0, 150), 1);

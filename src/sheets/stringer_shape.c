@@ -1,6 +1,6 @@
 #include "sheets/stringer_shape.h"
 
-#include "sheets/template_pattern.h"
+#include "sheets/template_stringer.h"
 #include "sheets/words.h"
 
 bool stringer_is_mirrored(const struct stringer *s)

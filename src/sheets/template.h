@@ -1,45 +1,60 @@
 /*
- * Full-size templates of the stringers: what is taped to the stock and cut to.
+ * Full-size templates: what is taped to the stock and cut to, and what is laid on it and marked
+ * from.
  *
- *   template.c              every different stringer, and the files made of it
- *   template_pattern.c      what is drawn of a stringer, at true size in its own axes
- *   template_grooves.c      the lines to rout a housing to
- *   template_positions.c    every corner in figures
+ *   template.c              every template of a stair, and the files made of them
+ *   template_pattern.h      what is drawn at true size, whatever it is of
+ *   template_draft.c        drawing a pattern, and the lines that prove it
+ *   template_stringer*.c    a stringer: its pattern, its words; its grooves; parted into few pieces
+ *   template_rod.c          a marking rod: a strip with running positions
  *   template_tiling.c       how a pattern is spread over sheets of one size
  *   template_window.c       one sheet of it: its piece of the lines, joints and checks
+ *   template_strips.c       long strips, one under the other on sheets
  *   template_page.c         a page and the room for lettering on it
- *   template_pieces.c       a stringer parted into few short pieces
  *   template_words.c        what every template says
  *   template_cover.c        what comes before the template itself: words, positions in figures
  *   template_map.c          the assembly map
- *   template_roll.c template_tiles.c template_step.c template_calibration.c
+ *   template_roll.c template_tiles.c template_calibration.c
  *
- * Nothing here knows where wood is: the part's outline is the template.
+ * Nothing here knows where wood is: outlines and holes of the parts are the template.
  */
 #ifndef SHEETS_TEMPLATE_H
 #define SHEETS_TEMPLATE_H
 
 #include "pitchboard/sheet.h"
+#include "sheets/template_pattern.h"
+#include "sheets/template_words.h"
 
-/* For each different stringer a roll, a tiled and a step file; tiles and steps on `tile_paper`. */
+/* The templates that the job asks for; those in sheets on `tile_paper`. */
 struct drawing *templates_draw(struct arena *a, const struct sheet_context *c,
 	const struct paper *tile_paper);
 
 /* The job file's name without folder and extension: files made from it begin so. */
 const char *job_stem(struct arena *a, const struct job *job);
 
-/* What the kinds of template need of one stringer. */
+/* What the kinds of template need of one piece of work. */
 struct template_job {
 	const struct sheet_context *context;
-	const struct part *part;
 	const struct paper *paper;
-	int number; /* of the template, from 1 */
+	int number;       /* of the template, from 1 */
+	const char *mark; /* of the work: "S1" */
+	const char *name; /* of its files: its mark, or that of the group it shares them with */
+	struct template_words words;
+	struct pattern pattern;
+	struct positions positions;
+	const struct part *stringer; /* NULL unless it is one */
+};
+
+/* Templates that share a file, one after another. */
+struct template_group {
+	const struct template_job *jobs;
+	int n;
 };
 
 struct drawing *template_roll(struct arena *a, const struct template_job *t);
-struct drawing *template_tiles(struct arena *a, const struct template_job *t);
+struct drawing *template_tiles(struct arena *a, struct template_group g);
 struct drawing *template_step(struct arena *a, const struct template_job *t);
-struct drawing *template_calibration(struct arena *a, const struct template_job *t,
-	struct vec paper, const char *file);
+struct drawing *template_calibration(struct arena *a, struct measure measure, struct vec paper,
+	const char *file);
 
 #endif

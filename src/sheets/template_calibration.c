@@ -132,10 +132,10 @@ static double draw_words(struct page *p, struct vec top, double width)
 	return page_paragraph(p, vec(top.x, y - TEMPLATE_PITCH - 1), width, words_limits);
 }
 
-struct drawing *template_calibration(struct arena *a, const struct template_job *t,
-	struct vec paper, const char *file)
+struct drawing *template_calibration(struct arena *a, struct measure measure, struct vec paper,
+	const char *file)
 {
-	struct page p = page_begin(a, USE_CALIBRATION, paper, t->context->measure);
+	struct page p = page_begin(a, USE_CALIBRATION, paper, measure);
 	const struct triangle *pair = paper.x >= paper.y ? lying : standing;
 	struct vec low = vec(CORNER, CORNER);
 	struct vec high =

@@ -10,8 +10,8 @@
 double cover_heading(const struct template_sheets *s, struct page *page, struct vec top,
 	double width, const char *title)
 {
-	const char *const lines[] = { s->words.job, s->words.piece, s->words.plank, s->words.face,
-		s->words.edges, s->words.work, s->words.units };
+	const char *const lines[] = { s->job->words.job, s->job->words.piece, s->job->words.stock,
+		s->job->words.face, s->job->words.edges, s->job->words.work, s->job->words.units };
 	double y = top.y - TITLE_LETTER;
 
 	page_text(page, vec(top.x, y), ALIGN_LEFT, TURN_LEVEL,
@@ -19,7 +19,8 @@ double cover_heading(const struct template_sheets *s, struct page *page, struct 
 			TITLE_LETTER, LETTER_BOLD });
 	y -= 4;
 	for (int i = 0; i < 7; i++)
-		y = page_paragraph(page, vec(top.x, y), width, lines[i]);
+		if (*lines[i])
+			y = page_paragraph(page, vec(top.x, y), width, lines[i]);
 	return y - 2;
 }
 
@@ -41,7 +42,7 @@ const char *joining_order(struct arena *a, const struct tiling *t)
 
 static const struct table_column columns[] = {
 	{ .head = "No.", .align = ALIGN_RIGHT },
-	{ .head = "Corner", .align = ALIGN_LEFT },
+	{ .head = "Point", .align = ALIGN_LEFT },
 	{ .head = "Along", .align = ALIGN_RIGHT },
 	{ .head = "Across", .align = ALIGN_RIGHT },
 };
@@ -89,10 +90,13 @@ double positions_width(const struct template_sheets *s, int rows, struct positio
 	return width;
 }
 
-static const char words_positions[] =
-	"Along: from the lower end of the plank. Across: from its lower edge, square to it. "
-	"Each position is measured from the same end, so that no rounding adds up. The number "
-	"stands beside the corner on the template.";
+static const char *position_words(const struct template_sheets *s)
+{
+	return arena_printf(s->arena,
+		"Positions are measured %s. Each is measured from the same end, so that no "
+		"rounding adds up. The number stands beside the point on the template.",
+		s->job->words.from);
+}
 
 static int rows_below(double y)
 {
@@ -110,7 +114,7 @@ static struct page position_page(const struct template_sheets *s, int first)
 
 	return template_page(s,
 		arena_printf(a, "%s/positions from %d", template_id(a, s->job), first + 1),
-		arena_printf(a, "Template %s, positions in figures", s->job->part->mark));
+		arena_printf(a, "Template %s, positions in figures", s->job->mark));
 }
 
 static double position_heading(const struct template_sheets *s, struct page *page)
@@ -118,7 +122,7 @@ static double position_heading(const struct template_sheets *s, struct page *pag
 	double width = s->paper.x - 2 * TEMPLATE_MARGIN;
 	double y = cover_heading(s, page, sheet_top(s), width, "positions in figures");
 
-	return page_paragraph(page, vec(TEMPLATE_MARGIN, y), width, words_positions) - 2;
+	return page_paragraph(page, vec(TEMPLATE_MARGIN, y), width, position_words(s)) - 2;
 }
 
 static struct drawing *position_pages(const struct template_sheets *s, struct positions p)
@@ -137,16 +141,15 @@ static struct drawing *position_pages(const struct template_sheets *s, struct po
 
 struct drawing *cover_positions(const struct template_sheets *s, struct page *cover, double y)
 {
-	struct positions p = pattern_positions(s->arena, s->job->part,
-		job_lettering(s->job->context->stair->job));
+	struct positions p = s->job->positions;
 	struct box room = width_below(s, y - 3);
 	struct lines words = wrap_text(s->arena, cover->measure, TEMPLATE_LETTER, box_width(room),
-		words_positions);
+		position_words(s));
 
 	room.y1 -= words.n * TEMPLATE_PITCH + 1;
 	int rows = (int)floor(box_height(room) / POSITION_ROW) - 1;
 	if (rows > 0 && positions_width(s, rows, p) <= box_width(room)) {
-		page_paragraph(cover, vec(room.x0, y - 3), box_width(room), words_positions);
+		page_paragraph(cover, vec(room.x0, y - 3), box_width(room), position_words(s));
 		draw_positions(cover, room, rows, p, 0);
 		return NULL;
 	}

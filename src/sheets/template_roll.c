@@ -1,5 +1,5 @@
 /*
- * The whole stringer on one long page, for a print shop with a roll.
+ * A whole pattern on one long page, for a print shop with a roll.
  *
  *   +------------------------------------------------------+
  *   | title     words          table of positions          |  head
@@ -30,7 +30,7 @@ struct roll {
 	const char *words;
 };
 
-static const char *roll_words(struct arena *a, int pages)
+static const char *roll_words(struct arena *a, const struct template_words *w, int pages)
 {
 	const char *join = pages == 1
 		? ""
@@ -43,7 +43,7 @@ static const char *roll_words(struct arena *a, int pages)
 	return arena_printf(a,
 		"For the print shop: actual size (100 %%), black, on film or heavy paper.%s "
 		"%s The check line must be as long as figured. %s %s",
-		join, words_stop, words_line, words_figures_govern);
+		join, words_stop, w->line, figures_words(a, w));
 }
 
 static double room_for_figures(const struct roll *r)
@@ -74,17 +74,14 @@ static struct vec roll_window(const struct pattern *p)
 
 static struct roll roll_make(struct arena *a, const struct template_job *t)
 {
-	struct lettering l = job_lettering(t->context->stair->job);
-	struct pattern *p = NEW(a, struct pattern);
 	struct roll r = { .sheets = template_sheets(a, t, USE_ROLL, "roll", PAPER_AS_GIVEN) };
 	struct template_sheets *s = &r.sheets;
 
-	*p = pattern_make(a, t->part, l, pattern_extent(a, t->part), FIGURES_FROM_PLANK_END);
-	r.tiling = tiling_make(a, p, roll_window(p), ROLL_LAP);
+	r.tiling = tiling_make(a, &t->pattern, roll_window(&t->pattern), ROLL_LAP);
 	r.tiling.names = TILES_IN_A_ROW;
 	r.tiling.prefix = arena_printf(a, "%s/", template_id(a, t));
-	r.positions = pattern_positions(a, t->part, l);
-	r.words = roll_words(a, r.tiling.columns);
+	r.positions = t->positions;
+	r.words = roll_words(a, &t->words, r.tiling.columns);
 	s->paper.x = r.tiling.window.x + 2 * SIDE;
 	lay_out_head(&r);
 	s->paper.y = r.tiling.window.y + r.head + TEMPLATE_MARGIN + SIDE;
@@ -123,13 +120,13 @@ static struct drawing *roll_page(const struct roll *r, struct tile at)
 	const char *name =
 		r->tiling.columns > 1 ? tile_name(a, &r->tiling, at) : template_id(a, s->job);
 	const struct wording heading[] = {
-		{ s->words.piece, 7, LETTER_BOLD },
-		{ s->words.face, 3.5, LETTER_BOLD },
-		{ s->words.edges, 3.5, LETTER_REGULAR },
-		{ s->words.job, 3.5, LETTER_REGULAR },
+		{ s->job->words.piece, 7, LETTER_BOLD },
+		{ s->job->words.face, 3.5, LETTER_BOLD },
+		{ s->job->words.edges, 3.5, LETTER_REGULAR },
+		{ s->job->words.job, 3.5, LETTER_REGULAR },
 	};
 	struct page page =
-		template_page(s, name, arena_printf(a, "Template %s, roll", s->job->part->mark));
+		template_page(s, name, arena_printf(a, "Template %s, roll", s->job->mark));
 
 	draw_head(r, &page);
 	draw_bars(r, &page);

@@ -1,5 +1,6 @@
 #include "sheets/template_sheets.h"
 
+#include "base/text.h"
 #include "draw/place.h"
 
 #define NAME_LETTER 3.5
@@ -8,12 +9,23 @@
 
 static const char *small_print(const struct template_sheets *s)
 {
-	const struct template_words *w = &s->words;
+	const struct template_words *w = &s->job->words;
+	const char *const parts[] = { w->piece, w->face };
+	struct text t = { .arena = s->arena };
 
-	return arena_printf(s->arena, "%s on %s. %s. %s. %s. %s %s%s%s %s %s %s", words_full_size,
-		s->job->paper->name, w->job, w->piece, w->face, words_stop, w->work,
-		*w->work ? " " : "", words_line, words_govern, w->units,
-		correction_words(s->arena, s->place.correction));
+	text_join(&t, "", arena_printf(s->arena, "%s on %s", words_full_size, s->job->paper->name));
+	text_join(&t, ". ", w->job);
+	for (int i = 0; i < 2; i++)
+		if (*parts[i])
+			text_join(&t, ". ", parts[i]);
+	text_join(&t, ". ", words_stop);
+	if (*w->work)
+		text_join(&t, " ", w->work);
+	text_join(&t, " ", w->line);
+	text_join(&t, " ", words_govern);
+	text_join(&t, " ", w->units);
+	text_join(&t, " ", correction_words(s->arena, s->place.correction));
+	return text_chars(&t);
 }
 
 static double words_width(const struct template_sheets *s)
@@ -36,7 +48,6 @@ struct template_sheets template_sheets(struct arena *a, const struct template_jo
 	struct template_sheets s = { .arena = a, .job = t, .use = use };
 	struct vec p = vec(t->paper->width, t->paper->height);
 
-	s.words = template_words(a, t);
 	s.file = template_file(a, t, kind);
 	s.paper = turn == PAPER_AS_GIVEN ? p : vec(p.y, p.x);
 	s.place.correction = vec(wanted->printer_x > 0 ? wanted->printer_x : 1,
@@ -83,14 +94,14 @@ struct drawing *sheet_of_tile(const struct template_sheets *s, const struct tili
 	const char *name = tile_name(a, t, at);
 	const struct wording heading[] = {
 		{ name, 7, LETTER_BOLD },
-		{ s->words.piece, TEMPLATE_LETTER, LETTER_BOLD },
-		{ s->words.face, TEMPLATE_LETTER, LETTER_REGULAR },
-		{ s->words.edges, TEMPLATE_LETTER, LETTER_REGULAR },
+		{ s->job->words.piece, TEMPLATE_LETTER, LETTER_BOLD },
+		{ s->job->words.face, TEMPLATE_LETTER, LETTER_REGULAR },
+		{ s->job->words.edges, TEMPLATE_LETTER, LETTER_REGULAR },
 	};
 	struct page page = template_page(s, arena_printf(a, "%s/%s", template_id(a, s->job), name),
-		arena_printf(a, "Template %s, sheet %s", s->job->part->mark, name));
+		arena_printf(a, "Template %s, sheet %s", s->job->mark, name));
 
-	sheet_checks(s, &page, arena_printf(a, "%s  sheet %s", s->job->part->mark, name));
+	sheet_checks(s, &page, arena_printf(a, "%s  sheet %s", s->job->mark, name));
 	window_draw(&page, s->place, t, at, heading, 4);
 	return page.drawing;
 }

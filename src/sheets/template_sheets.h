@@ -14,15 +14,14 @@
 #define SHEETS_TEMPLATE_SHEETS_H
 
 #include "draw/annotate.h"
+#include "sheets/template.h"
 #include "sheets/template_window.h"
-#include "sheets/template_words.h"
 
 enum paper_turn { PAPER_AS_GIVEN, PAPER_TURNED };
 
 struct template_sheets {
 	struct arena *arena;
 	const struct template_job *job;
-	struct template_words words;
 	enum drawing_use use;
 	const char *file;
 	struct vec paper;

@@ -1,5 +1,5 @@
 /*
- * The whole stringer over sheets of an office printer, to be joined.
+ * A whole pattern over sheets of an office printer, to be joined.
  */
 #include "sheets/template_cover.h"
 
@@ -20,9 +20,8 @@ static const char words_blank[] =
 static const char words_check[] =
 	"3. Check before cutting: the check line is straight from end to end and as long as "
 	"figured; the base line is straight; the running figures on it fall where a tape "
-	"says. If the check line is out by more than 1.5 mm (1/16 in), do not cut to the sheets "
-	"as they lie: join again, or use them for the shape of a step only and set each step to "
-	"its figure in the table.";
+	"says. If the check line is out by more than 1.5 mm (1/16 in), do not work to the sheets "
+	"as they lie: ";
 
 static const char *order_words(struct arena *a, const struct tiling *t)
 {
@@ -34,9 +33,11 @@ static const char *order_words(struct arena *a, const struct tiling *t)
 		tiling_count(t) < t->columns * t->rows ? words_blank : "");
 }
 
-static const char words_surer[] =
-	"That is more than the check line may be out: the step template with its rod, or the "
-	"roll, is the surer way. ";
+static const char *surer_words(struct arena *a, const struct template_sheets *s)
+{
+	return arena_printf(a, "That is more than the check line may be out: %s. ",
+		s->job->words.surer);
+}
 
 static double expected_error(const struct tiling *t)
 {
@@ -55,15 +56,16 @@ static const char *budget_words(struct arena *a, const struct template_sheets *s
 		"(common practice). %sKeep the paper flat in the shop for a day; fix it with "
 		"spray or dry paste, never with water. %s",
 		t->columns - 1, (t->columns - 1) * JOINT_ERROR, length * PAPER_MOVES,
-		length_letter(a, l, length), expected_error(t) > CHECK_ERROR ? words_surer : "",
-		words_figures_govern);
+		length_letter(a, l, length),
+		expected_error(t) > CHECK_ERROR ? surer_words(a, s) : "",
+		figures_words(a, &s->job->words));
 }
 
 static struct drawing *cover(const struct template_sheets *s, const struct tiling *t)
 {
 	struct arena *a = s->arena;
 	struct page page = template_page(s, template_id(a, s->job),
-		arena_printf(a, "Template %s, how the sheets go together", s->job->part->mark));
+		arena_printf(a, "Template %s, how the sheets go together", s->job->mark));
 	double width = s->paper.x - 2 * TEMPLATE_MARGIN, x = TEMPLATE_MARGIN;
 	double y = cover_heading(s, &page, sheet_top(s), width, "how the sheets go together");
 	const char *const words[] = { arena_printf(a, "%d sheets of %s to join. Check line: %s.",
@@ -71,8 +73,9 @@ static struct drawing *cover(const struct template_sheets *s, const struct tilin
 					      length_letter(a,
 						      job_lettering(s->job->context->stair->job),
 						      t->pattern->check_length)),
-		words_print, order_words(a, t), words_check, budget_words(a, s, t), words_line,
-		correction_words(a, s->place.correction) };
+		words_print, order_words(a, t),
+		arena_printf(a, "%s%s", words_check, s->job->words.doubt), budget_words(a, s, t),
+		s->job->words.line, correction_words(a, s->place.correction) };
 
 	for (int i = 0; i < (int)(sizeof(words) / sizeof(*words)); i++)
 		y = page_paragraph(&page, vec(x, y), width, words[i]) - 1.5;
@@ -81,27 +84,39 @@ static struct drawing *cover(const struct template_sheets *s, const struct tilin
 	return page.drawing;
 }
 
-static struct tiling tile_whole(struct arena *a, const struct template_sheets *s,
-	const struct pattern *whole)
+/* A group's sheets all lie the same way, whichever takes fewer of them. */
+struct laid_out {
+	struct template_sheets *sheets; /* of every job */
+	struct tiling *tilings;
+	int count;
+};
+
+static struct laid_out lay_out(struct arena *a, struct template_group g, enum paper_turn turn)
 {
-	return tiling_make(a, whole, window_size(s->place), TILE_LAP);
+	struct laid_out l = { NEW_N(a, struct template_sheets, g.n), NEW_N(a, struct tiling, g.n),
+		0 };
+
+	for (int i = 0; i < g.n; i++) {
+		const struct template_job *t = &g.jobs[i];
+		l.sheets[i] = template_sheets(a, t, USE_TILES, "tiles", turn);
+		l.tilings[i] =
+			tiling_make(a, &t->pattern, window_size(l.sheets[i].place), TILE_LAP);
+		l.count += tiling_count(&l.tilings[i]);
+	}
+	return l;
 }
 
-struct drawing *template_tiles(struct arena *a, const struct template_job *t)
+struct drawing *template_tiles(struct arena *a, struct template_group g)
 {
-	struct lettering l = job_lettering(t->context->stair->job);
-	struct pattern *whole = NEW(a, struct pattern);
-	struct template_sheets s = template_sheets(a, t, USE_TILES, "tiles", PAPER_AS_GIVEN);
-	struct template_sheets turned = template_sheets(a, t, USE_TILES, "tiles", PAPER_TURNED);
+	struct laid_out l = lay_out(a, g, PAPER_AS_GIVEN), turned = lay_out(a, g, PAPER_TURNED);
 
-	*whole = pattern_make(a, t->part, l, pattern_extent(a, t->part), FIGURES_FROM_PLANK_END);
-	struct tiling tiling = tile_whole(a, &s, whole), other = tile_whole(a, &turned, whole);
-	if (tiling_count(&other) < tiling_count(&tiling)) {
-		s = turned;
-		tiling = other;
+	if (turned.count < l.count)
+		l = turned;
+	struct drawing *list = template_calibration(a, g.jobs[0].context->measure,
+		l.sheets[0].paper, l.sheets[0].file);
+	for (int i = 0; i < g.n; i++) {
+		*drawings_end(&list) = cover(&l.sheets[i], &l.tilings[i]);
+		*drawings_end(&list) = sheets_of_tiling(&l.sheets[i], &l.tilings[i]);
 	}
-	struct drawing *list = template_calibration(a, t, s.paper, s.file);
-	*drawings_end(&list) = cover(&s, &tiling);
-	*drawings_end(&list) = sheets_of_tiling(&s, &tiling);
 	return list;
 }

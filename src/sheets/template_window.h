@@ -5,7 +5,6 @@
 #ifndef SHEETS_TEMPLATE_WINDOW_H
 #define SHEETS_TEMPLATE_WINDOW_H
 
-#include "sheets/template.h"
 #include "sheets/template_page.h"
 #include "sheets/template_tiling.h"
 

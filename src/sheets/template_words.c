@@ -1,8 +1,7 @@
 #include "sheets/template_words.h"
 
 #include "base/file.h"
-#include "sheets/stringer_shape.h"
-#include "sheets/template_pattern.h"
+#include "sheets/template.h"
 
 const char words_full_size[] = "TEMPLATE - FULL SIZE";
 
@@ -12,38 +11,19 @@ const char words_print[] =
 
 const char words_govern[] = "Figures govern: check every position against its figure.";
 
-const char words_figures_govern[] =
-	"Figures govern: paper stretches and printers err. Check every position you cut to "
-	"against its figure, along the plank from its lower end and across from its lower "
-	"edge.";
-
-const char words_line[] = "Cut to the middle of the thicker line; it is 0.25 mm wide. Thin, broken "
-			  "and chain lines are guides.";
+const char words_cut[] = "Cut to the middle of the thicker line; it is 0.25 mm wide. Thin, broken "
+			 "and chain lines are guides.";
 
 const char words_stop[] =
 	"Measure the bars first, both ways. If they are not exactly 100 mm and 4 in, STOP: "
 	"print again at actual size (100 %, not fitted to the page).";
 
-static const char *edge_words(const struct stringer *s)
+const char *figures_words(struct arena *a, const struct template_words *w)
 {
-	return stringer_is_mirrored(s) ? "↑ crown edge up, ↔ grain, → lower end"
-				       : "↑ crown edge up, ↔ grain, ← lower end";
-}
-
-static const char *work_words(struct arena *a, const struct template_job *t)
-{
-	const struct job *job = t->context->stair->job;
-
-	switch (t->part->stringer->kind) {
-	case STRINGER_SAWTOOTH: return "";
-	case STRINGER_MITRED:
-		return "Riser cuts are bevelled 45°: the thicker line is their long point on this "
-		       "face, the broken line beside it is where the cut comes out below.";
-	case STRINGER_HOUSED:
-		return arena_printf(a, "Housings: rout to the thicker lines, %s deep.",
-			length_letter(a, job_lettering(job), job->stringers.housing_depth));
-	}
-	return "";
+	return arena_printf(a,
+		"Figures govern: paper stretches and printers err. Check every position you work "
+		"to against its figure, %s.",
+		w->from);
 }
 
 static const char *unit_words(enum units units)
@@ -55,29 +35,30 @@ static const char *unit_words(enum units units)
 	return "";
 }
 
-static const char *times(struct arena *a, int n)
+struct template_words template_words(struct arena *a, const struct job *job)
 {
-	return n == 1 ? "make 1" : arena_printf(a, "make %d alike", n);
-}
-
-struct template_words template_words(struct arena *a, const struct template_job *t)
-{
-	const struct job_about *about = &t->context->stair->job->about;
-	const struct stringer *s = t->part->stringer;
+	const struct job_about *about = &job->about;
 
 	return (struct template_words){
 		.job = arena_printf(a, "Job %s  %s", about->number ? about->number : "",
 			about->name ? about->name : ""),
-		.piece = arena_printf(a, "%s  %s%s%s, %s", t->part->mark,
-			stringer_kind_words(s->kind), s->hand == STRINGER_EITHER_HAND ? "" : ", ",
-			stringer_hand_words(s->hand), times(a, t->part->count)),
-		.face = stringer_face_words(s->kind),
-		.edges = edge_words(s),
-		.work = work_words(a, t),
-		.plank = arena_printf(a, "Plank %s",
-			stringer_plank_words(a, t->context->stair, t->part)),
+		.piece = "",
+		.face = "",
+		.edges = "",
+		.work = "",
+		.stock = "",
 		.units = unit_words(about->units),
+		.line = words_cut,
+		.from = "",
+		.doubt = "",
+		.surer = "",
 	};
+}
+
+const char *piece_words(struct arena *a, const char *mark, const char *what, int count)
+{
+	return count == 1 ? arena_printf(a, "%s  %s, make 1", mark, what)
+			  : arena_printf(a, "%s  %s, make %d alike", mark, what, count);
 }
 
 const char *template_id(struct arena *a, const struct template_job *t)
@@ -92,8 +73,10 @@ const char *job_stem(struct arena *a, const struct job *job)
 
 const char *template_file(struct arena *a, const struct template_job *t, const char *kind)
 {
-	return arena_printf(a, "%s-%s-%s", job_stem(a, t->context->stair->job), t->part->mark,
-		kind);
+	const char *stem = job_stem(a, t->context->stair->job);
+
+	return *kind ? arena_printf(a, "%s-%s-%s", stem, t->name, kind)
+		     : arena_printf(a, "%s-%s", stem, t->name);
 }
 
 const char *correction_words(struct arena *a, struct vec c)

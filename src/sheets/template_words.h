@@ -1,33 +1,46 @@
 /*
- * What every template says, whatever paper it is on.
+ * What templates say.
  */
 #ifndef SHEETS_TEMPLATE_WORDS_H
 #define SHEETS_TEMPLATE_WORDS_H
 
-#include "sheets/template.h"
+#include "pitchboard/job.h"
+#include "pitchboard/vec.h"
 
 struct template_words {
 	const char *job;   /* number and name */
 	const char *piece; /* mark, what it is, how many */
-	const char *face;  /* which one is up */
-	const char *edges; /* crown and grain */
-	const char *work;  /* what the lines mean on this kind of stringer; "" on a plain one */
-	const char *plank;
+	const char *face;  /* which one is up; "" where there is none */
+	const char *edges; /* crown and grain; "" */
+	const char *work;  /* what is peculiar to this kind of work; "" on a plain one */
+	const char *stock; /* what it is cut from; "" */
 	const char *units; /* of the figures */
+	const char *line;  /* what to do with the lines: words_cut */
+	const char *from;  /* how positions are measured: "along the plank from its lower end" */
+	const char *doubt; /* what to do when the check line is out */
+	const char *surer; /* the way with less error */
 };
 
-struct template_words template_words(struct arena *a, const struct template_job *t);
+/* The words that follow from the job alone; `line` is words_cut. */
+struct template_words template_words(struct arena *a, const struct job *job);
+
+/* "S1  sawtooth carriage, make 2 alike" */
+const char *piece_words(struct arena *a, const char *mark, const char *what, int count);
+
+struct template_job;
 
 /* "T-1" */
 const char *template_id(struct arena *a, const struct template_job *t);
 
-/* The stem of its files: the job's, the mark, and the kind of template. */
+/* The stem of its files: the job's, its name, and the kind of template. */
 const char *template_file(struct arena *a, const struct template_job *t, const char *kind);
 
 /* "" when the printer needs no correction. */
 const char *correction_words(struct arena *a, struct vec correction);
 
-extern const char words_full_size[], words_print[], words_stop[], words_line[], words_govern[],
-	words_figures_govern[];
+/* "Figures govern ..." with how they are measured. */
+const char *figures_words(struct arena *a, const struct template_words *w);
+
+extern const char words_full_size[], words_print[], words_stop[], words_cut[], words_govern[];
 
 #endif

@@ -3,7 +3,9 @@
  * a rod that says where along the plank each of them goes.
  */
 #include "sheets/template_cover.h"
-#include "sheets/template_pieces.h"
+#include "sheets/template_stringer.h"
+#include "sheets/template_stringer_pieces.h"
+#include "sheets/template_strips.h"
 
 /* The pieces, and how they are spread over sheets. */
 struct step_plan {
@@ -19,7 +21,7 @@ static struct tiling piece_tiling(const struct template_sheets *s,
 	struct arena *a = s->arena;
 	struct pattern *p = NEW(a, struct pattern);
 
-	*p = pattern_make(a, s->job->part, job_lettering(s->job->context->stair->job),
+	*p = stringer_pattern(a, s->job->stringer, job_lettering(s->job->context->stair->job),
 		piece->region, piece->times > 1 ? FIGURES_FROM_PIECE_END : FIGURES_FROM_PLANK_END);
 	struct tiling t = tiling_make(a, p, window_size(s->place), TILE_LAP);
 	t.prefix = arena_printf(a, "%s ", piece->name);
@@ -29,17 +31,16 @@ static struct tiling piece_tiling(const struct template_sheets *s,
 static struct step_plan plan(struct arena *a, const struct template_job *t, enum paper_turn turn)
 {
 	struct step_plan p = { .sheets = template_sheets(a, t, USE_STEP, "step", turn) };
-	struct vec window = window_size(p.sheets.place);
-	struct pattern *rod = NEW(a, struct pattern);
+	struct lettering l = job_lettering(t->context->stair->job);
+	struct marking_rod rod = stringer_rod(a, t->stringer, l);
+	struct pattern *strip = NEW(a, struct pattern);
 
-	p.pieces = template_pieces(a, t->part);
+	p.pieces = template_pieces(a, t->stringer);
 	p.tiling = NEW_N(a, struct tiling, p.pieces.n);
 	for (int i = 0; i < p.pieces.n; i++)
 		p.tiling[i] = piece_tiling(&p.sheets, &p.pieces.piece[i]);
-	*rod = pattern_rod(a, t->part, job_lettering(t->context->stair->job));
-	p.rod = tiling_make(a, rod, vec(window.x, box_height(rod->box) + 2 * TILE_EDGE), TILE_LAP);
-	p.rod.names = TILES_IN_A_ROW;
-	p.rod.prefix = "rod ";
+	*strip = rod_pattern(a, &rod, l);
+	p.rod = strip_tiling(a, &p.sheets, strip, "rod ");
 	return p;
 }
 
@@ -52,57 +53,24 @@ static int piece_sheets(const struct step_plan *p)
 	return n;
 }
 
-#define STRIP_GAP 3.0
-
-static double strip_height(const struct step_plan *p)
+static struct strips rod_strips(const struct step_plan *p)
 {
-	return p->rod.window.y / p->sheets.place.correction.y;
-}
+	struct arena *a = p->sheets.arena;
+	struct strip *list = NEW_N(a, struct strip, p->rod.columns);
 
-/* How many strips of the rod stand on one sheet, one under the other. */
-static int strips_a_sheet(const struct step_plan *p)
-{
-	double room = box_height(p->sheets.place.frame) + STRIP_GAP;
-
-	return (int)fmax(1, floor(room / (strip_height(p) + STRIP_GAP)));
-}
-
-static struct window_place strip_place(const struct step_plan *p, int nth)
-{
-	struct window_place place = p->sheets.place;
-
-	place.frame.y1 -= nth * (strip_height(p) + STRIP_GAP);
-	place.frame.y0 = place.frame.y1 - strip_height(p);
-	return place;
-}
-
-static struct drawing *rod_sheet(const struct step_plan *p, int first)
-{
-	const struct template_sheets *s = &p->sheets;
-	struct arena *a = s->arena;
-	int after = (int)fmin(first + strips_a_sheet(p), p->rod.columns);
-	const char *name = arena_printf(a, "rod %d to %d", first + 1, after);
-	struct page page = template_page(s, arena_printf(a, "%s/%s", template_id(a, s->job), name),
-		arena_printf(a, "Template %s, %s", s->job->part->mark, name));
-
-	sheet_checks(s, &page, arena_printf(a, "%s  %s", s->job->part->mark, name));
-	for (int i = first; i < after; i++) {
+	for (int i = 0; i < p->rod.columns; i++) {
 		struct tile at = { i, 0 };
-		const struct wording heading = { arena_printf(a, "%s %s", s->job->part->mark,
-							 tile_name(a, &p->rod, at)),
-			TEMPLATE_LETTER, LETTER_BOLD };
-		window_draw(&page, strip_place(p, i - first), &p->rod, at, &heading, 1);
+		list[i] = (struct strip){ &p->rod, at,
+			arena_printf(a, "%s %s", p->sheets.job->mark, tile_name(a, &p->rod, at)) };
 	}
-	return page.drawing;
+	return (struct strips){ list, p->rod.columns };
 }
 
-static struct drawing *rod_sheets(const struct step_plan *p)
+static int rod_sheets(const struct step_plan *p)
 {
-	struct drawing *list = NULL;
+	int a_sheet = strips_a_sheet(&p->sheets, rod_strips(p));
 
-	for (int first = 0; first < p->rod.columns; first += strips_a_sheet(p))
-		*drawings_end(&list) = rod_sheet(p, first);
-	return list;
+	return (p->rod.columns + a_sheet - 1) / a_sheet;
 }
 
 static const char words_rod[] = "3. Trim each strip of the rod along the line at its right and "
@@ -178,15 +146,15 @@ static struct drawing *cover(const struct step_plan *p)
 	const struct template_sheets *s = &p->sheets;
 	struct arena *a = s->arena;
 	struct page page = template_page(s, template_id(a, s->job),
-		arena_printf(a, "Template %s, step by step", s->job->part->mark));
+		arena_printf(a, "Template %s, step by step", s->job->mark));
 	double width = s->paper.x - 2 * TEMPLATE_MARGIN, x = TEMPLATE_MARGIN;
 	double y = cover_heading(s, &page, sheet_top(s), width, "step by step");
 	const char *const words[] = {
 		arena_printf(a, "%d sheets of %s for the pieces; %d strips of rod on %d more.",
-			piece_sheets(p), s->job->paper->name, p->rod.columns,
-			(p->rod.columns + strips_a_sheet(p) - 1) / strips_a_sheet(p)),
-		words_print, join_words(p), words_rod, place_words(p), words_figures_govern,
-		words_line, correction_words(a, s->place.correction)
+			piece_sheets(p), s->job->paper->name, p->rod.columns, rod_sheets(p)),
+		words_print, join_words(p), words_rod, place_words(p),
+		figures_words(a, &s->job->words), s->job->words.line,
+		correction_words(a, s->place.correction)
 	};
 
 	for (int i = 0; i < (int)(sizeof(words) / sizeof(*words)); i++)
@@ -202,10 +170,11 @@ struct drawing *template_step(struct arena *a, const struct template_job *t)
 
 	if (piece_sheets(&turned) < piece_sheets(&p))
 		p = turned;
-	struct drawing *list = template_calibration(a, t, p.sheets.paper, p.sheets.file);
+	struct drawing *list =
+		template_calibration(a, t->context->measure, p.sheets.paper, p.sheets.file);
 	*drawings_end(&list) = cover(&p);
 	for (int i = 0; i < p.pieces.n; i++)
 		*drawings_end(&list) = sheets_of_tiling(&p.sheets, &p.tiling[i]);
-	*drawings_end(&list) = rod_sheets(&p);
+	*drawings_end(&list) = strips_draw(&p.sheets, rod_strips(&p), "rod");
 	return list;
 }

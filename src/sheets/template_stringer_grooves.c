@@ -8,7 +8,7 @@
  *       |  ________  |__________
  *       | |        | : ________        (:) shared
  */
-#include "sheets/template_pattern.h"
+#include "sheets/template_stringer.h"
 
 static bool is_same(struct vec a, struct vec b)
 {

@@ -11,8 +11,8 @@
  * all along: one that stands at a wall below and in the open above has two
  * kinds of step, and a link between them.
  */
-#ifndef SHEETS_TEMPLATE_PIECES_H
-#define SHEETS_TEMPLATE_PIECES_H
+#ifndef SHEETS_TEMPLATE_STRINGER_PIECES_H
+#define SHEETS_TEMPLATE_STRINGER_PIECES_H
 
 #include "pitchboard/part.h"
 

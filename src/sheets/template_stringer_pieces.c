@@ -1,6 +1,6 @@
-#include "sheets/template_pieces.h"
+#include "sheets/template_stringer_pieces.h"
 
-#include "sheets/template_pattern.h"
+#include "sheets/template_stringer.h"
 
 /* Unit k goes from the back of tread k to the back of tread k + 1. */
 static bool is_bevelled(const struct part *p, int unit)
@@ -76,7 +76,7 @@ static const char *run_name(struct parter *p, int times)
 
 struct template_pieces template_pieces(struct arena *a, const struct part *part)
 {
-	struct parter p = { a, part, pattern_extent(a, part), { NULL, 0 }, 0, 0 };
+	struct parter p = { a, part, stringer_extent(a, part), { NULL, 0 }, 0, 0 };
 	int steps = part->stringer->steps, units = steps - 2;
 
 	p.list.piece = NEW_N(a, struct template_piece, steps + 2);

@@ -1,7 +1,7 @@
 /*
  * Every corner of a stringer in figures, as it is listed and as it is lettered beside the corner.
  */
-#include "sheets/template_pattern.h"
+#include "sheets/template_stringer.h"
 
 static bool is_corner(struct outline o, struct vec at)
 {
@@ -57,7 +57,7 @@ static void list_step_corners(struct lister *l, const struct vec *corners)
 			list_corner(l, corners[i]);
 }
 
-struct positions pattern_positions(struct arena *a, const struct part *part,
+struct positions stringer_corners(struct arena *a, const struct part *part,
 	struct lettering lettering)
 {
 	int most = part->outline.n + 2 * part->stringer->steps;

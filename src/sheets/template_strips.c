@@ -1,0 +1,63 @@
+#include "sheets/template_strips.h"
+
+#define STRIP_GAP 3.0
+
+struct tiling strip_tiling(struct arena *a, const struct template_sheets *s,
+	const struct pattern *p, const char *prefix)
+{
+	struct vec window = window_size(s->place);
+	double height = p->box.y1 - p->box.y0 + 2 * TILE_EDGE;
+	struct tiling t = tiling_make(a, p, vec(window.x, height), TILE_LAP);
+
+	t.names = TILES_IN_A_ROW;
+	t.prefix = prefix;
+	return t;
+}
+
+static double strip_height(const struct template_sheets *s, struct strips l)
+{
+	return l.strip[0].tiling->window.y / s->place.correction.y;
+}
+
+int strips_a_sheet(const struct template_sheets *s, struct strips l)
+{
+	double room = box_height(s->place.frame) + STRIP_GAP;
+
+	return (int)fmax(1, floor(room / (strip_height(s, l) + STRIP_GAP)));
+}
+
+static struct window_place strip_place(const struct template_sheets *s, struct strips l, int nth)
+{
+	struct window_place place = s->place;
+
+	place.frame.y1 -= nth * (strip_height(s, l) + STRIP_GAP);
+	place.frame.y0 = place.frame.y1 - strip_height(s, l);
+	return place;
+}
+
+static struct drawing *strip_sheet(const struct template_sheets *s, struct strips l, int first,
+	const char *prefix)
+{
+	struct arena *a = s->arena;
+	int after = (int)fmin(first + strips_a_sheet(s, l), l.n);
+	const char *name = arena_printf(a, "%s %d to %d", prefix, first + 1, after);
+	struct page page = template_page(s, arena_printf(a, "%s/%s", template_id(a, s->job), name),
+		arena_printf(a, "Template %s, %s", s->job->mark, name));
+
+	sheet_checks(s, &page, arena_printf(a, "%s  %s", s->job->mark, name));
+	for (int i = first; i < after; i++) {
+		struct wording heading = { l.strip[i].heading, TEMPLATE_LETTER, LETTER_BOLD };
+		window_draw(&page, strip_place(s, l, i - first), l.strip[i].tiling, l.strip[i].at,
+			&heading, 1);
+	}
+	return page.drawing;
+}
+
+struct drawing *strips_draw(const struct template_sheets *s, struct strips l, const char *prefix)
+{
+	struct drawing *list = NULL;
+
+	for (int first = 0; first < l.n; first += strips_a_sheet(s, l))
+		*drawings_end(&list) = strip_sheet(s, l, first, prefix);
+	return list;
+}

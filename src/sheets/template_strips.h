@@ -1,0 +1,38 @@
+/*
+ * Long strips cut into lengths, one under the other on sheets.
+ *
+ *   +--------------------+
+ *   | [ strip 1/1      ] |
+ *   | [ strip 1/2      ] |
+ *   | [ strip 2/1 ]      |
+ *   | words              |
+ *   +--------------------+
+ */
+#ifndef SHEETS_TEMPLATE_STRIPS_H
+#define SHEETS_TEMPLATE_STRIPS_H
+
+#include "sheets/template_sheets.h"
+
+/* One length of a strip: a tile of its tiling, and what is lettered on it. */
+struct strip {
+	const struct tiling *tiling;
+	struct tile at;
+	const char *heading;
+};
+
+struct strips {
+	const struct strip *strip;
+	int n;
+};
+
+/* A strip spread over lengths as wide as a sheet; their names begin with `prefix`. */
+struct tiling strip_tiling(struct arena *a, const struct template_sheets *s,
+	const struct pattern *p, const char *prefix);
+
+/* How many strips stand on one sheet; they are equally high. */
+int strips_a_sheet(const struct template_sheets *s, struct strips l);
+
+/* All of them on as many sheets as it takes; a sheet's name begins with `prefix`. */
+struct drawing *strips_draw(const struct template_sheets *s, struct strips l, const char *prefix);
+
+#endif
