@@ -21,14 +21,14 @@ struct sheet_context {
 /* A kind of sheet lives whole in src/sheets/NAME.c and ends in one row. */
 struct sheet_kind {
 	const char *name;   /* as a set names it: "cover", "plan", "elevation", "section",
-			       "stringer", "parts" */
+			       "stringer", "parts", "pieces" */
 	const char *series; /* "S-1": sheets of it are numbered S-101, S-102 ... */
 	/* A list of its drawings, none where it does not apply. */
 	struct drawing *(*draw)(struct arena *a, const struct sheet_context *c);
 };
 
 extern const struct sheet_kind sheet_cover, sheet_plan, sheet_elevation, sheet_section,
-	sheet_stringer, sheet_parts;
+	sheet_stringer, sheet_parts, sheet_pieces;
 
 /* All drawings that the job's set asks for, numbered, framed and titled, then the templates.
  * NULL in, NULL out; NULL after an error. */

@@ -7,7 +7,7 @@
 static const double imperial_ratios[] = { 1, 2, 4, 8, 12, 16, 24, 32, 48, 64, 96, 192, 0 };
 static const double metric_ratios[] = { 1, 2, 5, 10, 20, 25, 50, 100, 200, 0 };
 
-static const double *ratios_of(const struct paper *paper)
+const double *sheet_ratios(const struct paper *paper)
 {
 	switch (paper->scales) {
 	case SCALES_IMPERIAL: return imperial_ratios;
@@ -49,7 +49,7 @@ struct composed sheet_compose(struct sheet *s, struct composition c, struct box 
 	enum setting setting)
 {
 	struct drawing *sheet = s->drawing;
-	const double *ratio = ratios_of(s->context->paper);
+	const double *ratio = sheet_ratios(s->context->paper);
 	struct sheet trial = *s;
 	struct box took;
 

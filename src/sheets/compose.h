@@ -24,6 +24,9 @@ struct composed {
 	struct box box;
 };
 
+/* The standard scales of the paper's country as ratios, the largest scale first, ended by 0. */
+const double *sheet_ratios(const struct paper *paper);
+
 /* Might the notes have to make room for the view: on a small paper, or where it does not fit? */
 bool sheet_is_cramped(const struct sheet *s);
 

@@ -9,7 +9,8 @@
 #include "sheets/template.h"
 
 static const struct sheet_kind *const kinds[] = { &sheet_cover, &sheet_plan, &sheet_elevation,
-	&sheet_section, &sheet_stringer, &sheet_parts };
+	&sheet_section, &sheet_stringer, &sheet_parts,
+	&sheet_pieces };
 
 #define KINDS ((int)(sizeof(kinds) / sizeof(*kinds)))
 

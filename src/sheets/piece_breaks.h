@@ -1,0 +1,36 @@
+/*
+ * A long piece drawn with its plain stretches broken out, so that its ends and
+ * its joints can be drawn large.  Figures stay true.
+ *
+ *    _______  _______        nothing begins, ends or slopes in the stretch that
+ *   | o   o \ \   o  |       is left out
+ *   |_______/ /______|
+ */
+#ifndef SHEETS_PIECE_BREAKS_H
+#define SHEETS_PIECE_BREAKS_H
+
+#include "pitchboard/part.h"
+
+/* A stretch along the piece, and how long it is drawn, both in millimetres of the piece. */
+struct plain_stretch {
+	double from, to, shown;
+};
+
+struct piece_breaks {
+	struct plain_stretch *stretch; /* in rising order */
+	int n;
+};
+
+/* Each plain stretch longer than `most` comes out `most` long. */
+struct piece_breaks piece_breaks(struct arena *a, const struct part *p, double most);
+
+/* None: every piece is drawn at its length. */
+static inline struct piece_breaks piece_unbroken(void)
+{
+	return (struct piece_breaks){ NULL, 0 };
+}
+
+/* Where a position along the piece is drawn. */
+double breaks_drawn_at(const struct piece_breaks *b, double x);
+
+#endif

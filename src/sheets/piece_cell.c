@@ -1,0 +1,369 @@
+#include "sheets/piece_cell.h"
+
+#include "draw/bounds.h"
+#include "draw/clip.h"
+#include "draw/dimension.h"
+#include "draw/place.h"
+#include "sheets/compose.h"
+#include "sheets/piece_sizes.h"
+#include "sheets/piece_words.h"
+#include "sheets/words.h"
+
+#define PAD 3.0   /* round what is in a cell */
+#define GAP 5.0   /* between views */
+#define PITCH 1.5 /* of lines, of the height of a capital */
+
+/* Scales worth having (1 to so much). */
+#define WHOLE_MOST 12
+#define BROKEN_MOST 10
+
+/* A piece less than this across on paper is slender, unless it is drawn larger than 1 to 4. */
+#define SLENDER 7.0
+#define SLENDER_RATIO 4
+
+#define BROKEN_HIGH 40.0  /* a broken piece is drawn no wider across, on paper */
+#define FIGURES_ROOM 34.0 /* beside a view, for what is figured across it */
+#define SHOWN_BREAK 14.0  /* of each stretch that is broken out, at least so much ... */
+#define BREAK_ROOM 100.0  /* ... in a width of so much */
+
+/* A cell being filled, from the top down. */
+struct filling {
+	struct sheet *sheet; /* its drawing is the cell's */
+	const struct key_view *key;
+	const struct part *part;
+	double scale, width;
+	struct piece_breaks breaks;
+	double y;    /* what comes next hangs from here */
+	double wide; /* how far anything reached to the right */
+};
+
+/* Something drawn by itself, not yet in its place. */
+struct block {
+	struct drawing *g;
+	struct box box;
+};
+
+static struct drawing *scrap(const struct sheet *s)
+{
+	struct drawing *g = drawing_new(s->drawing->arena, s->drawing->use, s->drawing->width,
+		s->drawing->height);
+
+	g->pens = s->drawing->pens;
+	return g;
+}
+
+static struct sheet with_drawing(const struct sheet *s, struct drawing *g)
+{
+	struct sheet other = *s;
+
+	other.drawing = g;
+	other.hand.g = g;
+	return other;
+}
+
+/* ---- words ---- */
+
+static void letter_lines(struct filling *f, double width, const char *text)
+{
+	struct hand h = f->sheet->hand;
+	struct lines l = wrap_text(h.g->arena, h.measure, h.letter, width, text);
+
+	for (int i = 0; i < l.n; i++) {
+		f->y -= h.letter * PITCH;
+		draw_text(h.g, vec(PAD, f->y), h.letter, ALIGN_LEFT, l.line[i]);
+		f->wide = fmax(f->wide,
+			PAD + measure_width(h.measure, LETTER_REGULAR, h.letter, l.line[i]));
+	}
+}
+
+static void draw_heading(struct filling *f)
+{
+	struct hand h = f->sheet->hand;
+	struct arena *a = h.g->arena;
+	const struct stair *s = f->sheet->context->stair;
+	double big = h.letter * 1.4, text_width = f->width - box_width(f->key->box) - 3 * PAD;
+
+	draw_key(h.g, f->key,
+		vec(f->width - PAD - box_width(f->key->box), -PAD - box_height(f->key->box)),
+		f->part);
+	f->y -= PAD + big;
+	draw_text_styled(h.g, vec(PAD, f->y), big, 0, ALIGN_LEFT, LETTER_BOLD,
+		piece_heading(a, f->part));
+	letter_lines(f, text_width, piece_size_words(a, s, f->part));
+	letter_lines(f, text_width,
+		arena_printf(a, "Scale %s.", scale_letter(a, 1 / f->scale, s->job->about.units)));
+	f->y = fmin(f->y - h.letter, -2 * PAD - box_height(f->key->box));
+}
+
+/* ---- views ---- */
+
+/* The zero of all figures. */
+static void draw_datum(struct drawing *g, const struct piece_view *v, double scale)
+{
+	draw_circle(g, PEN_DIM, vec_scale(piece_point(v, vec3(0, 0, 0)), scale), 1.0);
+}
+
+/* A line along the grain, with half an arrow head at either end. */
+static void draw_grain(struct drawing *g, const struct piece_view *v, double scale)
+{
+	double room_x = box_width(v->box) * scale, room_y = box_height(v->box) * scale;
+	bool across = v->part->grain == GRAIN_ACROSS;
+	double half = 6, barb = 1.4;
+	struct vec mid = vec((v->box.x0 * 0.35 + v->box.x1 * 0.65) * scale,
+		(v->box.y0 * 0.3 + v->box.y1 * 0.7) * scale);
+	struct vec d = across ? vec(0, 1) : vec(1, 0), side = vec_left(d);
+
+	if (v->part->grain == GRAIN_NONE || (across ? room_y : room_x) < 5 * half ||
+		(across ? room_x : room_y) < 4 * barb)
+		return;
+	struct vec from = vec_sub(mid, vec_scale(d, half)), to = vec_add(mid, vec_scale(d, half));
+	const struct vec line[] = { vec_add(from,
+					    vec_add(vec_scale(d, 2 * barb), vec_scale(side, barb))),
+		from, to, vec_sub(to, vec_add(vec_scale(d, 2 * barb), vec_scale(side, barb))) };
+	draw_polyline(g, PEN_DIM, line, 4);
+}
+
+static struct block view_block(struct filling *f, enum piece_side side)
+{
+	struct sheet s = with_drawing(f->sheet, scrap(f->sheet));
+	struct piece_view v = piece_view(s.drawing->arena, f->part, side, f->breaks);
+	struct box used = piece_view_draw(s.drawing, &v, f->scale);
+
+	if (side == PIECE_FACE) {
+		draw_datum(s.drawing, &v, f->scale);
+		draw_grain(s.drawing, &v, f->scale);
+	}
+	return (struct block){ s.drawing, box_join(used, piece_sizes_draw(&s, &v, f->scale)) };
+}
+
+static void name_block(struct filling *f, struct block *b, const char *name)
+{
+	struct hand h = f->sheet->hand;
+	double wide = measure_width(h.measure, LETTER_REGULAR, h.letter, name);
+
+	b->box.y0 -= h.letter * PITCH * 1.4;
+	draw_text(b->g, vec(b->box.x0, b->box.y0), h.letter, ALIGN_LEFT, name);
+	b->box.x1 = fmax(b->box.x1, b->box.x0 + wide);
+}
+
+static void put(struct filling *f, struct block b, struct vec left_top)
+{
+	drawing_take(f->sheet->drawing, b.g, vec(left_top.x - b.box.x0, left_top.y - b.box.y1));
+	f->wide = fmax(f->wide, left_top.x + box_width(b.box));
+}
+
+/* Views along the piece hang one under the other, their starts in line. */
+static void put_along(struct filling *f, struct block b, double start)
+{
+	drawing_take(f->sheet->drawing, b.g, vec(start, f->y - b.box.y1));
+	f->wide = fmax(f->wide, start + b.box.x1);
+	f->y -= box_height(b.box) + GAP;
+}
+
+/* Views across it stand side by side, as many as go into a row. */
+struct row {
+	double x, deep;
+};
+
+static void put_across(struct filling *f, struct row *row, struct block b)
+{
+	if (row->x > PAD && row->x + box_width(b.box) > f->width - PAD) {
+		f->y -= row->deep + GAP;
+		*row = (struct row){ PAD, 0 };
+	}
+	put(f, b, vec(row->x, f->y));
+	row->x += box_width(b.box) + GAP;
+	row->deep = fmax(row->deep, box_height(b.box));
+}
+
+static bool has_bore_out_of(const struct part *p, struct vec3 way)
+{
+	for (const struct bore *b = p->bores; b; b = b->next)
+		if (vec3_dot(b->at.w, way) > 0.7)
+			return true;
+	return false;
+}
+
+/* An edge is drawn where the face and its thickness do not say all. */
+static bool needs_edge(const struct part *p)
+{
+	return has_bore_out_of(p, vec3(0, 1, 0)) || has_bore_out_of(p, vec3(0, -1, 0)) ||
+		fabs(p->start.bevel) > NEAR_ENOUGH || fabs(p->end.bevel) > NEAR_ENOUGH;
+}
+
+/* ---- the section ---- */
+
+/* Full size where that is no larger than so much of the cell, else the next scale down. */
+static double section_ratio(const struct part *p, double width)
+{
+	static const double ratios[] = { 1, 2, 4, 5, 8, 10 };
+	struct box b = outline_extent(p->section);
+	int i = 0;
+
+	while (i < 5 && fmax(box_width(b), box_height(b)) / ratios[i] > fmin(width * 0.6, 70))
+		i++;
+	return ratios[i];
+}
+
+static struct block section_block(struct filling *f)
+{
+	struct sheet s = with_drawing(f->sheet, scrap(f->sheet));
+	struct arena *a = s.drawing->arena;
+	const struct stair *stair = s.context->stair;
+	double ratio = section_ratio(f->part, f->width);
+	struct chain c = outline_chain(a, f->part->section);
+	struct vec *paper = NEW_N(a, struct vec, c.n);
+	struct box b = outline_extent(f->part->section), used = box_scale(b, 1 / ratio);
+
+	for (int i = 0; i < c.n; i++)
+		paper[i] = vec_scale(c.points[i], 1 / ratio);
+	draw_polygon(s.drawing, PEN_CUT, paper, c.n);
+	struct dims d = dims_begin(s.drawing, s.hand.measure, s.hand.letter, used);
+	const struct dim_link wide[] = { { used.x0, used.x1, used.y0, used.y0,
+		inches_words(a, stair, box_width(b)) } };
+	const struct dim_link high[] = { { used.y0, used.y1, used.x0, used.x0,
+		inches_words(a, stair, box_height(b)) } };
+	dims_chain(&d, DIM_BELOW, wide, 1);
+	dims_chain(&d, DIM_LEFT, high, 1);
+	struct block block = { s.drawing, dims_draw(&d) };
+	name_block(f, &block,
+		arena_printf(a, "Section, %s", scale_letter(a, ratio, stair->job->about.units)));
+	return block;
+}
+
+/* ---- the whole cell ---- */
+
+static void draw_ends(struct filling *f)
+{
+	struct row row = { PAD, 0 };
+
+	if (f->part->section.n > 0)
+		put_across(f, &row, section_block(f));
+	if (has_bore_out_of(f->part, vec3(-1, 0, 0))) {
+		struct block b = view_block(f, PIECE_START);
+		name_block(f, &b, "Left end");
+		put_across(f, &row, b);
+	}
+	if (has_bore_out_of(f->part, vec3(1, 0, 0))) {
+		struct block b = view_block(f, PIECE_END);
+		name_block(f, &b, "Right end");
+		put_across(f, &row, b);
+	}
+	if (row.deep > 0)
+		f->y -= row.deep + GAP;
+}
+
+static void draw_views(struct filling *f)
+{
+	struct block face = view_block(f, PIECE_FACE);
+	double start = PAD - face.box.x0;
+
+	if (!needs_edge(f->part)) {
+		put_along(f, face, start);
+		return;
+	}
+	struct block edge = view_block(f, PIECE_EDGE);
+	name_block(f, &edge, "From the near edge");
+	start = PAD - fmin(face.box.x0, edge.box.x0);
+	put_along(f, face, start);
+	put_along(f, edge, start);
+}
+
+static struct cell fill(struct sheet *s, const struct key_view *key, const struct part *p,
+	double width, double ratio, struct piece_breaks breaks)
+{
+	struct sheet mine = with_drawing(s, scrap(s));
+	struct filling f = { .sheet = &mine, .key = key, .part = p, .scale = 1 / ratio };
+
+	f.width = width;
+	f.breaks = breaks;
+	draw_heading(&f);
+	draw_views(&f);
+	draw_ends(&f);
+	letter_lines(&f, width - 2 * PAD,
+		piece_work_words(mine.drawing->arena, s->context->stair, p));
+	return (struct cell){ p, mine.drawing, f.wide + PAD, -f.y + PAD, ratio };
+}
+
+static bool goes_in(const struct cell *c, double width, double height)
+{
+	return c->width <= width + NEAR_ENOUGH && c->height <= height + NEAR_ENOUGH;
+}
+
+static struct cell none(const struct part *p)
+{
+	return (struct cell){ p, NULL, 0, 0, 0 };
+}
+
+/* The largest scale at which it goes in, down to 1:most. */
+static struct cell whole(struct sheet *s, const struct key_view *key, const struct part *p,
+	double width, double height, double most)
+{
+	const double *ratio = sheet_ratios(s->context->paper);
+
+	for (; *ratio != 0 && *ratio <= most; ratio++) {
+		if (p->size.length / *ratio > width)
+			continue;
+		struct cell c = fill(s, key, p, width, *ratio, piece_unbroken());
+		if (goes_in(&c, width, height))
+			return c;
+	}
+	return none(p);
+}
+
+/* What is broken out of the piece so that it fills the width. */
+static struct piece_breaks breaks_to_fill(struct arena *a, const struct part *p, double width)
+{
+	double shown = SHOWN_BREAK / BREAK_ROOM * width;
+	struct piece_breaks b = piece_breaks(a, p, shown);
+	double left = width - breaks_drawn_at(&b, p->size.length);
+
+	return b.n > 0 && left > 0 ? piece_breaks(a, p, shown + left / b.n) : b;
+}
+
+static struct cell broken(struct sheet *s, const struct key_view *key, const struct part *p,
+	double width, double height)
+{
+	const double *ratio = sheet_ratios(s->context->paper);
+	double room = width - FIGURES_ROOM;
+
+	for (; *ratio != 0 && *ratio <= BROKEN_MOST; ratio++) {
+		if (p->size.width / *ratio > BROKEN_HIGH)
+			continue;
+		struct piece_breaks b = breaks_to_fill(s->drawing->arena, p, room * *ratio);
+		if (b.n == 0 || breaks_drawn_at(&b, p->size.length) / *ratio > room + NEAR_ENOUGH)
+			continue;
+		struct cell c = fill(s, key, p, width, *ratio, b);
+		if (goes_in(&c, width, height))
+			return c;
+	}
+	return none(p);
+}
+
+/* A piece so slender that nothing could be told at the scale at which it goes in whole. */
+static bool is_slender(const struct part *p, const struct cell *c)
+{
+	return c->ratio > SLENDER_RATIO && p->size.width / c->ratio < SLENDER;
+}
+
+struct cell cell_make(struct sheet *s, const struct key_view *key, const struct part *p,
+	double width, double height)
+{
+	struct cell c = whole(s, key, p, width, height, WHOLE_MOST);
+
+	if (c.drawing && !is_slender(p, &c))
+		return c;
+	struct cell large = broken(s, key, p, width, height);
+	return large.drawing ? large : c;
+}
+
+struct cell cell_make_anyhow(struct sheet *s, const struct key_view *key, const struct part *p,
+	double width, double height)
+{
+	struct cell c = cell_make(s, key, p, width, height);
+
+	if (c.drawing)
+		return c;
+	c = whole(s, key, p, width, height, INFINITY);
+	return c.drawing ? c : fill(s, key, p, width, BROKEN_MOST, piece_unbroken());
+}

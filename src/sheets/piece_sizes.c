@@ -1,0 +1,169 @@
+#include "sheets/piece_sizes.h"
+
+#include "draw/bounds.h"
+#include "draw/dimension.h"
+#include "draw/running.h"
+#include "sheets/words.h"
+
+/* Positions nearer than this are one. */
+#define SAME 0.01
+
+/* More lanes than this across a piece are no help to anybody. */
+#define MOST_LANES 7
+
+/* Positions to be figured, in rising order, each once. */
+struct sizes {
+	double *at;
+	int n;
+};
+
+static struct sizes sizes_begin(struct arena *a, const struct part *p)
+{
+	int room = 4 + p->outline.n;
+
+	for (const struct bore *b = p->bores; b; b = b->next)
+		room++;
+	for (const struct solid *s = p->solids; s; s = s->next)
+		room += 2 * s->n;
+	return (struct sizes){ NEW_N(a, double, room), 0 };
+}
+
+static void add(struct sizes *s, double at)
+{
+	int i = s->n;
+
+	while (i > 0 && s->at[i - 1] > at + SAME)
+		i--;
+	if (i > 0 && fabs(s->at[i - 1] - at) <= SAME)
+		return;
+	for (int k = s->n; k > i; k--)
+		s->at[k] = s->at[k - 1];
+	s->at[i] = at;
+	s->n++;
+}
+
+/* An end of an arc that is tangent to what follows is no corner to mark out, but its middle's place
+ * is: the part's section or outline at full size shows it.  Straight corners count. */
+static void add_corners(struct sizes *along, struct sizes *across, const struct part *p)
+{
+	for (int i = 0; i < p->outline.n; i++) {
+		add(along, p->outline.corners[i].at.x);
+		add(across, p->outline.corners[i].at.y);
+	}
+}
+
+static struct box run_along(struct sheet *s, const struct piece_view *v, const struct sizes *sizes,
+	double scale)
+{
+	struct arena *a = s->drawing->arena;
+	struct running_mark *m = NEW_N(a, struct running_mark, sizes->n + 1);
+	double low = v->box.y0 * scale;
+
+	if (sizes->n < 2)
+		return box_empty();
+	for (int i = 0; i < sizes->n; i++)
+		m[i] = (struct running_mark){ breaks_drawn_at(&v->breaks, sizes->at[i]) * scale,
+			low, inches_words(a, s->context->stair, sizes->at[i]) };
+	return draw_running(s->hand, DIM_BELOW, low, m, sizes->n);
+}
+
+/* A lane for each, from the first. */
+static void lanes(struct dims *d, struct sheet *s, enum dim_side side, const struct sizes *sizes,
+	double foot, double scale)
+{
+	double zero = sizes->n > 0 ? sizes->at[0] : 0;
+
+	for (int i = 1; i < sizes->n && i <= MOST_LANES; i++) {
+		double at = sizes->at[i];
+		const struct dim_link link[] = { { zero * scale, at * scale, foot, foot,
+			inches_words(d->drawing->arena, s->context->stair, at - zero) } };
+		dims_chain(d, side, link, 1);
+	}
+}
+
+static struct box draw_across(struct sheet *s, const struct piece_view *v,
+	const struct sizes *sizes, double scale)
+{
+	struct box used = box_scale(v->box, scale);
+	struct dims d = dims_begin(s->drawing, s->hand.measure, s->hand.letter, used);
+
+	lanes(&d, s, DIM_LEFT, sizes, used.x0, scale);
+	return dims_draw(&d);
+}
+
+static struct box size_face(struct sheet *s, const struct piece_view *v, double scale)
+{
+	struct arena *a = s->drawing->arena;
+	struct sizes along = sizes_begin(a, v->part), across = sizes_begin(a, v->part);
+
+	add(&along, 0);
+	add(&across, 0);
+	add_corners(&along, &across, v->part);
+	for (const struct bore *b = v->part->bores; b; b = b->next) {
+		if (piece_bore_faces(v, b) == 0)
+			continue;
+		add(&along, b->at.origin.x);
+		add(&across, b->at.origin.y);
+	}
+	struct box used = run_along(s, v, &along, scale);
+	return box_join(used, draw_across(s, v, &across, scale));
+}
+
+static struct box size_edge(struct sheet *s, const struct piece_view *v, double scale)
+{
+	struct arena *a = s->drawing->arena;
+	struct sizes along = sizes_begin(a, v->part), across = sizes_begin(a, v->part);
+
+	add(&across, 0);
+	add(&across, v->part->size.thickness);
+	for (const struct bore *b = v->part->bores; b; b = b->next) {
+		if (piece_bore_faces(v, b) == 0)
+			continue;
+		add(&along, 0);
+		add(&along, b->at.origin.x);
+		add(&across, b->at.origin.z);
+	}
+	struct box used = run_along(s, v, &along, scale);
+	return box_join(used, draw_across(s, v, &across, scale));
+}
+
+/* On an end both directions are across the piece: y in the view runs to the left on the start. */
+static struct box size_end(struct sheet *s, const struct piece_view *v, double scale)
+{
+	struct arena *a = s->drawing->arena;
+	double way = v->side == PIECE_START ? -1 : 1;
+	struct sizes across = sizes_begin(a, v->part), up = sizes_begin(a, v->part);
+	struct box used = box_scale(v->box, scale);
+	struct dims d = dims_begin(s->drawing, s->hand.measure, s->hand.letter, used);
+
+	add(&up, 0);
+	add(&up, v->part->size.thickness);
+	for (const struct bore *b = v->part->bores; b; b = b->next)
+		if (piece_bore_faces(v, b) != 0) {
+			add(&across, b->at.origin.y);
+			add(&up, b->at.origin.z);
+		}
+	add(&across, v->part->size.width);
+	for (int i = 0; i < across.n && i <= MOST_LANES; i++) {
+		double zero = 0, at = across.at[i] * way * scale;
+		if (across.at[i] < SAME)
+			continue;
+		const struct dim_link link[] = { { fmin(zero, at), fmax(zero, at), used.y0, used.y0,
+			inches_words(a, s->context->stair, across.at[i]) } };
+		dims_chain(&d, DIM_BELOW, link, 1);
+	}
+	lanes(&d, s, DIM_LEFT, &up, used.x0, scale);
+	return dims_draw(&d);
+}
+
+struct box piece_sizes_draw(struct sheet *s, const struct piece_view *v, double scale)
+{
+	switch (v->side) {
+	case PIECE_FACE: return size_face(s, v, scale);
+	case PIECE_EDGE: return size_edge(s, v, scale);
+	case PIECE_START:
+	case PIECE_END: return size_end(s, v, scale);
+	case PIECE_SIDES: break;
+	}
+	return box_empty();
+}

@@ -1,0 +1,191 @@
+#include "sheets/piece_view.h"
+
+#include "draw/bounds.h"
+
+/* How far the middle of a hole is crossed beyond its rim, on paper. */
+#define CROSS 1.2
+
+#define ROUND_CORNERS 24
+
+static enum view_from view_from(enum piece_side side)
+{
+	switch (side) {
+	case PIECE_FACE: return VIEW_PLAN;
+	case PIECE_EDGE: return VIEW_FROM_RIGHT;
+	case PIECE_START: return VIEW_FRONT;
+	case PIECE_END:
+	case PIECE_SIDES: break;
+	}
+	return VIEW_BACK;
+}
+
+static bool runs_along(enum piece_side side)
+{
+	return side == PIECE_FACE || side == PIECE_EDGE;
+}
+
+/* The piece by itself, at the house's origin. */
+static const struct part *alone(struct arena *a, const struct part *p)
+{
+	struct part *copy = NEW(a, struct part);
+	struct frame *place = NEW(a, struct frame);
+
+	*place = frame_house();
+	*copy = *p;
+	copy->next = NULL;
+	copy->places = place;
+	copy->count = 1;
+	return copy;
+}
+
+static void take_breaks_out(struct arena *a, struct piece_view *v)
+{
+	struct stroke *strokes = NEW_N(a, struct stroke, v->view.stroke_count + 1);
+
+	for (int i = 0; i < v->view.stroke_count; i++) {
+		strokes[i] = v->view.strokes[i];
+		strokes[i].a.x = breaks_drawn_at(&v->breaks, strokes[i].a.x);
+		strokes[i].b.x = breaks_drawn_at(&v->breaks, strokes[i].b.x);
+	}
+	v->view.strokes = strokes;
+}
+
+struct piece_view piece_view(struct arena *a, const struct part *p, enum piece_side side,
+	struct piece_breaks breaks)
+{
+	struct piece_view v = { .part = p, .side = side, .breaks = breaks };
+
+	v.view = view_make(a, alone(a, p), (struct view_spec){ .from = view_from(side) });
+	v.box = v.view.box;
+	if (!runs_along(side))
+		return v;
+	take_breaks_out(a, &v);
+	v.box.x0 = breaks_drawn_at(&breaks, v.box.x0);
+	v.box.x1 = breaks_drawn_at(&breaks, v.box.x1);
+	return v;
+}
+
+struct vec piece_point(const struct piece_view *v, struct vec3 p)
+{
+	struct vec at = view_project(v->view.spec.from, p);
+
+	if (runs_along(v->side))
+		at.x = breaks_drawn_at(&v->breaks, at.x);
+	return at;
+}
+
+int piece_bore_faces(const struct piece_view *v, const struct bore *b)
+{
+	double to_eye = vec3_dot(b->at.w, view_frame(v->view.spec.from).w);
+
+	return to_eye > 0.7 ? 1 : to_eye < -0.7 ? -1 : 0;
+}
+
+/* Its direction on the view's plane. */
+static struct vec project_direction(const struct piece_view *v, struct vec3 d)
+{
+	return view_project(v->view.spec.from, d);
+}
+
+/* The mouth: round, or a slot with round ends along u. */
+static void draw_mouth(struct drawing *g, const struct piece_view *v, const struct bore *b,
+	double scale, enum pen pen)
+{
+	struct vec at = vec_scale(piece_point(v, b->at.origin), scale);
+	struct vec u = vec_unit(project_direction(v, b->at.u)), w = vec_left(u),
+		   ring[ROUND_CORNERS];
+	double radius = b->size.width / 2 * scale;
+	double straight = (b->size.length - b->size.width) / 2 * scale;
+
+	for (int i = 0; i < ROUND_CORNERS; i++) {
+		double angle = -PI / 2 + PI * i / (ROUND_CORNERS / 2 - 1);
+		if (i >= ROUND_CORNERS / 2)
+			angle = PI / 2 + PI * (i - ROUND_CORNERS / 2) / (ROUND_CORNERS / 2 - 1);
+		double off = i < ROUND_CORNERS / 2 ? straight : -straight;
+		ring[i] = vec_add(at,
+			vec_add(vec_scale(u, off + radius * cos(angle)),
+				vec_scale(w, radius * sin(angle))));
+	}
+	draw_polygon(g, pen, ring, ROUND_CORNERS);
+	double long_arm = straight + radius + CROSS, short_arm = radius + CROSS;
+	draw_line(g, PEN_DIM, vec_sub(at, vec_scale(u, long_arm)),
+		vec_add(at, vec_scale(u, long_arm)));
+	draw_line(g, PEN_DIM, vec_sub(at, vec_scale(w, short_arm)),
+		vec_add(at, vec_scale(w, short_arm)));
+}
+
+/* Seen from the side: as wide as it is that way, as deep as it goes. */
+static void draw_depth(struct drawing *g, const struct piece_view *v, const struct bore *b,
+	double scale)
+{
+	struct vec at = vec_scale(piece_point(v, b->at.origin), scale);
+	struct vec in = vec_scale(project_direction(v, b->at.w), -b->size.depth * scale);
+	struct vec along_u = project_direction(v, b->at.u);
+	bool shows_length = vec_length(along_u) > 0.5;
+	double half = (shows_length ? b->size.length : b->size.width) / 2 * scale;
+	struct vec side = vec_scale(shows_length ? vec_unit(along_u)
+						 : vec_unit(project_direction(v, b->at.v)),
+		half);
+	const struct vec hole[] = { vec_add(at, side), vec_add(vec_add(at, side), in),
+		vec_add(vec_sub(at, side), in), vec_sub(at, side) };
+
+	draw_polyline(g, PEN_HIDDEN, hole, 4);
+}
+
+static void draw_bores(struct drawing *g, const struct piece_view *v, double scale)
+{
+	for (const struct bore *b = v->part->bores; b; b = b->next) {
+		int faces = piece_bore_faces(v, b);
+		if (faces != 0)
+			draw_mouth(g, v, b, scale, faces > 0 ? PEN_OUTLINE : PEN_HIDDEN);
+		else
+			draw_depth(g, v, b, scale);
+	}
+}
+
+/* A line across the piece with a kink in the middle. */
+static void kinked(struct vec line[6], double x, double y0, double y1)
+{
+	const double kink = 1.3, over = 1.5, middle = (y0 + y1) / 2;
+
+	line[0] = vec(x, y0 - over);
+	line[1] = vec(x, middle - kink);
+	line[2] = vec(x + kink, middle - kink / 3);
+	line[3] = vec(x - kink, middle + kink / 3);
+	line[4] = vec(x, middle + kink);
+	line[5] = vec(x, y1 + over);
+}
+
+/* Two of them, white in between. */
+static void draw_break(struct drawing *g, double x, double y0, double y1)
+{
+	const double apart = 0.8;
+	struct vec left[6], right[6], hole[12];
+
+	kinked(left, x - apart, y0, y1);
+	kinked(right, x + apart, y0, y1);
+	for (int i = 0; i < 6; i++) {
+		hole[i] = left[i];
+		hole[11 - i] = right[i];
+	}
+	draw_fill(g, SHADE_WHITE, hole, 12);
+	draw_polyline(g, PEN_DIM, left, 6);
+	draw_polyline(g, PEN_DIM, right, 6);
+}
+
+static void draw_breaks(struct drawing *g, const struct piece_view *v, double scale)
+{
+	for (int i = 0; runs_along(v->side) && i < v->breaks.n; i++) {
+		const struct plain_stretch *s = &v->breaks.stretch[i];
+		double x = breaks_drawn_at(&v->breaks, (s->from + s->to) / 2) * scale;
+		draw_break(g, x, v->box.y0 * scale, v->box.y1 * scale);
+	}
+}
+
+struct box piece_view_draw(struct drawing *g, const struct piece_view *v, double scale)
+{
+	view_draw(g, &v->view, (struct placing){ .scale = scale }, NULL);
+	draw_bores(g, v, scale);
+	draw_breaks(g, v, scale);
+	return box_scale(v->box, scale);
+}

@@ -1,0 +1,37 @@
+/*
+ * One piece alone, seen square to one of its sides, with what is drilled into it.
+ *
+ *            face           x along, y up: as it lies on the bench
+ *   start  |______|  end
+ *            edge           x along, z up: from its front edge
+ */
+#ifndef SHEETS_PIECE_VIEW_H
+#define SHEETS_PIECE_VIEW_H
+
+#include "draw/annotate.h"
+#include "draw/view.h"
+#include "sheets/piece_breaks.h"
+
+enum piece_side { PIECE_FACE, PIECE_EDGE, PIECE_START, PIECE_END, PIECE_SIDES };
+
+struct piece_view {
+	const struct part *part;
+	enum piece_side side;
+	struct view view; /* u of a face or edge is x with the breaks taken out */
+	struct piece_breaks breaks;
+	struct box box; /* of the piece as drawn */
+};
+
+struct piece_view piece_view(struct arena *a, const struct part *p, enum piece_side side,
+	struct piece_breaks breaks);
+
+/* A point of the piece on the view's plane. */
+struct vec piece_point(const struct piece_view *v, struct vec3 p);
+
+/* Does the mouth of the hole look at the eye (1), away from it (-1), or sideways (0)? */
+int piece_bore_faces(const struct piece_view *v, const struct bore *b);
+
+/* Draws it with the view's origin at the drawing's; the box it took on paper. */
+struct box piece_view_draw(struct drawing *g, const struct piece_view *v, double scale);
+
+#endif

@@ -1,0 +1,164 @@
+#include "sheets/piece_words.h"
+
+#include <string.h>
+
+#include "base/text.h"
+#include "sheets/words.h"
+
+const char *piece_heading(struct arena *a, const struct part *p)
+{
+	return arena_printf(a, "%s  %s", p->mark, p->name);
+}
+
+static const char *grain_words(enum grain grain)
+{
+	switch (grain) {
+	case GRAIN_ALONG: return ", grain along";
+	case GRAIN_ACROSS: return ", grain across";
+	case GRAIN_NONE: break;
+	}
+	return "";
+}
+
+const char *piece_size_words(struct arena *a, const struct stair *s, const struct part *p)
+{
+	return arena_printf(a, "Make %d; %s; %s x %s x %s%s.", p->count, p->material,
+		inches_words(a, s, p->size.thickness), inches_words(a, s, p->size.width),
+		inches_words(a, s, p->size.length), grain_words(p->grain));
+}
+
+static void add_line(struct text *t, const char *line)
+{
+	if (line && *line)
+		text_add(t, "%s%s", text_chars(t)[0] ? "\n" : "", line);
+}
+
+static const char *end_words(struct arena *a, const char *which, struct end_cut cut)
+{
+	bool mitre = fabs(cut.mitre) > NEAR_ENOUGH, bevel = fabs(cut.bevel) > NEAR_ENOUGH;
+
+	if (!mitre && !bevel)
+		return NULL;
+	return arena_printf(a, "%s: %s%s%s%s%s from square.", which, mitre ? "mitre " : "",
+		mitre ? angle_letter(a, cut.mitre) : "", mitre && bevel ? ", " : "",
+		bevel ? "bevel " : "", bevel ? angle_letter(a, cut.bevel) : "");
+}
+
+static const char *makeup_words(struct arena *a, const struct stair *s, struct makeup m)
+{
+	if (m.boards > 1)
+		return arena_printf(a,
+			"Glued from %d boards, each %s wide or more, heart side by "
+			"turns.",
+			m.boards, inches_words(a, s, m.board_width));
+	if (m.plies > 1)
+		return arena_printf(a, "Glued from %d plies planed to %s.", m.plies,
+			inches_words(a, s, m.ply_thickness));
+	return NULL;
+}
+
+/* On which side of the piece the mouth is. */
+static const char *side_words(const struct bore *b)
+{
+	const struct vec3 *w = &b->at.w;
+
+	if (fabs(w->z) > 0.7)
+		return w->z > 0 ? "face" : "back";
+	if (fabs(w->y) > 0.7)
+		return w->y > 0 ? "far edge" : "near edge";
+	return w->x > 0 ? "right end" : "left end";
+}
+
+static const char *hole_words(struct arena *a, const struct stair *s, struct bore_size size)
+{
+	const char *deep = inches_words(a, s, size.depth);
+
+	if (size.kind == BORE_HOLE)
+		return arena_printf(a, "hole \xc3\x98 %s, %s deep", inches_words(a, s, size.width),
+			deep);
+	return arena_printf(a, "%s %s x %s, %s deep", size.kind == BORE_SLOT ? "slot" : "mortise",
+		inches_words(a, s, size.length), inches_words(a, s, size.width), deep);
+}
+
+static bool same_work(const struct bore *a, const struct bore *b)
+{
+	const char *one = a->text ? a->text : "", *other = b->text ? b->text : "";
+
+	return a->size.kind == b->size.kind && fabs(a->size.length - b->size.length) < 0.01 &&
+		fabs(a->size.width - b->size.width) < 0.01 &&
+		fabs(a->size.depth - b->size.depth) < 0.01 &&
+		strcmp(side_words(a), side_words(b)) == 0 && strcmp(one, other) == 0;
+}
+
+static bool was_said(const struct part *p, const struct bore *b)
+{
+	for (const struct bore *before = p->bores; before != b; before = before->next)
+		if (same_work(before, b))
+			return true;
+	return false;
+}
+
+static void add_bores(struct text *t, const struct stair *s, const struct part *p)
+{
+	struct arena *a = t->arena;
+
+	for (const struct bore *b = p->bores; b; b = b->next) {
+		int n = 0;
+		if (was_said(p, b))
+			continue;
+		for (const struct bore *k = b; k; k = k->next)
+			n += same_work(b, k);
+		add_line(t,
+			arena_printf(a, "%d %s in the %s%s%s.", n, hole_words(a, s, b->size),
+				side_words(b), b->text ? ": " : "", b->text ? b->text : ""));
+	}
+}
+
+static bool feature_was_said(const struct part *p, const struct feature *f)
+{
+	for (const struct feature *before = p->features; before != f; before = before->next)
+		if (before->text && strcmp(before->text, f->text) == 0)
+			return true;
+	return false;
+}
+
+/* Begun with a capital and ended with a stop. */
+static const char *sentence(struct arena *a, const char *text)
+{
+	size_t n = strlen(text);
+	char first = text[0];
+
+	if (n == 0)
+		return text;
+	if (first >= 'a' && first <= 'z')
+		first = (char)(first - 'a' + 'A');
+	return arena_printf(a, "%c%s%s", first, text + 1, text[n - 1] == '.' ? "" : ".");
+}
+
+static void add_features(struct text *t, const struct stair *s, const struct part *p)
+{
+	struct arena *a = t->arena;
+
+	for (const struct feature *f = p->features; f; f = f->next) {
+		if (!f->text || feature_was_said(p, f))
+			continue;
+		const char *more = f->radius > 0
+			? arena_printf(a, "%s, radius %s", f->text, inches_words(a, s, f->radius))
+			: f->text;
+		add_line(t, sentence(a, more));
+	}
+}
+
+const char *piece_work_words(struct arena *a, const struct stair *s, const struct part *p)
+{
+	struct text t = { .arena = a };
+
+	add_line(&t, makeup_words(a, s, p->makeup));
+	add_line(&t, end_words(a, "Left end", p->start));
+	add_line(&t, end_words(a, "Right end", p->end));
+	add_features(&t, s, p);
+	add_bores(&t, s, p);
+	if (p->note)
+		add_line(&t, sentence(a, p->note));
+	return text_chars(&t);
+}

@@ -1,0 +1,130 @@
+/*
+ * Pieces on paper: what may be broken out of a long one, and that every different piece has its
+ * cell.
+ */
+#include <setjmp.h>
+#include <stdarg.h>
+#include <stddef.h>
+#include <stdint.h>
+#include <string.h>
+
+#include <cmocka.h>
+
+#include "built.h"
+#include "near.h"
+#include "parts/piece.h"
+#include "pitchboard/sheet.h"
+#include "sheets/piece_breaks.h"
+#include "six_tenths.h"
+
+static const struct part_kind strips = { .name = "strip", .prefix = "Q" };
+
+/* 1000 long, its right end cut to 45 degrees over 40. */
+static struct part *strip(struct arena *a)
+{
+	struct pieces list = { .arena = a, .kind = &strips };
+	struct path o = path_begin(a, 4);
+	struct part *p = piece_add(&list, "strip", "ash", frame_house());
+
+	path_to(&o, 0, 0);
+	path_to(&o, 1000, 0);
+	path_to(&o, 960, 40);
+	path_to(&o, 0, 40);
+	p->outline = path_close(o);
+	p->size = (struct part_size){ 1000, 40, 20 };
+	p->solids = solid_prism(a, profile_of(a, p->outline), 0, 20);
+	return p;
+}
+
+static struct bore mortise_at(double x)
+{
+	struct bore b = { .at = { .u = { 1, 0, 0 }, .v = { 0, 0, -1 }, .w = { 0, -1, 0 } } };
+
+	b.at.origin = vec3(x, 0, 10);
+	b.size = bore_oblong(BORE_MORTISE, 40, 8, 25);
+	return b;
+}
+
+static void only_plain_stretches_are_broken_out(void **state)
+{
+	struct arena *a = arena_new();
+	struct part *p = strip(a);
+	(void)state;
+	piece_bore(a, p, mortise_at(500));
+	struct piece_breaks b = piece_breaks(a, p, 100);
+	assert_int_equal(b.n, 2);
+	assert_near(b.stretch[0].from, 0, 1e-9);
+	assert_near(b.stretch[0].to, 480, 1e-9);
+	assert_near(b.stretch[1].from, 520, 1e-9);
+	assert_near(b.stretch[1].to, 960, 1e-9);
+	arena_free(a);
+}
+
+static void the_slope_of_an_end_is_never_broken_out(void **state)
+{
+	struct arena *a = arena_new();
+	(void)state;
+	struct piece_breaks b = piece_breaks(a, strip(a), 30);
+	assert_int_equal(b.n, 1);
+	assert_near(b.stretch[0].to, 960, 1e-9);
+	arena_free(a);
+}
+
+static void what_lies_beyond_a_break_moves_as_one(void **state)
+{
+	struct arena *a = arena_new();
+	(void)state;
+	struct piece_breaks b = piece_breaks(a, strip(a), 100);
+	assert_near(breaks_drawn_at(&b, 0), 0, 1e-9);
+	assert_near(breaks_drawn_at(&b, 960), 100, 1e-9);
+	assert_near(breaks_drawn_at(&b, 1000), 140, 1e-9);
+	arena_free(a);
+}
+
+static bool is_shown(const struct drawing *g, const char *mark)
+{
+	for (; g; g = g->next)
+		for (const char *const *m = g->shows; m && *m; m++)
+			if (strcmp(*m, mark) == 0)
+				return true;
+	return false;
+}
+
+static void every_piece_but_a_stringer_has_a_cell(void **state)
+{
+	struct built b = built_from("pitchboard: 1\n"
+				    "job: {name: Test, units: millimetres}\n"
+				    "floors: {total_rise: 2700}\n"
+				    "stair: {width: 900, left: wall, right: open}\n");
+	struct paper paper = { .name = "A3",
+		.width = 420,
+		.height = 297,
+		.left = 20,
+		.right = 10,
+		.top = 10,
+		.bottom = 10,
+		.lettering = 2.5,
+		.scales = SCALES_METRIC };
+	struct stationery none = { .paper_count = 0 };
+	struct sheet_context c = { .stair = b.stair,
+		.parts = b.parts,
+		.stationery = &none,
+		.paper = &paper,
+		.measure = six_tenths() };
+	(void)state;
+	const struct drawing *sheets = sheet_pieces.draw(b.arena, &c);
+	for (const struct part *p = b.parts; p; p = p->next)
+		assert_int_equal(is_shown(sheets, p->mark), !part_is_existing(p) && !p->stringer);
+	arena_free(b.arena);
+}
+
+int main(void)
+{
+	const struct CMUnitTest tests[] = {
+		cmocka_unit_test(only_plain_stretches_are_broken_out),
+		cmocka_unit_test(the_slope_of_an_end_is_never_broken_out),
+		cmocka_unit_test(what_lies_beyond_a_break_moves_as_one),
+		cmocka_unit_test(every_piece_but_a_stringer_has_a_cell),
+	};
+	return cmocka_run_group_tests(tests, NULL, NULL);
+}
