@@ -157,11 +157,22 @@ struct job_stringers {
 	double end_trim; /* waste allowed at each end of a plank */
 };
 
+/* The edge of a tread. */
+enum nosing_kind {
+	NOSING_EASED,      /* both arrises rounded */
+	NOSING_FULL_ROUND, /* half a circle */
+	NOSING_HALF_ROUND, /* the upper arris rounded, square below */
+	NOSING_CHAMFER,    /* both arrises at 45 degrees, their own arrises rounded */
+};
+
 struct job_treads {
 	const struct node *src;
 	double thickness;
-	double nosing;          /* projection beyond the riser face */
-	double nosing_radius;   /* of both arrises; thickness/2 is a full round */
+	double nosing; /* projection beyond the riser face */
+	enum nosing_kind nosing_profile;
+	double nosing_radius;   /* of the profile's rounds */
+	double nosing_chamfer;  /* along either face; 0 unless chamfered */
+	double waste_margin;    /* sawn chamfer to finished edge */
 	double side_overhang;   /* beyond the outer face of an open stringer */
 	double strip_width;     /* front and return strips, at least side_overhang */
 	double return_past;     /* the return runs on this far behind the face of the riser above */

@@ -61,15 +61,23 @@ struct vec corner_arc_point(struct corner_arc arc, double share);
 struct box outline_extent(struct outline o);
 
 /* What is done to a piece beside its outline. */
-enum feature_kind { FEATURE_GROOVE, FEATURE_NOTCH, FEATURE_MITRE, FEATURE_ROUND };
+enum feature_kind {
+	FEATURE_GROOVE,
+	FEATURE_NOTCH,
+	FEATURE_MITRE,
+	FEATURE_ROUND,
+	FEATURE_CHAMFER,
+	FEATURE_WASTE, /* sawn off before the router: struct waste */
+};
 
 struct feature {
 	struct feature *next;
 	enum feature_kind kind;
 	struct outline at; /* in the face plane; may be empty */
 	double angle;      /* mitre: from square, radians */
-	double depth;      /* groove: into the face; notch: through */
-	double radius;     /* round */
+	double depth;      /* groove: into the face; notch: through; chamfer, waste: along
+			    either face */
+	double radius;     /* round; of a chamfer's own arrises */
 	const char *text;  /* for people */
 };
 
@@ -209,6 +217,25 @@ struct baluster {
 	double from_riser;   /* riser face to centre */
 };
 
+/* A chamfer sawn off before the router takes the rest, outside the finished edge by a margin. */
+struct waste {
+	int arrises;   /* one, or both alike */
+	double angle;  /* to the faces */
+	double leg;    /* along either face; 0: not worth the saw */
+	double flat;   /* width of the sawn face */
+	double margin; /* least between it and the finished edge */
+};
+
+/* The moulded edge of a piece of a tread. */
+struct nosing {
+	enum nosing_kind kind;
+	double thickness;
+	double radius;  /* of its rounds; 0: square */
+	double chamfer; /* along either face; 0: there is none */
+	double reach;   /* in from the edge, where both faces are whole */
+	struct waste waste;
+};
+
 /* Which existing work a part is. */
 enum existing_kind {
 	EXISTING_NONE, /* it is new */
@@ -246,6 +273,7 @@ struct part {
 	const char *note;                /* anything a maker must know, or NULL */
 	const struct stringer *stringer; /* NULL unless it is one */
 	const struct baluster *baluster;
+	const struct nosing *nosing;
 };
 
 /* Is it there already?  Then it has no mark. */

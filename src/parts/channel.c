@@ -1,5 +1,7 @@
 #include "parts/channel.h"
 
+#include "parts/nosing.h"
+
 double channel_riser_face(const struct rod *r, int step)
 {
 	return (step - 1) * r->run;
@@ -10,17 +12,18 @@ double channel_tread_top(const struct rod *r, int step)
 	return step * r->rise;
 }
 
-double channel_radius(const struct rod *r)
+double channel_nosing_under(const struct rod *r)
 {
-	return fmin(r->job->treads.nosing_radius, r->tread / 2);
+	struct nosing n = nosing_make(&r->job->treads, r->tread);
+	return nosing_under(&n);
 }
 
 /* Lower line of a tread's groove: tight under the nosing, opening backwards for the wedge. */
 double channel_tread_bottom(const struct channel *c, int step, double x)
 {
 	const struct rod *r = c->rod;
-	double front =
-		channel_riser_face(r, step) - r->nosing + (r->riser > 0 ? 0 : channel_radius(r));
+	double front = channel_riser_face(r, step) - r->nosing +
+		(r->riser > 0 ? 0 : channel_nosing_under(r));
 	return channel_tread_top(r, step) - r->tread - (x - front) / c->taper;
 }
 
@@ -53,18 +56,15 @@ static double exit_z(const struct channel *c)
 static void strike_nosing(struct path *p, const struct rod *r, int step)
 {
 	double front = channel_riser_face(r, step) - r->nosing, top = channel_tread_top(r, step);
-	double round = channel_radius(r), bottom = top - r->tread;
-	path_to(p, front + round, bottom);
-	path_hollow_to(p, front, bottom + round);
-	path_to(p, front, top - round);
-	path_hollow_to(p, front + round, top);
+	struct nosing n = nosing_make(&r->job->treads, r->tread);
+	nosing_strike_up(p, &n, front, top - r->tread);
 }
 
 /* What lies above the channel, counter-clockwise. */
 struct outline channel_above(const struct channel *c)
 {
 	const struct rod *r = c->rod;
-	struct path p = path_begin(c->a, 7 * r->steps + 12);
+	struct path p = path_begin(c->a, (NOSING_ROOM + 3) * r->steps + 12);
 	if (r->riser > 0)
 		path_to(&p, c->front_x, r->foot);
 	else
@@ -118,7 +118,7 @@ static void strike_treads_below(struct path *p, const struct channel *c)
 			path_to(p, back, channel_tread_top(r, i));
 			path_to(p, back, channel_tread_bottom(c, i, back));
 		}
-		path_to(p, channel_riser_face(r, i) - r->nosing + channel_radius(r),
+		path_to(p, channel_riser_face(r, i) - r->nosing + channel_nosing_under(r),
 			channel_tread_top(r, i) - r->tread);
 	}
 	path_to(p, c->front_x, channel_tread_top(r, 1) - r->tread);
@@ -182,7 +182,7 @@ static struct vec riser_low(const struct channel *c, int step)
 struct outline channel_step(const struct channel *c, int i)
 {
 	const struct rod *r = c->rod;
-	struct path p = path_begin(c->a, 14);
+	struct path p = path_begin(c->a, NOSING_ROOM + 10);
 	double face = channel_riser_face(r, i), back = channel_riser_face(r, i + 1);
 	if (r->riser > 0) {
 		path_to(&p, face, i > 1 ? channel_tread_top(r, i - 1) : r->foot);

@@ -30,7 +30,7 @@ struct channel {
 /* Counted in steps from 1, in the flight's x and z. */
 double channel_riser_face(const struct rod *r, int step);
 double channel_tread_top(const struct rod *r, int step);
-double channel_radius(const struct rod *r); /* of the nosings */
+double channel_nosing_under(const struct rod *r); /* where a tread's underside begins */
 
 /* Lower line of a tread's groove plumb under x. */
 double channel_tread_bottom(const struct channel *c, int step, double x);

@@ -6,6 +6,8 @@ static const char *const feature_names[] = {
 	[FEATURE_NOTCH] = "notch",
 	[FEATURE_MITRE] = "mitre",
 	[FEATURE_ROUND] = "round",
+	[FEATURE_CHAMFER] = "chamfer",
+	[FEATURE_WASTE] = "waste",
 };
 
 static double degrees(double radians)

@@ -46,8 +46,9 @@ static void soften_seams(struct profile *f, const struct channel *c, struct benc
 {
 	const struct rod *r = c->rod;
 	for (int i = 1; r->riser <= 0 && i <= r->steps; i++) {
-		struct vec nose = vec(channel_riser_face(r, i) - r->nosing + channel_radius(r),
-			channel_tread_top(r, i) - r->tread);
+		struct vec nose =
+			vec(channel_riser_face(r, i) - r->nosing + channel_nosing_under(r),
+				channel_tread_top(r, i) - r->tread);
 		struct vec back = i > 1 ? vec(channel_riser_face(r, i), channel_tread_top(r, i - 1))
 					: vec(c->front_x, nose.y);
 		struct vec from = bench_point(b, back), to = bench_point(b, nose);

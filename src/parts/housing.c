@@ -26,8 +26,9 @@ static struct wedge tread_wedge(const struct channel *c)
 {
 	const struct rod *r = c->rod;
 	double back = channel_riser_face(r, 2);
-	double front = r->riser > 0 ? channel_corner(c, 1, 1).x
-				    : channel_riser_face(r, 1) - r->nosing + channel_radius(r);
+	double front = r->riser > 0
+		? channel_corner(c, 1, 1).x
+		: channel_riser_face(r, 1) - r->nosing + channel_nosing_under(r);
 	return (struct wedge){ back - front, under_tread(c, front), under_tread(c, back) };
 }
 

@@ -1,4 +1,4 @@
-#include "parts/piece.h"
+#include "parts/nosing.h"
 
 /*
  * The nosing piece at the upper floor: as thick as a tread where it overhangs
@@ -26,38 +26,30 @@ static double end_in(const struct rod *r, const struct side *side)
  * far enough to hold its rounding, as on open risers without a nosing. */
 static double lip(const struct rod *r)
 {
-	bool overhangs = r->nosing + r->riser > r->job->treads.nosing_radius + NEAR_ENOUGH;
+	struct nosing n = nosing_make(&r->job->treads, r->tread);
+	bool overhangs = r->nosing + r->riser > nosing_under(&n) + NEAR_ENOUGH;
 	return overhangs ? r->tread - rod_landing_rabbet(r) : 0;
 }
 
 /* x back from the nose, y up from the underside. */
-static struct outline section(struct arena *a, const struct rod *r, double depth)
+static struct outline section(struct arena *a, const struct rod *r, const struct nosing *n,
+	double depth)
 {
 	double step = r->nosing + r->riser, rabbet = lip(r);
-	double top = rabbet + rod_landing_rabbet(r);
-	double round = fmin(r->job->treads.nosing_radius, top / 2);
 	if (rabbet <= 0)
-		return outline_nosing(a, depth, top, round);
-	struct path p = path_begin(a, 10);
-	path_to(&p, round, 0);
+		return nosing_outline(a, n, depth);
+	struct path p = path_begin(a, NOSING_ROOM + 5);
+	path_to(&p, nosing_under(n), 0);
 	path_to(&p, step, 0);
 	path_to(&p, step, rabbet);
 	path_to(&p, depth, rabbet);
-	path_to(&p, depth, top);
-	path_to(&p, round, top);
-	path_round_to(&p, 0, top - round);
-	path_to(&p, 0, round);
-	path_round_to(&p, round, 0);
+	path_to(&p, depth, n->thickness);
+	nosing_strike(&p, n, 0, 0);
 	return path_close(p);
 }
 
 static void add_features(struct arena *a, struct part *p, const struct rod *r)
 {
-	if (r->job->treads.nosing_radius > 0)
-		piece_feature(a, p,
-			(struct feature){ .kind = FEATURE_ROUND,
-				.radius = r->job->treads.nosing_radius,
-				.text = "both arrises of the front edge rounded" });
 	if (lip(r) > NEAR_ENOUGH)
 		piece_feature(a, p,
 			(struct feature){ .kind = FEATURE_NOTCH,
@@ -100,8 +92,11 @@ static struct part *make(struct arena *a, const struct stair *s, const struct fl
 		rod_flat(&r, x0, r.steps * r.run - r.nosing, r.top - thickness));
 	p->size = (struct part_size){ x1 - x0, depth, thickness };
 	p->outline = outline_box(a, 0, 0, x1 - x0, depth);
-	p->solids = solid_strip(a, profile_of(a, section(a, &r, depth)), (struct end_plane){ 0 },
+	struct nosing n = nosing_make(&r.job->treads, thickness);
+	p->section = section(a, &r, &n, depth);
+	p->solids = solid_strip(a, profile_of(a, p->section), (struct end_plane){ 0 },
 		(struct end_plane){ x1 - x0, 0, 0 });
+	nosing_add(a, p, r.job, &n);
 	add_features(a, p, &r);
 	p->note = note(a, &r);
 	return list.first;

@@ -26,7 +26,7 @@ void path_to(struct path *p, double x, double y)
 	p->corners[p->n++].at = vec(x, y);
 }
 
-static void arc_to(struct path *p, double x, double y, double bulge)
+void path_arc_to(struct path *p, double x, double y, double bulge)
 {
 	if (same_place(p->corners[p->n - 1].at, vec(x, y)))
 		return;
@@ -36,12 +36,12 @@ static void arc_to(struct path *p, double x, double y, double bulge)
 
 void path_round_to(struct path *p, double x, double y)
 {
-	arc_to(p, x, y, QUARTER_BULGE);
+	path_arc_to(p, x, y, QUARTER_BULGE);
 }
 
 void path_hollow_to(struct path *p, double x, double y)
 {
-	arc_to(p, x, y, -QUARTER_BULGE);
+	path_arc_to(p, x, y, -QUARTER_BULGE);
 }
 
 struct outline path_close(struct path p)
@@ -69,20 +69,6 @@ struct outline outline_moved(struct arena *a, struct outline o, double dx, doubl
 		c[i].bulge = o.corners[i].bulge;
 	}
 	return (struct outline){ c, o.n };
-}
-
-struct outline outline_nosing(struct arena *a, double depth, double thickness, double radius)
-{
-	struct path p = path_begin(a, 6);
-	path_to(&p, radius, 0);
-	path_to(&p, depth, 0);
-	path_to(&p, depth, thickness);
-	path_to(&p, radius, thickness);
-	path_round_to(&p, 0, thickness - radius);
-	path_to(&p, 0, radius);
-	if (radius > NEAR_ENOUGH)
-		p.corners[p.n - 1].bulge = QUARTER_BULGE;
-	return path_close(p);
 }
 
 /* The sweep is four times atan(bulge), and half the chord its sine half way. */

@@ -17,6 +17,10 @@ struct path path_begin(struct arena *a, int room);
 /* Goes on straight to this corner; a corner on top of the last one is dropped. */
 void path_to(struct path *p, double x, double y);
 
+/* From the last corner to this one by an arc, turning left when the bulge is positive; 0: straight.
+ */
+void path_arc_to(struct path *p, double x, double y, double bulge);
+
 /* From the last corner by a quarter round to this one, turning left. */
 void path_round_to(struct path *p, double x, double y);
 
@@ -30,10 +34,6 @@ struct outline outline_box(struct arena *a, double x0, double y0, double x1, dou
 
 /* Every corner moved by this much. */
 struct outline outline_moved(struct arena *a, struct outline o, double dx, double dy);
-
-/* The section of a board whose one edge (at x = 0) has both arrises rounded: x in from that edge,
- * y up from the underside. */
-struct outline outline_nosing(struct arena *a, double depth, double thickness, double radius);
 
 /* An outline with its rounds cut into facets.  Bit SOFT_SIDE marks the corners on a round: what
  * is drawn out of the face there is no edge. */

@@ -1,3 +1,4 @@
+#include "parts/nosing.h"
 #include "parts/tread.h"
 
 /*
@@ -24,6 +25,7 @@ struct run {
 	double length;    /* s of the back end */
 	double length_in; /* s of the back end under the tread above */
 	bool closed;      /* by an end piece */
+	struct nosing nosing;
 };
 
 /* The last tread has the header or the floor behind it: its return stops square against that. */
@@ -34,13 +36,14 @@ static double room_behind(const struct rod *r, int step)
 
 static struct run run_of(struct arena *a, const struct rod *r, struct tread_end e, int step)
 {
-	struct run n = { a, r, e, step, 0, 1, 0, r->nosing + r->run, false };
+	struct run n = { a, r, e, step, 0, 1, 0, r->nosing + r->run, false, { 0 } };
 	double wanted = r->job->treads.return_past, room = room_behind(r, step);
 	double past = fmin(wanted, room);
 	if (e.kind == TREAD_END_NEWEL) {
 		n.start = e.newel_back;
 		n.lean = 0;
 	}
+	n.nosing = nosing_make(&r->job->treads, r->tread);
 	n.length = n.length_in + past;
 	n.closed = past > NEAR_ENOUGH && wanted < room - NEAR_ENOUGH;
 	return n;
@@ -71,8 +74,7 @@ static struct solid *draw_out(const struct run *n, struct profile f, double back
 static const struct solid *strip_solids(const struct run *n)
 {
 	double over = n->end.overhang, width = n->end.width, thickness = n->rod->tread;
-	double radius = n->rod->job->treads.nosing_radius;
-	struct profile outer = profile_of(n->a, outline_nosing(n->a, over, thickness, radius));
+	struct profile outer = profile_of(n->a, nosing_outline(n->a, &n->nosing, over));
 	bool wider = width > over + NEAR_ENOUGH;
 	if (wider) {
 		outer.soft[1] |= SOFT_SIDE | SOFT_A | SOFT_B; /* the seam, from below to above */
@@ -125,12 +127,7 @@ static struct frame strip_place(const struct run *n)
 
 static void add_features(const struct run *n, struct part *p)
 {
-	double radius = n->rod->job->treads.nosing_radius;
-	if (radius > 0)
-		piece_feature(n->a, p,
-			(struct feature){ .kind = FEATURE_ROUND,
-				.radius = radius,
-				.text = "both arrises of the outer edge rounded" });
+	nosing_add(n->a, p, n->rod->job, &n->nosing);
 	piece_feature(n->a, p,
 		(struct feature){ .kind = FEATURE_MITRE,
 			.angle = PI / 4,
@@ -150,6 +147,7 @@ static void strip_add(struct pieces *list, const struct run *n)
 	bool right = n->end.side->hand == HAND_RIGHT;
 	p->start = right ? front : back;
 	p->end = right ? back : front;
+	p->section = nosing_outline(n->a, &n->nosing, n->end.width);
 	p->solids = strip_solids(n);
 	add_features(n, p);
 }
@@ -171,9 +169,7 @@ static struct vec3 *triangle(const struct run *n, double q, double z)
 /* The nosing runs round its back too, so it is built up in slices from the top down. */
 static const struct solid *end_solids(const struct run *n)
 {
-	struct profile f = profile_of(n->a,
-		outline_nosing(n->a, n->end.overhang, n->rod->tread,
-			n->rod->job->treads.nosing_radius));
+	struct profile f = profile_of(n->a, nosing_outline(n->a, &n->nosing, n->end.overhang));
 	struct solid *s = NULL;
 	for (int k = 3; k < f.n; k++) {
 		struct vec high = f.at[k], low = f.at[(k + 1) % f.n];
@@ -207,7 +203,9 @@ static void end_add(struct pieces *list, const struct run *n)
 	p->size = (struct part_size){ over, over, r->tread };
 	p->start.mitre = right ? PI / 4 : 0;
 	p->end.mitre = right ? 0 : PI / 4;
+	p->section = nosing_outline(n->a, &n->nosing, over);
 	p->solids = end_solids(n);
+	nosing_add(n->a, p, r->job, &n->nosing);
 	p->note = "grain across, along the back of the return";
 }
 

@@ -1,5 +1,7 @@
 #include "parts/tread.h"
 
+#include "parts/nosing.h"
+
 /*
  * Treads, glued up from a body, a front strip that carries the nosing, and at
  * every open end a return strip mitred to it.  Seen from above, the front
@@ -117,14 +119,10 @@ static void body_add(struct pieces *list, const struct rod *r, struct tread_end 
 	add_newel_notch(a, p, r, right);
 }
 
-static void add_strip_features(struct arena *a, struct part *p, const struct rod *r, bool mitred)
+static void add_strip_features(struct arena *a, struct part *p, const struct rod *r,
+	const struct nosing *n, bool mitred)
 {
-	double radius = r->job->treads.nosing_radius;
-	if (radius > 0)
-		piece_feature(a, p,
-			(struct feature){ .kind = FEATURE_ROUND,
-				.radius = radius,
-				.text = "both arrises of the outer edge rounded" });
+	nosing_add(a, p, r->job, n);
 	if (mitred)
 		piece_feature(a, p,
 			(struct feature){ .kind = FEATURE_MITRE,
@@ -152,10 +150,11 @@ static void strip_add(struct pieces *list, const struct rod *r, struct tread_end
 	p->size = (struct part_size){ length, width, r->tread };
 	p->start.mitre = lean0 * PI / 4;
 	p->end.mitre = lean1 * PI / 4;
-	struct outline section = outline_nosing(a, width, r->tread, r->job->treads.nosing_radius);
-	p->solids = solid_strip(a, profile_of(a, section), (struct end_plane){ 0, lean0, 0 },
+	struct nosing n = nosing_make(&r->job->treads, r->tread);
+	p->section = nosing_outline(a, &n, width);
+	p->solids = solid_strip(a, profile_of(a, p->section), (struct end_plane){ 0, lean0, 0 },
 		(struct end_plane){ length, -lean1, 0 });
-	add_strip_features(a, p, r, lean0 + lean1 > 0);
+	add_strip_features(a, p, r, &n, lean0 + lean1 > 0);
 }
 
 static void tread_add(struct pieces *list, const struct rod *r, int step)
@@ -198,7 +197,7 @@ static void demand(struct arena *a, const struct rod *r, struct diags *d, struct
 static void returns_fit(struct arena *a, const struct rod *r, struct diags *d)
 {
 	const struct job_treads *t = &r->job->treads;
-	double round = t->nosing_radius + 1, past = r->run - t->side_overhang;
+	double round = nosing_make(t, r->tread).reach + 1, past = r->run - t->side_overhang;
 	demand(a, r, d,
 		(struct demand){ t->side_overhang >= round, "side_overhang", t->side_overhang,
 			"does not hold the rounded nosing: at least", round });
@@ -212,13 +211,14 @@ static bool sizes_fit(struct arena *a, const struct rod *r, struct diags *d)
 {
 	const struct job_treads *t = &r->job->treads;
 	int before = d->errors;
+	double round = nosing_make(t, r->tread).reach;
 	double lip = r->nosing + r->riser, body = r->run + r->nosing - LEAST_BODY;
 	demand(a, r, d,
-		(struct demand){ t->strip_width >= t->nosing_radius, "strip_width", t->strip_width,
-			"does not hold the rounded nosing: at least", t->nosing_radius });
+		(struct demand){ t->strip_width >= round, "strip_width", t->strip_width,
+			"does not hold the rounded nosing: at least", round });
 	demand(a, r, d,
-		(struct demand){ r->riser <= 0 || t->nosing_radius <= lip, "nosing_radius",
-			t->nosing_radius, "leaves nothing over the riser: at most", lip });
+		(struct demand){ r->riser <= 0 || round <= lip, "nosing_radius", round,
+			"leaves nothing over the riser: at most", lip });
 	demand(a, r, d,
 		(struct demand){ t->strip_width <= body, "strip_width", t->strip_width,
 			"leaves no body of the tread: at most", body });

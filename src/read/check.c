@@ -204,16 +204,38 @@ static void check_carriages(const struct check *c)
 		s->middle_count, letter(c, apart), letter(c, s->spacing));
 }
 
+static void check_nosing(const struct check *c)
+{
+	const struct job_treads *t = &c->job->treads;
+	double half = t->thickness / 2;
+
+	if (t->thickness <= 0)
+		return;
+	if (t->nosing_radius > half + EQUAL_ENOUGH)
+		diag_error(c->diags, node_pos(t->src, "nosing_radius"), NULL,
+			"treads.nosing_radius: %s is more than half the thickness of %s",
+			letter(c, t->nosing_radius), letter(c, t->thickness));
+	else if (t->nosing_profile == NOSING_FULL_ROUND && t->nosing_radius < half - EQUAL_ENOUGH)
+		diag_error(c->diags, node_pos(t->src, "nosing_radius"),
+			"leave it out, or write nosing_profile: eased",
+			"treads.nosing_radius: a full round has half the thickness");
+	if (t->nosing_chamfer > 0 && t->nosing_profile != NOSING_CHAMFER)
+		diag_error(c->diags, node_pos(t->src, "nosing_chamfer"),
+			"leave it out, or write nosing_profile: chamfer",
+			"treads.nosing_chamfer: this profile has no chamfer");
+	if (t->nosing_chamfer >= half)
+		diag_error(c->diags, node_pos(t->src, "nosing_chamfer"), NULL,
+			"treads.nosing_chamfer: two of %s leave nothing of the thickness, %s",
+			letter(c, t->nosing_chamfer), letter(c, t->thickness));
+}
+
 static void check_treads(const struct check *c)
 {
 	const struct job_treads *t = &c->job->treads;
 
 	check_order(c, t->src, "treads", "side_overhang", t->side_overhang, "strip_width",
 		t->strip_width);
-	if (t->thickness > 0 && t->nosing_radius > t->thickness / 2 + EQUAL_ENOUGH)
-		diag_error(c->diags, node_pos(t->src, "nosing_radius"), NULL,
-			"treads.nosing_radius: %s is more than half the thickness of %s",
-			letter(c, t->nosing_radius), letter(c, t->thickness));
+	check_nosing(c);
 	if (c->job->risers.kind == RISER_OPEN && node_has(c->job->risers.src, "thickness"))
 		diag_error(c->diags, node_pos(c->job->risers.src, "thickness"),
 			"leave it out, or write kind: board",

@@ -18,11 +18,24 @@ static enum units job_units(const struct node *root)
 	return UNITS_INCHES;
 }
 
+static void settle_nosing(struct job *job)
+{
+	struct job_treads *t = &job->treads;
+	bool inches = job->about.units == UNITS_INCHES;
+
+	if (!node_has(t->src, "waste_margin"))
+		t->waste_margin = inches ? MM_PER_INCH / 32 : 1;
+	if (node_has(t->src, "nosing_radius") || t->thickness <= 0)
+		return;
+	if (t->nosing_profile == NOSING_FULL_ROUND)
+		t->nosing_radius = t->thickness / 2;
+	t->nosing_radius = fmin(t->nosing_radius, t->thickness / 2);
+}
+
 /* What a zero cannot say, and defaults that depend on several keys. */
 static void settle(struct arena *a, struct job *job)
 {
 	struct job_stair *stair = &job->stair;
-	struct job_treads *treads = &job->treads;
 
 	if (!stair->segment_count) {
 		stair->segments = NEW(a, struct job_segment);
@@ -31,8 +44,7 @@ static void settle(struct arena *a, struct job *job)
 	}
 	if (!node_has(job->stringers.src, "middle_count"))
 		job->stringers.middle_count = -1;
-	if (!node_has(treads->src, "nosing_radius") && treads->thickness > 0)
-		treads->nosing_radius = fmin(treads->nosing_radius, treads->thickness / 2);
+	settle_nosing(job);
 }
 
 /* Folded to 48 bits: enough to tell two prints apart, and no more than that. */

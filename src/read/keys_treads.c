@@ -3,6 +3,38 @@
  */
 #include "read/keys_wood.h"
 
+static const struct choice nosing_profiles[] = {
+	{ "eased", NOSING_EASED },
+	{ "full_round", NOSING_FULL_ROUND },
+	{ "half_round", NOSING_HALF_ROUND },
+	{ "chamfer", NOSING_CHAMFER },
+	{ 0 },
+};
+
+/* Common practice; a full round has no other radius than half the thickness (settled in job.c). */
+static const char *nosing_radius(const void *group, enum units units)
+{
+	const struct job_treads *t = group;
+
+	switch (t->nosing_profile) {
+	case NOSING_EASED:
+	case NOSING_HALF_ROUND: return units == UNITS_INCHES ? "1/2\"" : "12 mm";
+	case NOSING_CHAMFER: return units == UNITS_INCHES ? "1/16\"" : "2 mm";
+	case NOSING_FULL_ROUND: break;
+	}
+	return NULL;
+}
+
+/* IRC 2018 R311.7.5.3, from memory: a bevel of at most 1/2 in. */
+static const char *nosing_chamfer(const void *group, enum units units)
+{
+	const struct job_treads *t = group;
+
+	if (t->nosing_profile != NOSING_CHAMFER)
+		return NULL;
+	return units == UNITS_INCHES ? "1/4\"" : "6 mm";
+}
+
 static const struct field treads[] = {
 	/* Hardwood 5/4 dressed is 1 1/16 in or 27 mm. */
 	{ FIELD_LENGTH, "thickness", LANDS(job_treads, thickness), .least = 12, .most = 120,
@@ -12,11 +44,27 @@ static const struct field treads[] = {
 	{ FIELD_LENGTH, "nosing", LANDS(job_treads, nosing), .most = 80, .usual = "1 1/8\"",
 		.usual_mm = "25 mm", .label = "nosing projection",
 		.shown = SHOWN_PLAN | SHOWN_ELEVATION, .help = "projection beyond the riser face" },
+	{ FIELD_CHOICE, "nosing_profile", LANDS(job_treads, nosing_profile),
+		.choices = nosing_profiles, .usual = "eased", .label = "nosing profile",
+		.shown = SHOWN_ELEVATION,
+		.help = "edge of treads: both arrises rounded, half a circle, upper arris rounded "
+			"and square below, or both chamfered at 45 degrees" },
 	/* IRC 2018 R311.7.5.3, from memory: at most 9/16 in. */
 	{ FIELD_LENGTH, "nosing_radius", LANDS(job_treads, nosing_radius), .most = 60,
-		.usual = "1/2\"", .usual_mm = "12 mm", .label = "nosing radius",
-		.shown = SHOWN_ELEVATION,
-		.help = "rounding of both edges, at most half the thickness" },
+		.decide = nosing_radius,
+		.absent = "1/2\" or 12 mm; 1/16\" or 2 mm on a chamfer; half the thickness of a "
+			  "full round",
+		.label = "nosing radius", .shown = SHOWN_ELEVATION,
+		.help = "rounding of the edges, at most half the thickness" },
+	{ FIELD_LENGTH, "nosing_chamfer", LANDS(job_treads, nosing_chamfer), .most = 50,
+		.decide = nosing_chamfer, .absent = "1/4\" or 6 mm; none but on a chamfer",
+		.label = "nosing chamfer", .shown = SHOWN_ELEVATION,
+		.help = "chamfer of the edges, along either face" },
+	/* Common practice. */
+	{ FIELD_LENGTH, "waste_margin", LANDS(job_treads, waste_margin), .most = 6,
+		.absent = "1/32\" or 1 mm",
+		.help = "wood left outside the nosing's profile by the chamfer sawn before "
+			"routing" },
 	/* Common practice: as far as the front nosing and a little. */
 	{ FIELD_LENGTH, "side_overhang", LANDS(job_treads, side_overhang), .most = 80,
 		.usual = "1 1/4\"", .usual_mm = "30 mm", .label = "overhang at the open side",

@@ -98,15 +98,41 @@ static bool has_returns(const struct stair *s)
 		s->job->treads.side_overhang > NEAR_ENOUGH;
 }
 
+static const char *profile_words(struct arena *a, const struct stair *s)
+{
+	const struct job_treads *t = &s->job->treads;
+	const char *radius = inches_words(a, s, t->nosing_radius);
+
+	switch (t->nosing_profile) {
+	case NOSING_EASED: return arena_printf(a, "arrises rounded %s", radius);
+	case NOSING_FULL_ROUND: return "edge a full round";
+	case NOSING_HALF_ROUND:
+		return arena_printf(a, "upper arris rounded %s, square below", radius);
+	case NOSING_CHAMFER:
+		return arena_printf(a, "arrises chamfered %s along either face, eased %s",
+			inches_words(a, s, t->nosing_chamfer), radius);
+	}
+	return "";
+}
+
 static const char *nosing_words(struct arena *a, const struct stair *s)
 {
 	const struct job_treads *t = &s->job->treads;
 
 	return arena_printf(a,
-		"Treads: nosing %s beyond the riser's face, arrises rounded %s, front strip %s "
-		"wide.",
-		inches_words(a, s, t->nosing), inches_words(a, s, t->nosing_radius),
+		"Treads: nosing %s beyond the riser's face, %s, front strip %s wide.",
+		inches_words(a, s, t->nosing), profile_words(a, s),
 		inches_words(a, s, t->strip_width));
+}
+
+/* How the waste of the nosings is sawn off: the same on every strip. */
+static const char *waste_words(struct arena *a, const struct part *parts)
+{
+	for (const struct part *p = parts; p; p = p->next)
+		for (const struct feature *f = p->features; f; f = f->next)
+			if (f->kind == FEATURE_WASTE)
+				return arena_printf(a, "Nosings: %s.", f->text);
+	return "";
 }
 
 static const char *return_words(struct arena *a, const struct stair *s)
@@ -131,6 +157,7 @@ static void note_sheet(struct sheet *s)
 			"the "
 			"angle from square at either end, bevels through the thickness." },
 		{ NULL, nosing_words(a, st) },
+		{ NULL, waste_words(a, s->context->parts) },
 		{ NULL, return_words(a, st) },
 	};
 
