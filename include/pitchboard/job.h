@@ -240,6 +240,23 @@ struct job_material {
 	const char *finish;
 };
 
+/* A row of the edition that applies otherwise in this place. */
+struct job_amendment {
+	const struct node *src;
+	const char *row;
+	const char *least, *most; /* as typed; "" is not given */
+	const char *by, *date, *text;
+};
+
+/* The building code that the stair is checked against. */
+struct job_code {
+	const struct node *src;
+	const char *edition; /* a file of templates/rules; "": none */
+	double tolerance;    /* what a built size may be off the drawn one */
+	const struct job_amendment *amendments;
+	int amendment_count;
+};
+
 struct job_sheets {
 	const struct node *src;
 	const char *paper;           /* row of templates/papers.yaml */
@@ -266,6 +283,7 @@ struct job {
 	struct job_rail rail;
 	struct job_balusters balusters;
 	struct job_material material;
+	struct job_code code;
 	struct job_sheets sheets;
 	const struct assumption *assumptions;
 	const char *fingerprint; /* of the file's bytes: 12 hex digits */

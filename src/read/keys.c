@@ -282,6 +282,8 @@ static const struct field file[] = {
 		.help = "balusters under the rail" },
 	{ FIELD_GROUP, "material", LANDS(job_file, job.material), .group = &keys_material,
 		.help = "species and finish" },
+	{ FIELD_GROUP, "code", LANDS(job_file, job.code), .group = &keys_code,
+		.help = "the building code to check against" },
 	{ FIELD_GROUP, "sheets", LANDS(job_file, job.sheets), .group = &keys_sheets,
 		.help = "paper and sheets" },
 	{ 0 },

@@ -43,8 +43,12 @@ static void add_shorthand(struct arena *a, struct text *t, const struct group *g
 		add_group(a, t, g);
 		return;
 	}
+	const struct choice *choices = field_find(g, g->shorthand)->choices;
 	text_add(t, "\"oneOf\": [{");
-	add_choices(a, t, field_find(g, g->shorthand)->choices);
+	if (choices)
+		add_choices(a, t, choices);
+	else
+		text_add(t, "\"type\": \"string\"");
 	text_add(t, "}, {");
 	add_group(a, t, g);
 	text_add(t, "}]");

@@ -4,7 +4,7 @@
 #include <string.h>
 
 #include "base/file.h"
-#include "read/field.h"
+#include "read/shop_file.h"
 
 static const struct choice pens[] = {
 	{ "small", PENS_SMALL },
@@ -110,29 +110,6 @@ static const struct field set[] = {
 
 static const struct group set_keys = { "", sizeof(struct sheet_set), set, .keeps_node = false };
 
-/* Reads one file of the shop's; after an error the diags are that file's own. */
-static bool read_file(struct arena *a, const char *path, const struct group *g, void *into,
-	struct diags *d)
-{
-	struct file_result f = file_read(a, path);
-	struct diags own;
-
-	if (!f.file) {
-		diag_error(d, (struct pos){ 0, 0 }, NULL, "%s", f.problem);
-		return false;
-	}
-	const char *text = arena_strndup(a, (const char *)f.file->bytes, f.file->size);
-	diags_init(&own, a, path, text);
-	const struct node *root = node_load(a, text, &own);
-	int finest = 0;
-	struct field_reader reader = { a, &own, g, UNITS_MILLIMETRES, &finest };
-	if (root)
-		group_read(&reader, g, root, into);
-	if (own.errors)
-		*d = own;
-	return !own.errors;
-}
-
 static bool check_papers(const struct stationery *s, struct diags *d)
 {
 	for (int i = 0; i < s->paper_count; i++) {
@@ -158,7 +135,7 @@ static bool read_sets(struct arena *a, const char *dir, struct stationery *s, st
 	struct sheet_set *sets = NEW_N(a, struct sheet_set, found.gl_pathc);
 	for (size_t i = 0; i < found.gl_pathc && good; i++) {
 		sets[i].name = path_stem(a, found.gl_pathv[i]);
-		good = read_file(a, found.gl_pathv[i], &set_keys, &sets[i], d);
+		good = shop_file_read(a, found.gl_pathv[i], &set_keys, &sets[i], d);
 	}
 	s->sets = sets;
 	s->set_count = (int)found.gl_pathc;
@@ -172,9 +149,9 @@ const struct stationery *stationery_read(struct arena *a, const char *dir, struc
 	const char *papers_path = arena_printf(a, "%s/papers.yaml", dir);
 	const char *title_path = arena_printf(a, "%s/title-block.yaml", dir);
 
-	if (!read_file(a, papers_path, &papers_keys, s, d) || !check_papers(s, d))
+	if (!shop_file_read(a, papers_path, &papers_keys, s, d) || !check_papers(s, d))
 		return NULL;
-	if (!read_file(a, title_path, &title_keys, s, d) || !read_sets(a, dir, s, d))
+	if (!shop_file_read(a, title_path, &title_keys, s, d) || !read_sets(a, dir, s, d))
 		return NULL;
 	return s;
 }

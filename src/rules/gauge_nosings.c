@@ -1,0 +1,173 @@
+/*
+ * The front edge of treads, and what is under it.
+ */
+#include "rules/footing.h"
+
+#include <string.h>
+
+#define COLUMN 1.0 /* half the side of a column of wood that is looked at */
+
+static bool risers_are_open(const struct survey *s)
+{
+	return s->stair->job->risers.kind == RISER_OPEN;
+}
+
+static double tread_thickness_of(const struct survey *s)
+{
+	return s->stair->job->treads.thickness;
+}
+
+/* Face of riser i, between the tread below and the one above it. */
+static double riser_front(const struct survey *s, int i, double y)
+{
+	double top = s->stair->unit_rise * i - tread_thickness_of(s);
+	double foot = s->stair->unit_rise * (i - 1);
+	double x = (i - 1) * s->flight->unit_run, reach = s->flight->unit_run / 2;
+	struct region slice = region_box(vec3(x - reach, y - COLUMN, foot),
+		vec3(x + reach, y + COLUMN, top));
+	struct extreme face = survey_extreme(s, counts_risers, slice, vec3(-1, 0, 0));
+
+	return face.found ? -face.value : NAN;
+}
+
+static struct reading nosing_projection(const struct survey *s)
+{
+	const struct footing *f = footings_make(s);
+	struct reading r = reading_none();
+
+	if (risers_are_open(s))
+		return reading_not_applicable("the risers are open");
+	for (int i = 1; i <= s->flight->risers; i++)
+		for (int end = 0; end < FOOTING_ENDS; end++) {
+			double face = riser_front(s, i, footing_y(s, end));
+			if (!isnan(face) && !isnan(f[i].front[end]))
+				reading_add(&r, face - f[i].front[end],
+					arena_printf(s->arena, "riser %d, %s", i,
+						footing_ends[end]));
+		}
+	if (r.state == READING_TAKEN && r.most - r.least < NEAR_ENOUGH)
+		r.least_at = r.most_at = "every nosing";
+	return r;
+}
+
+static struct reading nosing_difference(const struct survey *s)
+{
+	struct reading r = nosing_projection(s);
+
+	return r.state == READING_TAKEN ? reading_of(r.most - r.least, r.most_at) : r;
+}
+
+static struct reading nosing_radius(const struct survey *s)
+{
+	struct reading r = reading_none();
+
+	r.why = "the treads carry no rounded edge";
+	for (int i = 0; i < s->count; i++)
+		for (const struct feature *f = s->pieces[i].part->features; f; f = f->next)
+			if (f->kind == FEATURE_ROUND && counts_treads(s->pieces[i].part))
+				reading_add(&r, f->radius, s->pieces[i].part->name);
+	if (r.state != READING_TAKEN)
+		return reading_of(0, "every nosing");
+	return r;
+}
+
+/* The angle of a riser from plumb. */
+static struct reading riser_slope(const struct survey *s)
+{
+	struct reading r = reading_none();
+
+	if (risers_are_open(s))
+		return reading_not_applicable("the risers are open");
+	for (int i = 0; i < s->count; i++)
+		if (counts_risers(s->pieces[i].part))
+			for (int k = 0; k < s->pieces[i].part->count; k++)
+				reading_add(&r,
+					asin(fmin(1, fabs(s->pieces[i].part->places[k].w.z))),
+					"every riser");
+	return r;
+}
+
+/* The ball that goes through between two treads: as high as the opening is, for it is wider. */
+static struct reading riser_opening(const struct survey *s)
+{
+	const struct footing *f = footings_make(s);
+	struct reading r = reading_none();
+
+	if (!risers_are_open(s))
+		return reading_not_applicable("the risers are closed");
+	for (int i = 1; i <= s->flight->risers; i++)
+		for (int end = 0; end < FOOTING_ENDS; end++) {
+			double gap = f[i].level[end] - tread_thickness_of(s) - f[i - 1].level[end];
+			if (!isnan(gap))
+				reading_add(&r, gap,
+					arena_printf(s->arena, "under step %d", i));
+		}
+	return r;
+}
+
+/* How far each tread reaches, on plan, under the one above it. */
+static struct reading tread_overlap(const struct survey *s)
+{
+	const struct footing *f = footings_make(s);
+	struct reading r = reading_none();
+
+	for (int i = 1; i < s->flight->risers; i++) {
+		double y = footing_y(s, 1), level = s->stair->unit_rise * i;
+		double x = s->first_nosing + (i - 1) * s->flight->unit_run;
+		struct region slice = region_box(vec3(x, y - COLUMN, level - COLUMN),
+			vec3(x + 2 * s->flight->unit_run, y + COLUMN, level + COLUMN));
+		struct extreme back = survey_extreme(s, counts_treads, slice, vec3(1, 0, 0));
+		if (back.found && !isnan(f[i + 1].front[1]))
+			reading_add(&r, back.value - f[i + 1].front[1],
+				arena_printf(s->arena, "step %d", i));
+	}
+	if (r.state == READING_TAKEN && r.most - r.least < NEAR_ENOUGH)
+		r.least_at = r.most_at = "every step";
+	return r;
+}
+
+static struct reading open_risers(const struct survey *s)
+{
+	return reading_of(risers_are_open(s) ? 1 : 0, "the flight");
+}
+
+static struct reading tread_thickness(const struct survey *s)
+{
+	struct reading r = reading_none();
+
+	for (int i = 0; i < s->count; i++)
+		if (s->pieces[i].part->kind == &part_tread)
+			reading_add(&r, s->pieces[i].high.z - s->pieces[i].low.z, "every tread");
+	return r;
+}
+
+static const char *mend_projection(const struct survey *s, struct shortfall f)
+{
+	return arena_printf(s->arena, "a nosing of %s: %s %s", survey_say(s, f.limit),
+		survey_say(s, fabs(f.by)), f.by > 0 ? "more" : "less");
+}
+
+static const char *mend_opening(const struct survey *s, struct shortfall f)
+{
+	return arena_printf(s->arena, "a bar or strip under each tread that takes %s off the gap",
+		survey_say(s, fabs(f.by)));
+}
+
+const struct gauge gauges_of_nosings[] = {
+	{ "nosing_projection", "nosing projection", GAUGE_LENGTH, nosing_projection,
+		mend_projection, "treads", "nosing" },
+	{ "nosing_difference", "largest difference of nosings", GAUGE_LENGTH, nosing_difference,
+		NULL, "treads", "nosing" },
+	{ "nosing_radius", "radius of the nosing's edge", GAUGE_LENGTH, nosing_radius, NULL,
+		"treads", "nosing_radius" },
+	{ "riser_slope", "slope of risers from plumb", GAUGE_ANGLE, riser_slope, NULL, "risers",
+		"kind" },
+	{ "riser_opening", "ball between two treads", GAUGE_LENGTH, riser_opening, mend_opening,
+		"risers", "kind" },
+	{ "tread_overlap", "overlap of treads on plan", GAUGE_LENGTH, tread_overlap,
+		mend_projection, "treads", "nosing" },
+	{ "open_risers", "open risers", GAUGE_COUNT, open_risers, NULL, "risers", "kind" },
+	{ "tread_thickness", "thickness of treads", GAUGE_LENGTH, tread_thickness, NULL, "treads",
+		"thickness" },
+	{ 0 },
+};

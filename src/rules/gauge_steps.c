@@ -1,0 +1,180 @@
+/*
+ * Rise and run, as the feet find them.
+ */
+#include "rules/footing.h"
+
+/* What is the same at every step is found nowhere in particular. */
+static struct reading settled(struct reading r, const char *everywhere)
+{
+	if (r.state == READING_TAKEN && r.most - r.least < NEAR_ENOUGH)
+		r.least_at = r.most_at = everywhere;
+	return r;
+}
+
+static double rise_of(const struct footing *f, int riser, int end)
+{
+	return f[riser].level[end] - f[riser - 1].level[end];
+}
+
+/* Vertically from one walking surface to the next. */
+static struct reading riser_height(const struct survey *s)
+{
+	const struct footing *f = footings_make(s);
+	struct reading r = reading_none();
+
+	for (int i = 1; i <= s->flight->risers; i++)
+		for (int end = 0; end < FOOTING_ENDS; end++)
+			if (!isnan(rise_of(f, i, end)))
+				reading_add(&r, rise_of(f, i, end),
+					arena_printf(s->arena, "riser %d, %s", i,
+						footing_ends[end]));
+	return settled(r, "every riser");
+}
+
+/* The last going reaches to the nosing of the upper floor. */
+static double run_of(const struct footing *f, int step, int end)
+{
+	return f[step + 1].front[end] - f[step].front[end];
+}
+
+/* Horizontally from nosing to nosing. */
+static struct reading tread_depth(const struct survey *s)
+{
+	const struct footing *f = footings_make(s);
+	struct reading r = reading_none();
+
+	for (int i = 1; i < s->flight->risers; i++)
+		for (int end = 0; end < FOOTING_ENDS; end++)
+			if (!isnan(run_of(f, i, end)))
+				reading_add(&r, run_of(f, i, end),
+					arena_printf(s->arena, "step %d, %s", i,
+						footing_ends[end]));
+	return settled(r, "every step");
+}
+
+static struct reading difference_of(const struct survey *s, struct reading r)
+{
+	if (r.state != READING_TAKEN)
+		return r;
+	if (r.most - r.least < NEAR_ENOUGH)
+		return reading_of(0, r.most_at);
+	return reading_of(r.most - r.least,
+		arena_printf(s->arena, "%s and %s", r.least_at, r.most_at));
+}
+
+static struct reading riser_difference(const struct survey *s)
+{
+	return difference_of(s, riser_height(s));
+}
+
+static struct reading tread_difference(const struct survey *s)
+{
+	return difference_of(s, tread_depth(s));
+}
+
+static struct reading riser_difference_adjacent(const struct survey *s)
+{
+	const struct footing *f = footings_make(s);
+	struct reading r = reading_none();
+
+	for (int i = 2; i <= s->flight->risers; i++)
+		for (int end = 0; end < FOOTING_ENDS; end++)
+			if (!isnan(rise_of(f, i, end) + rise_of(f, i - 1, end)))
+				reading_add(&r, fabs(rise_of(f, i, end) - rise_of(f, i - 1, end)),
+					arena_printf(s->arena, "risers %d and %d, %s", i - 1, i,
+						footing_ends[end]));
+	return settled(r, "every riser");
+}
+
+static struct reading tread_difference_adjacent(const struct survey *s)
+{
+	const struct footing *f = footings_make(s);
+	struct reading r = reading_none();
+
+	for (int i = 2; i < s->flight->risers; i++)
+		for (int end = 0; end < FOOTING_ENDS; end++)
+			if (!isnan(run_of(f, i, end) + run_of(f, i - 1, end)))
+				reading_add(&r, fabs(run_of(f, i, end) - run_of(f, i - 1, end)),
+					arena_printf(s->arena, "steps %d and %d, %s", i - 1, i,
+						footing_ends[end]));
+	if (s->flight->risers < 3)
+		return reading_not_applicable("there is one tread");
+	return settled(r, "every step");
+}
+
+static double rise(const struct survey *s)
+{
+	return s->stair->unit_rise;
+}
+
+static double run(const struct survey *s)
+{
+	return s->flight->unit_run;
+}
+
+static struct reading pace(const struct survey *s)
+{
+	return reading_of(2 * rise(s) + run(s), "every step");
+}
+
+static struct reading pitch(const struct survey *s)
+{
+	return reading_of(s->flight->pitch, "the flight");
+}
+
+/* ---- what would mend it ---- */
+
+static const char *mend_riser(const struct survey *s, struct shortfall f)
+{
+	double total = s->stair->total_rise;
+	int n = f.by > 0 ? (int)floor(total / f.limit + NEAR_ENOUGH)
+			 : (int)ceil(total / f.limit - NEAR_ENOUGH);
+
+	if (n < 2 || n == s->flight->risers)
+		return "";
+	return arena_printf(s->arena, "%d risers make it %s, and the run %s %s", n,
+		survey_say(s, total / n), survey_say(s, fabs(n - s->flight->risers) * run(s)),
+		n > s->flight->risers ? "longer" : "shorter");
+}
+
+/* A run between nosings, and what it comes to over all of them. */
+static const char *with_run(const struct survey *s, double wanted)
+{
+	double more = (wanted - run(s)) * s->flight->step_count;
+
+	return arena_printf(s->arena, "a unit run of %s: the flight is %s %s",
+		survey_say(s, wanted), survey_say(s, fabs(more)), more > 0 ? "longer" : "shorter");
+}
+
+static const char *mend_tread(const struct survey *s, struct shortfall f)
+{
+	return with_run(s, f.limit);
+}
+
+static const char *mend_pace(const struct survey *s, struct shortfall f)
+{
+	return f.limit > 2 * rise(s) ? with_run(s, f.limit - 2 * rise(s)) : "";
+}
+
+static const char *mend_pitch(const struct survey *s, struct shortfall f)
+{
+	return with_run(s, rise(s) / tan(f.limit));
+}
+
+const struct gauge gauges_of_steps[] = {
+	{ "riser_height", "riser height", GAUGE_LENGTH, riser_height, mend_riser, "segments",
+		"risers" },
+	{ "riser_difference", "largest difference of risers", GAUGE_LENGTH, riser_difference, NULL,
+		"segments", "risers" },
+	{ "riser_difference_adjacent", "difference of risers one after the other", GAUGE_LENGTH,
+		riser_difference_adjacent, NULL, "segments", "risers" },
+	{ "tread_depth", "tread depth, nosing to nosing", GAUGE_LENGTH, tread_depth, mend_tread,
+		"segments", "run" },
+	{ "tread_difference", "largest difference of treads", GAUGE_LENGTH, tread_difference, NULL,
+		"segments", "run" },
+	{ "tread_difference_adjacent", "difference of treads one after the other", GAUGE_LENGTH,
+		tread_difference_adjacent, NULL, "segments", "run" },
+	{ "pace", "twice rise plus run", GAUGE_LENGTH, pace, mend_pace, "segments", "run" },
+	{ "pitch", "pitch", GAUGE_ANGLE, pitch, mend_pitch, "segments", "run" },
+	{ 0 },
+};

@@ -1,0 +1,151 @@
+/*
+ * Clear width, and what reaches into it.
+ */
+#include "rules/gauge.h"
+
+#define OVER_RAIL 100.0  /* so far over the rail only walls count */
+#define HEAD_HIGH 2000.0 /* over the nosing line */
+#define NEXT_TO 300.0    /* a wall further off a rail is not its wall */
+
+static bool counts_beside(const struct part *p)
+{
+	return counts_walls(p) || counts_rails(p) || counts_newels(p) || counts_infill(p) ||
+		p->kind == &part_stringer;
+}
+
+/* Where one step is clear between two heights over the nosing line: y of either side. */
+struct clear {
+	double right, left;
+};
+
+static struct clear clear_at(const struct survey *s, const struct step *step, counts_fn *counts,
+	double from, double to)
+{
+	double z0 = s->nosing_line.z0, middle = s->stair->width / 2;
+	struct region r = { .n = 0 };
+	struct clear c = { 0, s->stair->width };
+
+	r = region_between(r, vec3(1, 0, 0), step->nosing_x, step->back_x);
+	r = region_between(r, survey_over_nosings(s), z0 + from, z0 + to);
+	struct extreme right = survey_extreme(s, counts,
+		region_between(r, vec3(0, 1, 0), -INFINITY, middle), vec3(0, 1, 0));
+	struct extreme left = survey_extreme(s, counts,
+		region_between(r, vec3(0, 1, 0), middle, INFINITY), vec3(0, -1, 0));
+	if (right.found)
+		c.right = fmax(c.right, right.value);
+	if (left.found)
+		c.left = fmin(c.left, -left.value);
+	return c;
+}
+
+static struct reading narrowest(const struct survey *s, counts_fn *counts, double from, double to)
+{
+	struct reading r = reading_none();
+
+	for (int i = 0; i < s->flight->step_count; i++) {
+		const struct step *step = &s->flight->steps[i];
+		struct clear c = clear_at(s, step, counts, from, to);
+		reading_add(&r, c.left - c.right, arena_printf(s->arena, "step %d", step->number));
+	}
+	if (r.most - r.least < NEAR_ENOUGH)
+		r.least_at = r.most_at = "every step";
+	return r;
+}
+
+/* Over the rail: between walls; an open side counts at the outer face of its stringer. */
+static struct reading clear_width(const struct survey *s)
+{
+	return narrowest(s, counts_walls, s->stair->job->rail.height + OVER_RAIL, HEAD_HIGH);
+}
+
+/* From the nosing line to the top of the rail: whatever reaches in. */
+static struct reading clear_width_at_rail(const struct survey *s)
+{
+	return narrowest(s, counts_beside, 1, s->stair->job->rail.height);
+}
+
+/* Between what stands on either side, at any height. */
+static struct reading usable_width(const struct survey *s)
+{
+	return narrowest(s, counts_beside, 1, HEAD_HIGH);
+}
+
+static struct reading rail_projection(const struct survey *s)
+{
+	struct reading r = reading_none();
+	double width = s->stair->width;
+
+	for (int i = 0; i < s->count; i++) {
+		const struct placed *p = &s->pieces[i];
+		bool on_right = p->low.y + p->high.y < width;
+		if (counts_rails(p->part))
+			reading_add(&r, on_right ? p->high.y : width - p->low.y,
+				arena_printf(s->arena, "%s side",
+					survey_side(s, on_right ? 0 : width)));
+	}
+	return r.state == READING_TAKEN ? r : reading_not_applicable("there is no rail");
+}
+
+/* The face of the wall beside a rail, in y; NAN where no wall stands beside it. */
+static double wall_beside(const struct survey *s, const struct placed *rail, bool on_right)
+{
+	struct vec3 low = rail->low, high = rail->high;
+
+	if (on_right)
+		low.y -= NEXT_TO;
+	else
+		high.y += NEXT_TO;
+	struct extreme face = survey_extreme(s, counts_walls, region_box(low, high),
+		vec3(0, on_right ? 1 : -1, 0));
+	if (!face.found)
+		return NAN;
+	return on_right ? face.value : -face.value;
+}
+
+static struct reading wall_clearance(const struct survey *s)
+{
+	struct reading r = reading_none();
+
+	for (int i = 0; i < s->count; i++) {
+		const struct placed *p = &s->pieces[i];
+		bool on_right = p->low.y + p->high.y < s->stair->width;
+		double wall = counts_rails(p->part) ? wall_beside(s, p, on_right) : NAN;
+		if (!isnan(wall) && (on_right ? wall <= p->low.y : wall >= p->high.y))
+			reading_add(&r, on_right ? p->low.y - wall : wall - p->high.y,
+				arena_printf(s->arena, "%s side",
+					on_right ? "right" : "left"));
+	}
+	return r.state == READING_TAKEN ? r
+					: reading_not_applicable("no rail runs along a wall");
+}
+
+static const char *mend_width(const struct survey *s, struct shortfall f)
+{
+	return arena_printf(s->arena, "a stair %s wide: %s wider",
+		survey_say(s, s->stair->width + f.by), survey_say(s, f.by));
+}
+
+static const char *mend_projection(const struct survey *s, struct shortfall f)
+{
+	return arena_printf(s->arena, "a rail %s nearer to its side",
+		survey_say(s, fabs(f.by)));
+}
+
+static const char *mend_clearance(const struct survey *s, struct shortfall f)
+{
+	return arena_printf(s->arena, "the rail %s further off the wall", survey_say(s, f.by));
+}
+
+const struct gauge gauges_of_width[] = {
+	{ "clear_width", "clear width over the rail", GAUGE_LENGTH, clear_width, mend_width,
+		"stair", "width" },
+	{ "clear_width_at_rail", "clear width at the rail and under it", GAUGE_LENGTH,
+		clear_width_at_rail, mend_width, "stair", "width" },
+	{ "usable_width", "usable width between rails and walls", GAUGE_LENGTH, usable_width,
+		mend_width, "stair", "width" },
+	{ "rail_projection", "how far the rail reaches into the width", GAUGE_LENGTH,
+		rail_projection, mend_projection, "rail", "width" },
+	{ "wall_clearance", "rail to wall", GAUGE_LENGTH, wall_clearance, mend_clearance, "rail",
+		"width" },
+	{ 0 },
+};
