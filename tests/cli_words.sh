@@ -9,13 +9,13 @@ says() { # PATTERN COMMAND...: the pattern stands in what the command prints
 }
 
 every_command_has_help() {
-	for command in draw keys new; do
+	for command in draw check keys new; do
 		says "^usage: pitchboard $command" "$PITCHBOARD" $command --help || return 1
 	done
 }
 
 every_command_has_its_place_in_the_manual() {
-	for command in draw keys new; do
+	for command in draw check keys new; do
 		grep -q "^.BR* \"*$command" src/cli/pitchboard.1 || return 1
 	done
 }
@@ -52,4 +52,9 @@ check 'an unknown starter brings the names there are' says '^  first$' "$PITCHBO
 check 'a full pipe is the machine failing' exits 3 sh -c '"$PITCHBOARD" keys >/dev/full'
 check 'templates that are not there are the machine failing' \
 	exits 3 "$PITCHBOARD" draw --templates "$TMPDIR/none" "$TMPDIR/none.yaml"
+check 'check without a job is wrong' exits 2 "$PITCHBOARD" check
+check 'check against no edition is wrong' exits 2 "$PITCHBOARD" check templates/starters/first.yaml
+check 'check against no edition brings the editions there are' \
+	says '^  irc-2021$' "$PITCHBOARD" check templates/starters/first.yaml
+check 'an unknown edition is wrong' exits 2 "$PITCHBOARD" check -e irc-1066 jobs/alder-lane.yaml
 plan

@@ -120,7 +120,8 @@ struct finding {
 	struct pos at;        /* the key of the job that decides it */
 };
 
-/* Every row of the edition, in its order.  NULL in, NULL out. */
+/* Every row of the edition, in its order; what is not met is a warning in `d` too.  NULL in, NULL
+ * out. */
 const struct finding *code_check(struct arena *a, const struct stair *s, const struct part *parts,
 	const struct rule_set *rules, struct diags *d);
 

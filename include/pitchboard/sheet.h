@@ -6,6 +6,7 @@
 
 #include "pitchboard/drawing.h"
 #include "pitchboard/part.h"
+#include "pitchboard/rule.h"
 #include "pitchboard/stationery.h"
 
 /* Everything a sheet may look at.  Read only. */
@@ -15,7 +16,8 @@ struct sheet_context {
 	const struct stationery *stationery;
 	const struct paper *paper;
 	struct measure measure;
-	const struct drawing *sheets; /* those drawn before: for the cover's index */
+	const struct drawing *sheets;   /* those drawn before: for the cover's index */
+	const struct finding *findings; /* NULL: the job names no code */
 };
 
 /* A kind of sheet lives whole in src/sheets/NAME.c and ends in one row. */
@@ -28,11 +30,12 @@ struct sheet_kind {
 };
 
 extern const struct sheet_kind sheet_cover, sheet_plan, sheet_elevation, sheet_section,
-	sheet_stringer, sheet_parts, sheet_pieces;
+	sheet_stringer, sheet_parts, sheet_pieces, sheet_code;
 
 /* All drawings that the job's set asks for, numbered, framed and titled, then the templates.
- * NULL in, NULL out; NULL after an error. */
+ * NULL in, NULL out, but for the findings: a job may name no code.  NULL after an error. */
 const struct drawing *sheets_draw(struct arena *a, const struct stair *s, const struct part *parts,
-	const struct stationery *st, struct measure m, struct diags *d);
+	const struct finding *findings, const struct stationery *st, struct measure m,
+	struct diags *d);
 
 #endif

@@ -29,7 +29,8 @@ enum dump { DUMP_NONE, DUMP_JOB, DUMP_STAIR, DUMP_PARTS, DUMP_DRAWING, DUMP_UNKN
 
 /* What the jobs of one call share. */
 struct shop {
-	const char *dir; /* where the drawings go */
+	const char *dir;       /* where the drawings go */
+	const char *templates; /* where papers, sets and rules are */
 	bool quiet;
 	enum dump dump;
 	const struct stationery *stationery;
@@ -93,15 +94,17 @@ static enum status write_files(struct arena *a, const struct shop *shop, const s
 	return STATUS_MACHINE;
 }
 
-/* The program in five lines: read, solve, make, draw, write. */
+/* The program in a few lines: read, solve, make, check, draw, write. */
 static enum status draw_job(struct arena *a, const struct shop *shop, const char *text,
 	struct diags *d)
 {
 	const struct job *job = job_read(a, text, d);
 	const struct stair *stair = stair_solve(a, job, d);
 	const struct part *parts = parts_make(a, stair, d);
-	const struct drawing *drawings =
-		sheets_draw(a, stair, parts, shop->stationery, faces_measure(shop->faces), d);
+	const struct finding *findings =
+		code_check(a, stair, parts, rules_read(a, shop->templates, job, d), d);
+	const struct drawing *drawings = sheets_draw(a, stair, parts, findings, shop->stationery,
+		faces_measure(shop->faces), d);
 
 	findings_tell(a, stair, parts, d);
 	findings_tell_letters(faces_missing(shop->faces, drawings), d);
@@ -171,6 +174,7 @@ static enum status shop_open(struct arena *a, struct shop *shop, const char *ask
 
 	if (!dir)
 		return STATUS_MACHINE;
+	shop->templates = dir;
 	diags_init(&d, a, dir, NULL);
 	shop->stationery = stationery_read(a, dir, &d);
 	diags_print(&d, stderr);

@@ -13,6 +13,7 @@
 
 static const struct command *const commands[] = {
 	&command_draw,
+	&command_check,
 	&command_keys,
 	&command_new,
 	NULL,

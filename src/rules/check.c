@@ -54,11 +54,11 @@ static const char *condition_words(struct arena *a, const struct bench *w, const
 	const char *limit = bounds_words(a, &c->bounds, g->unit, rule->written_in->units);
 
 	if (r->state != READING_TAKEN)
-		return arena_printf(a, "counts only with %s %s: %s", g->what, limit, r->why);
-	double here = limit_given(c->bounds.above) || limit_given(c->bounds.least) ? r->most
-										   : r->least;
-	return arena_printf(a, "counts only with %s %s; here it is %s", g->what, limit,
-		value_words(a, here, g->unit, job_lettering(w->job)));
+		return arena_printf(a, "only where %s: %s; here %s", g->what, limit, r->why);
+	double here =
+		limit_given(c->bounds.above) || limit_given(c->bounds.least) ? r->most : r->least;
+	return arena_printf(a, "only where %s: %s; here %s", g->what, limit,
+		r->shown ? r->shown : value_words(a, here, g->unit, job_lettering(w->job)));
 }
 
 /* Does one of its conditions put the rule aside?  Then the finding says why. */
@@ -131,6 +131,9 @@ static double tolerance_in(const struct bench *w, enum gauge_unit unit)
 
 static enum finding_state judge(struct room room, double tolerance)
 {
+	/* of nothing at all there is no less */
+	if (room.limit == 0 && room.left > -NEAR_ENOUGH)
+		return FINDING_MET;
 	if (room.left < -NEAR_ENOUGH || (room.is_strict && room.left < NEAR_ENOUGH))
 		return FINDING_NOT_MET;
 	return room.left < tolerance - NEAR_ENOUGH ? FINDING_NEAR : FINDING_MET;
@@ -184,8 +187,7 @@ static const char *source_words(struct arena *a, const struct bench *w, const st
 	}
 	if (rule->written_in == w->rules || rule->source == SOURCE_FROM_MEMORY)
 		return word;
-	return arena_printf(a, "%s in %s; carried over from memory", word,
-		rule->written_in->brief);
+	return arena_printf(a, "%s in %s; carried over from memory", word, rule->written_in->brief);
 }
 
 static const char *mend_words(struct arena *a, const struct bench *w, const struct gauge *g,
@@ -242,10 +244,21 @@ static void measure(struct arena *a, const struct bench *w, struct finding *f)
 	f->state = judge(room, tolerance_in(w, g->unit));
 	f->value = room.value;
 	f->limit = room.limit;
-	f->provided = provided_words(a, w, g, room, f->state);
+	f->provided = r.shown ? r.shown : provided_words(a, w, g, room, f->state);
 	f->place = room.at ? room.at : "";
 	if (f->state == FINDING_NOT_MET)
 		f->mend = mend_words(a, w, g, &r, room);
+}
+
+/* "landing_slope" as it is said. */
+static const char *spoken(struct arena *a, const char *row)
+{
+	char *words = arena_strdup(a, row);
+
+	for (char *c = words; *c; c++)
+		if (*c == '_')
+			*c = ' ';
+	return words;
 }
 
 static struct finding *find(struct arena *a, const struct bench *w, const struct rule *rule)
@@ -255,7 +268,7 @@ static struct finding *find(struct arena *a, const struct bench *w, const struct
 
 	*f = (struct finding){ .rules = w->rules, .rule = rule };
 	f->provided = f->place = f->reason = f->mend = "";
-	f->what = *rule->what ? rule->what : g ? g->what : rule->row;
+	f->what = *rule->what ? rule->what : g ? g->what : spoken(a, rule->row);
 	f->source = source_words(a, w, rule);
 	if (*rule->not_checked) {
 		f->state = FINDING_NOT_CHECKED;
@@ -271,6 +284,16 @@ static struct finding *find(struct arena *a, const struct bench *w, const struct
 	return f;
 }
 
+/* What is not met is told where the job decides it. */
+static void warn(struct arena *a, const struct finding *f, struct diags *d)
+{
+	if (f->state != FINDING_NOT_MET)
+		return;
+	diag_warning(d, f->at, arena_printf(a, "mend: %s", f->mend),
+		"%s %s: %s is %s, asked: %s%s%s", f->rules->brief, f->rule->section, f->what,
+		f->provided, f->asked, *f->place ? "; " : "", f->place);
+}
+
 const struct finding *code_check(struct arena *a, const struct stair *s, const struct part *parts,
 	const struct rule_set *rules, struct diags *d)
 {
@@ -282,8 +305,8 @@ const struct finding *code_check(struct arena *a, const struct stair *s, const s
 	const struct bench w = { &survey, s->job, rules };
 	for (int i = 0; i < rules->rule_count; i++) {
 		*tail = find(a, &w, &rules->rules[i]);
+		warn(a, *tail, d);
 		tail = &(*tail)->next;
 	}
-	(void)d;
 	return first;
 }

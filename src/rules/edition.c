@@ -25,7 +25,9 @@ const char *rule_source_word(enum rule_source source)
 }
 
 #define BOUND(type, key)                                                                           \
-	{ FIELD_TEXT, #key, LANDS(type, bounds.key.text), .most = 20, .help = "limit" }
+	{                                                                                          \
+		FIELD_TEXT, #key, LANDS(type, bounds.key.text), .most = 20, .help = "limit"        \
+	}
 
 static const struct field condition[] = {
 	{ FIELD_TEXT, "gauge", LANDS(rule_condition, gauge), .required = true,
@@ -50,7 +52,8 @@ static const struct field rule[] = {
 	BOUND(rule, below),
 	{ FIELD_TEXT, "asked", LANDS(rule, asked), .help = "the limit in words" },
 	{ FIELD_TEXT, "what", LANDS(rule, what), .help = "what is measured, in words" },
-	{ FIELD_TEXT, "section", LANDS(rule, section), .required = true, .help = "where it stands" },
+	{ FIELD_TEXT, "section", LANDS(rule, section), .required = true,
+		.help = "where it stands" },
 	{ FIELD_TEXT, "how", LANDS(rule, how), .most = LONGEST_WORDS,
 		.help = "how it is measured" },
 	{ FIELD_TEXT, "exceptions", LANDS(rule, exceptions), .most = LONGEST_WORDS,
@@ -82,7 +85,8 @@ static const struct field edition[] = {
 	{ FIELD_CHOICE, "units", LANDS(rule_set, units), .choices = units, .required = true,
 		.help = "of a bare number" },
 	{ FIELD_TEXT, "like", LANDS(rule_set, like), .help = "carries over the rows of this one" },
-	{ FIELD_TEXT, "note", LANDS(rule_set, note), .most = 400, .help = "what a reader must know" },
+	{ FIELD_TEXT, "note", LANDS(rule_set, note), .most = 400,
+		.help = "what a reader must know" },
 	{ FIELD_GROUPS, "renumbered", LANDS(rule_set, renumbered),
 		COUNTED(rule_set, renumbered_count), .group = &renumbering_keys,
 		.help = "beginnings of sections that changed" },

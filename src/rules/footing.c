@@ -5,9 +5,9 @@ static const double shares[FOOTING_ENDS] = { 0.85, 0.5, 0.15 };
 
 const char *const footing_ends[FOOTING_ENDS] = { "left end", "middle", "right end" };
 
-#define COLUMN 1.0       /* half the side of a column of wood that is looked at */
-#define BEHIND 60.0      /* a foot lands that far behind the nosing and more */
-#define IN_FRONT 300.0   /* so far a nosing is looked for in front of the riser */
+#define COLUMN 1.0     /* half the side of a column of wood that is looked at */
+#define BEHIND 60.0    /* a foot lands that far behind the nosing and more */
+#define IN_FRONT 300.0 /* so far a nosing is looked for in front of the riser */
 
 double footing_y(const struct survey *s, int end)
 {

@@ -30,7 +30,13 @@ const struct gauge *gauge_find(const char *name)
 
 struct reading reading_of(double value, const char *at)
 {
-	return (struct reading){ READING_TAKEN, value, value, at, at, NULL };
+	return (struct reading){ READING_TAKEN, value, value, at, at, NULL, NULL };
+}
+
+struct reading reading_shown(struct reading r, const char *words)
+{
+	r.shown = words;
+	return r;
 }
 
 struct reading reading_not_applicable(const char *why)

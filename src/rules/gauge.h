@@ -24,6 +24,7 @@ struct reading {
 	double least, most;
 	const char *least_at, *most_at; /* NULL: all over */
 	const char *why;                /* not taken, in words */
+	const char *shown;              /* what a number says badly; NULL: the number says it */
 };
 
 /* What would bring a reading to its limit, as a carpenter would do it.  `by` is what is missing to
@@ -56,6 +57,7 @@ extern const struct gauge gauges_of_steps[], gauges_of_nosings[], gauges_of_flig
 	gauges_of_guard[], gauges_of_stringers[], gauges_of_landings[];
 
 struct reading reading_of(double value, const char *at);
+struct reading reading_shown(struct reading r, const char *words);
 struct reading reading_not_applicable(const char *why);
 struct reading reading_not_possible(const char *why);
 

@@ -28,8 +28,7 @@ static const char *mend_rise(const struct survey *s, struct shortfall f)
 static const char *mend_risers(const struct survey *s, struct shortfall f)
 {
 	return f.by > 0 ? ""
-			: arena_printf(s->arena, "a landing after %d risers at most",
-				  (int)f.limit);
+			: arena_printf(s->arena, "a landing after %d risers at most", (int)f.limit);
 }
 
 const struct gauge gauges_of_flight[] = {

@@ -151,8 +151,13 @@ static struct span span_at(const struct grip *g, double y)
 struct levels {
 	double top, step;
 	struct span at[LINES];
-	int widest; /* the lowest level at which it is widest */
+	int widest; /* the lowest level of the first part, from the top, that is widest */
 };
+
+static bool is_as_wide(const struct levels *l, int i, double width)
+{
+	return l->at[i].high - l->at[i].low > width - l->step / 10;
+}
 
 static struct levels levels_of(const struct grip *g)
 {
@@ -168,15 +173,10 @@ static struct levels levels_of(const struct grip *g)
 		l.at[i] = span_at(g, l.top - (i + 0.5) * l.step);
 		widest = fmax(widest, l.at[i].high - l.at[i].low);
 	}
-	for (int i = 0; i < LINES; i++)
-		if (l.at[i].high - l.at[i].low > widest - l.step / 10)
-			l.widest = i;
-	/* below a second bulge as wide as the first there is no recess: the first one counts */
-	for (int i = l.widest; i > 0; i--)
-		if (l.at[i - 1].high - l.at[i - 1].low < widest - l.step / 10)
-			break;
-		else
-			l.widest = i;
+	while (!is_as_wide(&l, l.widest, widest))
+		l.widest++;
+	while (l.widest + 1 < LINES && is_as_wide(&l, l.widest + 1, widest))
+		l.widest++;
 	return l;
 }
 

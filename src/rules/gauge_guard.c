@@ -12,7 +12,6 @@ static bool is_open(const struct step *step, bool on_right)
 	return on_right ? step->open_right : step->open_left;
 }
 
-
 /* Is there a guard over the middle of the step's open edge? */
 static bool is_guarded(const struct survey *s, const struct step *step, bool on_right)
 {
@@ -53,7 +52,9 @@ static struct reading drop_without_guard(const struct survey *s)
 
 	if (all.state != READING_TAKEN)
 		return reading_not_applicable("no side is open");
-	return bare.state == READING_TAKEN ? bare : reading_of(0, "every open step has a guard");
+	return bare.state == READING_TAKEN
+		? bare
+		: reading_shown(reading_of(0, "every open step"), "guarded");
 }
 
 /* ---- what goes between ---- */
@@ -76,8 +77,8 @@ static int uprights_of(const struct survey *s, double y, struct upright *list)
 
 	for (int i = 0; i < s->count; i++) {
 		const struct placed *p = &s->pieces[i];
-		bool stands = counts_infill(p->part) || counts_newels(p->part) ||
-			counts_walls(p->part);
+		bool stands =
+			counts_infill(p->part) || counts_newels(p->part) || counts_walls(p->part);
 		if (stands && p->high.y > y - NEAR_SIDE && p->low.y < y + NEAR_SIDE)
 			list[n++] = (struct upright){ p->low.x, p->high.x };
 	}

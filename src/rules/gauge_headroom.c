@@ -12,7 +12,6 @@ static struct region over_stair(const struct survey *s, double x0, double x1)
 	return region_box(vec3(x0, INSET, 0), vec3(x1, s->stair->width - INSET, INFINITY));
 }
 
-
 static void add_overhead(const struct survey *s, struct reading *r, struct extreme e, double under)
 {
 	if (e.found)

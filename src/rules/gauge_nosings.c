@@ -23,8 +23,8 @@ static double riser_front(const struct survey *s, int i, double y)
 	double top = s->stair->unit_rise * i - tread_thickness_of(s);
 	double foot = s->stair->unit_rise * (i - 1);
 	double x = (i - 1) * s->flight->unit_run, reach = s->flight->unit_run / 2;
-	struct region slice = region_box(vec3(x - reach, y - COLUMN, foot),
-		vec3(x + reach, y + COLUMN, top));
+	struct region slice =
+		region_box(vec3(x - reach, y - COLUMN, foot), vec3(x + reach, y + COLUMN, top));
 	struct extreme face = survey_extreme(s, counts_risers, slice, vec3(-1, 0, 0));
 
 	return face.found ? -face.value : NAN;
@@ -99,8 +99,7 @@ static struct reading riser_opening(const struct survey *s)
 		for (int end = 0; end < FOOTING_ENDS; end++) {
 			double gap = f[i].level[end] - tread_thickness_of(s) - f[i - 1].level[end];
 			if (!isnan(gap))
-				reading_add(&r, gap,
-					arena_printf(s->arena, "under step %d", i));
+				reading_add(&r, gap, arena_printf(s->arena, "under step %d", i));
 		}
 	return r;
 }
@@ -128,7 +127,10 @@ static struct reading tread_overlap(const struct survey *s)
 
 static struct reading open_risers(const struct survey *s)
 {
-	return reading_of(risers_are_open(s) ? 1 : 0, "the flight");
+	bool open = risers_are_open(s);
+
+	return reading_shown(reading_of(open ? 1 : 0, "the flight"),
+		open ? "the risers are open" : "the risers are closed");
 }
 
 static struct reading tread_thickness(const struct survey *s)

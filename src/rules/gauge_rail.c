@@ -5,8 +5,8 @@
 
 #include <stdlib.h>
 
-#define SLIVER 0.01   /* thickness of a slice through a rail */
-#define TOUCHING 2.0  /* a rail that ends so near to a newel or wall dies into it */
+#define SLIVER 0.01  /* thickness of a slice through a rail */
+#define TOUCHING 2.0 /* a rail that ends so near to a newel or wall dies into it */
 
 static bool counts_ends(const struct part *p)
 {
@@ -28,13 +28,20 @@ static struct region slice_of(const struct placed *p, double x)
 		vec3(x + SLIVER, p->high.y, p->high.z + 1));
 }
 
+/* A raked rail is measured from the line of the nosings even where it runs on past the last of
+ * them to its newel; a level one from the floor. */
+static double base_of(const struct survey *s, const struct placed *p, double x)
+{
+	return p->is_raked ? slope_at(s->nosing_line, x) : survey_base(s, x);
+}
+
 /* Top of the rail at x over what the foot stands on there. */
 static void add_height(const struct survey *s, const struct placed *p, double x, struct reading *r)
 {
 	struct extreme top = survey_extreme(s, counts_rails, slice_of(p, x), vec3(0, 0, 1));
 
 	if (top.found)
-		reading_add(r, top.value - survey_base(s, top.at.x),
+		reading_add(r, top.value - base_of(s, p, top.at.x),
 			arena_printf(s->arena, "%s side, over %s",
 				survey_side(s, (p->low.y + p->high.y) / 2),
 				survey_place(s, top.at.x)));
@@ -59,9 +66,8 @@ static void add_heights(const struct survey *s, const struct placed *p, struct r
 	add_height(s, p, p->high.x, r);
 }
 
-static struct reading heights_of(const struct survey *s, bool (*is_meant)(const struct survey *s,
-								 const struct placed *p),
-	const char *otherwise)
+static struct reading heights_of(const struct survey *s,
+	bool (*is_meant)(const struct survey *s, const struct placed *p), const char *otherwise)
 {
 	struct reading r = reading_none();
 
@@ -156,9 +162,21 @@ static bool has_rail(const struct survey *s, bool on_right)
 	return false;
 }
 
+/* Which sides, going up. */
+static const char *sides_words(const struct survey *s)
+{
+	bool right = has_rail(s, true), left = has_rail(s, false);
+
+	if (right && left)
+		return "a rail on both sides";
+	return right ? "a rail on the right" : left ? "a rail on the left" : "no rail";
+}
+
 static struct reading rail_sides(const struct survey *s)
 {
-	return reading_of(has_rail(s, true) + has_rail(s, false), "the flight");
+	struct reading r = reading_of(has_rail(s, true) + has_rail(s, false), "the flight");
+
+	return reading_shown(r, sides_words(s));
 }
 
 /* On the side where it goes further: one unbroken rail is enough. */
@@ -174,17 +192,24 @@ static struct reading rail_gap(const struct survey *s)
 	if (on_right)
 		bare = right;
 	if (bare.to - bare.from <= TOUCHING)
-		return reading_of(0, on_right ? "right side" : "left side");
-	return reading_of(bare.to - bare.from,
+		return reading_shown(reading_of(0, on_right ? "right side" : "left side"),
+			"unbroken");
+	struct reading r = reading_of(bare.to - bare.from,
 		arena_printf(s->arena, "%s side, from %s to %s", on_right ? "right" : "left",
-			survey_place(s, bare.from), survey_place(s, bare.to - TOUCHING)));
+			survey_place(s, bare.from),
+			survey_place(s, bare.to - s->stair->job->treads.nosing - TOUCHING)));
+	return reading_shown(r,
+		arena_printf(s->arena, "%s without", survey_say(s, bare.to - bare.from)));
 }
 
 static struct reading risers_without_rail(const struct survey *s)
 {
 	bool any = has_rail(s, true) || has_rail(s, false);
 
-	return reading_of(any ? 0 : s->flight->risers, "the flight");
+	struct reading r = reading_of(any ? 0 : s->flight->risers, "the flight");
+	return reading_shown(r,
+		any ? sides_words(s)
+		    : arena_printf(s->arena, "%d risers, no rail", s->flight->risers));
 }
 
 /* ---- how it ends ---- */
@@ -219,14 +244,16 @@ static struct reading loose_rail_ends(const struct survey *s)
 				survey_side(s, (p->low.y + p->high.y) / 2), survey_place(s, x));
 		}
 	}
-	return rails ? reading_of(loose, at) : reading_not_applicable("there is no rail");
+	if (!rails)
+		return reading_not_applicable("there is no rail");
+	return reading_shown(reading_of(loose, at),
+		loose ? arena_printf(s->arena, "%d in the air", loose) : "none in the air");
 }
 
 static const char *mend_height(const struct survey *s, struct shortfall f)
 {
 	return arena_printf(s->arena, "the rail %s %s: height %s", survey_say(s, fabs(f.by)),
-		f.by > 0 ? "higher" : "lower",
-		survey_say(s, s->stair->job->rail.height + f.by));
+		f.by > 0 ? "higher" : "lower", survey_say(s, s->stair->job->rail.height + f.by));
 }
 
 static const char *mend_gap(const struct survey *s, struct shortfall f)

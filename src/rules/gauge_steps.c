@@ -3,6 +3,8 @@
  */
 #include "rules/footing.h"
 
+#include <stdlib.h>
+
 /* What is the same at every step is found nowhere in particular. */
 static struct reading settled(struct reading r, const char *everywhere)
 {
@@ -133,7 +135,7 @@ static const char *mend_riser(const struct survey *s, struct shortfall f)
 	if (n < 2 || n == s->flight->risers)
 		return "";
 	return arena_printf(s->arena, "%d risers make it %s, and the run %s %s", n,
-		survey_say(s, total / n), survey_say(s, fabs(n - s->flight->risers) * run(s)),
+		survey_say(s, total / n), survey_say(s, abs(n - s->flight->risers) * run(s)),
 		n > s->flight->risers ? "longer" : "shorter");
 }
 

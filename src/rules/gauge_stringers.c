@@ -35,8 +35,7 @@ static struct reading stringer_throat(const struct survey *s)
 {
 	struct reading r = each_stringer(s, throat_of);
 
-	return r.state == READING_TAKEN ? r
-					: reading_not_applicable("every stringer is housed");
+	return r.state == READING_TAKEN ? r : reading_not_applicable("every stringer is housed");
 }
 
 static struct reading stringer_width(const struct survey *s)

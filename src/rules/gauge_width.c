@@ -112,11 +112,9 @@ static struct reading wall_clearance(const struct survey *s)
 		double wall = counts_rails(p->part) ? wall_beside(s, p, on_right) : NAN;
 		if (!isnan(wall) && (on_right ? wall <= p->low.y : wall >= p->high.y))
 			reading_add(&r, on_right ? p->low.y - wall : wall - p->high.y,
-				arena_printf(s->arena, "%s side",
-					on_right ? "right" : "left"));
+				arena_printf(s->arena, "%s side", on_right ? "right" : "left"));
 	}
-	return r.state == READING_TAKEN ? r
-					: reading_not_applicable("no rail runs along a wall");
+	return r.state == READING_TAKEN ? r : reading_not_applicable("no rail runs along a wall");
 }
 
 static const char *mend_width(const struct survey *s, struct shortfall f)
@@ -127,8 +125,7 @@ static const char *mend_width(const struct survey *s, struct shortfall f)
 
 static const char *mend_projection(const struct survey *s, struct shortfall f)
 {
-	return arena_printf(s->arena, "a rail %s nearer to its side",
-		survey_say(s, fabs(f.by)));
+	return arena_printf(s->arena, "a rail %s nearer to its side", survey_say(s, fabs(f.by)));
 }
 
 static const char *mend_clearance(const struct survey *s, struct shortfall f)

@@ -8,8 +8,7 @@
 
 /* Reads the texts of these bounds in the gauge's unit; a bare length is in `units`.  NULL, or what
  * is wrong. */
-const char *bounds_read(struct arena *a, struct bounds *b, enum gauge_unit unit,
-	enum units units);
+const char *bounds_read(struct arena *a, struct bounds *b, enum gauge_unit unit, enum units units);
 
 static inline bool limit_given(struct limit l)
 {

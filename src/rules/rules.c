@@ -80,8 +80,7 @@ static void settle_conditions(struct arena *a, const struct rule *r, struct diag
 	struct rule_condition *conditions = (struct rule_condition *)r->conditions;
 
 	for (int i = 0; i < r->condition_count; i++) {
-		const char *problem =
-			bad_condition(a, &conditions[i], r->written_in->units);
+		const char *problem = bad_condition(a, &conditions[i], r->written_in->units);
 		if (problem)
 			diag_error(own, node_pos(conditions[i].src, "gauge"), NULL, "%s", problem);
 	}

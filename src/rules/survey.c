@@ -2,6 +2,8 @@
 
 #include <string.h>
 
+#define LEVEL 0.01 /* sine of a length that is still called level */
+
 /* A face in house axes, in the axes of the flight. */
 static struct vec3 into_flight(const struct flight *f, struct vec3 p)
 {
@@ -55,6 +57,7 @@ static struct placed placed_make(struct arena *a, const struct flight *f, const 
 		for (int k = 0; k < faces[i].n; k++)
 			stretch(&placed, faces[i].at[k]);
 	placed.faces = faces;
+	placed.is_raked = fabs(at.u.z) > LEVEL && fabs(at.u.z) < 1 - LEVEL;
 	return placed;
 }
 
@@ -155,8 +158,7 @@ static int clip(const struct vec3 *in, int n, struct half_space h, struct vec3 *
 		if (a <= NEAR_ENOUGH)
 			out[count++] = p;
 		if ((a < -NEAR_ENOUGH && b > NEAR_ENOUGH) || (a > NEAR_ENOUGH && b < -NEAR_ENOUGH))
-			out[count++] =
-				vec3_add(p, vec3_scale(vec3_sub(q, p), a / (a - b)));
+			out[count++] = vec3_add(p, vec3_scale(vec3_sub(q, p), a / (a - b)));
 	}
 	return count;
 }

@@ -22,6 +22,7 @@ struct placed {
 	const struct face *faces;
 	int face_count;
 	struct vec3 low, high; /* box round it */
+	bool is_raked;         /* does its length climb with the flight? */
 };
 
 struct survey {

@@ -10,12 +10,13 @@
 /* The tables leave the picture at least this share of the sheet. */
 #define PICTURE 0.36
 
-static const struct table_column pair_columns[] = { { "", ALIGN_LEFT, 0 }, { "", ALIGN_LEFT, 0 } };
+static const struct table_column pair_columns[] = { { "", ALIGN_LEFT, 0 }, { "", ALIGN_LEFT, 62 } };
 
 /* ---- tables ---- */
 
-static struct table stair_table(struct arena *a, const struct stair *s)
+static struct table stair_table(struct arena *a, const struct sheet_context *c)
 {
+	const struct stair *s = c->stair;
 	const struct flight *f = &s->flights[0];
 	const char *headroom = s->headroom.state == HEADROOM_NOT_CHECKED
 		? "not checked: no opening given"
@@ -39,6 +40,8 @@ static struct table stair_table(struct arena *a, const struct stair *s)
 		length_words(a, s, s->width),
 		"Least headroom",
 		headroom,
+		"Building code",
+		code_words(a, c->findings),
 	};
 	const char **cells = NEW_N(a, const char *, sizeof(rows) / sizeof(*rows));
 
@@ -161,7 +164,7 @@ static struct drawing *draw(struct arena *a, const struct sheet_context *c)
 {
 	struct sheet s = sheet_begin(a, c, "Job, choices and cautions");
 	const struct stair *st = c->stair;
-	const struct table tables[] = { stair_table(a, st), options_table(a, st),
+	const struct table tables[] = { stair_table(a, c), options_table(a, st),
 		index_table(a, c->sheets), revision_table(a, st->job) };
 	struct view_spec spec = { .from = VIEW_PICTORIAL, .shows = is_made };
 	struct view picture = view_make(a, c->parts, spec);

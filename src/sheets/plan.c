@@ -306,6 +306,7 @@ static void note_sheet(struct sheet *s, const struct plan *p)
 		{ NULL,
 			"Width: a wall counts at its finished face, an open side at the outer face "
 			"of its stringer." },
+		{ NULL, not_met_words(a, p->context->findings) },
 		{ "Taken where the job is silent", assumptions_text(a, st->job, SHOWN_PLAN) },
 	};
 

@@ -9,8 +9,7 @@
 #include "sheets/template.h"
 
 static const struct sheet_kind *const kinds[] = { &sheet_cover, &sheet_plan, &sheet_elevation,
-	&sheet_section, &sheet_stringer, &sheet_parts,
-	&sheet_pieces };
+	&sheet_section, &sheet_stringer, &sheet_parts, &sheet_pieces, &sheet_code };
 
 #define KINDS ((int)(sizeof(kinds) / sizeof(*kinds)))
 
@@ -113,9 +112,10 @@ static void warn_small(const struct job *job, const struct drawing *sheets, stru
 }
 
 const struct drawing *sheets_draw(struct arena *a, const struct stair *s, const struct part *parts,
-	const struct stationery *st, struct measure m, struct diags *d)
+	const struct finding *findings, const struct stationery *st, struct measure m,
+	struct diags *d)
 {
-	if (!s || !parts || !st)
+	if (!s || !parts || !st || d->errors)
 		return NULL;
 	const struct job *job = s->job;
 	const struct sheet_set *set = stationery_set(st, job->sheets.set);
@@ -125,7 +125,12 @@ const struct drawing *sheets_draw(struct arena *a, const struct stair *s, const 
 
 	if (!is_sound(job, set, d) || !paper || !tiles)
 		return NULL;
-	struct sheet_context c = { s, parts, st, paper, m, NULL };
+	struct sheet_context c = { .stair = s,
+		.parts = parts,
+		.stationery = st,
+		.paper = paper,
+		.measure = m,
+		.findings = findings };
 	struct drawing *first = draw_set(a, &c, set, job_stem(a, job));
 	warn_small(job, first, d);
 	append(&first, templates_draw(a, &c, tiles));

@@ -102,6 +102,7 @@ static void note_sheet(struct sheet *s, const struct side_view *v)
 		{ "Notes", general_words(a, st) },
 		{ NULL, rounding_words(a, st) },
 		{ NULL, side_headroom_note(a, st) },
+		{ NULL, not_met_words(a, v->context->findings) },
 		{ "Balustrade", balustrade_words(a, v) },
 		{ "Taken where the job is silent", assumptions_text(a, st->job, SHOWN_ELEVATION) },
 	};

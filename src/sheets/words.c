@@ -75,6 +75,30 @@ const char *general_words(struct arena *a, const struct stair *s)
 		: "Feet and inches. Figures govern; do not scale. Measure again before cutting.";
 }
 
+const char *not_met_words(struct arena *a, const struct finding *list)
+{
+	struct text words = { .arena = a };
+	const char *brief = list ? list->rules->brief : "";
+
+	for (; list; list = list->next)
+		if (list->state == FINDING_NOT_MET)
+			text_join(&words, "; ",
+				arena_printf(a, "%s %s, asked %s (%s)", list->what, list->provided,
+					list->asked, list->rule->section));
+	if (!words.length)
+		return "";
+	return arena_printf(a, "NOT MET, %s: %s.", brief, text_chars(&words));
+}
+
+const char *code_words(struct arena *a, const struct finding *list)
+{
+	if (!list)
+		return "not checked: no code named";
+	return arena_printf(a, "%s: %d NOT MET, %d near, %d met as entered", list->rules->brief,
+		findings_count(list, FINDING_NOT_MET), findings_count(list, FINDING_NEAR),
+		findings_count(list, FINDING_MET));
+}
+
 const char *square_words(struct arena *a, const struct stair *s, double rise, double run)
 {
 	return arena_printf(a, "%s on the tongue, %s on the blade", inches_words(a, s, rise),

@@ -29,6 +29,12 @@ const char *section_words(struct arena *a, const struct stair *s, double one, do
 /* The notes that stand on every dimensioned sheet. */
 const char *general_words(struct arena *a, const struct stair *s);
 
+/* What the code asks and this stair does not have, as a note; "" when there is nothing of it. */
+const char *not_met_words(struct arena *a, const struct finding *list);
+
+/* IRC 2021: 2 not met, 1 near, 23 met as entered; or that no code was named. */
+const char *code_words(struct arena *a, const struct finding *list);
+
 /* The setting of a framing square: rise on the tongue, run on the blade. */
 const char *square_words(struct arena *a, const struct stair *s, double rise, double run);
 

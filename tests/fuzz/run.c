@@ -46,7 +46,10 @@ int LLVMFuzzerTestOneInput(const uint8_t *data, size_t size)
 	const struct job *job = job_read(a, text, &d);
 	const struct stair *stair = stair_solve(a, job, &d);
 	const struct part *parts = parts_make(a, stair, &d);
-	const struct drawing *drawings = sheets_draw(a, stair, parts, stationery(), measure, &d);
+	const struct rule_set *rules = rules_read(a, "templates", job, &d);
+	const struct finding *findings = code_check(a, stair, parts, rules, &d);
+	const struct drawing *drawings =
+		sheets_draw(a, stair, parts, findings, stationery(), measure, &d);
 	if ((drawings == NULL) != (d.errors > 0))
 		abort();
 	arena_free(a);

@@ -32,7 +32,9 @@ const char *views_disagree(struct arena *a, const struct part *parts)
 const char *sheets_fault(struct arena *a, const struct stair *s, const struct part *parts,
 	const struct shop *shop, struct diags *d)
 {
-	const struct drawing *g = sheets_draw(a, s, parts, shop->stationery, shop->measure, d);
+	const struct drawing *g = sheets_draw(a, s, parts,
+		code_check(a, s, parts, rules_read(a, "templates", s->job, d), d), shop->stationery,
+		shop->measure, d);
 	const char *report = "";
 	if (!g)
 		return arena_printf(a, "not drawn: %s", d->first ? d->first->text : "no reason");

@@ -207,6 +207,15 @@ static void add_balustrade(struct draft *d)
 		text_add(&d->text, "  per_tread: %d\n", dice_count(&d->dice, 2, 4));
 }
 
+static void add_code(struct draft *d)
+{
+	static const char *const editions[] = { "irc-2018", "irc-2024", "ibc-2021", "nbc-2020",
+		"approved-document-k-2013", "ncc-2022", "din-18065-2020" };
+	int edition = dice_count(&d->dice, 0, 13);
+	if (edition < 7)
+		text_add(&d->text, "code: %s\n", editions[edition]);
+}
+
 const char *random_job(struct arena *a, uint64_t seed)
 {
 	struct draft d = { .text = { .arena = a }, .dice = dice_from(seed) };
@@ -229,5 +238,6 @@ const char *random_job(struct arena *a, uint64_t seed)
 	add_stringers(&d, flush);
 	add_treads(&d);
 	add_balustrade(&d);
+	add_code(&d);
 	return text_chars(&d.text);
 }
