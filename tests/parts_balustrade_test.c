@@ -19,7 +19,7 @@
 	"treads: {thickness: 30, nosing: 25, nosing_radius: 10, side_overhang: 32}\n"              \
 	"risers: {thickness: 18}\n"                                                                \
 	"newels: {section: 90, above_rail: 70}\n"                                                  \
-	"rail: {width: 57, depth: 60, height: 900}\n"                                              \
+	"rail: {profile: square, width: 57, depth: 60, height: 900}\n"                             \
 	"stringers: {open: sawtooth}\n" more
 
 #define TWO "balusters: {section: 32, per_tread: 2, largest_gap: 120}\n"
@@ -46,8 +46,8 @@ static void a_rail_is_as_long_as_from_long_point_to_long_point(void **state)
 	const struct part *rail = built_part(&b, "rail", 0);
 	/* from the bottom newel's back, 18, to the top newel's front, 2250 */
 	assert_near(rail->size.length, (2250 - 18) / cos(pitch) + 60 * tan(pitch), 1e-9);
-	assert_near(rail->start.mitre, pitch, 1e-12);
-	assert_near(rail->end.mitre, pitch, 1e-12);
+	assert_near(rail->start.bevel, pitch, 1e-12);
+	assert_near(rail->end.bevel, pitch, 1e-12);
 	arena_free(b.arena);
 }
 

@@ -219,10 +219,47 @@ struct job_level_run {
 	enum run_end end;
 };
 
+enum rail_profile_kind {
+	PROFILE_MOULDED,   /* with a finger recess on both sides */
+	PROFILE_FLAT_OVAL, /* flat above and below, sides in one sweep */
+	PROFILE_ROUND,     /* a full round, or flat below where it is less deep than wide */
+	PROFILE_SQUARE,    /* edges eased */
+};
+
+/* How a rail is fixed to the newels at its ends. */
+enum rail_joint {
+	RAIL_JOINT_BY_ROOM, /* a bolt where there is wood enough round it, else dowels */
+	RAIL_JOINT_BOLT,
+	RAIL_JOINT_BOLT_AND_DOWEL,
+	RAIL_JOINT_DOWELS, /* two; one where there is no room for two */
+	RAIL_JOINT_NONE,
+};
+
+struct job_rail_bolt {
+	const struct node *src;
+	double length, diameter;
+	double pilot;     /* in the newel, for the thread */
+	double clearance; /* in the rail */
+	double height;    /* over the underside, square to the rail; 0: not given */
+	double access;    /* newel's face to the middle of the access hole */
+	double access_diameter;
+};
+
+struct job_dowel {
+	const struct node *src;
+	double length, diameter;
+};
+
 struct job_rail {
 	const struct node *src;
+	enum rail_profile_kind profile;
 	double width, depth; /* section, square to its length */
-	double height;       /* plumb, nosing line to top of rail */
+	double edge_radius;
+	double recess; /* moulded: depth of the finger recess */
+	double height; /* plumb, nosing line to top of rail */
+	enum rail_joint joint;
+	struct job_rail_bolt bolt;
+	struct job_dowel dowel;
 	struct job_level_run *level_runs;
 	int level_run_count;
 };

@@ -246,6 +246,7 @@ enum existing_kind {
 };
 
 struct part_kind;
+struct rail; /* pitchboard/rail.h */
 
 struct part {
 	struct part *next;
@@ -274,6 +275,7 @@ struct part {
 	const struct stringer *stringer; /* NULL unless it is one */
 	const struct baluster *baluster;
 	const struct nosing *nosing;
+	const struct rail *rail;
 };
 
 /* Is it there already?  Then it has no mark. */

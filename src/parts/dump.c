@@ -1,5 +1,5 @@
 #include "base/text.h"
-#include "pitchboard/part.h"
+#include "pitchboard/rail.h"
 
 static const char *const feature_names[] = {
 	[FEATURE_GROOVE] = "groove",
@@ -75,6 +75,18 @@ static void add_bores(struct text *t, const struct bore *b)
 	}
 }
 
+static void add_rail(struct text *t, const struct rail *r)
+{
+	const struct rail_profile *p = &r->profile;
+	text_add(t, "  profile: round it %.3f, largest %.3f, edges %.3f, flat %.3f\n", p->perimeter,
+		p->largest, p->edge_radius, p->flat);
+	if (p->recess.depth > 0)
+		text_add(t, "  recess: %.3f deep, starts %.3f, from %.3f to %.3f under the top\n",
+			p->recess.depth, p->recess.start, p->recess.from, p->recess.to);
+	text_add(t, "  cut face %.3f, at %.3f to %.3f and %.3f to %.3f\n", r->cut_face,
+		r->foot.under, r->foot.top, r->head.under, r->head.top);
+}
+
 static void add_part(struct text *t, const struct part *p)
 {
 	text_add(t, "%s %s: %d of %.3f x %.3f x %.3f %s\n", p->mark[0] ? p->mark : "-", p->name,
@@ -91,6 +103,8 @@ static void add_part(struct text *t, const struct part *p)
 	if (p->baluster)
 		text_add(t, "  long point %.3f, short point %.3f\n", p->baluster->long_point,
 			p->baluster->short_point);
+	if (p->rail)
+		add_rail(t, p->rail);
 	for (const struct solid *s = p->solids; s; s = s->next) {
 		text_add(t, "  solid\n");
 		add_points(t, "a", s->a, s->n);

@@ -1,5 +1,7 @@
 #include "parts/level_run.h"
 #include "parts/piece.h"
+#include "parts/profile.h"
+#include "parts/rail_joint.h"
 
 /*
  * The rail of a stretch of balustrade, plumb cut at both ends.
@@ -12,26 +14,79 @@
  *       |  .'
  */
 
-static void rail_add(struct pieces *list, const struct stretch *s)
+static struct rail_meeting meeting(const struct stretch *s, struct rail_end e)
+{
+	struct rail_meeting m = { .newel = rail_end_has_newel(e) };
+	m.top = stretch_rail_top(s, e.x);
+	m.under = stretch_rail_under(s, e.x);
+	m.newel_foot = m.newel ? e.newel_z : 0;
+	return m;
+}
+
+static const struct rail *facts(struct arena *a, const struct stretch *s)
+{
+	const struct job_rail *job = &s->rod->job->rail;
+	struct rail *f = NEW(a, struct rail);
+	f->profile = profile_make(a, profile_of_rail(job));
+	f->pitch = s->pitch;
+	f->height = s->run ? s->run->height : job->height;
+	f->between = s->to - s->from;
+	f->cut_face = job->depth / s->cosine;
+	f->foot = meeting(s, s->foot);
+	f->head = meeting(s, s->head);
+	return f;
+}
+
+/* Its own axes: x along the rail going up, y to the left, z up from the underside, square to it. */
+static struct frame place_of(const struct stretch *s)
+{
+	double sine = sin(s->pitch);
+	struct frame f = frame_at(s->from, 0, stretch_rail_under(s, s->from));
+	f.u = vec3(s->cosine, 0, sine);
+	f.w = vec3(-sine, 0, s->cosine);
+	return frame_compose(s->axes, f);
+}
+
+static void rail_add(struct pieces *list, const struct stretch *s, struct diags *d)
 {
 	struct arena *a = list->arena;
 	const struct job *job = s->rod->job;
-	double width = job->rail.width, depth = job->rail.depth, sine = sin(s->pitch);
+	double width = job->rail.width, depth = job->rail.depth;
 	double edge = (s->to - s->from) / s->cosine, lap = depth * s->slope;
-	struct frame f = { .u = { s->cosine, 0, sine }, .v = { -sine, 0, s->cosine } };
-	f.w = vec3(0, -1, 0);
-	f.origin = vec3(s->from, width / 2, stretch_rail_under(s, s->from));
-	struct part *p =
-		piece_add(list, "rail", job->material.balustrade, frame_compose(s->axes, f));
-	struct path o = path_begin(a, 4);
-	path_to(&o, 0, 0);
-	path_to(&o, edge, 0);
-	path_to(&o, edge + lap, depth);
-	path_to(&o, lap, depth);
-	p->outline = path_close(o);
-	p->size = (struct part_size){ edge + lap, depth, width };
-	p->start.mitre = p->end.mitre = s->pitch;
-	p->solids = solid_prism(a, profile_of(a, p->outline), 0, width);
+	struct part *p = piece_add(list, s->run ? "level rail" : "rail", job->material.balustrade,
+		place_of(s));
+	p->rail = facts(a, s);
+	p->section = p->rail->profile.outline;
+	p->outline = outline_box(a, 0, -width / 2, edge + lap, width / 2);
+	p->size = (struct part_size){ edge + lap, width, depth };
+	p->start.bevel = p->end.bevel = s->pitch;
+	p->solids = solid_strip(a, profile_facets(a, p->section),
+		(struct end_plane){ 0, 0, s->slope }, (struct end_plane){ edge, 0, s->slope });
+	p->stuff = STUFF_MOULDING;
+	p->grain = GRAIN_ALONG;
+	rail_joints_drill(a, p, s, d);
+}
+
+/* Can its section be struck, and do balusters find a flat to end at? */
+static bool has_section(const struct rod *r, struct arena *a, struct diags *d)
+{
+	const struct job_rail *rail = &r->job->rail;
+	struct lettering l = job_lettering(r->job);
+	struct profile_fault wrong = profile_fault_of(profile_of_rail(rail));
+	if (wrong.key) {
+		diag_error(d, rod_pos(r, rail->src, wrong.key),
+			wrong.most > 0 ? arena_printf(a, "at most %s", length_say(a, l, wrong.most))
+				       : NULL,
+			"rail.%s: %s", wrong.key, wrong.text);
+		return false;
+	}
+	double flat = profile_make(a, profile_of_rail(rail)).flat;
+	if (flat >= r->job->balusters.section - NEAR_ENOUGH)
+		return true;
+	diag_error(d, rod_pos(r, rail->src, "profile"), "make it wider or less deep",
+		"rail: its underside is flat for %s, too little for balusters of %s",
+		length_say(a, l, flat), length_say(a, l, r->job->balusters.section));
+	return false;
 }
 
 /* Is there any length to it? */
@@ -52,10 +107,15 @@ static struct part *make(struct arena *a, const struct stair *s, const struct fl
 {
 	struct pieces list = { .arena = a, .kind = &part_rail };
 	struct rod r = rod_make(s, f);
+	const struct stretch *first = stretches_make(a, &r);
 	level_runs_check(a, &r, d);
-	for (const struct stretch *k = stretches_make(a, &r); k; k = k->next)
+	if (!first || !has_section(&r, a, d))
+		return NULL;
+	int before = d->errors;
+	/* what is wrong with several is said once */
+	for (const struct stretch *k = first; k && d->errors == before; k = k->next)
 		if (has_room(k, d))
-			rail_add(&list, k);
+			rail_add(&list, k, d);
 	return list.first;
 }
 

@@ -49,20 +49,128 @@ static const struct field level_run[] = {
 static const struct group keys_level_run = { "rail.level_runs", sizeof(struct job_level_run),
 	level_run, .keeps_node = true };
 
+static const struct choice joints[] = {
+	{ "by_room", RAIL_JOINT_BY_ROOM },
+	{ "bolt", RAIL_JOINT_BOLT },
+	{ "bolt_and_dowel", RAIL_JOINT_BOLT_AND_DOWEL },
+	{ "dowels", RAIL_JOINT_DOWELS },
+	{ "none", RAIL_JOINT_NONE },
+	{ 0 },
+};
+
+/* A bolt of 5/16 by 3 1/2 in takes a pilot of 1/4 and a clearance hole of 3/8 in, its access hole
+ * is 1 in wide and plugged: common practice; where the holes lie is from memory. */
+static const struct field bolt[] = {
+	{ FIELD_LENGTH, "length", LANDS(job_rail_bolt, length), .least = 30, .most = 300,
+		.usual = "3 1/2\"", .usual_mm = "90 mm",
+		.help = "length: half of it in the rail, half in the newel" },
+	{ FIELD_LENGTH, "diameter", LANDS(job_rail_bolt, diameter), .least = 4, .most = 20,
+		.usual = "5/16\"", .usual_mm = "8 mm", .help = "diameter" },
+	{ FIELD_LENGTH, "pilot", LANDS(job_rail_bolt, pilot), .least = 2, .most = 20,
+		.usual = "1/4\"", .usual_mm = "6 mm", .help = "pilot hole in the newel" },
+	{ FIELD_LENGTH, "clearance", LANDS(job_rail_bolt, clearance), .least = 4, .most = 25,
+		.usual = "3/8\"", .usual_mm = "10 mm", .help = "clearance hole in the rail" },
+	{ FIELD_LENGTH, "height", LANDS(job_rail_bolt, height), .least = 5, .most = 150,
+		.absent = "15/16\" or 24 mm, or as near to it as leaves wood round it",
+		.help = "over the underside, square to the rail, half-way along the bolt's hole" },
+	{ FIELD_LENGTH, "access", LANDS(job_rail_bolt, access), .least = 10, .most = 200,
+		.usual = "1 3/8\"", .usual_mm = "35 mm",
+		.help = "newel's face to the middle of the access hole in the underside" },
+	{ FIELD_LENGTH, "access_diameter", LANDS(job_rail_bolt, access_diameter), .least = 10,
+		.most = 50, .usual = "1\"", .usual_mm = "25 mm",
+		.help = "width of the access hole, plugged afterwards" },
+	{ 0 },
+};
+
+static const struct group keys_bolt = { "rail.bolt", sizeof(struct job_rail_bolt), bolt,
+	.keeps_node = true };
+
+/* 3/8 by 2 in: from memory. */
+static const struct field dowel[] = {
+	{ FIELD_LENGTH, "diameter", LANDS(job_dowel, diameter), .least = 4, .most = 30,
+		.usual = "3/8\"", .usual_mm = "10 mm", .help = "diameter" },
+	{ FIELD_LENGTH, "length", LANDS(job_dowel, length), .least = 15, .most = 200,
+		.usual = "2\"", .usual_mm = "50 mm", .help = "length: half of it on each side" },
+	{ 0 },
+};
+
+static const struct group keys_dowel = { "rail.dowel", sizeof(struct job_dowel), dowel,
+	.keeps_node = true };
+
+static const struct choice profiles[] = {
+	{ "moulded", PROFILE_MOULDED },
+	{ "flat_oval", PROFILE_FLAT_OVAL },
+	{ "round", PROFILE_ROUND },
+	{ "square", PROFILE_SQUARE },
+	{ 0 },
+};
+
+static const char *profile_width(const void *group, enum units units)
+{
+	const struct job_rail *r = group;
+
+	if (r->profile == PROFILE_ROUND)
+		return units == UNITS_INCHES ? "2\"" : "50 mm";
+	return units == UNITS_INCHES ? "2 1/4\"" : "57 mm";
+}
+
+/* A round rail and a flat oval one are as deep as leaves a flat for the usual baluster. */
+static const char *profile_depth(const void *group, enum units units)
+{
+	const struct job_rail *r = group;
+
+	switch (r->profile) {
+	case PROFILE_ROUND: return units == UNITS_INCHES ? "1 11/16\"" : "43 mm";
+	case PROFILE_FLAT_OVAL: return units == UNITS_INCHES ? "1 3/8\"" : "35 mm";
+	case PROFILE_MOULDED:
+	case PROFILE_SQUARE: break;
+	}
+	return units == UNITS_INCHES ? "2 3/8\"" : "60 mm";
+}
+
+static bool has_rail(const struct job *job)
+{
+	return has_open_side(job) || job->rail.level_run_count > 0;
+}
+
+static bool has_moulded_rail(const struct job *job)
+{
+	return has_rail(job) && job->rail.profile == PROFILE_MOULDED;
+}
+
 static const struct field rail[] = {
+	{ FIELD_CHOICE, "profile", LANDS(job_rail, profile), .choices = profiles,
+		.usual = "moulded", .help = "shape of its section" },
 	{ FIELD_LENGTH, "width", LANDS(job_rail, width), .least = 20, .most = 200,
-		.usual = "2 1/4\"", .usual_mm = "57 mm", .label = "rail width",
-		.shown = SHOWN_ELEVATION, .matters = has_open_side,
+		.decide = profile_width, .absent = "2 1/4\" or 57 mm; round 2\" or 50 mm",
+		.label = "rail width", .shown = SHOWN_ELEVATION, .matters = has_rail,
 		.help = "width of its section" },
 	{ FIELD_LENGTH, "depth", LANDS(job_rail, depth), .least = 20, .most = 200,
-		.usual = "2 3/8\"", .usual_mm = "60 mm", .label = "rail depth",
-		.shown = SHOWN_ELEVATION, .matters = has_open_side,
+		.decide = profile_depth,
+		.absent = "2 3/8\" or 60 mm; flat_oval 1 3/8\" or 35 mm, round 1 11/16\" or 43 mm",
+		.label = "rail depth", .shown = SHOWN_ELEVATION, .matters = has_rail,
 		.help = "depth of its section, square to its length" },
+	{ FIELD_LENGTH, "edge_radius", LANDS(job_rail, edge_radius), .most = 50, .usual = "1/8\"",
+		.usual_mm = "3 mm", .label = "edges of the rail eased to", .matters = has_rail,
+		.help = "rounding of its lower edges; square: of all four" },
+	/* IRC 2018 R311.7.8.5: at least 5/16 in. */
+	{ FIELD_LENGTH, "recess", LANDS(job_rail, recess), .least = 3, .most = 40, .usual = "3/8\"",
+		.usual_mm = "10 mm", .label = "finger recess of the rail",
+		.matters = has_moulded_rail,
+		.help = "depth of the finger recess of a moulded rail" },
 	/* IRC 2018 R311.7.8.1: 34 to 38 in; Approved Document K: 900 to 1000 mm. */
 	{ FIELD_LENGTH, "height", LANDS(job_rail, height), .least = 300, .most = 1500,
 		.usual = "36\"", .usual_mm = "900 mm", .label = "rail height",
 		.shown = SHOWN_ELEVATION, .matters = has_open_side,
 		.help = "plumb, nosing line to top of rail" },
+	{ FIELD_CHOICE, "joint", LANDS(job_rail, joint), .choices = joints, .usual = "by_room",
+		.help = "what fixes it to a newel; by_room: a bolt where it leaves wood enough, "
+			"else "
+			"dowels" },
+	{ FIELD_GROUP, "bolt", LANDS(job_rail, bolt), .group = &keys_bolt,
+		.help = "the rail bolt and its holes" },
+	{ FIELD_GROUP, "dowel", LANDS(job_rail, dowel), .group = &keys_dowel,
+		.help = "dowels between rail and newel" },
 	{ FIELD_GROUPS, "level_runs", LANDS(job_rail, level_runs),
 		COUNTED(job_rail, level_run_count), .group = &keys_level_run, .absent = "none",
 		.help = "level rails at the upper floor, from the head of the stair on" },

@@ -1,0 +1,16 @@
+/*
+ * How a rail is fixed to its newels: bolt and dowels, square to the plumb cut.
+ */
+#ifndef PARTS_RAIL_JOINT_H
+#define PARTS_RAIL_JOINT_H
+
+#include "parts/piece.h"
+#include "parts/stretch.h"
+
+bool rail_end_has_newel(struct rail_end e);
+
+/* Drills both ends of a stretch's rail, whose own axes are x along it, y to the left, z up from
+ * the underside; complains when a joint that was asked for finds no wood. */
+void rail_joints_drill(struct arena *a, struct part *p, const struct stretch *s, struct diags *d);
+
+#endif
