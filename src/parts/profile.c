@@ -25,13 +25,9 @@ struct rail_profile profile_make(struct arena *a, struct profile_sizes z)
 	return p;
 }
 
-void path_arc_to(struct path *p, double x, double y, double sweep)
+void path_sweep_to(struct path *p, double x, double y, double sweep)
 {
-	struct vec last = p->corners[p->n - 1].at;
-	if (hypot(last.x - x, last.y - y) < NEAR_ENOUGH)
-		return;
-	p->corners[p->n - 1].bulge = tan(sweep / 4);
-	path_to(p, x, y);
+	path_arc_to(p, x, y, tan(sweep / 4));
 }
 
 /* How far a facet may lie from its round. */

@@ -45,6 +45,6 @@ struct rail_profile profile_measured(struct outline o);
 struct profile profile_facets(struct arena *a, struct outline o);
 
 /* A path that goes on by an arc of this sweep, counter-clockwise positive. */
-void path_arc_to(struct path *p, double x, double y, double sweep);
+void path_sweep_to(struct path *p, double x, double y, double sweep);
 
 #endif

@@ -34,15 +34,15 @@ static struct outline strike(struct arena *a, struct profile_sizes z)
 	struct path p = path_begin(a, 11);
 	path_to(&p, -flat, 0);
 	path_to(&p, flat, 0);
-	path_arc_to(&p, touch.x, z.depth - touch.y, PI / 2 - turn);
-	path_arc_to(&p, y, mid, turn);
-	path_arc_to(&p, touch.x, touch.y, turn);
-	path_arc_to(&p, flat, z.depth, PI / 2 - turn);
+	path_sweep_to(&p, touch.x, z.depth - touch.y, PI / 2 - turn);
+	path_sweep_to(&p, y, mid, turn);
+	path_sweep_to(&p, touch.x, touch.y, turn);
+	path_sweep_to(&p, flat, z.depth, PI / 2 - turn);
 	path_to(&p, -flat, z.depth);
-	path_arc_to(&p, -touch.x, touch.y, PI / 2 - turn);
-	path_arc_to(&p, -y, mid, turn);
-	path_arc_to(&p, -touch.x, z.depth - touch.y, turn);
-	path_arc_to(&p, -flat, 0, PI / 2 - turn);
+	path_sweep_to(&p, -touch.x, touch.y, PI / 2 - turn);
+	path_sweep_to(&p, -y, mid, turn);
+	path_sweep_to(&p, -touch.x, z.depth - touch.y, turn);
+	path_sweep_to(&p, -flat, 0, PI / 2 - turn);
 	return path_close(p);
 }
 

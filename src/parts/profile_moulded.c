@@ -102,10 +102,10 @@ static struct outline strike(struct arena *a, struct profile_sizes z)
 	struct vec touch = vec(to + m.shoulder * cos(turn), m.widest + m.shoulder * sin(turn));
 	struct path p = path_begin(a, 24);
 	strike_up(&p, &m);
-	path_arc_to(&p, touch.x, touch.y, turn);
-	path_arc_to(&p, 0, z.depth, PI / 2 - turn);
-	path_arc_to(&p, -touch.x, touch.y, PI / 2 - turn);
-	path_arc_to(&p, -m.wide, m.widest, turn);
+	path_sweep_to(&p, touch.x, touch.y, turn);
+	path_sweep_to(&p, 0, z.depth, PI / 2 - turn);
+	path_sweep_to(&p, -touch.x, touch.y, PI / 2 - turn);
+	path_sweep_to(&p, -m.wide, m.widest, turn);
 	strike_down(&p, &m);
 	return path_close(p);
 }

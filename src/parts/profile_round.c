@@ -36,7 +36,7 @@ static struct outline full(struct arena *a, double r)
 	path_round_to(&p, r, r);
 	path_round_to(&p, 0, 2 * r);
 	path_round_to(&p, -r, r);
-	path_arc_to(&p, 0, 0, PI / 2);
+	path_sweep_to(&p, 0, 0, PI / 2);
 	return path_close(p);
 }
 
@@ -52,12 +52,12 @@ static struct outline strike(struct arena *a, struct profile_sizes z)
 	struct path p = path_begin(a, 9);
 	path_to(&p, -y, 0);
 	path_to(&p, y, 0);
-	path_arc_to(&p, touch.x, touch.y, low + PI / 2);
-	path_arc_to(&p, r, up, -low);
+	path_sweep_to(&p, touch.x, touch.y, low + PI / 2);
+	path_sweep_to(&p, r, up, -low);
 	path_round_to(&p, 0, up + r);
 	path_round_to(&p, -r, up);
-	path_arc_to(&p, -touch.x, touch.y, -low);
-	path_arc_to(&p, -y, 0, low + PI / 2);
+	path_sweep_to(&p, -touch.x, touch.y, -low);
+	path_sweep_to(&p, -y, 0, low + PI / 2);
 	return path_close(p);
 }
 

@@ -23,7 +23,7 @@ static struct outline strike(struct arena *a, struct profile_sizes z)
 	path_to(&p, r - y, z.depth);
 	path_round_to(&p, -y, z.depth - r);
 	path_to(&p, -y, r);
-	path_arc_to(&p, r - y, 0, PI / 2);
+	path_sweep_to(&p, r - y, 0, PI / 2);
 	return path_close(p);
 }
 
