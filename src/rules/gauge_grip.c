@@ -9,16 +9,16 @@
  *            .'           '.
  *           |_______________|
  */
-#include "rules/gauge.h"
+#include <stdlib.h>
 
 #include "parts/outline.h"
+#include "rules/gauge.h"
 
 /* How far under the widest part the recess has to reach its depth, and that depth: 7/8 in and 5/16
  * in, IRC 2018 R311.7.8.5 type II (read). */
 #define RECESS_WITHIN (7 * MM_PER_INCH / 8)
 #define RECESS_DEPTH (5 * MM_PER_INCH / 16)
 
-#define LINES 400 /* levels at which a profile is looked at */
 #define ROUND_ENOUGH 0.99
 
 /* A section as points: x up, y across. */
@@ -128,54 +128,87 @@ static struct reading rail_across(const struct survey *s)
 
 /* ---- the recess of a large rail ---- */
 
+/* Where the section is cut at one level: z of either side. */
 struct span {
-	double low, high; /* z of either side at one level; low > high: nothing there */
+	double low, high;
 };
 
-static struct span span_at(const struct grip *g, double y)
+/* Just above a level, or just under it: at a level corner the two differ. */
+static struct span span_at(const struct grip *g, double x)
 {
 	struct span s = { INFINITY, -INFINITY };
 
 	for (int i = 0; i < g->n; i++) {
 		struct vec p = g->at[i], q = g->at[(i + 1) % g->n];
-		if ((p.x - y) * (q.x - y) > 0 || p.x == q.x)
+		if ((p.x < x) == (q.x < x))
 			continue;
-		double z = p.y + (q.y - p.y) * (y - p.x) / (q.x - p.x);
+		double z = p.y + (q.y - p.y) * (x - p.x) / (q.x - p.x);
 		s.low = fmin(s.low, z);
 		s.high = fmax(s.high, z);
 	}
 	return s;
 }
 
-/* A section read level by level from its top down. */
-struct levels {
-	double top, step;
-	struct span at[LINES];
-	int widest; /* the lowest level of the first part, from the top, that is widest */
+#define JUST 1e-7
+
+/* One level of a section: its depth under the top, and the sides there. */
+struct level {
+	double down;
+	struct span at;
 };
 
-static bool is_as_wide(const struct levels *l, int i, double width)
+/* A section from its top down: just under every corner, and just above the next.  Between two
+ * levels its sides are straight. */
+struct levels {
+	const struct level *at;
+	int n;
+	int widest; /* the lowest of the first ones, from the top, that are widest */
+};
+
+static double width_of(const struct level *l)
 {
-	return l->at[i].high - l->at[i].low > width - l->step / 10;
+	return l->at.high - l->at.low;
 }
 
-static struct levels levels_of(const struct grip *g)
+static int by_height(const void *a, const void *b)
 {
-	struct levels l = { .top = -INFINITY };
-	double foot = INFINITY, widest = 0;
+	double x = ((const struct vec *)a)->x, y = ((const struct vec *)b)->x;
 
-	for (int i = 0; i < g->n; i++) {
-		l.top = fmax(l.top, g->at[i].x);
-		foot = fmin(foot, g->at[i].x);
+	return (x < y) - (x > y);
+}
+
+static struct levels levels_read(const struct survey *s, const struct grip *g)
+{
+	struct vec *corners = NEW_N(s->arena, struct vec, g->n);
+	struct level *at = NEW_N(s->arena, struct level, 2 * g->n);
+	struct levels l = { .at = at };
+
+	for (int i = 0; i < g->n; i++)
+		corners[i] = g->at[i];
+	qsort(corners, (size_t)g->n, sizeof(*corners), by_height);
+	for (int i = 0; i + 1 < g->n; i++) {
+		double top = corners[i].x - JUST, foot = corners[i + 1].x + JUST;
+		if (top <= foot)
+			continue;
+		at[l.n++] = (struct level){ corners[0].x - top, span_at(g, top) };
+		at[l.n++] = (struct level){ corners[0].x - foot, span_at(g, foot) };
 	}
-	l.step = (l.top - foot) / LINES;
-	for (int i = 0; i < LINES; i++) {
-		l.at[i] = span_at(g, l.top - (i + 0.5) * l.step);
-		widest = fmax(widest, l.at[i].high - l.at[i].low);
-	}
-	while (!is_as_wide(&l, l.widest, widest))
+	return l;
+}
+
+/* Corners of a round are this much off it. */
+#define AS_WIDE 1e-4
+
+static struct levels levels_of(const struct survey *s, const struct grip *g)
+{
+	struct levels l = levels_read(s, g);
+	double widest = 0;
+
+	for (int i = 0; i < l.n; i++)
+		widest = fmax(widest, width_of(&l.at[i]));
+	while (width_of(&l.at[l.widest]) < widest - AS_WIDE)
 		l.widest++;
-	while (l.widest + 1 < LINES && is_as_wide(&l, l.widest + 1, widest))
+	while (l.widest + 1 < l.n && width_of(&l.at[l.widest + 1]) >= widest - AS_WIDE)
 		l.widest++;
 	return l;
 }
@@ -183,7 +216,7 @@ static struct levels levels_of(const struct grip *g)
 /* How far both sides have come in at a level from where they are widest. */
 static double recess_at(const struct levels *l, int i)
 {
-	struct span widest = l->at[l->widest], here = l->at[i];
+	struct span widest = l->at[l->widest].at, here = l->at[i].at;
 
 	return fmin(here.low - widest.low, widest.high - here.high);
 }
@@ -194,54 +227,86 @@ static struct reading of_recess(const struct survey *s, double (*size)(const str
 
 	if (g.n == 0)
 		return reading_not_applicable(no_rail);
-	struct levels l = levels_of(&g);
+	struct levels l = levels_of(s, &g);
 	return reading_of(size(&l), "the rail's section");
 }
 
 static double recess_start(const struct levels *l)
 {
-	return (l->widest + 0.5) * l->step;
+	return l->at[l->widest].down;
+}
+
+/* At a depth between two levels, the recess as it runs straight from one to the other. */
+static double recess_between(const struct levels *l, int i, double down)
+{
+	double a = l->at[i].down, b = l->at[i + 1].down;
+	double share = b - a > JUST ? (down - a) / (b - a) : 0;
+
+	return recess_at(l, i) + share * (recess_at(l, i + 1) - recess_at(l, i));
 }
 
 static double recess_depth(const struct levels *l)
 {
-	double deepest = 0;
+	double deepest = 0, within = recess_start(l) + RECESS_WITHIN;
 
-	for (int i = l->widest; i < LINES && (i - l->widest) * l->step <= RECESS_WITHIN; i++)
+	for (int i = l->widest; i < l->n; i++) {
+		if (l->at[i].down > within) {
+			deepest = fmax(deepest, recess_between(l, i - 1, within));
+			break;
+		}
 		deepest = fmax(deepest, recess_at(l, i));
+	}
 	return deepest;
 }
 
-/* Levels, under the widest, at which the recess has its depth: the first, and the one after. */
-static void recess_band(const struct levels *l, int *from, int *to)
+/* The stretch, under the widest part, over which the recess keeps its depth: from, to, as depths
+ * under the top. */
+struct band {
+	double from, to;
+};
+
+/* Between two levels, where the recess comes to its depth or leaves it. */
+static double crossing(const struct levels *l, int i)
 {
-	*from = l->widest;
-	while (*from < LINES && recess_at(l, *from) < RECESS_DEPTH)
-		(*from)++;
-	*to = *from;
-	while (*to < LINES && recess_at(l, *to) >= RECESS_DEPTH)
-		(*to)++;
+	double a = recess_at(l, i), b = recess_at(l, i + 1);
+
+	return l->at[i].down + (l->at[i + 1].down - l->at[i].down) * (RECESS_DEPTH - a) / (b - a);
+}
+
+static bool is_deep(const struct levels *l, int i)
+{
+	return recess_at(l, i) >= RECESS_DEPTH - NEAR_ENOUGH;
+}
+
+static struct band recess_band(const struct levels *l)
+{
+	int i = l->widest;
+
+	while (i < l->n && !is_deep(l, i))
+		i++;
+	if (i == l->n)
+		return (struct band){ 0, 0 };
+	double from = i > 0 && !is_deep(l, i - 1) ? crossing(l, i - 1) : l->at[i].down;
+	while (i + 1 < l->n && is_deep(l, i + 1))
+		i++;
+	return (struct band){ from, i + 1 < l->n ? crossing(l, i) : l->at[i].down };
 }
 
 static double recess_height(const struct levels *l)
 {
-	int from, to;
+	struct band b = recess_band(l);
 
-	recess_band(l, &from, &to);
-	return (to - from) * l->step;
+	return b.to - b.from;
 }
 
 static double recess_reach(const struct levels *l)
 {
-	int from, to;
-
-	recess_band(l, &from, &to);
-	return to > from ? to * l->step : 0;
+	return recess_band(l).to;
 }
 
 static double width_over_recess(const struct levels *l)
 {
-	return l->at[l->widest].high - l->at[l->widest].low;
+	return width_of(&l->at[l->widest]);
 }
 
 static struct reading rail_recess_start(const struct survey *s)
