@@ -1,0 +1,205 @@
+/*
+ * What the findings say: the reason, the place, and a mend with a number.
+ */
+#include <setjmp.h>
+#include <stdarg.h>
+#include <stddef.h>
+#include <stdint.h>
+#include <stdlib.h>
+
+#include <cmocka.h>
+
+#include "near.h"
+#include "rules_changes.h"
+
+/* 16 risers of 7 in on a run of 10 in, between walls, under a ceiling at 102 in. */
+#define GUIDE(risers, run, rest)                                                                   \
+	"pitchboard: 1\njob: {name: Test}\nfloors: {total_rise: 112\"}\n"                          \
+	"stair: {width: 37\", right: wall, segments: [{risers: " risers ", run: " run "}]}\n"      \
+	"treads: {nosing: 1\"}\nrisers: {thickness: 3/4\"}\n" rest
+
+#define OPENING(length) "opening: {length: " length ", ceiling_height: 102\"}\n"
+
+static struct checked check(const char *job)
+{
+	struct checked c = checked_against("irc-2018", job, NULL, 0);
+
+	assert_non_null(c.findings);
+	return c;
+}
+
+static void mended_by(const char *job, const char *row, const char *mend)
+{
+	struct checked c = check(job);
+
+	assert_string_equal(checked_row(&c, row)->mend, mend);
+	arena_free(c.built.arena);
+}
+
+/* 112 in 14 is 8 in; in 15, 7.467 in; a riser more is a tread more. */
+static void a_riser_too_high_is_mended_by_one_more(void **state)
+{
+	(void)state;
+	mended_by(GUIDE("14", "10\"", ""), "riser_height",
+		"15 risers make it 7 7/16\", and the run 10\" longer");
+}
+
+/* 15 treads of a quarter inch more each. */
+static void a_tread_too_short_is_mended_by_run(void **state)
+{
+	(void)state;
+	mended_by(GUIDE("16", "9 3/4\"", ""), "tread_depth",
+		"a unit run of 10\": the flight is 3 3/4\" longer");
+}
+
+/* 81 in at 131 3/4 in of opening (Carpenters' Guide); 4 in less of it cost 2.8 in: 78.2, and 1.8 in
+ * are missing, which is 1.8 * 10 / 7 = 2.571 in along the flight. */
+static void headroom_is_mended_by_moving_the_edge_of_the_opening(void **state)
+{
+	struct checked c = check(GUIDE("16", "10\"", OPENING("127 3/4\"")));
+	const struct finding *f = checked_row(&c, "headroom");
+	(void)state;
+	assert_near(f->value / 25.4, 78.2, 1e-9);
+	assert_string_equal(f->place, "under the upper floor over the foot, over step 3");
+	assert_string_equal(f->mend,
+		"the edge of the opening 2 9/16\" further towards the foot of "
+		"the stair, or a floor 1 13/16\" thinner");
+	arena_free(c.built.arena);
+}
+
+static void a_flight_without_a_rail_is_told_how_many_risers_it_has(void **state)
+{
+	struct checked c = check(GUIDE("16", "10\"", ""));
+	const struct finding *f = checked_row(&c, "rail_needed");
+	(void)state;
+	assert_int_equal(f->state, FINDING_NOT_MET);
+	assert_string_equal(f->provided, "16 risers, no rail");
+	assert_string_equal(f->mend, "a rail over 16 risers, on a wall or an open side");
+	arena_free(c.built.arena);
+}
+
+static void a_value_that_would_read_like_its_limit_is_said_finer(void **state)
+{
+	/* 7 3/4 in and 0.01 in over */
+	struct checked c = check("pitchboard: 1\njob: {name: Test}\n"
+				 "floors: {total_rise: 108.64 in}\n"
+				 "stair: {width: 37\", segments: [{risers: 14, run: 10\"}]}\n");
+	(void)state;
+	assert_string_equal(checked_row(&c, "riser_height")->provided, "7 49/64\"");
+	arena_free(c.built.arena);
+}
+
+static void a_step_out_of_its_place_is_named(void **state)
+{
+	struct checked c = checked_against("irc-2018", GUIDE("16", "10\"", ""), raise_step, 12.7);
+	const struct finding *f = checked_row(&c, "riser_difference");
+	(void)state;
+	assert_int_equal(f->state, FINDING_NOT_MET);
+	assert_string_equal(f->provided, "1\"");
+	assert_string_equal(f->place, "riser 8, left end and riser 7, left end");
+	arena_free(c.built.arena);
+}
+
+static void what_is_met_by_less_than_the_tolerance_is_near(void **state)
+{
+	struct checked c = check(GUIDE("16", "10 1/32\"", ""));
+	struct checked d = check(GUIDE("16", "10 1/16\"", ""));
+	(void)state;
+	assert_int_equal(checked_row(&c, "tread_depth")->state, FINDING_NEAR);
+	assert_int_equal(checked_row(&d, "tread_depth")->state, FINDING_MET);
+	arena_free(c.built.arena);
+	arena_free(d.built.arena);
+}
+
+static void what_a_job_does_not_show_is_not_checked(void **state)
+{
+	struct checked c = check(GUIDE("16", "10\"", ""));
+	static const char *const rows[] = { "headroom", "landing_depth", "lighting", "glazing",
+		"loads" };
+	(void)state;
+	for (size_t i = 0; i < sizeof(rows) / sizeof(rows[0]); i++) {
+		const struct finding *f = checked_row(&c, rows[i]);
+		assert_int_equal(f->state, FINDING_NOT_CHECKED);
+		assert_true(*f->reason);
+		assert_string_equal(f->provided, "");
+	}
+	arena_free(c.built.arena);
+}
+
+static void what_does_not_apply_says_why(void **state)
+{
+	struct checked c = check(GUIDE("16", "11\"", ""));
+	const struct finding *f = checked_row(&c, "nosing_projection");
+	(void)state;
+	assert_int_equal(f->state, FINDING_NOT_APPLICABLE);
+	assert_string_equal(f->reason,
+		"only where tread depth, nosing to nosing: less than 11\"; here 11\"");
+	arena_free(c.built.arena);
+}
+
+static void what_is_not_met_is_a_warning_at_its_key(void **state)
+{
+	struct checked c = check(GUIDE("16", "9 3/4\"", ""));
+	(void)state;
+	const struct diag *d = c.built.diags.first;
+	while (d && !strstr(d->text, "R311.7.5.2"))
+		d = d->next;
+	assert_non_null(d);
+	assert_int_equal(d->level, DIAG_WARNING);
+	assert_int_equal(d->at.line, 4);
+	assert_string_equal(d->text,
+		"IRC 2018 R311.7.5.2: tread depth, nosing to nosing is 9 "
+		"3/4\", asked: at least 10\"; every step");
+	arena_free(c.built.arena);
+}
+
+/* A limit in millimetres for a job in inches is said in both. */
+static void a_limit_is_said_in_the_units_of_its_edition_first(void **state)
+{
+	struct checked c = checked_against("nbc-2020", GUIDE("16", "10\"", ""), NULL, 0);
+	(void)state;
+	assert_string_equal(checked_row(&c, "riser_height")->asked,
+		"125 mm to 200 mm (4 59/64\" to 7 7/8\")");
+	arena_free(c.built.arena);
+}
+
+/* The program checks; it does not say more. */
+static void no_finding_says_more_than_it_knows(void **state)
+{
+	static const char *const words[] = { "approved ", "safe ", "is safe", "complies",
+		"compliant", "compliance" };
+	struct built b = built_from(GUIDE("16", "10\"", ""));
+	const char *const *name = rules_names(b.arena, "templates");
+	(void)state;
+	for (; *name; name++) {
+		struct checked c = checked_against(*name, GUIDE("16", "10\"", ""), NULL, 0);
+		const char *text = findings_text(c.built.arena, c.findings);
+		const char *json = findings_json(c.built.arena, c.findings, "job.yaml");
+		for (size_t i = 0; i < sizeof(words) / sizeof(words[0]); i++) {
+			assert_null(strstr(text, words[i]));
+			assert_null(strstr(json, words[i]));
+		}
+		assert_non_null(strstr(text, "met as entered"));
+		arena_free(c.built.arena);
+	}
+	arena_free(b.arena);
+}
+
+int main(void)
+{
+	const struct CMUnitTest tests[] = {
+		cmocka_unit_test(a_riser_too_high_is_mended_by_one_more),
+		cmocka_unit_test(a_tread_too_short_is_mended_by_run),
+		cmocka_unit_test(headroom_is_mended_by_moving_the_edge_of_the_opening),
+		cmocka_unit_test(a_flight_without_a_rail_is_told_how_many_risers_it_has),
+		cmocka_unit_test(a_value_that_would_read_like_its_limit_is_said_finer),
+		cmocka_unit_test(a_step_out_of_its_place_is_named),
+		cmocka_unit_test(what_is_met_by_less_than_the_tolerance_is_near),
+		cmocka_unit_test(what_a_job_does_not_show_is_not_checked),
+		cmocka_unit_test(what_does_not_apply_says_why),
+		cmocka_unit_test(what_is_not_met_is_a_warning_at_its_key),
+		cmocka_unit_test(a_limit_is_said_in_the_units_of_its_edition_first),
+		cmocka_unit_test(no_finding_says_more_than_it_knows),
+	};
+	return cmocka_run_group_tests(tests, NULL, NULL);
+}
