@@ -1,0 +1,88 @@
+#include "lists/knapsack.h"
+
+#include <stdbool.h>
+#include <stdlib.h>
+#include <string.h>
+
+#define MOST_STEPS 200000
+
+struct entry {
+	struct knapsack_item item;
+	int index;
+};
+
+struct filling {
+	const struct entry *entries; /* most worth for their size first */
+	int n;
+	int *now, *best;
+	long best_value;
+	int steps;
+};
+
+static double worth(struct knapsack_item i)
+{
+	return (double)i.value / (double)i.size;
+}
+
+static int by_worth(const void *pa, const void *pb)
+{
+	const struct entry *a = pa, *b = pb;
+	double wa = worth(a->item), wb = worth(b->item);
+
+	if (wa != wb)
+		return wa > wb ? -1 : 1;
+	return a->index - b->index;
+}
+
+/* What the room left can be worth at most, pieces cut up at will: the next best one fills it. */
+static long limit(const struct filling *f, int i, long room)
+{
+	long value = 0;
+
+	for (; i < f->n && room > 0; i++) {
+		struct knapsack_item item = f->entries[i].item;
+		long fit = room / item.size;
+		if (fit < item.most)
+			return value + (long)((double)room * worth(item));
+		value += item.most * item.value;
+		room -= item.most * item.size;
+	}
+	return value;
+}
+
+static void fill(struct filling *f, int i, long room, long value)
+{
+	if (value > f->best_value) {
+		f->best_value = value;
+		memcpy(f->best, f->now, (size_t)f->n * sizeof(*f->best));
+	}
+	if (i == f->n || ++f->steps > MOST_STEPS ||
+		value + limit(f, i, room) <= f->best_value + f->best_value / 10000000)
+		return;
+	struct knapsack_item item = f->entries[i].item;
+	long fit = room / item.size;
+	for (int k = fit < item.most ? (int)fit : item.most; k >= 0; k--) {
+		f->now[i] = k;
+		fill(f, i + 1, room - k * item.size, value + k * item.value);
+	}
+	f->now[i] = 0;
+}
+
+struct knapsack knapsack_fill(struct arena *a, const struct knapsack_item *items, int n, long room)
+{
+	struct entry *entries = NEW_N(a, struct entry, n + 1);
+	struct filling f = { .entries = entries };
+	int *counts = NEW_N(a, int, n + 1);
+
+	for (int i = 0; i < n; i++)
+		if (items[i].value > 0 && items[i].size <= room && items[i].most > 0)
+			entries[f.n++] = (struct entry){ items[i], i };
+	qsort(entries, (size_t)f.n, sizeof(*entries), by_worth);
+	f.now = NEW_N(a, int, f.n + 1);
+	f.best = NEW_N(a, int, f.n + 1);
+	fill(&f, 0, room, 0);
+	for (int i = 0; i < f.n; i++)
+		counts[entries[i].index] = f.best[i];
+	bool is_exact = f.steps <= MOST_STEPS;
+	return (struct knapsack){ is_exact ? f.best_value : limit(&f, 0, room), counts };
+}
