@@ -33,6 +33,7 @@ enum shown_on {
 	SHOWN_PLAN = 1 << 0,
 	SHOWN_ELEVATION = 1 << 1,
 	SHOWN_STRINGER = 1 << 2,
+	SHOWN_CUTTING = 1 << 3,
 };
 
 /* A default that was used because the job file is silent. */
@@ -302,6 +303,34 @@ struct job_sheets {
 	double printer_x, printer_y; /* measured over nominal length, 0.97 to 1.03 */
 };
 
+/* Boards of one width on offer. */
+struct job_board {
+	const struct node *src;
+	const char *species; /* "": any */
+	double thickness;    /* as sawn; 0: any */
+	double width;
+	const double *lengths;
+	int length_count;
+	double price; /* of the first length, the others in proportion; 0: not known */
+};
+
+/* What the pieces are cut from, and what is lost on the way. */
+struct job_stock {
+	const struct node *src;
+	struct job_board *boards;
+	int board_count;
+	const double *widths, *lengths; /* on offer, of species that no board names */
+	int width_count, length_count;
+	double sheet_width, sheet_length; /* of plywood */
+	double kerf;
+	double end_trim; /* at each end */
+	double spare;    /* share of a board's length left over for knots and splits */
+	int spare_every; /* one piece more for so many alike; 0: none */
+	double rough_length, rough_width, rough_thickness; /* more than finished; thickness 0: by
+							      the table of nominal sizes */
+	double short_piece; /* what is shorter is called out */
+};
+
 struct job {
 	const struct node *src;
 	const char *file;
@@ -321,6 +350,7 @@ struct job {
 	struct job_balusters balusters;
 	struct job_material material;
 	struct job_code code;
+	struct job_stock stock;
 	struct job_sheets sheets;
 	const struct assumption *assumptions;
 	const char *fingerprint; /* of the file's bytes: 12 hex digits */

@@ -26,7 +26,7 @@ struct command {
 	enum status (*run)(struct arena *a, const struct arguments *args);
 };
 
-extern const struct command command_check, command_draw, command_keys, command_new;
+extern const struct command command_check, command_draw, command_keys, command_list, command_new;
 
 /* One line on the error stream, after the program's name. */
 void complain(const char *fmt, ...) __attribute__((format(printf, 1, 2)));

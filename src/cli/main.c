@@ -15,6 +15,7 @@ static const struct command *const commands[] = {
 	&command_draw,
 	&command_check,
 	&command_keys,
+	&command_list,
 	&command_new,
 	NULL,
 };

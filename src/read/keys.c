@@ -284,6 +284,8 @@ static const struct field file[] = {
 		.help = "species and finish" },
 	{ FIELD_GROUP, "code", LANDS(job_file, job.code), .group = &keys_code,
 		.help = "the building code to check against" },
+	{ FIELD_GROUP, "stock", LANDS(job_file, job.stock), .group = &keys_stock,
+		.help = "boards on offer, and what sawing takes" },
 	{ FIELD_GROUP, "sheets", LANDS(job_file, job.sheets), .group = &keys_sheets,
 		.help = "paper and sheets" },
 	{ 0 },

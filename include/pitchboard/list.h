@@ -1,0 +1,141 @@
+/*
+ * Lists: what is cut, out of what, with which settings of the saw, and what is bought.
+ *
+ * All of them are counted from the parts, none is kept beside them.  A list is
+ * text in rows and columns, so that sheet, terminal, CSV and JSON say the same.
+ */
+#ifndef PITCHBOARD_LIST_H
+#define PITCHBOARD_LIST_H
+
+#include "pitchboard/drawing.h"
+#include "pitchboard/part.h"
+
+/* ---- blanks ---- */
+
+/* What is sawn out of a board for a part: one kind a part.  A part that is glued up takes several
+ * for one piece. */
+struct blank {
+	struct blank *next;
+	const struct part *part;
+	const char *species;
+	enum stuff stuff;
+	int each;                         /* for one piece */
+	int pieces;                       /* as many as the part has places */
+	int spares;                       /* pieces more */
+	double length, width, thickness;  /* finished, along the grain first */
+	double rough_length, rough_width; /* as sawn out of the board */
+	double nominal;                   /* thickness of the board as it is bought */
+	double nominal_width;             /* of lumber in standard sections; 0: it is ripped */
+	bool is_short;                    /* finished shorter than what the job calls short */
+};
+
+static inline int blank_count(const struct blank *b)
+{
+	return b->each * (b->pieces + b->spares);
+}
+
+/* In the order of the marks; what is bought by the piece has none.  NULL in, NULL out. */
+const struct blank *blanks_make(struct arena *a, const struct stair *s, const struct part *parts);
+
+/* Volume of `count` rough blanks as it is paid for: nominal thickness, not below 1 in.
+ * One board foot is 144 cubic inches. */
+double board_feet(double nominal, double width, double length);
+
+/* ---- cutting ---- */
+
+/* One piece in a strip. */
+struct cut_piece {
+	const struct blank *blank;
+	int count; /* one after the other */
+};
+
+/* Ripped off over the whole length of the board, all of one width. */
+struct cut_strip {
+	double width;
+	double used; /* of its length, kerfs between the pieces counted */
+	const struct cut_piece *pieces;
+	int piece_count;
+};
+
+struct cut_board {
+	double width, length, usable; /* usable: without trim and what is kept for knots */
+	double price;                 /* 0: not known */
+	const struct cut_strip *strips;
+	int strip_count;
+	int count; /* so many alike */
+};
+
+enum cut_aim { CUT_FEWEST, CUT_CHEAPEST };
+
+/* All boards of one species and thickness. */
+struct cut_group {
+	struct cut_group *next;
+	const char *species;
+	const char *name; /* of a moulding; "": by thickness alone */
+	enum stuff stuff;
+	double nominal, nominal_width; /* width 0: any */
+	enum cut_aim aim;
+	const struct cut_board *boards;
+	int board_count; /* kinds; alike ones are one */
+	int total;       /* boards */
+	double price;
+	double bound; /* no fewer boards, or no lower price, can do, cut in this way */
+	bool is_proved;
+	const struct cut_piece *misfits; /* longer or wider than any board */
+	int misfit_count;
+};
+
+/* First ripped over the whole length into strips of one width each, which are then cut to length;
+ * `d` gets a warning of every piece that fits no board.  NULL in, NULL out. */
+const struct cut_group *cutting_make(struct arena *a, const struct stair *s,
+	const struct blank *blanks, struct diags *d);
+
+/* ---- lists as text ---- */
+
+enum list_kind {
+	LIST_TEXT,
+	LIST_COUNT,
+	LIST_LENGTH, /* lettered on paper; as a number of millimetres beside it in CSV and JSON */
+	LIST_NUMBER,
+};
+
+struct list_column {
+	const char *head; /* on paper */
+	const char *key;  /* in CSV and JSON */
+	enum list_kind kind;
+	double most; /* of its width on paper; 0: as wide as it takes */
+};
+
+struct list_cell {
+	const char *text;
+	double number; /* of LIST_COUNT, LIST_LENGTH and LIST_NUMBER; NAN: none */
+};
+
+struct list {
+	const char *name;  /* "cut": for the command line */
+	const char *title; /* "Cut list" */
+	const struct list_column *columns;
+	int column_count;
+	const struct list_cell *cells; /* row by row */
+	int row_count;
+	const char *const *notes; /* ended by NULL */
+};
+
+/* `sheets` are looked through for those that show how a part is made; may be NULL. */
+struct lists {
+	const struct list *lists;
+	int n;
+};
+
+struct lists lists_make(struct arena *a, const struct stair *s, const struct part *parts,
+	const struct drawing *sheets, struct diags *d);
+
+/* NULL when there is none of that name. */
+const struct list *lists_find(struct lists l, const char *name);
+
+/* For a terminal; RFC 4180, with a head line; one JSON object with a member a list. */
+const char *list_text(struct arena *a, const struct list *l);
+const char *list_csv(struct arena *a, const struct list *l);
+const char *lists_json(struct arena *a, struct lists l);
+
+#endif

@@ -1,0 +1,87 @@
+/*
+ * pitchboard list: what is cut, bought and set up, as text, CSV or JSON.
+ */
+#include "pitchboard/list.h"
+#include "cli/command.h"
+#include "cli/files.h"
+
+#include <stdio.h>
+
+enum { LIST_CSV, LIST_JSON, LIST_ONLY };
+
+static const struct option options[] = {
+	[LIST_CSV] = { 0, "csv", NULL, "one list as CSV; the cut list when --only names none" },
+	[LIST_JSON] = { 0, "json", NULL, "all lists as one JSON object" },
+	[LIST_ONLY] = { 0, "only", "LIST",
+		"cut, lumber, mouldings, hardware, buying, cutting or setups" },
+	{ 0 },
+};
+
+static struct lists lists_of(struct arena *a, const char *path, const char *text,
+	enum status *status)
+{
+	struct diags d;
+
+	diags_init(&d, a, path, text);
+	const struct job *job = job_read(a, text, &d);
+	const struct stair *stair = stair_solve(a, job, &d);
+	const struct part *parts = parts_make(a, stair, &d);
+	struct lists lists = lists_make(a, stair, parts, NULL, &d);
+	diags_print(&d, stderr);
+	*status = !lists.n ? STATUS_WRONG : d.warnings ? STATUS_FINDINGS : STATUS_DONE;
+	return lists;
+}
+
+static void print_lists(struct arena *a, struct lists lists, const struct list *only,
+	const struct arguments *args)
+{
+	if (args->values[LIST_JSON]) {
+		fputs(lists_json(a, only ? (struct lists){ only, 1 } : lists), stdout);
+		return;
+	}
+	if (args->values[LIST_CSV]) {
+		fputs(list_csv(a, only ? only : lists_find(lists, "cut")), stdout);
+		return;
+	}
+	for (int i = 0; i < lists.n; i++)
+		if (only ? &lists.lists[i] == only : lists.lists[i].row_count > 0)
+			fputs(list_text(a, &lists.lists[i]), stdout);
+}
+
+static enum status run_list(struct arena *a, const struct arguments *args)
+{
+	const char *name = args->values[LIST_ONLY];
+	enum status status;
+
+	if (args->count != 1 || (args->values[LIST_CSV] && args->values[LIST_JSON])) {
+		complain("list takes one job, and one of --csv and --json");
+		return STATUS_WRONG;
+	}
+	struct text_result file = text_read(a, args->operands[0]);
+	if (!file.text) {
+		complain("%s", file.problem);
+		return STATUS_WRONG;
+	}
+	struct lists lists = lists_of(a, args->operands[0], file.text, &status);
+	if (!lists.n)
+		return status;
+	const struct list *only = name ? lists_find(lists, name) : NULL;
+	if (name && !only) {
+		complain("there is no list %s; there are %s", name, options[LIST_ONLY].help);
+		return STATUS_WRONG;
+	}
+	print_lists(a, lists, only, args);
+	return status;
+}
+
+const struct command command_list = {
+	.name = "list",
+	.operands = "JOB",
+	.summary = "print what to cut, what to buy, and how to set the saw",
+	.options = options,
+	.more = "  pitchboard list --csv --only buying my-stair.yaml >to-buy.csv\n\n"
+		"CSV and JSON give every length as lettered and, beside it, in millimetres.  The "
+		"exit\nstatus is 1 when there are warnings to read: a piece longer than any board "
+		"on offer ...\n",
+	.run = run_list,
+};

@@ -1,0 +1,145 @@
+/*
+ * From finished pieces to the rough ones that come off the saw.
+ */
+#include <string.h>
+#include <strings.h>
+
+#include "lists/nominal.h"
+#include "lists/offers.h"
+
+double board_feet(double nominal, double width, double length)
+{
+	const double cubic = MM_PER_INCH * MM_PER_INCH * MM_PER_INCH;
+
+	return fmax(nominal, MM_PER_INCH) * width * length / (144 * cubic);
+}
+
+/* Species in which only sheets are sold. */
+static bool is_sheet_goods(const char *species)
+{
+	static const char *const words[] = { "plywood", "mdf", "particle" };
+
+	for (const char *p = species; *p; p++)
+		for (int i = 0; i < 3; i++)
+			if (strncasecmp(p, words[i], strlen(words[i])) == 0 &&
+				(p == species || p[-1] == ' '))
+				return true;
+	return false;
+}
+
+static enum stuff stuff_of(const struct part *p)
+{
+	if (p->stringer)
+		return STUFF_PLANK;
+	if (p->stuff == STUFF_BOARD && is_sheet_goods(p->material))
+		return STUFF_SHEET;
+	return p->stuff;
+}
+
+/* Finished sizes as they lie in the board: along the grain, across it, and through it. */
+static void set_sizes(struct blank *b, const struct part *p)
+{
+	b->length = p->grain == GRAIN_ACROSS ? p->size.width : p->size.length;
+	b->width = p->grain == GRAIN_ACROSS ? p->size.length : p->size.width;
+	b->thickness = p->size.thickness;
+	if (b->stuff == STUFF_BOARD && !p->makeup.plies && b->width < b->thickness) {
+		b->width = p->size.thickness;
+		b->thickness = p->size.width;
+	}
+}
+
+/* Boards edge to edge, plies face to face: as the part says. */
+static void glue_up(struct blank *b, const struct makeup *m)
+{
+	if (m->boards > 1) {
+		b->each *= m->boards;
+		b->width = m->board_width;
+	}
+	if (m->plies > 1) {
+		b->each *= m->plies;
+		b->thickness = m->ply_thickness;
+	}
+}
+
+/* Thicker than any board, or wider: in as few equal plies and boards as there are boards for. */
+static void glue_up_to_stock(struct arena *a, const struct job *job, struct blank *b)
+{
+	struct nominal most = nominal_thickest(job->about.units, job->stock.rough_thickness);
+	double plies = ceil(b->thickness / most.finished - NEAR_ENOUGH);
+
+	if (plies > 1) {
+		b->each *= (int)plies;
+		b->thickness /= plies;
+	}
+	struct nominal n =
+		nominal_board(job->about.units, b->thickness, job->stock.rough_thickness);
+	b->nominal = n.bought;
+	struct offers o = offers_for(a, job, b);
+	double widest = offers_widest(&o) - job->stock.rough_width;
+	double boards = widest > 0 ? ceil(b->width / widest - NEAR_ENOUGH) : 1;
+	if (boards > 1) {
+		b->each *= (int)boards;
+		b->width /= boards;
+	}
+}
+
+static void set_rough(struct arena *a, const struct job *job, struct blank *b)
+{
+	const struct job_stock *stock = &job->stock;
+	const struct stringer *plank = b->part->stringer;
+
+	b->nominal = b->thickness;
+	b->rough_length = b->length + stock->rough_length;
+	b->rough_width = b->width;
+	switch (b->stuff) {
+	case STUFF_BOARD:
+		glue_up_to_stock(a, job, b);
+		b->rough_width = b->width + stock->rough_width;
+		return;
+	case STUFF_PLANK:
+		b->nominal = nominal_plank_thickness(job->about.units, b->thickness);
+		b->rough_width = plank ? plank->plank_width : b->width;
+		b->rough_length = plank ? plank->cut_length : b->rough_length;
+		b->nominal_width = nominal_plank_width(job->about.units, b->rough_width);
+		return;
+	case STUFF_SHEET:
+	case STUFF_MOULDING:
+	case STUFF_BOUGHT: return;
+	}
+}
+
+static int spares_of(const struct job_stock *stock, const struct blank *b)
+{
+	bool is_small = b->stuff == STUFF_BOARD || b->stuff == STUFF_MOULDING;
+
+	return stock->spare_every > 0 && is_small ? b->pieces / stock->spare_every : 0;
+}
+
+static struct blank *blank_of(struct arena *a, const struct job *job, const struct part *p)
+{
+	struct blank *b = NEW(a, struct blank);
+
+	*b = (struct blank){ .part = p, .species = p->material, .stuff = stuff_of(p), .each = 1 };
+	b->pieces = p->count;
+	b->is_short = p->size.length < job->stock.short_piece;
+	set_sizes(b, p);
+	glue_up(b, &p->makeup);
+	set_rough(a, job, b);
+	b->spares = spares_of(&job->stock, b);
+	return b;
+}
+
+const struct blank *blanks_make(struct arena *a, const struct stair *s, const struct part *parts)
+{
+	struct blank *first = NULL, **tail = &first;
+
+	if (!s || !parts)
+		return NULL;
+	for (const struct part *p = parts; p; p = p->next) {
+		if (part_is_existing(p) || p->stuff == STUFF_BOUGHT)
+			continue;
+		*tail = blank_of(a, s->job, p);
+		tail = &(*tail)->next;
+	}
+	return first;
+}

@@ -1,0 +1,176 @@
+/*
+ * What to ask the yard for, and what comes out of each board.
+ */
+#include "base/text.h"
+#include "lists/nominal.h"
+#include "lists/table.h"
+
+struct list_cell cell_nominal(const struct list_maker *m, const struct cut_group *g)
+{
+	const char *thick = g->stuff == STUFF_BOARD || g->stuff == STUFF_PLANK
+		? nominal_letter(m->arena, m->lettering, g->nominal)
+		: length_letter_inches(m->arena, m->lettering, g->nominal);
+
+	if (g->nominal_width > 0)
+		thick = arena_printf(m->arena, "%s x %s",
+			length_letter_inches(m->arena, m->lettering, g->nominal),
+			length_letter_inches(m->arena, m->lettering, g->nominal_width));
+	return (struct list_cell){ g->stuff == STUFF_MOULDING ? g->name : thick, g->nominal };
+}
+
+/* ---- buying ---- */
+
+enum { BUY_COUNT, BUY_SPECIES, BUY_STUFF, BUY_NOMINAL, BUY_WIDE, BUY_LONG, BUY_PRICE, BUY_COLUMNS };
+
+static const struct list_column buying_columns[BUY_COLUMNS] = {
+	[BUY_COUNT] = { "Buy", "count", LIST_COUNT, 0 },
+	[BUY_SPECIES] = { "Species", "species", LIST_TEXT, 40 },
+	[BUY_STUFF] = { "As", "stuff", LIST_TEXT, 0 },
+	[BUY_NOMINAL] = { "Thick", "nominal", LIST_LENGTH, 0 },
+	[BUY_WIDE] = { "Wide", "width", LIST_LENGTH, 0 },
+	[BUY_LONG] = { "Long", "length", LIST_LENGTH, 0 },
+	[BUY_PRICE] = { "Price", "price", LIST_NUMBER, 0 },
+};
+
+static bool is_same_stock(const struct cut_board *a, const struct cut_board *b)
+{
+	return fabs(a->width - b->width) < NEAR_ENOUGH && fabs(a->length - b->length) < NEAR_ENOUGH;
+}
+
+static int boards_like(const struct cut_group *g, int i)
+{
+	int n = 0;
+
+	for (int k = 0; k < i; k++)
+		if (is_same_stock(&g->boards[k], &g->boards[i]))
+			return 0;
+	for (int k = i; k < g->board_count; k++)
+		if (is_same_stock(&g->boards[k], &g->boards[i]))
+			n += g->boards[k].count;
+	return n;
+}
+
+static void add_boards(struct list_maker *m, const struct cut_group *g)
+{
+	for (int i = 0; i < g->board_count; i++) {
+		const struct cut_board *b = &g->boards[i];
+		int n = boards_like(g, i);
+		if (!n)
+			continue;
+		struct list_cell *row = list_row(m);
+		row[BUY_COUNT] = cell_count(m->arena, n);
+		row[BUY_SPECIES] = cell_text(g->species);
+		row[BUY_STUFF] = cell_text(stuff_words(g->stuff));
+		row[BUY_NOMINAL] = cell_nominal(m, g);
+		row[BUY_WIDE] = cell_length(m, b->width);
+		row[BUY_LONG] = cell_feet(m, b->length);
+		if (b->price > 0)
+			row[BUY_PRICE] = cell_number(m->arena, n * b->price, 2);
+	}
+}
+
+const char *group_proof(struct arena *a, const struct cut_group *g)
+{
+	const char *what = g->aim == CUT_CHEAPEST
+		? arena_printf(a, "%.2f", g->price)
+		: arena_printf(a, "%d %s", g->total, stuff_words(g->stuff));
+
+	if (!g->total)
+		return "";
+	if (g->is_proved)
+		return arena_printf(a, "%s: proved the %s", what,
+			g->aim == CUT_CHEAPEST ? "cheapest" : "fewest");
+	if (g->aim == CUT_CHEAPEST)
+		return arena_printf(a, "%s: no less than %.2f is possible, a gap of %.1f %%", what,
+			g->bound, 100 * (g->price - g->bound) / g->price);
+	return arena_printf(a, "%s: no fewer than %.0f are possible", what, g->bound);
+}
+
+static const char *const *proofs(struct arena *a, const struct list_maker *m,
+	const struct cut_group *groups)
+{
+	int n = 0;
+	for (const struct cut_group *g = groups; g; g = g->next)
+		n++;
+	const char **notes = NEW_N(a, const char *, n + 2);
+
+	n = 0;
+	notes[n++] = "Proofs hold for boards that are first ripped over their whole length into "
+		     "strips of one width each, and these cut to length; one edge straight.";
+	for (const struct cut_group *g = groups; g; g = g->next)
+		if (g->total)
+			notes[n++] = arena_printf(a, "%s %s, %s.", g->species,
+				cell_nominal(m, g).text, group_proof(a, g));
+	return notes;
+}
+
+struct list list_buying(struct arena *a, const struct stair *s, const struct cut_group *groups)
+{
+	struct list_maker m =
+		list_begin(a, s, "buying", "Boards to buy", buying_columns, BUY_COLUMNS);
+
+	for (const struct cut_group *g = groups; g; g = g->next)
+		add_boards(&m, g);
+	m.list.notes = proofs(a, &m, groups);
+	return m.list;
+}
+
+/* ---- cutting ---- */
+
+enum {
+	CUTTING_COUNT,
+	CUTTING_SPECIES,
+	CUTTING_NOMINAL,
+	CUTTING_WIDE,
+	CUTTING_LONG,
+	CUTTING_STRIPS,
+	CUTTING_COLUMNS
+};
+
+static const struct list_column cutting_columns[CUTTING_COLUMNS] = {
+	[CUTTING_COUNT] = { "Boards", "count", LIST_COUNT, 0 },
+	[CUTTING_SPECIES] = { "Species", "species", LIST_TEXT, 40 },
+	[CUTTING_NOMINAL] = { "Thick", "nominal", LIST_LENGTH, 0 },
+	[CUTTING_WIDE] = { "Wide", "width", LIST_LENGTH, 0 },
+	[CUTTING_LONG] = { "Long", "length", LIST_LENGTH, 0 },
+	[CUTTING_STRIPS] = { "Rip, then cut", "strips", LIST_TEXT, 0 },
+};
+
+/* 3 3/4": 2 T1 @ 41", T2 @ 40" */
+static const char *strip_words(const struct list_maker *m, const struct cut_strip *s)
+{
+	struct arena *a = m->arena;
+	struct text t = { .arena = a };
+
+	for (int i = 0; i < s->piece_count; i++) {
+		const struct cut_piece *p = &s->pieces[i];
+		const char *many = p->count > 1 ? arena_printf(a, "%d ", p->count) : "";
+		text_join(&t, ", ",
+			arena_printf(a, "%s%s @ %s", many, p->blank->part->mark,
+				length_letter_inches(a, m->lettering, p->blank->rough_length)));
+	}
+	return arena_printf(a, "%s: %s", length_letter_inches(a, m->lettering, s->width),
+		text_chars(&t));
+}
+
+struct list list_cutting(struct arena *a, const struct stair *s, const struct cut_group *groups)
+{
+	struct list_maker m =
+		list_begin(a, s, "cutting", "Cutting", cutting_columns, CUTTING_COLUMNS);
+
+	for (const struct cut_group *g = groups; g; g = g->next)
+		for (int i = 0; i < g->board_count; i++) {
+			const struct cut_board *b = &g->boards[i];
+			struct list_cell *row = list_row(&m);
+			struct text strips = { .arena = a };
+			for (int k = 0; k < b->strip_count; k++)
+				text_join(&strips, "; ", strip_words(&m, &b->strips[k]));
+			row[CUTTING_COUNT] = cell_count(a, b->count);
+			row[CUTTING_SPECIES] = cell_text(g->species);
+			row[CUTTING_NOMINAL] = cell_nominal(&m, g);
+			row[CUTTING_WIDE] = cell_length(&m, b->width);
+			row[CUTTING_LONG] = cell_feet(&m, b->length);
+			row[CUTTING_STRIPS] = cell_text(text_chars(&strips));
+		}
+	return m.list;
+}

@@ -1,0 +1,148 @@
+/*
+ * The cut list: every different piece, finished and rough.
+ */
+#include <string.h>
+
+#include "base/text.h"
+#include "lists/nominal.h"
+#include "lists/table.h"
+
+enum {
+	CUT_MARK,
+	CUT_PART,
+	CUT_MAKE,
+	CUT_SPARE,
+	CUT_SPECIES,
+	CUT_THICK,
+	CUT_WIDE,
+	CUT_LONG,
+	CUT_GRAIN,
+	CUT_ENDS,
+	CUT_PIECES,
+	CUT_NOMINAL,
+	CUT_ROUGH_WIDE,
+	CUT_ROUGH_LONG,
+	CUT_SHOWN,
+	CUT_COLUMNS
+};
+
+static const struct list_column columns[CUT_COLUMNS] = {
+	[CUT_MARK] = { "Mark", "mark", LIST_TEXT, 0 },
+	[CUT_PART] = { "Part", "part", LIST_TEXT, 44 },
+	[CUT_MAKE] = { "Make", "make", LIST_COUNT, 0 },
+	[CUT_SPARE] = { "Spare", "spare", LIST_COUNT, 0 },
+	[CUT_SPECIES] = { "Species", "species", LIST_TEXT, 36 },
+	[CUT_THICK] = { "Thick", "thickness", LIST_LENGTH, 0 },
+	[CUT_WIDE] = { "Wide", "width", LIST_LENGTH, 0 },
+	[CUT_LONG] = { "Long", "length", LIST_LENGTH, 0 },
+	[CUT_GRAIN] = { "Grain", "grain", LIST_TEXT, 0 },
+	[CUT_ENDS] = { "Ends", "ends", LIST_TEXT, 0 },
+	[CUT_PIECES] = { "Saw out", "rough_pieces", LIST_COUNT, 0 },
+	[CUT_NOMINAL] = { "of", "nominal", LIST_LENGTH, 0 },
+	[CUT_ROUGH_WIDE] = { "Wide", "rough_width", LIST_LENGTH, 0 },
+	[CUT_ROUGH_LONG] = { "Long", "rough_length", LIST_LENGTH, 0 },
+	[CUT_SHOWN] = { "Shown on", "sheet", LIST_TEXT, 30 },
+};
+
+static const char *const notes[] = {
+	"Finished sizes over all, from long point to long point; angles of the ends from square. "
+	"Of what is glued up every board and ply is sawn out by itself, and the widths are those "
+	"before jointing.",
+	NULL
+};
+
+static const char *end_words(struct arena *a, struct end_cut cut)
+{
+	bool has_mitre = fabs(cut.mitre) > NEAR_ENOUGH, has_bevel = fabs(cut.bevel) > NEAR_ENOUGH;
+
+	if (has_mitre && has_bevel)
+		return arena_printf(a, "%s, bevel %s", angle_letter(a, fabs(cut.mitre)),
+			angle_letter(a, fabs(cut.bevel)));
+	if (has_bevel)
+		return arena_printf(a, "bevel %s", angle_letter(a, fabs(cut.bevel)));
+	return has_mitre ? angle_letter(a, fabs(cut.mitre)) : "square";
+}
+
+static const char *ends_words(struct arena *a, const struct part *p)
+{
+	const char *start = end_words(a, p->start), *end = end_words(a, p->end);
+
+	if (p->stringer)
+		return "see its sheet";
+	return strcmp(start, end) == 0 ? start : arena_printf(a, "%s / %s", start, end);
+}
+
+static const char *grain_words(enum grain grain)
+{
+	switch (grain) {
+	case GRAIN_ALONG: return "along";
+	case GRAIN_ACROSS: return "across";
+	case GRAIN_NONE: break;
+	}
+	return "either";
+}
+
+static bool shows(const struct drawing *g, const char *mark)
+{
+	for (int i = 0; g->shows && g->shows[i]; i++)
+		if (strcmp(g->shows[i], mark) == 0)
+			return true;
+	return false;
+}
+
+static const char *shown_on(struct arena *a, const struct part *p, const struct drawing *sheets)
+{
+	struct text t = { .arena = a };
+
+	for (const struct drawing *g = sheets; g; g = g->next)
+		if (shows(g, p->mark))
+			text_join(&t, ", ", g->id);
+	return text_chars(&t);
+}
+
+static void set_rough(struct list_maker *m, struct list_cell *row, const struct blank *b)
+{
+	row[CUT_SPARE] = b->spares ? cell_count(m->arena, b->spares) : cell_none();
+	row[CUT_PIECES] = cell_count(m->arena, blank_count(b));
+	row[CUT_ROUGH_WIDE] = cell_length(m, b->rough_width);
+	row[CUT_ROUGH_LONG] = cell_length(m, b->rough_length);
+	row[CUT_NOMINAL] = (struct list_cell){ b->stuff == STUFF_BOARD
+			? nominal_letter(m->arena, m->lettering, b->nominal)
+			: length_letter_inches(m->arena, m->lettering, b->thickness),
+		b->stuff == STUFF_BOARD ? b->nominal : b->thickness };
+}
+
+static void add(struct list_maker *m, const struct part *p, const struct blank *b,
+	const struct drawing *sheets)
+{
+	struct list_cell *row = list_row(m);
+
+	row[CUT_MARK] = cell_text(p->mark);
+	row[CUT_PART] = cell_text(p->name);
+	row[CUT_MAKE] = cell_count(m->arena, p->count);
+	row[CUT_SPECIES] = cell_text(p->material);
+	row[CUT_THICK] = cell_length(m, p->size.thickness);
+	row[CUT_WIDE] = cell_length(m, p->size.width);
+	row[CUT_LONG] = cell_length(m, p->size.length);
+	row[CUT_GRAIN] = cell_text(grain_words(p->grain));
+	row[CUT_ENDS] = cell_text(ends_words(m->arena, p));
+	row[CUT_SHOWN] = cell_text(shown_on(m->arena, p, sheets));
+	if (b)
+		set_rough(m, row, b);
+}
+
+struct list list_cut(struct arena *a, const struct stair *s, const struct part *parts,
+	const struct blank *blanks, const struct drawing *sheets)
+{
+	struct list_maker m = list_begin(a, s, "cut", "Cut list", columns, CUT_COLUMNS);
+
+	for (const struct part *p = parts; p; p = p->next) {
+		const struct blank *b = blanks;
+		while (b && b->part != p)
+			b = b->next;
+		if (!part_is_existing(p))
+			add(&m, p, b, sheets);
+	}
+	m.list.notes = notes;
+	return m.list;
+}

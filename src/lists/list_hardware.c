@@ -1,0 +1,157 @@
+/*
+ * What is counted by the piece, and by the running length.
+ *
+ * Hardware is counted from the holes it goes into: those a part was drilled with
+ * for its own sake, for those on the other side of a joint hold the same piece.
+ */
+#include <string.h>
+
+#include "base/text.h"
+#include "lists/table.h"
+
+enum { HARD_COUNT, HARD_ITEM, HARD_SIZE, HARD_WHERE, HARD_COLUMNS };
+
+static const struct list_column hardware_columns[HARD_COLUMNS] = {
+	[HARD_COUNT] = { "Count", "count", LIST_COUNT, 0 },
+	[HARD_ITEM] = { "Item", "item", LIST_TEXT, 0 },
+	[HARD_SIZE] = { "Size", "size", LIST_TEXT, 0 },
+	[HARD_WHERE] = { "In", "parts", LIST_TEXT, 70 },
+};
+
+/* What goes into a hole: as bought, or by the holes it fills. */
+static const char *size_words(const struct list_maker *m, const struct bore *b)
+{
+	double length = b->fixing_length > 0 ? b->fixing_length : b->size.depth + b->mate.depth;
+	double width = b->fixing_width > 0 ? b->fixing_width : b->size.width;
+
+	return arena_printf(m->arena, "%s x %s",
+		length_letter_inches(m->arena, m->lettering, width),
+		length_letter_inches(m->arena, m->lettering, length));
+}
+
+struct item {
+	struct item *next;
+	const char *name, *size;
+	int count;
+	struct text where;
+	const struct part *last; /* that was put into `where` */
+};
+
+static void count(struct arena *a, struct item **items, const char *name, const char *size,
+	const struct part *p)
+{
+	struct item **at = items;
+
+	while (*at && (strcmp((*at)->name, name) != 0 || strcmp((*at)->size, size) != 0))
+		at = &(*at)->next;
+	if (!*at) {
+		*at = NEW(a, struct item);
+		**at = (struct item){ .name = name, .size = size, .where = { .arena = a } };
+	}
+	(*at)->count += p->count;
+	if ((*at)->last != p)
+		text_join(&(*at)->where, ", ", p->mark);
+	(*at)->last = p;
+}
+
+static const char *bought_size(const struct list_maker *m, struct part_size s)
+{
+	return arena_printf(m->arena, "%s x %s x %s",
+		length_letter_inches(m->arena, m->lettering, s.thickness),
+		length_letter_inches(m->arena, m->lettering, s.width),
+		length_letter_inches(m->arena, m->lettering, s.length));
+}
+
+struct list list_hardware(struct arena *a, const struct stair *s, const struct part *parts)
+{
+	struct list_maker m =
+		list_begin(a, s, "hardware", "Hardware", hardware_columns, HARD_COLUMNS);
+	struct item *items = NULL;
+
+	for (const struct part *p = parts; p; p = p->next) {
+		for (const struct bore *b = p->bores; b; b = b->next)
+			if (!b->is_mate && b->fixing != FIXING_NONE)
+				count(a, &items, fixing_name(b->fixing), size_words(&m, b), p);
+		if (!part_is_existing(p) && p->stuff == STUFF_BOUGHT)
+			count(a, &items, p->name, bought_size(&m, p->size), p);
+	}
+	for (const struct item *i = items; i; i = i->next) {
+		struct list_cell *row = list_row(&m);
+		row[HARD_COUNT] = cell_count(a, i->count);
+		row[HARD_ITEM] = cell_text(i->name);
+		row[HARD_SIZE] = cell_text(i->size);
+		row[HARD_WHERE] = cell_text(text_chars(&i->where));
+	}
+	return m.list;
+}
+
+/* ---- mouldings ---- */
+
+enum {
+	MOULD_NAME,
+	MOULD_SPECIES,
+	MOULD_SECTION,
+	MOULD_PIECES,
+	MOULD_NET,
+	MOULD_BUY,
+	MOULD_COLUMNS
+};
+
+static const struct list_column moulding_columns[MOULD_COLUMNS] = {
+	[MOULD_NAME] = { "Moulding", "moulding", LIST_TEXT, 0 },
+	[MOULD_SPECIES] = { "Species", "species", LIST_TEXT, 40 },
+	[MOULD_SECTION] = { "Section", "section", LIST_TEXT, 0 },
+	[MOULD_PIECES] = { "Pieces", "pieces", LIST_COUNT, 0 },
+	[MOULD_NET] = { "Finished", "finished", LIST_NUMBER, 0 },
+	[MOULD_BUY] = { "To make or buy", "bought", LIST_NUMBER, 0 },
+};
+
+static double running(const struct cut_group *g, int *pieces, double *bought)
+{
+	double net = 0;
+
+	for (int i = 0; i < g->board_count; i++) {
+		const struct cut_board *b = &g->boards[i];
+		*bought += b->count * b->length;
+		for (int k = 0; k < b->strip_count; k++)
+			for (int j = 0; j < b->strips[k].piece_count; j++) {
+				const struct cut_piece *p = &b->strips[k].pieces[j];
+				*pieces += b->count * p->count;
+				net += b->count * p->count * p->blank->length;
+			}
+	}
+	return net;
+}
+
+static const struct blank *first_blank(const struct cut_group *g)
+{
+	return g->board_count ? g->boards[0].strips[0].pieces[0].blank : g->misfits[0].blank;
+}
+
+struct list list_mouldings(struct arena *a, const struct stair *s, const struct cut_group *groups)
+{
+	struct list_maker m =
+		list_begin(a, s, "mouldings", "Mouldings", moulding_columns, MOULD_COLUMNS);
+	double unit = s->job->about.units == UNITS_INCHES ? 12 * MM_PER_INCH : 1000;
+	static const char *const feet[] = { "In running feet.", NULL };
+	static const char *const metres[] = { "In running metres.", NULL };
+
+	for (const struct cut_group *g = groups; g; g = g->next) {
+		if (g->stuff != STUFF_MOULDING)
+			continue;
+		const struct blank *b = first_blank(g);
+		int pieces = 0;
+		double bought = 0, net = running(g, &pieces, &bought);
+		struct list_cell *row = list_row(&m);
+		row[MOULD_NAME] = cell_text(g->name);
+		row[MOULD_SPECIES] = cell_text(g->species);
+		row[MOULD_SECTION] = cell_text(arena_printf(a, "%s x %s",
+			length_letter_inches(a, m.lettering, b->thickness),
+			length_letter_inches(a, m.lettering, b->width)));
+		row[MOULD_PIECES] = cell_count(a, pieces);
+		row[MOULD_NET] = cell_number(a, net / unit, 1);
+		row[MOULD_BUY] = cell_number(a, bought / unit, 1);
+	}
+	m.list.notes = unit < 1000 ? feet : metres;
+	return m.list;
+}

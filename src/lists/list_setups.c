@@ -1,0 +1,317 @@
+/*
+ * Set-ups: every setting of a machine once, with all the pieces that want it.
+ *
+ * Work goes as in the shop: plane, rip the strips while they are long, cut to
+ * length, trim panels to width after their ends (the long cut takes off what the
+ * cross cut broke out), shape, bore.  Within each, settings are sorted so that the
+ * next one is the nearest: thickness and fence downwards, mitres up from square,
+ * and under one mitre the stops from the longest down.
+ */
+#include <stdlib.h>
+#include <string.h>
+
+#include "base/text.h"
+#include "lists/table.h"
+
+enum work { WORK_PLANE, WORK_RIP, WORK_CROSSCUT, WORK_PANEL, WORK_SHAPE, WORK_BORE };
+
+static const char *work_words(enum work work)
+{
+	switch (work) {
+	case WORK_PLANE: return "Plane";
+	case WORK_RIP: return "Rip while long";
+	case WORK_CROSSCUT: return "Cut to length";
+	case WORK_PANEL: return "Trim panel";
+	case WORK_SHAPE: return "Shape";
+	case WORK_BORE: return "Bore, mortise";
+	}
+	return "";
+}
+
+/* A setting, and who wants it.  Settings that are equal in all but the marks are one. */
+struct setup {
+	struct setup *next;
+	enum work work;
+	double mitre, bevel; /* crosscut: of the saw, from square */
+	double main;         /* thickness, fence, width of a bore; crosscut: stop, 0: none */
+	double second;       /* bore: depth */
+	const char *words;   /* of shaping and boring: what it is */
+	int pieces, cuts;
+	struct text marks, short_ones;
+	const struct part *last;
+};
+
+struct setups {
+	struct arena *arena;
+	struct list_maker *maker;
+	struct setup *first;
+};
+
+static bool near(double a, double b)
+{
+	return fabs(a - b) < NEAR_ENOUGH;
+}
+
+static bool is_same(const struct setup *a, const struct setup *b)
+{
+	return a->work == b->work && near(a->mitre, b->mitre) && near(a->bevel, b->bevel) &&
+		near(a->main, b->main) && near(a->second, b->second) &&
+		strcmp(a->words, b->words) == 0;
+}
+
+/* One after the other on the machine: less than 0 when `a` goes first. */
+static int order(const struct setup *a, const struct setup *b)
+{
+	if (a->work != b->work)
+		return (int)a->work - (int)b->work;
+	if (!near(a->bevel, b->bevel))
+		return a->bevel < b->bevel ? -1 : 1;
+	if (!near(a->mitre, b->mitre))
+		return a->mitre < b->mitre ? -1 : 1;
+	int words = a->work == WORK_CROSSCUT ? 0 : strcmp(a->words, b->words);
+	if (words)
+		return words;
+	/* without a stop first: the ends that the stop then bears on */
+	if ((a->main > 0) != (b->main > 0))
+		return a->main > 0 ? 1 : -1;
+	if (!near(a->main, b->main))
+		return a->main > b->main ? -1 : 1;
+	return near(a->second, b->second) ? 0 : a->second > b->second ? -1 : 1;
+}
+
+static struct setup *find(struct setups *s, const struct setup *wanted)
+{
+	struct setup **at = &s->first;
+
+	while (*at && order(*at, wanted) < 0)
+		at = &(*at)->next;
+	if (*at && is_same(*at, wanted))
+		return *at;
+	struct setup *made = NEW(s->arena, struct setup);
+	*made = *wanted;
+	made->marks = made->short_ones = (struct text){ .arena = s->arena };
+	made->next = *at;
+	*at = made;
+	return made;
+}
+
+static void want(struct setups *s, struct setup wanted, const struct blank *b, int pieces)
+{
+	wanted.words = wanted.words ? wanted.words : "";
+	struct setup *it = find(s, &wanted);
+
+	it->pieces += it->last == b->part ? 0 : pieces;
+	it->cuts += pieces;
+	if (it->last == b->part)
+		return;
+	it->last = b->part;
+	text_join(&it->marks, ", ", arena_printf(s->arena, "%d %s", pieces, b->part->mark));
+	if (b->is_short)
+		text_join(&it->short_ones, ", ", b->part->mark);
+}
+
+/* ---- what the parts want ---- */
+
+static bool is_glued(const struct blank *b)
+{
+	return b->each > 1;
+}
+
+static int whole_pieces(const struct blank *b)
+{
+	return b->pieces + b->spares;
+}
+
+static void want_sizes(struct setups *s, const struct blank *b)
+{
+	if (b->stuff == STUFF_BOARD)
+		want(s, (struct setup){ .work = WORK_PLANE, .main = b->thickness }, b,
+			blank_count(b));
+	if (b->stuff == STUFF_PLANK)
+		return;
+	if (!is_glued(b))
+		want(s, (struct setup){ .work = WORK_RIP, .main = b->width }, b, whole_pieces(b));
+	else
+		want(s, (struct setup){ .work = WORK_PANEL, .main = b->part->size.width }, b,
+			whole_pieces(b));
+}
+
+static bool is_before(struct end_cut a, struct end_cut b)
+{
+	return near(a.bevel, b.bevel) ? a.mitre < b.mitre : a.bevel < b.bevel;
+}
+
+static struct end_cut unsigned_cut(struct end_cut c)
+{
+	return (struct end_cut){ fabs(c.mitre), fabs(c.bevel) };
+}
+
+static struct setup crosscut(struct end_cut cut, double stop)
+{
+	return (struct setup){ .work = WORK_CROSSCUT,
+		.mitre = cut.mitre,
+		.bevel = cut.bevel,
+		.main = stop };
+}
+
+/* The plainer end first, by eye; the other one to the stop. */
+static void want_ends(struct setups *s, const struct blank *b)
+{
+	struct end_cut first = unsigned_cut(b->part->start), last = unsigned_cut(b->part->end);
+	int n = whole_pieces(b);
+
+	if (b->part->stringer)
+		return;
+	if (is_before(last, first)) {
+		struct end_cut swap = first;
+		first = last;
+		last = swap;
+	}
+	want(s, crosscut(first, 0), b, n);
+	want(s, crosscut(last, b->part->size.length), b, n);
+}
+
+static const char *shape_words(const struct setups *s, const struct feature *f)
+{
+	struct arena *a = s->arena;
+	struct lettering l = s->maker->lettering;
+
+	switch (f->kind) {
+	case FEATURE_GROOVE:
+		return arena_printf(a, "groove %s deep", length_letter_inches(a, l, f->depth));
+	case FEATURE_ROUND:
+		return arena_printf(a, "round %s", length_letter_inches(a, l, f->radius));
+	case FEATURE_NOTCH: return "notch";
+	case FEATURE_MITRE: break; /* is in the ends */
+	}
+	return NULL;
+}
+
+static void want_shapes(struct setups *s, const struct blank *b)
+{
+	for (const struct feature *f = b->part->features; f; f = f->next) {
+		const char *words = b->part->stringer ? NULL : shape_words(s, f);
+		if (words)
+			want(s, (struct setup){ .work = WORK_SHAPE, .words = words }, b,
+				whole_pieces(b));
+	}
+}
+
+static const char *bore_words(enum bore_kind kind)
+{
+	switch (kind) {
+	case BORE_HOLE: return "hole";
+	case BORE_SLOT: return "slot";
+	case BORE_MORTISE: return "mortise";
+	}
+	return "";
+}
+
+static void want_bores(struct setups *s, const struct blank *b)
+{
+	for (const struct bore *o = b->part->bores; o; o = o->next)
+		want(s,
+			(struct setup){ .work = WORK_BORE,
+				.words = bore_words(o->size.kind),
+				.main = o->size.width,
+				.second = o->size.depth },
+			b, whole_pieces(b));
+}
+
+/* ---- as a list ---- */
+
+enum { SET_NUMBER, SET_WORK, SET_SETTING, SET_STOP, SET_CUTS, SET_MARKS, SET_SHORT, SET_COLUMNS };
+
+static const struct list_column columns[SET_COLUMNS] = {
+	[SET_NUMBER] = { "No.", "number", LIST_COUNT, 0 },
+	[SET_WORK] = { "Work", "work", LIST_TEXT, 0 },
+	[SET_SETTING] = { "Setting", "setting", LIST_TEXT, 0 },
+	[SET_STOP] = { "Stop, fence", "stop", LIST_LENGTH, 0 },
+	[SET_CUTS] = { "Cuts", "cuts", LIST_COUNT, 0 },
+	[SET_MARKS] = { "Pieces", "pieces", LIST_TEXT, 90 },
+	[SET_SHORT] = { "Short", "short", LIST_TEXT, 30 },
+};
+
+static const char *angle_words(struct arena *a, const struct setup *s)
+{
+	const char *mitre = s->mitre > NEAR_ENOUGH
+		? arena_printf(a, "mitre %s", angle_letter(a, s->mitre))
+		: "square";
+
+	if (s->bevel <= NEAR_ENOUGH)
+		return mitre;
+	return arena_printf(a, "%s, blade tilted %s", mitre, angle_letter(a, s->bevel));
+}
+
+static const char *setting_words(const struct list_maker *m, const struct setup *s)
+{
+	struct arena *a = m->arena;
+
+	switch (s->work) {
+	case WORK_PLANE: return "to thickness";
+	case WORK_RIP:
+	case WORK_PANEL: return "fence";
+	case WORK_CROSSCUT:
+		return arena_printf(a, "%s, %s", angle_words(a, s),
+			s->main > 0 ? "to the stop" : "one end, no stop");
+	case WORK_SHAPE: return s->words;
+	case WORK_BORE:
+		return arena_printf(a, "%s %s, %s deep", s->words,
+			length_letter_inches(a, m->lettering, s->main),
+			length_letter_inches(a, m->lettering, s->second));
+	}
+	return "";
+}
+
+static void add(struct list_maker *m, const struct setup *s)
+{
+	struct list_cell *row = list_row(m);
+
+	row[SET_NUMBER] = cell_count(m->arena, m->list.row_count);
+	row[SET_WORK] = cell_text(work_words(s->work));
+	row[SET_SETTING] = cell_text(setting_words(m, s));
+	if (s->main > 0 && s->work != WORK_BORE)
+		row[SET_STOP] = cell_length(m, s->main);
+	row[SET_CUTS] = cell_count(m->arena, s->cuts);
+	row[SET_MARKS] = cell_text(text_chars(&s->marks));
+	row[SET_SHORT] = cell_text(text_chars(&s->short_ones));
+}
+
+static const char *const *set_up_notes(struct arena *a, const struct stair *s)
+{
+	const char **notes = NEW_N(a, const char *, 6);
+	double limit = s->job->stock.short_piece;
+
+	notes[0] = "A setting is made once, for all pieces beside it; try it on a piece of waste. "
+		   "Spares are counted in. Stringers are laid out and cut by their own sheets.";
+	notes[1] = "Mitres and tilts are from square, to the long point; swing or turn the piece "
+		   "for the other hand.";
+	notes[2] = "Where a piece is worked across the grain and along it: across first, for the "
+		   "long cut takes off what the other broke out.";
+	notes[3] = arena_printf(a,
+		"Short: under %s. Cut it from a longer piece where it can be; else hold it down "
+		"with a clamp or a jig, set a stop block clear of the blade so that nothing is "
+		"caught between, and keep every free hand away from the blade. Stop the blade "
+		"before the piece is taken away.",
+		length_say(a, job_lettering(s->job), limit));
+	notes[4] = "Guard, riving knife, eyes and ears covered. Whoever works the machine judges "
+		   "whether a cut can be made with it.";
+	return notes;
+}
+
+struct list list_setups(struct arena *a, const struct stair *s, const struct blank *blanks)
+{
+	struct list_maker m = list_begin(a, s, "setups", "Set-ups", columns, SET_COLUMNS);
+	struct setups all = { .arena = a, .maker = &m };
+
+	for (const struct blank *b = blanks; b; b = b->next) {
+		want_sizes(&all, b);
+		want_ends(&all, b);
+		want_shapes(&all, b);
+		want_bores(&all, b);
+	}
+	for (const struct setup *one = all.first; one; one = one->next)
+		add(&m, one);
+	m.list.notes = set_up_notes(a, s);
+	return m.list;
+}
