@@ -36,15 +36,24 @@ static enum stuff stuff_of(const struct part *p)
 	return p->stuff;
 }
 
-/* Finished sizes as they lie in the board: along the grain, across it, and through it. */
-static void set_sizes(struct blank *b, const struct part *p)
+/* Finished sizes as they lie in the board: along the grain, across it, and through it; on edge
+ * where a thinner board will then do. */
+static void set_sizes(const struct job *job, struct blank *b, const struct part *p)
 {
+	enum units units = job->about.units;
+	double planing = job->stock.rough_thickness;
+
 	b->length = p->grain == GRAIN_ACROSS ? p->size.width : p->size.length;
 	b->width = p->grain == GRAIN_ACROSS ? p->size.length : p->size.width;
 	b->thickness = p->size.thickness;
-	if (b->stuff == STUFF_BOARD && !p->makeup.plies && b->width < b->thickness) {
-		b->width = p->size.thickness;
-		b->thickness = p->size.width;
+	if (b->stuff != STUFF_BOARD || p->makeup.plies || b->width >= b->thickness)
+		return;
+	double flat = nominal_board(units, b->thickness, planing).bought;
+	double on_edge = nominal_board(units, b->width, planing).bought;
+	if (on_edge > 0 && (flat <= 0 || on_edge < flat)) {
+		double thickness = b->thickness;
+		b->thickness = b->width;
+		b->width = thickness;
 	}
 }
 
@@ -122,7 +131,7 @@ static struct blank *blank_of(struct arena *a, const struct job *job, const stru
 	*b = (struct blank){ .part = p, .species = p->material, .stuff = stuff_of(p), .each = 1 };
 	b->pieces = p->count;
 	b->is_short = p->size.length < job->stock.short_piece;
-	set_sizes(b, p);
+	set_sizes(job, b, p);
 	glue_up(b, &p->makeup);
 	set_rough(a, job, b);
 	b->spares = spares_of(&job->stock, b);

@@ -51,7 +51,7 @@ static bool is_met_before(const struct blank *all, const struct blank *b)
 static bool holds(const struct offers *o, const struct offer *one, double width, double length)
 {
 	return one->width >= width - NEAR_ENOUGH &&
-		offer_usable(o, one->length) >= length - NEAR_ENOUGH;
+		offer_usable(o, one->length) >= offer_takes(o, length) - NEAR_ENOUGH;
 }
 
 static bool fits_somewhere(const struct offers *o, const struct blank *b)
@@ -74,7 +74,7 @@ static bool fits_length(const struct ripping *r, double length)
 		if (fabs(r->offers->offers[i].length - length) < NEAR_ENOUGH)
 			wide = fmax(wide, r->offers->offers[i].width);
 	return wide >= widest - NEAR_ENOUGH &&
-		offer_usable(r->offers, length) >= longest - NEAR_ENOUGH;
+		offer_usable(r->offers, length) >= offer_takes(r->offers, longest) - NEAR_ENOUGH;
 }
 
 /* ---- the best length ---- */
@@ -245,7 +245,7 @@ static void tell_misfit(struct arena *a, const struct job *job, const struct off
 		b->part->name, b->part->mark, length_say(a, l, b->rough_length),
 		length_say(a, l, b->rough_width), length_say(a, l, offers_longest(o)),
 		length_say(a, l, offers_widest(o)),
-		length_say(a, l, fmax(offer_usable(o, offers_longest(o)), 0)));
+		length_say(a, l, fmax(offer_clear(o, offers_longest(o)), 0)));
 }
 
 /* Takes those that fit no board out of the list. */

@@ -62,6 +62,18 @@ const char *stuff_words(enum stuff stuff)
 	return "bought in";
 }
 
+const char *stuff_word(enum stuff stuff)
+{
+	switch (stuff) {
+	case STUFF_BOARD: return "board";
+	case STUFF_PLANK: return "plank";
+	case STUFF_SHEET: return "sheet";
+	case STUFF_MOULDING: return "length";
+	case STUFF_BOUGHT: break;
+	}
+	return "piece";
+}
+
 struct sums {
 	int pieces;
 	double rough, bought;

@@ -35,6 +35,7 @@ struct setup {
 	double mitre, bevel; /* crosscut: of the saw, from square */
 	double main;         /* thickness, fence, width of a bore; crosscut: stop, 0: none */
 	double second;       /* bore: depth */
+	int rank;            /* of shaping: what goes first */
 	const char *words;   /* of shaping and boring: what it is */
 	int pieces, cuts;
 	struct text marks, short_ones;
@@ -68,7 +69,9 @@ static int order(const struct setup *a, const struct setup *b)
 		return a->bevel < b->bevel ? -1 : 1;
 	if (!near(a->mitre, b->mitre))
 		return a->mitre < b->mitre ? -1 : 1;
-	int words = a->work == WORK_CROSSCUT ? 0 : strcmp(a->words, b->words);
+	int words = strcmp(a->words, b->words);
+	if (a->rank != b->rank)
+		return a->rank - b->rank;
 	if (words)
 		return words;
 	/* without a stop first: the ends that the stop then bears on */
@@ -95,9 +98,21 @@ static struct setup *find(struct setups *s, const struct setup *wanted)
 	return made;
 }
 
+/* A machine is set by what is lettered: what is lettered alike is one setting. */
+static void settle(const struct setups *s, struct setup *wanted)
+{
+	const double tenth = PI / 1800;
+
+	wanted->words = wanted->words ? wanted->words : "";
+	wanted->mitre = round(wanted->mitre / tenth) * tenth;
+	wanted->bevel = round(wanted->bevel / tenth) * tenth;
+	wanted->main = length_lettered_value(s->maker->lettering, wanted->main);
+	wanted->second = length_lettered_value(s->maker->lettering, wanted->second);
+}
+
 static void want(struct setups *s, struct setup wanted, const struct blank *b, int pieces)
 {
-	wanted.words = wanted.words ? wanted.words : "";
+	settle(s, &wanted);
 	struct setup *it = find(s, &wanted);
 
 	it->pieces += it->last == b->part ? 0 : pieces;
@@ -129,9 +144,12 @@ static void want_sizes(struct setups *s, const struct blank *b)
 			blank_count(b));
 	if (b->stuff == STUFF_PLANK)
 		return;
-	if (!is_glued(b))
-		want(s, (struct setup){ .work = WORK_RIP, .main = b->width }, b, whole_pieces(b));
-	else
+	want(s,
+		(struct setup){ .work = WORK_RIP,
+			.main = b->width,
+			.words = is_glued(b) ? "fence, to be glued up" : "fence" },
+		b, blank_count(b));
+	if (is_glued(b))
 		want(s, (struct setup){ .work = WORK_PANEL, .main = b->part->size.width }, b,
 			whole_pieces(b));
 }
@@ -171,18 +189,37 @@ static void want_ends(struct setups *s, const struct blank *b)
 	want(s, crosscut(last, b->part->size.length), b, n);
 }
 
+/* Waste comes off before the router; across the grain before along it. */
+static int shape_rank(enum feature_kind kind)
+{
+	switch (kind) {
+	case FEATURE_WASTE: return 0;
+	case FEATURE_NOTCH: return 1;
+	case FEATURE_GROOVE: return 2;
+	case FEATURE_CHAMFER: return 3;
+	case FEATURE_ROUND: return 4;
+	case FEATURE_MITRE: break;
+	}
+	return 5;
+}
+
+/* NULL: it is no shaping; a mitre is cut with the ends. */
 static const char *shape_words(const struct setups *s, const struct feature *f)
 {
 	struct arena *a = s->arena;
 	struct lettering l = s->maker->lettering;
+	const char *depth = length_letter_inches(a, l, f->depth);
 
 	switch (f->kind) {
-	case FEATURE_GROOVE:
-		return arena_printf(a, "groove %s deep", length_letter_inches(a, l, f->depth));
+	case FEATURE_WASTE:
+		return arena_printf(a, "saw off waste, blade tilted %s, %s off either face",
+			angle_letter(a, f->angle), depth);
+	case FEATURE_NOTCH: return "notch";
+	case FEATURE_GROOVE: return arena_printf(a, "groove %s deep", depth);
+	case FEATURE_CHAMFER: return arena_printf(a, "chamfer %s", depth);
 	case FEATURE_ROUND:
 		return arena_printf(a, "round %s", length_letter_inches(a, l, f->radius));
-	case FEATURE_NOTCH: return "notch";
-	case FEATURE_MITRE: break; /* is in the ends */
+	case FEATURE_MITRE: break;
 	}
 	return NULL;
 }
@@ -192,8 +229,11 @@ static void want_shapes(struct setups *s, const struct blank *b)
 	for (const struct feature *f = b->part->features; f; f = f->next) {
 		const char *words = b->part->stringer ? NULL : shape_words(s, f);
 		if (words)
-			want(s, (struct setup){ .work = WORK_SHAPE, .words = words }, b,
-				whole_pieces(b));
+			want(s,
+				(struct setup){ .work = WORK_SHAPE,
+					.rank = shape_rank(f->kind),
+					.words = words },
+				b, whole_pieces(b));
 	}
 }
 
@@ -249,11 +289,11 @@ static const char *setting_words(const struct list_maker *m, const struct setup 
 
 	switch (s->work) {
 	case WORK_PLANE: return "to thickness";
-	case WORK_RIP:
-	case WORK_PANEL: return "fence";
+	case WORK_PANEL: return "fence, ends cut before";
 	case WORK_CROSSCUT:
 		return arena_printf(a, "%s, %s", angle_words(a, s),
 			s->main > 0 ? "to the stop" : "one end, no stop");
+	case WORK_RIP:
 	case WORK_SHAPE: return s->words;
 	case WORK_BORE:
 		return arena_printf(a, "%s %s, %s deep", s->words,

@@ -100,6 +100,19 @@ double offer_usable(const struct offers *o, double length)
 	return length * (1 - o->spare) - 2 * o->end_trim;
 }
 
+double offer_clear(const struct offers *o, double length)
+{
+	return length - 2 * o->end_trim;
+}
+
+double offer_takes(const struct offers *o, double piece)
+{
+	double longest = offers_longest(o), usable = offer_usable(o, longest);
+	bool is_for_clear = piece > usable && piece <= offer_clear(o, longest) + NEAR_ENOUGH;
+
+	return is_for_clear ? usable : piece;
+}
+
 double offers_widest(const struct offers *o)
 {
 	double most = 0;

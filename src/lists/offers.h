@@ -21,8 +21,13 @@ struct offers {
  * in their own width, as long as the stringers' planks; plywood in its sheet. */
 struct offers offers_for(struct arena *a, const struct job *job, const struct blank *b);
 
-/* How much of an offer's length can be used. */
+/* How much of a board's length can be counted on, and of a clear one: without knots and splits. */
 double offer_usable(const struct offers *o, double length);
+double offer_clear(const struct offers *o, double length);
+
+/* What a piece takes of the usable length.  One too long for any board with knots is cut from the
+ * longest, a clear one, and takes all of it. */
+double offer_takes(const struct offers *o, double piece);
 
 /* The widest and the longest of all; 0 when there is none. */
 double offers_widest(const struct offers *o);

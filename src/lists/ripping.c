@@ -152,7 +152,9 @@ static void pack_strips(const struct rip *r, struct class *c)
 		STEPS };
 
 	for (int i = 0; i < c->blank_count; i++)
-		pieces[i] = (struct pack_piece){ exact(c->blanks[i]->rough_length + r->ask->kerf),
+		pieces[i] = (struct pack_piece){ exact(offer_takes(r->ask->offers,
+							       c->blanks[i]->rough_length) +
+							 r->ask->kerf),
 			blank_count(c->blanks[i]) };
 	struct packing k = pack_boards(a, &p);
 	c->strips = NEW_N(a, struct strip, k.count + 1);

@@ -32,6 +32,7 @@ struct list_cell cell_nominal(const struct list_maker *m, const struct cut_group
 
 /* "boards", "planks", "sheets" ... */
 const char *stuff_words(enum stuff stuff);
+const char *stuff_word(enum stuff stuff); /* of one */
 
 /* "7 boards: proved the fewest", or the gap; "" where nothing is cut. */
 const char *group_proof(struct arena *a, const struct cut_group *g);
