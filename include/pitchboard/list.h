@@ -58,8 +58,9 @@ struct cut_strip {
 };
 
 struct cut_board {
-	double width, length, usable; /* usable: without trim and what is kept for knots */
-	double price;                 /* 0: not known */
+	double width, length;
+	double end_trim; /* cut off at each end first */
+	double price;    /* 0: not known */
 	const struct cut_strip *strips;
 	int strip_count;
 	int count; /* so many alike */
@@ -121,14 +122,22 @@ struct list {
 	const char *const *notes; /* ended by NULL */
 };
 
-/* `sheets` are looked through for those that show how a part is made; may be NULL. */
 struct lists {
 	const struct list *lists;
 	int n;
 };
 
-struct lists lists_make(struct arena *a, const struct stair *s, const struct part *parts,
-	const struct drawing *sheets, struct diags *d);
+/* What all lists are made from; `sheets` are looked through for those that show how a part is made,
+ * and may be NULL. */
+struct list_sources {
+	const struct stair *stair;
+	const struct part *parts;
+	const struct blank *blanks;
+	const struct cut_group *cutting;
+	const struct drawing *sheets;
+};
+
+struct lists lists_make(struct arena *a, const struct list_sources *from);
 
 /* NULL when there is none of that name. */
 const struct list *lists_find(struct lists l, const char *name);

@@ -5,6 +5,7 @@
 #define PITCHBOARD_SHEET_H
 
 #include "pitchboard/drawing.h"
+#include "pitchboard/list.h"
 #include "pitchboard/part.h"
 #include "pitchboard/rule.h"
 #include "pitchboard/stationery.h"
@@ -16,21 +17,25 @@ struct sheet_context {
 	const struct stationery *stationery;
 	const struct paper *paper;
 	struct measure measure;
-	const struct drawing *sheets;   /* those drawn before: for the cover's index */
+	const struct drawing *sheets; /* those drawn before: for the cover's index, and for
+					 where a part is shown */
+	const struct blank *blanks;
+	const struct cut_group *cutting;
 	const struct finding *findings; /* NULL: the job names no code */
 };
 
 /* A kind of sheet lives whole in src/sheets/NAME.c and ends in one row. */
 struct sheet_kind {
 	const char *name;   /* as a set names it: "cover", "plan", "elevation", "section",
-			       "stringer", "parts", "pieces" */
+			       "stringer", "parts", "pieces", "cutlist", "cutting", "setups" */
 	const char *series; /* "S-1": sheets of it are numbered S-101, S-102 ... */
 	/* A list of its drawings, none where it does not apply. */
 	struct drawing *(*draw)(struct arena *a, const struct sheet_context *c);
 };
 
 extern const struct sheet_kind sheet_cover, sheet_plan, sheet_elevation, sheet_section,
-	sheet_stringer, sheet_parts, sheet_pieces, sheet_code;
+	sheet_stringer, sheet_parts, sheet_pieces, sheet_cutlist, sheet_cutting, sheet_setups,
+	sheet_code;
 
 /* All drawings that the job's set asks for, numbered, framed and titled, then the templates.
  * NULL in, NULL out, but for the findings: a job may name no code.  NULL after an error. */

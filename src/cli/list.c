@@ -26,10 +26,13 @@ static struct lists lists_of(struct arena *a, const char *path, const char *text
 	const struct job *job = job_read(a, text, &d);
 	const struct stair *stair = stair_solve(a, job, &d);
 	const struct part *parts = parts_make(a, stair, &d);
-	struct lists lists = lists_make(a, stair, parts, NULL, &d);
+	const struct blank *blanks = blanks_make(a, stair, parts);
+	const struct cut_group *cutting = cutting_make(a, stair, blanks, &d);
 	diags_print(&d, stderr);
-	*status = !lists.n ? STATUS_WRONG : d.warnings ? STATUS_FINDINGS : STATUS_DONE;
-	return lists;
+	*status = !parts ? STATUS_WRONG : d.warnings ? STATUS_FINDINGS : STATUS_DONE;
+	if (!parts)
+		return (struct lists){ NULL, 0 };
+	return lists_make(a, &(struct list_sources){ stair, parts, blanks, cutting, NULL });
 }
 
 static void print_lists(struct arena *a, struct lists lists, const struct list *only,

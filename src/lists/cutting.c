@@ -113,7 +113,6 @@ static void change_for_least(struct cut_board *b, const struct ripping *r)
 			b->price = o->price;
 		}
 	}
-	b->usable = offer_usable(r->offers, b->length);
 }
 
 struct plan {

@@ -2,21 +2,8 @@
  * What to ask the yard for, and what comes out of each board.
  */
 #include "base/text.h"
-#include "lists/nominal.h"
+#include "lists/group_words.h"
 #include "lists/table.h"
-
-struct list_cell cell_nominal(const struct list_maker *m, const struct cut_group *g)
-{
-	const char *thick = g->stuff == STUFF_BOARD || g->stuff == STUFF_PLANK
-		? nominal_letter(m->arena, m->lettering, g->nominal)
-		: length_letter_inches(m->arena, m->lettering, g->nominal);
-
-	if (g->nominal_width > 0)
-		thick = arena_printf(m->arena, "%s x %s",
-			length_letter_inches(m->arena, m->lettering, g->nominal),
-			length_letter_inches(m->arena, m->lettering, g->nominal_width));
-	return (struct list_cell){ g->stuff == STUFF_MOULDING ? g->name : thick, g->nominal };
-}
 
 /* ---- buying ---- */
 
@@ -69,24 +56,6 @@ static void add_boards(struct list_maker *m, const struct cut_group *g)
 	}
 }
 
-const char *group_proof(struct arena *a, const struct cut_group *g)
-{
-	const char *what = g->aim == CUT_CHEAPEST
-		? arena_printf(a, "%.2f", g->price)
-		: arena_printf(a, "%d %s", g->total,
-			  g->total == 1 ? stuff_word(g->stuff) : stuff_words(g->stuff));
-
-	if (!g->total)
-		return "";
-	if (g->is_proved)
-		return arena_printf(a, "%s: proved the %s", what,
-			g->aim == CUT_CHEAPEST ? "cheapest" : "fewest");
-	if (g->aim == CUT_CHEAPEST)
-		return arena_printf(a, "%s: no less than %.2f is possible, a gap of %.1f %%", what,
-			g->bound, 100 * (g->price - g->bound) / g->price);
-	return arena_printf(a, "%s: no fewer than %.0f are possible", what, g->bound);
-}
-
 static const char *const *proofs(struct arena *a, const struct list_maker *m,
 	const struct cut_group *groups)
 {
@@ -100,8 +69,8 @@ static const char *const *proofs(struct arena *a, const struct list_maker *m,
 		     "strips of one width each, and these cut to length; one edge straight.";
 	for (const struct cut_group *g = groups; g; g = g->next)
 		if (g->total)
-			notes[n++] = arena_printf(a, "%s %s, %s.", g->species,
-				cell_nominal(m, g).text, group_proof(a, g));
+			notes[n++] = arena_printf(a, "%s %s: %s.", g->species,
+				group_thickness(a, m->lettering, g), group_proof(a, g));
 	return notes;
 }
 

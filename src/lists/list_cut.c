@@ -38,9 +38,9 @@ static const struct list_column columns[CUT_COLUMNS] = {
 	[CUT_GRAIN] = { "Grain", "grain", LIST_TEXT, 0 },
 	[CUT_ENDS] = { "Ends", "ends", LIST_TEXT, 0 },
 	[CUT_PIECES] = { "Saw out", "rough_pieces", LIST_COUNT, 0 },
-	[CUT_NOMINAL] = { "of", "nominal", LIST_LENGTH, 0 },
-	[CUT_ROUGH_WIDE] = { "Wide", "rough_width", LIST_LENGTH, 0 },
-	[CUT_ROUGH_LONG] = { "Long", "rough_length", LIST_LENGTH, 0 },
+	[CUT_NOMINAL] = { "out of", "nominal", LIST_LENGTH, 0 },
+	[CUT_ROUGH_WIDE] = { "Rough wide", "rough_width", LIST_LENGTH, 0 },
+	[CUT_ROUGH_LONG] = { "Rough long", "rough_length", LIST_LENGTH, 0 },
 	[CUT_SHOWN] = { "Shown on", "sheet", LIST_TEXT, 30 },
 };
 

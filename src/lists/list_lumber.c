@@ -4,7 +4,7 @@
  * In inches board feet by nominal thickness, sheets by the square foot; in
  * millimetres cubic metres as sawn, sheets by the square metre.
  */
-#include "lists/nominal.h"
+#include "lists/group_words.h"
 #include "lists/table.h"
 
 #define SQUARE_FOOT (144 * MM_PER_INCH * MM_PER_INCH)
@@ -48,30 +48,6 @@ static const char *unit_words(enum units units, enum stuff stuff)
 	if (stuff == STUFF_SHEET)
 		return units == UNITS_INCHES ? "sq ft" : "m²";
 	return units == UNITS_INCHES ? "bd ft" : "m³";
-}
-
-const char *stuff_words(enum stuff stuff)
-{
-	switch (stuff) {
-	case STUFF_BOARD: return "boards";
-	case STUFF_PLANK: return "planks";
-	case STUFF_SHEET: return "sheets";
-	case STUFF_MOULDING: return "moulding";
-	case STUFF_BOUGHT: break;
-	}
-	return "bought in";
-}
-
-const char *stuff_word(enum stuff stuff)
-{
-	switch (stuff) {
-	case STUFF_BOARD: return "board";
-	case STUFF_PLANK: return "plank";
-	case STUFF_SHEET: return "sheet";
-	case STUFF_MOULDING: return "length";
-	case STUFF_BOUGHT: break;
-	}
-	return "piece";
 }
 
 struct sums {

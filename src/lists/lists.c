@@ -2,22 +2,17 @@
 
 #include <string.h>
 
-struct lists lists_make(struct arena *a, const struct stair *s, const struct part *parts,
-	const struct drawing *sheets, struct diags *d)
+struct lists lists_make(struct arena *a, const struct list_sources *from)
 {
-	const struct blank *blanks = blanks_make(a, s, parts);
-	const struct cut_group *groups = cutting_make(a, s, blanks, d);
-
-	if (!groups)
-		return (struct lists){ NULL, 0 };
+	const struct stair *s = from->stair;
 	const struct list made[] = {
-		list_cut(a, s, parts, blanks, sheets),
-		list_lumber(a, s, groups),
-		list_mouldings(a, s, groups),
-		list_hardware(a, s, parts),
-		list_buying(a, s, groups),
-		list_cutting(a, s, groups),
-		list_setups(a, s, blanks),
+		list_cut(a, s, from->parts, from->blanks, from->sheets),
+		list_lumber(a, s, from->cutting),
+		list_mouldings(a, s, from->cutting),
+		list_hardware(a, s, from->parts),
+		list_buying(a, s, from->cutting),
+		list_cutting(a, s, from->cutting),
+		list_setups(a, s, from->blanks),
 	};
 	struct list *lists = NEW_N(a, struct list, sizeof(made) / sizeof(*made));
 	memcpy(lists, made, sizeof(made));

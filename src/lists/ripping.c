@@ -201,7 +201,8 @@ static void add_board(const struct rip *r, struct boards *out, const struct pack
 	for (int i = 0; i < r->class_count; i++)
 		n += packed->counts[i];
 	struct cut_strip *strips = NEW_N(r->arena, struct cut_strip, n + 1);
-	*b = (struct cut_board){ o->width, o->length, 0, o->price, strips, n, 1 };
+	*b = (struct cut_board){ o->width, o->length, r->ask->offers->end_trim, o->price, strips, n,
+		1 };
 	n = 0;
 	for (int i = 0; i < r->class_count; i++)
 		for (int k = 0; k < packed->counts[i]; k++)

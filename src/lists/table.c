@@ -3,6 +3,7 @@
 #include <string.h>
 
 #include "base/text.h"
+#include "lists/group_words.h"
 
 struct list_maker list_begin(struct arena *a, const struct stair *s, const char *name,
 	const char *title, const struct list_column *columns, int column_count)
@@ -62,4 +63,9 @@ struct list_cell cell_feet(const struct list_maker *m, double mm)
 struct list_cell cell_number(struct arena *a, double v, int places)
 {
 	return (struct list_cell){ arena_printf(a, "%.*f", places, text_tidy(v)), v };
+}
+
+struct list_cell cell_nominal(const struct list_maker *m, const struct cut_group *g)
+{
+	return (struct list_cell){ group_thickness(m->arena, m->lettering, g), g->nominal };
 }

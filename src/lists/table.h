@@ -27,15 +27,7 @@ struct list_cell cell_feet(const struct list_maker *m, double mm);   /* 10', 3'-
 struct list_cell cell_number(struct arena *a, double v, int places);
 struct list_cell cell_none(void);
 
-/* Thickness, or section, or the moulding's name: what a group of boards is asked for by. */
 struct list_cell cell_nominal(const struct list_maker *m, const struct cut_group *g);
-
-/* "boards", "planks", "sheets" ... */
-const char *stuff_words(enum stuff stuff);
-const char *stuff_word(enum stuff stuff); /* of one */
-
-/* "7 boards: proved the fewest", or the gap; "" where nothing is cut. */
-const char *group_proof(struct arena *a, const struct cut_group *g);
 
 /* The lists, each in a file of its own. */
 struct list list_cut(struct arena *a, const struct stair *s, const struct part *parts,

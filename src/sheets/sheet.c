@@ -9,7 +9,8 @@
 #include "sheets/template.h"
 
 static const struct sheet_kind *const kinds[] = { &sheet_cover, &sheet_plan, &sheet_elevation,
-	&sheet_section, &sheet_stringer, &sheet_parts, &sheet_pieces, &sheet_code };
+	&sheet_section, &sheet_stringer, &sheet_parts, &sheet_pieces, &sheet_cutlist,
+	&sheet_cutting, &sheet_setups, &sheet_code };
 
 #define KINDS ((int)(sizeof(kinds) / sizeof(*kinds)))
 
@@ -21,12 +22,21 @@ static const struct sheet_kind *find_kind(const char *name)
 	return NULL;
 }
 
-/* S-201, S-202 ... in the order drawn; the file and the SVG are named after the job. */
-static void number(struct arena *a, const struct sheet_kind *kind, const char *stem,
-	struct drawing *sheets)
+/* Sheets of this series among those numbered before: several kinds may share one. */
+static int numbered(const struct drawing *sheets, const char *series)
 {
+	size_t length = strlen(series);
 	int n = 0;
 
+	for (const struct drawing *g = sheets; g; g = g->next)
+		n += strncmp(g->id, series, length) == 0;
+	return n;
+}
+
+/* S-201, S-202 ... in the order drawn; the file and the SVG are named after the job. */
+static void number(struct arena *a, const struct sheet_kind *kind, const char *stem,
+	struct drawing *sheets, int n)
+{
 	for (struct drawing *g = sheets; g; g = g->next) {
 		g->id = arena_printf(a, "%s%02d", kind->series, ++n);
 		g->file = stem;
@@ -41,7 +51,8 @@ static void append(struct drawing **tail, struct drawing *list)
 	*tail = list;
 }
 
-/* The cover lists the other sheets, so it is drawn when they are there and put before them. */
+/* A sheet sees those before it; the cover lists all others, so it is drawn when they are there and
+ * put before them. */
 static struct drawing *draw_set(struct arena *a, const struct sheet_context *c,
 	const struct sheet_set *set, const char *stem)
 {
@@ -54,14 +65,15 @@ static struct drawing *draw_set(struct arena *a, const struct sheet_context *c,
 		has_cover |= kind == &sheet_cover;
 		if (kind == &sheet_cover)
 			continue;
-		struct drawing *sheets = kind->draw(a, c);
-		number(a, kind, stem, sheets);
+		with_index.sheets = first;
+		struct drawing *sheets = kind->draw(a, &with_index);
+		number(a, kind, stem, sheets, numbered(first, kind->series));
 		append(&first, sheets);
 	}
 	with_index.sheets = first;
 	if (has_cover) {
 		cover = sheet_cover.draw(a, &with_index);
-		number(a, &sheet_cover, stem, cover);
+		number(a, &sheet_cover, stem, cover, 0);
 	}
 	append(&cover, first);
 	frames_draw(a, c, cover);
@@ -130,7 +142,9 @@ const struct drawing *sheets_draw(struct arena *a, const struct stair *s, const 
 		.stationery = st,
 		.paper = paper,
 		.measure = m,
-		.findings = findings };
+		.findings = findings,
+		.blanks = blanks_make(a, s, parts) };
+	c.cutting = cutting_make(a, s, c.blanks, d);
 	struct drawing *first = draw_set(a, &c, set, job_stem(a, job));
 	warn_small(job, first, d);
 	append(&first, templates_draw(a, &c, tiles));

@@ -139,8 +139,11 @@ static struct drawing *draw_bench_sheets(struct arena *a, const struct stringer_
 	struct table_list rest = { tables, 2 };
 	struct sheet s = begin_bench_sheet(a, t, title);
 	struct drawing *first = s.drawing, *last = first;
+	const char **shown = NEW_N(a, const char *, 2);
 	bool step_drawn = false;
 
+	*shown = t->part->mark;
+	first->shows = shown;
 	for (;;) {
 		rest = sheet_tables(&s, rest, TABLES_RIGHT, box_width(s.room));
 		if (!step_drawn && has_room_for_step(t, s.room)) {

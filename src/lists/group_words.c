@@ -1,0 +1,57 @@
+#include "lists/group_words.h"
+
+#include "lists/nominal.h"
+
+const char *stuff_words(enum stuff stuff)
+{
+	switch (stuff) {
+	case STUFF_BOARD: return "boards";
+	case STUFF_PLANK: return "planks";
+	case STUFF_SHEET: return "sheets";
+	case STUFF_MOULDING: return "moulding";
+	case STUFF_BOUGHT: break;
+	}
+	return "bought in";
+}
+
+const char *stuff_word(enum stuff stuff)
+{
+	switch (stuff) {
+	case STUFF_BOARD: return "board";
+	case STUFF_PLANK: return "plank";
+	case STUFF_SHEET: return "sheet";
+	case STUFF_MOULDING: return "length";
+	case STUFF_BOUGHT: break;
+	}
+	return "piece";
+}
+
+const char *group_thickness(struct arena *a, struct lettering l, const struct cut_group *g)
+{
+	const char *thick = length_letter_inches(a, l, g->nominal);
+
+	if (g->stuff == STUFF_MOULDING)
+		return g->name;
+	if (g->nominal_width > 0)
+		return arena_printf(a, "%s x %s", thick,
+			length_letter_inches(a, l, g->nominal_width));
+	return g->stuff == STUFF_SHEET ? thick : nominal_letter(a, l, g->nominal);
+}
+
+const char *group_proof(struct arena *a, const struct cut_group *g)
+{
+	const char *what = g->aim == CUT_CHEAPEST
+		? arena_printf(a, "%.2f", g->price)
+		: arena_printf(a, "%d %s", g->total,
+			  g->total == 1 ? stuff_word(g->stuff) : stuff_words(g->stuff));
+
+	if (!g->total)
+		return "";
+	if (g->is_proved)
+		return arena_printf(a, "%s, proved the %s", what,
+			g->aim == CUT_CHEAPEST ? "cheapest" : "fewest");
+	if (g->aim == CUT_CHEAPEST)
+		return arena_printf(a, "%s; no less than %.2f is possible, a gap of %.1f %%", what,
+			g->bound, 100 * (g->price - g->bound) / g->price);
+	return arena_printf(a, "%s; no fewer than %.0f are possible", what, g->bound);
+}
