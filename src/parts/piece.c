@@ -60,6 +60,7 @@ const char *fixing_name(enum fixing fixing)
 	case FIXING_SCREW: return "screw";
 	case FIXING_BRAD: return "brad";
 	case FIXING_BRACKET: return "rail bracket";
+	case FIXING_PLATE: return "newel plate";
 	case FIXING_COUNT: break;
 	}
 	return "";
