@@ -43,7 +43,7 @@ struct notch {
 struct layer {
 	const struct rod *rod;
 	double y0, y1, far, edge;
-	struct notch notches[4];
+	struct notch notches[6];
 	int n;
 };
 
@@ -78,7 +78,7 @@ static double next_y(const struct layer *l, double y)
 
 static struct outline layer_outline(struct arena *a, const struct layer *l)
 {
-	struct path p = path_begin(a, 20);
+	struct path p = path_begin(a, 32);
 	path_to(&p, l->far, l->y1);
 	path_to(&p, l->far, l->y0);
 	for (double y = l->y0, next; y < l->y1 - NEAR_ENOUGH; y = next) {
@@ -139,20 +139,88 @@ static double slab_edge(const struct side *side)
 	return side->is_open ? BESIDE : WALL;
 }
 
-/* The finish is laid last: it stops at a stair that stands on the structure, and goes on beside
- * it. */
-static struct layer finish_layer(const struct rod *r)
+/* The back of the newels that go down through the lower floor's layer at this level; as far as it
+ * is shown when none does. */
+static double newels_back(const struct rod *r, double level)
 {
+	double back = back_end(r);
+	for (int i = 0; i < 2; i++) {
+		const struct side *side = &r->sides[i];
+		if (side_has_foot_newel(side) && side->foot.newel_z < level - NEAR_ENOUGH)
+			back = fmin(back, side->foot.newel_x + r->job->newels.section);
+	}
+	return back;
+}
+
+static void add_foot_newel_notches(struct layer *l)
+{
+	const struct rod *r = l->rod;
+	double half = r->job->newels.section / 2;
+	for (int i = 0; i < 2; i++) {
+		const struct side *side = &r->sides[i];
+		if (side_has_foot_newel(side))
+			add_notch(l, rod_y(r, side, side->rail - half),
+				rod_y(r, side, side->rail + half), side->foot.newel_x);
+	}
+}
+
+/* A layer of the lower floor: `front` round the newels that go through it, and behind them the
+ * floor that goes on between `gap.x` and `gap.y`, where the stair stands in it, on either side. */
+static struct solid *lower_layer(struct arena *a, struct layer front, struct vec gap, struct vec z)
+{
+	double back = newels_back(front.rod, z.y), end = back_end(front.rod);
+	if (back >= end - NEAR_ENOUGH)
+		return solid_prism(a, profile_of(a, layer_outline(a, &front)), z.x, z.y);
+	front.edge = back;
+	add_foot_newel_notches(&front);
+	struct solid *s = solid_prism(a, profile_of(a, layer_outline(a, &front)), z.x, z.y);
+	double from[2] = { front.y0, gap.y }, to[2] = { gap.x, front.y1 };
+	for (int i = 0; i < 2; i++)
+		if (to[i] > from[i] + NEAR_ENOUGH)
+			s = solid_add(s,
+				solid_box(a, vec3(back, from[i], z.x), vec3(end, to[i], z.y)));
+	return s;
+}
+
+/* The finish is laid last: it stops at what stands on the structure, stair and newels, and goes on
+ * beside the stair. */
+static void lower_finish_add(struct pieces *list, const struct rod *r)
+{
+	struct arena *a = list->arena;
+	double structure = r->stair->lower_structural, middle = r->width / 2;
 	struct layer l = layer_of(r, 1, -BEYOND, back_end(r));
-	if (r->foot > r->stair->lower_structural + NEAR_ENOUGH)
-		return l;
+	struct part *p =
+		slab_add(list, r, lower_finish, layer_outline(a, &l), structure, 0);
+	if (r->foot > structure + NEAR_ENOUGH) {
+		p->solids = lower_layer(a, l, vec(middle, middle), vec(structure, 0));
+		return;
+	}
 	add_notch(&l, 0, r->width, 0);
 	for (int i = 0; i < 2; i++)
 		if (r->sides[i].kind == STRINGER_HOUSED)
 			add_notch(&l, rod_y(r, &r->sides[i], r->sides[i].outer),
 				rod_y(r, &r->sides[i], r->sides[i].inner),
 				-r->nosing - HOUSED_FRONT);
-	return l;
+	p->solids = lower_layer(a, l, vec(0, r->width), vec(structure, 0));
+}
+
+/* As deep as newels are let into it, it goes round them. */
+static void lower_structure_add(struct pieces *list, const struct rod *r)
+{
+	struct arena *a = list->arena;
+	double top = r->stair->lower_structural, middle = r->width / 2, let_in = top;
+	struct layer l = { .rod = r, .far = -BEYOND, .edge = back_end(r) };
+	l.y0 = -slab_edge(&r->sides[HAND_RIGHT]);
+	l.y1 = r->width + slab_edge(&r->sides[HAND_LEFT]);
+	struct outline whole = layer_outline(a, &l);
+	struct part *p = slab_add(list, r, lower_floor, whole, top - SLAB, top);
+	for (int i = 0; i < 2; i++)
+		if (side_has_foot_newel(&r->sides[i]))
+			let_in = fmin(let_in, r->sides[i].foot.newel_z);
+	if (let_in > top - NEAR_ENOUGH)
+		return;
+	p->solids = solid_add(lower_layer(a, l, vec(middle, middle), vec(let_in, top)),
+		solid_prism(a, profile_of(a, whole), top - SLAB, let_in));
 }
 
 /* Where a side opens on its way up, the floor goes on from the end of its wall. */
@@ -169,14 +237,10 @@ static void finish_behind_wall_add(struct pieces *list, const struct rod *r,
 
 static void lower_floor_add(struct pieces *list, const struct rod *r)
 {
-	double structure = r->stair->lower_structural;
-	double right = slab_edge(&r->sides[HAND_RIGHT]), left = slab_edge(&r->sides[HAND_LEFT]);
-	existing_box_add(list, r, lower_floor, vec3(-BEYOND, -right, structure - SLAB),
-		vec3(back_end(r), r->width + left, structure));
-	if (structure > -NEAR_ENOUGH)
+	lower_structure_add(list, r);
+	if (r->stair->lower_structural > -NEAR_ENOUGH)
 		return;
-	struct layer l = finish_layer(r);
-	slab_add(list, r, lower_finish, layer_outline(list->arena, &l), structure, 0);
+	lower_finish_add(list, r);
 	finish_behind_wall_add(list, r, &r->sides[HAND_RIGHT]);
 	finish_behind_wall_add(list, r, &r->sides[HAND_LEFT]);
 }

@@ -8,12 +8,17 @@
  *          ||           a little way out of the mouth for other wood
  *
  * A family knows where its own piece is drilled; what stands against it another
- * family made.
+ * family made.  A hole deeper than its piece goes on in the wood behind: a rail
+ * bolt through the cross rail of a panelled newel into its core.
  */
 #include "parts/piece.h"
 
 /* How far out of the mouth the neighbour is felt for: beyond any gap that a fit leaves. */
 #define FEEL 0.6
+
+/* What is too little to be drilled on, and how finely the end of the wood is felt for. */
+#define SKIN 0.05
+#define STEP 2.0
 
 /* A piece with the box it fills in the house. */
 struct candidate {
@@ -106,9 +111,74 @@ static void drill_for(struct arena *a, const struct bench *bench, const struct p
 	}
 }
 
+static struct vec3 bore_point(const struct bore *b, double deep)
+{
+	return vec3_sub(b->at.origin, vec3_scale(b->at.w, deep));
+}
+
+/* How deep the wood of a piece is along a hole: its depth, when it ends inside. */
+static double wood_along(const struct part *piece, const struct bore *b)
+{
+	double in = 0, out = b->size.depth;
+	if (solids_contain(piece->solids, bore_point(b, out - SKIN)))
+		return out;
+	for (double at = SKIN; at < out; at += STEP) {
+		if (!solids_contain(piece->solids, bore_point(b, at))) {
+			out = at;
+			break;
+		}
+		in = at;
+	}
+	while (out - in > NEAR_ENOUGH / 100) {
+		double middle = (in + out) / 2;
+		bool inside = solids_contain(piece->solids, bore_point(b, middle));
+		*(inside ? &in : &out) = middle;
+	}
+	return out;
+}
+
+/* What is left of a hole when it comes out of this piece, in the one behind; is there one? */
+static bool drill_on(struct arena *a, const struct bench *bench, struct part *piece,
+	struct bore *b)
+{
+	double wood = wood_along(piece, b), left = b->size.depth - wood;
+	if (left < SKIN)
+		return false;
+	struct bore on = *b;
+	on.next = NULL;
+	on.at.origin = bore_point(b, wood);
+	struct frame way_out = frame_compose(piece->places[0], on.at), ahead = way_out;
+	ahead.w = vec3_scale(way_out.w, -1);
+	struct part *behind = neighbour(bench, piece, ahead);
+	if (!behind)
+		return false;
+	b->size.depth = wood;
+	on.at = frame_within(behind->places[0], way_out);
+	on.size.depth = left;
+	on.mate.depth = 0;
+	on.is_mate = on.goes_on = true;
+	piece_bore(a, behind, on);
+	return true;
+}
+
+/* Whatever the order of the pieces, each hole is followed until it ends. */
+static void holes_end(struct arena *a, const struct bench *bench)
+{
+	bool went_on = true;
+	while (went_on) {
+		went_on = false;
+		for (int i = 0; i < bench->n; i++) {
+			struct part *piece = bench->candidates[i].piece;
+			for (struct bore *b = piece->bores; b; b = b->next)
+				went_on = drill_on(a, bench, piece, b) || went_on;
+		}
+	}
+}
+
 void mates_drill(struct arena *a, struct part *const *families, int n)
 {
 	struct bench b = bench_lay(a, families, n);
 	for (int i = 0; i < b.n; i++)
 		drill_for(a, &b, b.candidates[i].piece);
+	holes_end(a, &b);
 }

@@ -1,9 +1,9 @@
-#include "parts/piece.h"
-#include "parts/stretch.h"
+#include "parts/newel.h"
 
 /*
  * Newels: square posts at the ends of a rail.  Each stands as high over the top
- * of the rail, measured at the face that the rail meets, as the job says.
+ * of the rail, measured at the face that the rail meets, as the job says; a cap
+ * comes on top of that.
  */
 
 static bool has_newel(struct rail_end e)
@@ -20,47 +20,86 @@ static bool has_newel(struct rail_end e)
 	return false;
 }
 
-/* x up, y along the flight; the foot follows the rake where it stands on a stringer's edge. */
-static struct outline shape(struct arena *a, double height, double section, double foot_slope)
+static double newel_core(const struct job *job)
 {
-	struct path p = path_begin(a, 4);
-	path_to(&p, 0, 0);
-	path_to(&p, height, 0);
-	path_to(&p, height, section);
-	path_to(&p, foot_slope * section, section);
-	return path_close(p);
+	const struct job_newels *n = &job->newels;
+	return n->section - (n->build == NEWEL_PANELLED ? 2 * n->panels.strip_thickness : 0);
 }
 
-static void newel_add(struct pieces *list, const struct stretch *s, struct rail_end e)
+static bool cap_wanted(const struct job_newel_cap *cap, bool is_bottom)
 {
-	struct arena *a = list->arena;
-	const struct job *job = s->rod->job;
-	double section = job->newels.section;
-	double height = e.rail_top + job->newels.above_rail - e.newel_z;
-	bool raked = e.kind == RAIL_END_STRING_NEWEL;
-	struct frame post = { .u = { 0, 0, 1 }, .v = { 1, 0, 0 }, .w = { 0, 1, 0 } };
-	post.origin = vec3(e.newel_x, -section / 2, e.newel_z);
-	struct part *p =
-		piece_add(list, "newel", job->material.balustrade, frame_compose(s->axes, post));
-	p->size = (struct part_size){ height, section, section };
-	p->outline = shape(a, height, section, raked ? s->slope : 0);
-	p->start.mitre = raked ? s->pitch : 0;
-	p->solids = solid_prism(a, profile_of(a, p->outline), 0, section);
+	switch (cap->on) {
+	case CAP_ON_ALL: return cap->kind != CAP_NONE;
+	case CAP_ON_BOTTOM: return cap->kind != CAP_NONE && is_bottom;
+	case CAP_ON_TOP: return cap->kind != CAP_NONE && !is_bottom;
+	}
+	return false;
+}
+
+/* Level up to which something comes against the faces of a newel. */
+static double covered_level(const struct post *p)
+{
+	const struct rod *r = p->rod;
+	bool housed = p->side->kind == STRINGER_HOUSED;
+	double back = p->end.newel_x + p->section;
+	switch (p->end.kind) {
+	case RAIL_END_NEWEL:
+		if (p->is_bottom)
+			return housed ? fmax(r->rise, rod_housed_edge_z(r, back)) : r->rise;
+		return housed ? rod_housed_edge_z(r, p->end.newel_x) : r->top;
+	case RAIL_END_STRING_NEWEL:
+	case RAIL_END_TREAD_NEWEL:
+	case RAIL_END_FLOOR_NEWEL:
+	case RAIL_END_MET_NEWEL:
+	case RAIL_END_PLUMB:
+	case RAIL_END_WALL: break;
+	}
+	return p->end.newel_z;
+}
+
+static struct post post_of(const struct stretch *s, bool is_foot)
+{
+	const struct rod *r = s->rod;
+	struct rail_end e = is_foot ? s->foot : s->head;
+	struct post p = { .rod = r, .stretch = s, .side = s->side, .end = e };
+	struct frame at = { .u = { 0, 0, 1 }, .v = { 1, 0, 0 }, .w = { 0, 1, 0 } };
+	p.is_bottom = is_foot && !s->run;
+	p.section = r->job->newels.section;
+	p.core = newel_core(r->job);
+	at.origin = vec3(e.newel_x, -p.section / 2, e.newel_z);
+	p.place = frame_compose(s->axes, at);
+	p.height = e.rail_top + r->job->newels.above_rail - e.newel_z;
+	p.slope = e.kind == RAIL_END_STRING_NEWEL ? s->slope : 0;
+	p.covered = covered_level(&p) - e.newel_z;
+	p.has_cap = cap_wanted(&r->job->newels.cap, p.is_bottom);
+	return p;
 }
 
 /* A newel on a tread must leave the nosing above alone. */
-static bool stands(struct arena *a, const struct rod *r, struct rail_end e, struct diags *d)
+static bool stands(struct arena *a, const struct post *p, struct diags *d)
 {
-	double section = r->job->newels.section;
-	bool at_floor = e.newel_z > r->top - NEAR_ENOUGH;
+	const struct rod *r = p->rod;
+	bool at_floor = p->end.newel_z > r->top - NEAR_ENOUGH;
 	double room = r->run - (at_floor ? 0 : r->nosing);
-	if (e.kind != RAIL_END_TREAD_NEWEL || section <= room + NEAR_ENOUGH)
+	if (p->end.kind != RAIL_END_TREAD_NEWEL || p->section <= room + NEAR_ENOUGH)
 		return true;
 	diag_error(d, rod_pos(r, r->job->newels.src, "section"), NULL,
 		"a newel of %s does not stand on a tread: there is room for %s",
-		length_say(a, job_lettering(r->job), section),
+		length_say(a, job_lettering(r->job), p->section),
 		length_say(a, job_lettering(r->job), room));
 	return false;
+}
+
+/* One piece alone is no unit. */
+static void newel_add(struct pieces *list, struct post *p, int number, struct diags *d)
+{
+	bool panelled = p->rod->job->newels.build == NEWEL_PANELLED;
+	list->unit = panelled || p->has_cap ? number : 0;
+	if (!newel_post_add(list, p, d))
+		return;
+	newel_joints_add(list, p);
+	if (p->has_cap)
+		cap_add(list, p, d);
 }
 
 static struct part *make(struct arena *a, const struct stair *s, const struct flight *f,
@@ -69,13 +108,16 @@ static struct part *make(struct arena *a, const struct stair *s, const struct fl
 	struct pieces list = { .arena = a, .kind = &part_newel };
 	struct rod r = rod_make(s, f);
 	int before = d->errors;
-	/* what is wrong with several is said once */
-	for (const struct stretch *k = stretches_make(a, &r); k; k = k->next) {
-		const struct rail_end ends[2] = { k->foot, k->head };
-		for (int i = 0; i < 2 && d->errors == before; i++)
-			if (has_newel(ends[i]) && stands(a, &r, ends[i], d))
-				newel_add(&list, k, ends[i]);
-	}
+	/* what is wrong with one is said once */
+	const struct stretch *all = stretches_make(a, &r);
+	int number = 0;
+	for (const struct stretch *k = all; k; k = k->next)
+		for (int i = 0; i < 2 && d->errors == before; i++) {
+			struct post p = post_of(k, i == 0);
+			p.all = all;
+			if (has_newel(p.end) && stands(a, &p, d))
+				newel_add(&list, &p, ++number, d);
+		}
 	return list.first;
 }
 

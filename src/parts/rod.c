@@ -81,7 +81,8 @@ static struct rail_end foot_of(const struct rod *r, const struct side *side)
 		return (struct rail_end){ .kind = RAIL_END_PLUMB, .x = x };
 	if (side->from == 1) {
 		double back = housed ? -r->nosing - HOUSED_FRONT : r->riser;
-		return newel_at(RAIL_END_NEWEL, back, back - section, 0);
+		return newel_at(RAIL_END_NEWEL, back, back - section,
+			r->foot - r->job->newels.let_in);
 	}
 	if (housed)
 		return newel_at(RAIL_END_STRING_NEWEL, x + section, x, rod_housed_edge_z(r, x));

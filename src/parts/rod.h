@@ -28,7 +28,7 @@ enum hand { HAND_RIGHT = ON_THE_RIGHT, HAND_LEFT = ON_THE_LEFT }; /* going up */
 /* What the rail dies into. */
 enum rail_end_kind {
 	RAIL_END_PLUMB,        /* nothing: cut plumb over a riser's face */
-	RAIL_END_NEWEL,        /* a newel on the floor, or let into it */
+	RAIL_END_NEWEL,        /* a newel on what the stringers stand on, or let into it */
 	RAIL_END_TREAD_NEWEL,  /* a newel standing on a tread */
 	RAIL_END_STRING_NEWEL, /* a newel standing on the top edge of a housed stringer */
 	RAIL_END_WALL,         /* the end of the wall that takes over */

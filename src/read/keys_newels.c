@@ -59,7 +59,7 @@ static const struct field panels[] = {
 		.usual_mm = "3 mm", .help = "chamfer on the core's corners, so that strips seat" },
 	{ FIELD_GROUPS, "rails", LANDS(job_newel_panels, rails),
 		COUNTED(job_newel_panels, rail_count), .group = &keys_panel_rail, .most = 12,
-		.absent = "one at the foot, one at the top",
+		.absent = "foot and top, twice as high as strips are wide",
 		.help = "cross rails; where handrail, tread or moulding come against a panel there "
 			"is one too" },
 	{ 0 },
@@ -149,7 +149,7 @@ static const struct field newels[] = {
 	{ FIELD_LENGTH, "ply_planed", LANDS(job_newels, ply_planed), .least = 10, .most = 150,
 		.usual = "1 3/4\"", .usual_mm = "45 mm", .help = "and the most that they plane to" },
 	{ FIELD_LENGTH, "let_in", LANDS(job_newels, let_in), .most = 140, .usual = "0\"",
-		.usual_mm = "0 mm", .help = "how far newels on a floor go into its structure" },
+		.usual_mm = "0 mm", .help = "how far bottom newels go into the floor that the stringers stand on" },
 	{ FIELD_CHOICE, "floor_fixing", LANDS(job_newels, floor_fixing), .choices = floor_fixings,
 		.usual = "bolt", .matters = has_newels,
 		.help = "newels on a floor: bolt up the middle, or steel plate under the foot" },

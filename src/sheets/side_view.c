@@ -143,18 +143,17 @@ static struct table newels_table(struct arena *a, const struct side_view *v)
 	int most = 0, n = 0;
 
 	for (const struct part *p = v->context->parts; p; p = p->next)
-		most += p->kind == &part_newel ? p->count : 0;
+		most += p->newel ? p->count : 0;
 	const char **cells = NEW_N(a, const char *, 5 * most + 1), **row = cells;
 	for (const struct part *p = v->context->parts; p; p = p->next)
-		for (int i = 0; p->kind == &part_newel && i < p->count; i++, n++, row += 5) {
-			struct vec3 foot = frame_place(p->places[i], vec3(0, 0, 0));
-			struct vec3 top = frame_place(p->places[i],
-				vec3(p->size.length, p->size.width, p->size.thickness));
+		for (int i = 0; p->newel && i < p->count; i++, n++, row += 5) {
+			double half = p->size.width / 2;
+			struct vec3 foot = frame_place(p->places[i], vec3(0, half, half));
 			row[0] = p->mark;
-			row[1] = inches_words(a, s, fmin(foot.x, top.x));
-			row[2] = inches_words(a, s, fmin(foot.y, top.y));
-			row[3] = inches_words(a, s, fmin(foot.z, top.z));
-			row[4] = inches_words(a, s, fmax(foot.z, top.z));
+			row[1] = inches_words(a, s, foot.x - section / 2);
+			row[2] = inches_words(a, s, foot.y - section / 2);
+			row[3] = inches_words(a, s, foot.z);
+			row[4] = inches_words(a, s, foot.z + p->size.length);
 		}
 	return (struct table){ arena_printf(a, "Newels, %s square", inches_words(a, s, section)),
 		columns, 5, cells, n };

@@ -56,6 +56,21 @@ static int halves_facing(const struct mouths *m, const struct mouth *one)
 	return n;
 }
 
+/* It begins where another hole comes out of the piece in front. */
+static int holes_before(const struct mouths *m, const struct mouth *one)
+{
+	int n = 0;
+	for (int i = 0; i < m->n; i++) {
+		const struct mouth *other = &m->mouth[i];
+		struct vec3 end = vec3_sub(other->at.origin,
+			vec3_scale(other->at.w, other->bore->size.depth));
+		n += other->part != one->part &&
+			vec3_length(vec3_sub(end, one->at.origin)) < 1e-6 &&
+			vec3_dot(one->at.w, other->at.w) > 1 - 1e-9;
+	}
+	return n;
+}
+
 /* Along its axis, from just inside the mouth to just before the bottom. */
 static bool lies_in_wood(const struct mouth *m)
 {
@@ -75,7 +90,8 @@ const char *joints_meet(struct arena *a, const struct stair *s, const struct par
 	for (int i = 0; i < m.n; i++) {
 		const struct mouth *one = &m.mouth[i];
 		bool paired = one->bore->is_mate || one->bore->mate.depth > 0;
-		int facing = halves_facing(&m, one);
+		bool goes_on = one->bore->goes_on;
+		int facing = goes_on ? holes_before(&m, one) : halves_facing(&m, one);
 		if (facing != (paired ? 1 : 0))
 			return arena_printf(a, "%s has %d other halves", label(a, one), facing);
 		if (!lies_in_wood(one))

@@ -187,15 +187,75 @@ static void add_treads(struct draft *d)
 	put(d, 2, "thickness", d->riser);
 }
 
-static void add_balustrade(struct draft *d)
+static void add_panels(struct draft *d)
 {
-	text_add(&d->text, "newels:\n");
-	maybe(d, 2, "section", 60, 150);
+	text_add(&d->text, "  panels:\n");
+	put(d, 4, "strip_width", size(d, 18, 30));
+	put(d, 4, "strip_thickness", size(d, 8, 14));
+	maybe(d, 4, "arris", 0, 3);
+	if (once_in(d, 3))
+		return;
+	int n = dice_count(&d->dice, 1, 4);
+	text_add(&d->text, "    rails:\n");
+	for (int i = 0; i < n; i++) {
+		double at = n > 1 ? (double)i / (n - 1) : dice_count(&d->dice, 0, 10) / 10.0;
+		text_add(&d->text, "      - at: %.3f\n", at);
+		maybe(d, 8, "height", 30, 120);
+	}
+}
+
+static void add_cap(struct draft *d, double nosing)
+{
+	static const char *const kinds[] = { "flat", "chamfered", "pyramid", "pyramid" };
+	static const char *const on[] = { "all", "bottom", "top" };
+	int kind = dice_count(&d->dice, 0, 3);
+	double overhang = size(d, 0, fmin(nosing, 15));
+	text_add(&d->text, "  cap:\n    kind: %s\n    on: %s\n", kinds[kind],
+		on[dice_count(&d->dice, 0, 2)]);
+	put(d, 4, "overhang", overhang);
+	put(d, 4, "quarter_round", once_in(d, 2) ? 0 : overhang);
+	put(d, 4, "thickness", size(d, 12, 30));
+	maybe(d, 4, "chamfer", 2, 10);
+	maybe(d, 4, "shoulder", 0, 8);
+	if (kind == 3) {
+		text_add(&d->text, "    build: mitred\n");
+		put(d, 4, "board", size(d, 6, 10));
+	}
+	if (once_in(d, 3))
+		put(d, 4, "rise", size(d, 12, 40));
+	else
+		text_add(&d->text, "    slope: %d\n", dice_count(&d->dice, 15, 45));
+}
+
+static void add_newels(struct draft *d)
+{
+	static const char *const builds[] = { "solid", "glued", "panelled" };
+	static const char *const fixings[] = { "bolt", "plate", "none" };
+	int build = dice_count(&d->dice, 0, 2);
+	text_add(&d->text, "newels:\n  build: %s\n", builds[build]);
+	if (build == 2)
+		put(d, 2, "section", size(d, 90, 150));
+	else
+		maybe(d, 2, "section", 60, 150);
 	if (once_in(d, 4))
 		text_add(&d->text, "  bottom: no\n");
 	if (once_in(d, 4))
 		text_add(&d->text, "  top: no\n");
-	maybe(d, 2, "above_rail", 20, 150);
+	put(d, 2, "above_rail", size(d, 30, 150));
+	maybe(d, 2, "ply_planed", 18, 60);
+	if (once_in(d, 4))
+		put(d, 2, "let_in", size(d, 0, 100));
+	if (once_in(d, 2))
+		text_add(&d->text, "  floor_fixing: %s\n", fixings[dice_count(&d->dice, 0, 2)]);
+	if (build == 2)
+		add_panels(d);
+	if (once_in(d, 2))
+		add_cap(d, d->nosing);
+}
+
+static void add_balustrade(struct draft *d)
+{
+	add_newels(d);
 	text_add(&d->text, "rail:\n");
 	maybe(d, 2, "width", 40, 80);
 	maybe(d, 2, "depth", 35, 90);

@@ -1,0 +1,99 @@
+#include "parts/cap.h"
+
+/*
+ * Whether a cap's sizes go together, and it with what is round it.
+ */
+
+/* A point of this much is left of the four pieces' undersides, at least. */
+#define LEAST_HOLLOW 3.0
+
+/* One thing that has to hold, and the complaint when it does not. */
+struct demand {
+	bool holds;
+	const char *key, *hint;
+	const char *fault;
+};
+
+static bool all_hold(const struct post *p, const struct demand *demands, int n, struct diags *d)
+{
+	const struct job_newels *k = &p->rod->job->newels;
+	int before = d->errors;
+	for (int i = 0; i < n; i++)
+		if (!demands[i].holds)
+			diag_error(d, rod_pos(p->rod, k->cap.src ? k->cap.src : k->src, demands[i].key),
+				demands[i].hint, "newels.cap: %s", demands[i].fault);
+	return d->errors == before;
+}
+
+static const char *letter(struct arena *a, const struct post *p, double mm)
+{
+	return length_say(a, job_lettering(p->rod->job), mm);
+}
+
+static bool pyramid_fits(struct arena *a, const struct post *p, const struct cap *c,
+	struct diags *d)
+{
+	const struct job_newel_cap *k = &p->rod->job->newels.cap;
+	bool mitred = c->build == CAP_MITRED;
+	bool both = node_has(k->src, "slope") && k->rise > 0;
+	double hollow = c->width / 2 - k->board / sin(c->slope);
+	const struct demand demands[] = {
+		{ !both, "rise", "keep one of them", "slope and rise cannot both be given" },
+		{ c->slope <= STEEPEST_CAP + NEAR_ENOUGH, "rise",
+			arena_printf(a, "at most %s here, 60 degrees",
+				letter(a, p, c->width / 2 * tan(STEEPEST_CAP))),
+			arena_printf(a,
+				"a rise of %s on a cap %s wide slopes %.0f degrees: too steep "
+				"for the block",
+				letter(a, p, c->rise), letter(a, p, c->width),
+				c->slope * 180 / PI) },
+		{ mitred || c->shoulder <= c->width / 4, "shoulder", NULL,
+			arena_printf(a, "a shoulder of %s leaves no pyramid on a cap %s wide",
+				letter(a, p, c->shoulder), letter(a, p, c->width)) },
+		{ !mitred || hollow >= LEAST_HOLLOW, "board",
+			"take thinner boards or a steeper slope",
+			arena_printf(a,
+				"four pieces of %s, mitred at %.0f degrees, do not fit on a "
+				"cap %s wide",
+				letter(a, p, k->board), c->slope * 180 / PI,
+				letter(a, p, c->width)) },
+	};
+	return all_hold(p, demands, 4, d);
+}
+
+/* Rising from the newel's face it must not run into cap or moulding. */
+static double above_rail_needed(const struct post *p)
+{
+	const struct job_newel_cap *k = &p->rod->job->newels.cap;
+	double slope = p->is_bottom ? p->stretch->slope : 0;
+	return fmax(k->overhang * slope, k->quarter_round * (1 + slope));
+}
+
+bool cap_fits(struct arena *a, const struct post *p, const struct cap *c, struct diags *d)
+{
+	const struct rod *r = p->rod;
+	const struct job_newel_cap *k = &r->job->newels.cap;
+	bool at_wall = p->is_bottom && p->side->from > 1;
+	double chamfer = c->kind == CAP_CHAMFERED ? k->chamfer : 0, above = above_rail_needed(p);
+	const struct demand demands[] = {
+		{ k->quarter_round <= k->overhang + NEAR_ENOUGH, "quarter_round",
+			"take a smaller one, 0 for none, or more overhang",
+			arena_printf(a, "a quarter-round of %s shows beyond the overhang of %s",
+				letter(a, p, k->quarter_round), letter(a, p, k->overhang)) },
+		{ chamfer < fmin(k->thickness, c->width / 4) - NEAR_ENOUGH, "chamfer", NULL,
+			arena_printf(a, "a chamfer of %s leaves nothing of an edge of %s",
+				letter(a, p, chamfer), letter(a, p, k->thickness)) },
+		{ !at_wall || k->overhang <= r->nosing + NEAR_ENOUGH, "overhang", NULL,
+			arena_printf(a, "with an overhang of %s it runs into the end of the wall: "
+					"there is room for %s",
+				letter(a, p, k->overhang), letter(a, p, r->nosing)) },
+	};
+	bool fits = all_hold(p, demands, 3, d);
+	if (r->job->newels.above_rail < above - NEAR_ENOUGH) {
+		diag_error(d, rod_pos(r, r->job->newels.src, "above_rail"), NULL,
+			"newels.above_rail: with %s the rail runs into the cap: it takes %s",
+			letter(a, p, r->job->newels.above_rail), letter(a, p, above));
+		return false;
+	}
+	return fits && (c->kind != CAP_PYRAMID || pyramid_fits(a, p, c, d));
+}
