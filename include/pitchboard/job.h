@@ -243,7 +243,7 @@ struct job_newels {
 	enum newel_build build;
 	double ply_stock, ply_planed; /* boards that glued ones are made of: as bought, and the most
 					 that they plane to */
-	double let_in;                /* into the structural floor */
+	double let_in;                /* bottom ones: into what the stringers stand on */
 	enum floor_fixing floor_fixing;
 	struct job_newel_panels panels;
 	struct job_newel_cap cap;
