@@ -37,8 +37,7 @@ const char *newel_plies_note(struct arena *a, const struct job *job, struct make
 	struct lettering l = job_lettering(job);
 	if (m.plies == 0)
 		return NULL;
-	return arena_printf(a, "%d plies of %s stock planed to %s, glued face to face", m.plies,
-		length_say(a, l, job->newels.ply_stock), length_say(a, l, m.ply_thickness));
+	return arena_printf(a, "plies out of %s stock", length_say(a, l, job->newels.ply_stock));
 }
 
 /* Is this end of a rail in the plane of one of its faces? */
@@ -98,15 +97,17 @@ static struct outline face_outline(struct arena *a, const struct vec3 *points, i
 	return path_close(o);
 }
 
-/* Its cross section in its own y and z, for a piece that lies along the post. */
-static struct outline own_section(struct arena *a, struct frame at, const struct vec3 *low, int n)
+/* Its cross section in its own y and z, for a piece that lies along the post; empty when that is
+ * its whole width and thickness. */
+static struct outline own_section(struct arena *a, const struct part *piece, struct frame at,
+	const struct vec3 *low, int n)
 {
 	struct path o = path_begin(a, n);
-	double area = 0;
+	double area = 0, whole = 2 * piece->size.width * piece->size.thickness;
 	for (int i = 0; i < n; i++)
 		area += vec_cross(vec(low[i].y, low[i].z),
 			vec(low[(i + 1) % n].y, low[(i + 1) % n].z));
-	if (fabs(at.u.x) < 0.5)
+	if (fabs(at.u.x) < 0.5 || fabs(area) > whole - NEAR_ENOUGH)
 		return path_close(o);
 	for (int i = 0; i < n; i++) {
 		struct vec3 p = low[area > 0 ? i : n - 1 - i];
@@ -166,7 +167,7 @@ struct part *slat_add(struct pieces *list, const struct post *p, const struct sl
 		frame_compose(p->place, at));
 	piece->size = size_of(points, 2 * n);
 	piece->outline = face_outline(a, points, 2 * n);
-	piece->section = own_section(a, at, points, n);
+	piece->section = own_section(a, piece, at, points, n);
 	piece->solids = solid_join(a, n, points, points + n, NULL);
 	piece->grain = GRAIN_ALONG;
 	add_end_cut(piece, s);
@@ -182,14 +183,15 @@ static double leg_of(const struct post *p)
 }
 
 /* Flat against the string's outer face, as wide as the post, its lower end on the rake as well. */
-static void notch_over_string(struct arena *a, const struct post *p, struct part *w)
+static void notch_over_string(struct arena *a, const struct post *p, struct part *w,
+	struct outline section)
 {
 	struct lettering l = job_lettering(p->rod->job);
 	double string = p->side->inner - p->side->outer, thick = (p->core - string) / 2;
 	double z = p->side->hand == HAND_RIGHT ? 0 : p->core - thick;
 	struct outline leg = outline_box(a, 0, z, p->core, z + thick);
 	struct end_plane low = { 0, p->slope, 0 }, seat = { p->leg, p->slope, 0 };
-	w->solids = solid_strip(a, profile_of(a, w->section), seat,
+	w->solids = solid_strip(a, profile_of(a, section), seat,
 		(struct end_plane){ w->size.length, 0, 0 });
 	w->solids = solid_add(solid_strip(a, profile_of(a, leg), low, seat),
 		(struct solid *)w->solids);
@@ -256,6 +258,8 @@ bool newel_post_add(struct pieces *list, struct post *p, struct diags *d)
 		w->makeup = newel_plies(job, p->core);
 	w->note = newel_plies_note(a, job, w->makeup);
 	if (p->leg > 0)
-		notch_over_string(a, p, w);
+		notch_over_string(a, p, w,
+			outline_moved(a, s.section, -(p->section - p->core) / 2,
+				-(p->section - p->core) / 2));
 	return !panelled || newel_panels_add(list, p, d);
 }
