@@ -20,7 +20,8 @@ static bool all_hold(const struct post *p, const struct demand *demands, int n, 
 	int before = d->errors;
 	for (int i = 0; i < n; i++)
 		if (!demands[i].holds)
-			diag_error(d, rod_pos(p->rod, k->cap.src ? k->cap.src : k->src, demands[i].key),
+			diag_error(d,
+				rod_pos(p->rod, k->cap.src ? k->cap.src : k->src, demands[i].key),
 				demands[i].hint, "newels.cap: %s", demands[i].fault);
 	return d->errors == before;
 }
@@ -84,8 +85,9 @@ bool cap_fits(struct arena *a, const struct post *p, const struct cap *c, struct
 			arena_printf(a, "a chamfer of %s leaves nothing of an edge of %s",
 				letter(a, p, chamfer), letter(a, p, k->thickness)) },
 		{ !at_wall || k->overhang <= r->nosing + NEAR_ENOUGH, "overhang", NULL,
-			arena_printf(a, "with an overhang of %s it runs into the end of the wall: "
-					"there is room for %s",
+			arena_printf(a,
+				"with an overhang of %s it runs into the end of the wall: "
+				"there is room for %s",
 				letter(a, p, k->overhang), letter(a, p, r->nosing)) },
 	};
 	bool fits = all_hold(p, demands, 3, d);

@@ -189,8 +189,7 @@ static void lower_finish_add(struct pieces *list, const struct rod *r)
 	struct arena *a = list->arena;
 	double structure = r->stair->lower_structural, middle = r->width / 2;
 	struct layer l = layer_of(r, 1, -BEYOND, back_end(r));
-	struct part *p =
-		slab_add(list, r, lower_finish, layer_outline(a, &l), structure, 0);
+	struct part *p = slab_add(list, r, lower_finish, layer_outline(a, &l), structure, 0);
 	if (r->foot > structure + NEAR_ENOUGH) {
 		p->solids = lower_layer(a, l, vec(middle, middle), vec(structure, 0));
 		return;

@@ -138,8 +138,7 @@ static double wood_along(const struct part *piece, const struct bore *b)
 }
 
 /* What is left of a hole when it comes out of this piece, in the one behind; is there one? */
-static bool drill_on(struct arena *a, const struct bench *bench, struct part *piece,
-	struct bore *b)
+static bool drill_on(struct arena *a, const struct bench *bench, struct part *piece, struct bore *b)
 {
 	double wood = wood_along(piece, b), left = b->size.depth - wood;
 	if (left < SKIN)

@@ -71,8 +71,9 @@ static int by_place(const void *one, const void *other)
 /* Takes a point into one side of a hull; those it leaves inside go. */
 static int hull_add(struct vec *hull, int n, int least, struct vec p)
 {
-	while (n >= least && vec_cross(vec_sub(hull[n - 1], hull[n - 2]),
-				     vec_sub(p, hull[n - 1])) <= NEAR_ENOUGH)
+	while (n >= least &&
+		vec_cross(vec_sub(hull[n - 1], hull[n - 2]), vec_sub(p, hull[n - 1])) <=
+			NEAR_ENOUGH)
 		n--;
 	hull[n] = p;
 	return n + 1;
@@ -193,8 +194,8 @@ static void notch_over_string(struct arena *a, const struct post *p, struct part
 	struct end_plane low = { 0, p->slope, 0 }, seat = { p->leg, p->slope, 0 };
 	w->solids = solid_strip(a, profile_of(a, section), seat,
 		(struct end_plane){ w->size.length, 0, 0 });
-	w->solids = solid_add(solid_strip(a, profile_of(a, leg), low, seat),
-		(struct solid *)w->solids);
+	w->solids =
+		solid_add(solid_strip(a, profile_of(a, leg), low, seat), (struct solid *)w->solids);
 	piece_feature(a, w,
 		(struct feature){ .kind = FEATURE_NOTCH,
 			.depth = p->core - thick,

@@ -60,8 +60,7 @@ static const struct field panels[] = {
 	{ FIELD_GROUPS, "rails", LANDS(job_newel_panels, rails),
 		COUNTED(job_newel_panels, rail_count), .group = &keys_panel_rail, .most = 12,
 		.absent = "foot and top, twice as high as strips are wide",
-		.help = "cross rails; where handrail, tread or moulding come against a panel there "
-			"is one too" },
+		.help = "cross rails; where something meets a face is one too" },
 	{ 0 },
 };
 
@@ -147,9 +146,11 @@ static const struct field newels[] = {
 		.usual = "2\"", .usual_mm = "52 mm",
 		.help = "glued newels, cores and thick caps: boards as bought" },
 	{ FIELD_LENGTH, "ply_planed", LANDS(job_newels, ply_planed), .least = 10, .most = 150,
-		.usual = "1 3/4\"", .usual_mm = "45 mm", .help = "and the most that they plane to" },
+		.usual = "1 3/4\"", .usual_mm = "45 mm",
+		.help = "and the most that they plane to" },
 	{ FIELD_LENGTH, "let_in", LANDS(job_newels, let_in), .most = 140, .usual = "0\"",
-		.usual_mm = "0 mm", .help = "how far bottom newels go into the floor that the stringers stand on" },
+		.usual_mm = "0 mm",
+		.help = "how far bottom newels go into the floor that the stringers stand on" },
 	{ FIELD_CHOICE, "floor_fixing", LANDS(job_newels, floor_fixing), .choices = floor_fixings,
 		.usual = "bolt", .matters = has_newels,
 		.help = "newels on a floor: bolt up the middle, or steel plate under the foot" },

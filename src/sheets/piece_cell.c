@@ -23,6 +23,7 @@
 
 #define BROKEN_HIGH 40.0  /* a broken piece is drawn no wider across, on paper */
 #define FIGURES_ROOM 34.0 /* beside a view, for what is figured across it */
+#define WORDS_BESIDE 70.0 /* room that words take beside a view */
 #define SHOWN_BREAK 14.0  /* of each stretch that is broken out, at least so much ... */
 #define BREAK_ROOM 100.0  /* ... in a width of so much */
 
@@ -162,14 +163,14 @@ static void put_along(struct filling *f, struct block b, double start)
 
 /* Views across it stand side by side, as many as go into a row. */
 struct row {
-	double x, deep;
+	double from, x, deep;
 };
 
 static void put_across(struct filling *f, struct row *row, struct block b)
 {
-	if (row->x > PAD && row->x + box_width(b.box) > f->width - PAD) {
+	if (row->x > row->from && row->x + box_width(b.box) > f->width - PAD) {
 		f->y -= row->deep + GAP;
-		*row = (struct row){ PAD, 0 };
+		*row = (struct row){ row->from, row->from, 0 };
 	}
 	put(f, b, vec(row->x, f->y));
 	row->x += box_width(b.box) + GAP;
@@ -233,9 +234,30 @@ static struct block section_block(struct filling *f)
 
 /* ---- the whole cell ---- */
 
-static void draw_ends(struct filling *f)
+/* What is done to it, beside the ends where there is room, else under them. */
+static struct block words_block(struct filling *f, const struct row *row)
 {
-	struct row row = { PAD, 0 };
+	struct sheet s = with_drawing(f->sheet, scrap(f->sheet));
+	double beside = f->width - PAD - row->x, under = f->width - PAD - row->from;
+	bool fits = row->x > row->from && beside >= WORDS_BESIDE;
+	struct filling words = { .sheet = &s };
+
+	letter_lines(&words, fits ? beside : under,
+		piece_work_words(s.drawing->arena, s.context->stair, f->part));
+	return (struct block){ s.drawing, { PAD, words.y, fmax(words.wide, PAD), 0 } };
+}
+
+/* Beside the views along the piece where those leave room, else under them. */
+static void draw_ends(struct filling *f, double top)
+{
+	double from = f->wide + 2 * GAP, under = f->y;
+	bool beside = f->width - PAD - from >= WORDS_BESIDE;
+	struct row row = { PAD, PAD, 0 };
+
+	if (beside) {
+		row.from = row.x = from;
+		f->y = top;
+	}
 
 	if (f->part->section.n > 0)
 		put_across(f, &row, section_block(f));
@@ -249,8 +271,8 @@ static void draw_ends(struct filling *f)
 		name_block(f, &b, "Right end");
 		put_across(f, &row, b);
 	}
-	if (row.deep > 0)
-		f->y -= row.deep + GAP;
+	put_across(f, &row, words_block(f, &row));
+	f->y = fmin(f->y - row.deep, beside ? under + GAP : INFINITY);
 }
 
 static void draw_views(struct filling *f)
@@ -278,10 +300,9 @@ static struct cell fill(struct sheet *s, const struct key_view *key, const struc
 	f.width = width;
 	f.breaks = breaks;
 	draw_heading(&f);
+	double top = f.y;
 	draw_views(&f);
-	draw_ends(&f);
-	letter_lines(&f, width - 2 * PAD,
-		piece_work_words(mine.drawing->arena, s->context->stair, p));
+	draw_ends(&f, top);
 	return (struct cell){ p, mine.drawing, f.wide + PAD, -f.y + PAD, ratio };
 }
 
