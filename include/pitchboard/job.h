@@ -316,6 +316,21 @@ struct job_rail {
 	int level_run_count;
 };
 
+/* A rail on brackets along the wall of a side. */
+struct job_wall_rail {
+	const struct node *src;
+	enum which_side side;
+	int from_step; /* it begins plumb over the face of this step's riser */
+	int to_step;   /* and ends plumb over the face of the riser behind this one; 0: the last */
+	double height; /* plumb, nosing line to top of rail; 0: as the rail of the balustrade */
+	double clearance;               /* finished wall to rail */
+	enum rail_profile_kind profile; /* not written: as the rail of the balustrade */
+	double width, depth, edge_radius, recess;
+	double bracket_spacing;  /* at most, centre to centre along the rail */
+	double bracket_from_end; /* at most, end of the rail to the first one */
+	double bracket_drop;     /* underside of the rail down to the bracket's arm */
+};
+
 struct job_balusters {
 	const struct node *src;
 	double section; /* square */
@@ -398,6 +413,8 @@ struct job {
 	struct job_risers risers;
 	struct job_newels newels;
 	struct job_rail rail;
+	struct job_wall_rail *wall_rails;
+	int wall_rail_count;
 	struct job_balusters balusters;
 	struct job_material material;
 	struct job_code code;

@@ -1,6 +1,7 @@
 #include "parts/existing.h"
 
 #include "parts/level_run.h"
+#include "parts/wall_rail.h"
 
 /*
  * Existing work: what the stair is built into, no more of it than a view needs.
@@ -122,8 +123,7 @@ static struct layer layer_of(const struct rod *r, int step, double far, double e
 	return l;
 }
 
-/* Where the wall in front of the open steps ends: at the nosing of the first of them. */
-static double wall_end(const struct rod *r, const struct side *side)
+double existing_wall_end(const struct rod *r, const struct side *side)
 {
 	return (side->from - 1) * r->run - r->nosing;
 }
@@ -230,7 +230,7 @@ static void finish_behind_wall_add(struct pieces *list, const struct rod *r,
 		return;
 	double a = rod_y(r, side, 0), b = rod_y(r, side, -BESIDE);
 	existing_box_add(list, r, lower_finish,
-		vec3(wall_end(r, side), fmin(a, b), r->stair->lower_structural),
+		vec3(existing_wall_end(r, side), fmin(a, b), r->stair->lower_structural),
 		vec3(back_end(r), fmax(a, b), 0));
 }
 
@@ -395,13 +395,15 @@ static void walls_add(struct pieces *list, const struct rod *r, const struct sid
 {
 	double low = r->stair->lower_structural, ceiling = r->top - existing_floor_depth(r);
 	bool has_guard = level_run_lines(list->arena, r, side).n > 0;
-	double high = has_guard ? ceiling : r->top + ABOVE;
+	double rails = wall_runs_top(list->arena, r, side) + BESIDE / 2;
+	double high = has_guard ? ceiling : fmax(r->top + ABOVE, rails);
 	if (!side->is_open) {
 		wall_add(list, r, side, vec(-BEYOND, back_end(r)), vec(low, high));
 		return;
 	}
 	if (side->from > 1)
-		wall_add(list, r, side, vec(-BEYOND, wall_end(r, side)), vec(low, ceiling));
+		wall_add(list, r, side, vec(-BEYOND, existing_wall_end(r, side)),
+			vec(low, ceiling));
 	if (side->head.kind != RAIL_END_WALL)
 		return;
 	/* it takes the end of the rail */

@@ -12,6 +12,8 @@ static const struct part_kind *const kinds[] = {
 	&part_landing,
 	&part_newel,
 	&part_rail,
+	&part_wall_rail,
+	&part_bracket,
 	&part_baluster,
 };
 

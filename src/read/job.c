@@ -32,6 +32,26 @@ static void settle_nosing(struct job *job)
 	t->nosing_radius = fmin(t->nosing_radius, t->thickness / 2);
 }
 
+/* A wall rail takes from the balustrade's what is not said of it; a round one is as deep as wide.
+ */
+static void settle_wall_rail(const struct job_rail *rail, struct job_wall_rail *w)
+{
+	bool own = node_has(w->src, "profile");
+
+	if (w->height <= 0)
+		w->height = rail->height;
+	if (!own) {
+		w->profile = rail->profile;
+		w->edge_radius =
+			node_has(w->src, "edge_radius") ? w->edge_radius : rail->edge_radius;
+		w->recess = node_has(w->src, "recess") ? w->recess : rail->recess;
+	}
+	if (w->width <= 0)
+		w->width = rail->width;
+	if (w->depth <= 0)
+		w->depth = own && w->profile == PROFILE_ROUND ? w->width : rail->depth;
+}
+
 /* What a zero cannot say, and defaults that depend on several keys. */
 static void settle(struct arena *a, struct job *job)
 {
@@ -45,6 +65,8 @@ static void settle(struct arena *a, struct job *job)
 	if (!node_has(job->stringers.src, "middle_count"))
 		job->stringers.middle_count = -1;
 	settle_nosing(job);
+	for (int i = 0; i < job->wall_rail_count; i++)
+		settle_wall_rail(&job->rail, &job->wall_rails[i]);
 }
 
 /* Folded to 48 bits: enough to tell two prints apart, and no more than that. */

@@ -178,3 +178,48 @@ static const struct field rail[] = {
 };
 
 const struct group keys_rail = { "rail", sizeof(struct job_rail), rail, .keeps_node = true };
+
+static const struct field wall_rail[] = {
+	{ FIELD_CHOICE, "side", LANDS(job_wall_rail, side), .choices = sides, .required = true,
+		.help = "the wall it is on, going up" },
+	{ FIELD_COUNT, "from_step", LANDS(job_wall_rail, from_step), .least = 1, .most = 200,
+		.usual = "1", .help = "it begins plumb over the face of this step's riser" },
+	{ FIELD_COUNT, "to_step", LANDS(job_wall_rail, to_step), .least = 1, .most = 200,
+		.absent = "the last: it ends plumb over the top riser",
+		.help = "it ends plumb over the face of the riser behind this step" },
+	{ FIELD_LENGTH, "height", LANDS(job_wall_rail, height), .least = 300, .most = 1500,
+		.absent = "as the rail of the balustrade",
+		.help = "plumb, nosing line to top of rail" },
+	/* IRC 2018 R311.7.8.3: at least 1 1/2 in; 1 7/8 is common practice. */
+	{ FIELD_LENGTH, "clearance", LANDS(job_wall_rail, clearance), .least = 25, .most = 200,
+		.usual = "1 7/8\"", .usual_mm = "48 mm", .help = "finished wall to rail" },
+	{ FIELD_CHOICE, "profile", LANDS(job_wall_rail, profile), .choices = profiles,
+		.absent = "as the rail of the balustrade",
+		.help = "shape of its section; with width and depth" },
+	{ FIELD_LENGTH, "width", LANDS(job_wall_rail, width), .least = 20, .most = 200,
+		.absent = "as the rail of the balustrade", .help = "width of its section" },
+	{ FIELD_LENGTH, "depth", LANDS(job_wall_rail, depth), .least = 20, .most = 200,
+		.absent = "as the rail of the balustrade; round: as wide",
+		.help = "depth of its section, square to its length" },
+	{ FIELD_LENGTH, "edge_radius", LANDS(job_wall_rail, edge_radius), .most = 50,
+		.usual = "1/8\"", .usual_mm = "3 mm",
+		.help = "rounding of its lower edges; square: of all four" },
+	{ FIELD_LENGTH, "recess", LANDS(job_wall_rail, recess), .least = 3, .most = 40,
+		.usual = "3/8\"", .usual_mm = "10 mm",
+		.help = "depth of the finger recess of a moulded rail" },
+	/* From memory: at most 48 in apart, within 12 in of an end; the arm 1 1/2 in under the
+	 * rail, so that a hand passes. */
+	{ FIELD_LENGTH, "bracket_spacing", LANDS(job_wall_rail, bracket_spacing), .least = 200,
+		.most = 3000, .usual = "48\"", .usual_mm = "1200 mm",
+		.help = "brackets apart at most, along the rail" },
+	{ FIELD_LENGTH, "bracket_from_end", LANDS(job_wall_rail, bracket_from_end), .least = 100,
+		.most = 1500, .usual = "12\"", .usual_mm = "300 mm",
+		.help = "end of the rail to the first bracket at most" },
+	{ FIELD_LENGTH, "bracket_drop", LANDS(job_wall_rail, bracket_drop), .least = 10,
+		.most = 150, .usual = "1 1/2\"", .usual_mm = "38 mm",
+		.help = "underside of the rail down to the bracket's arm" },
+	{ 0 },
+};
+
+const struct group keys_wall_rail = { "wall_rails", sizeof(struct job_wall_rail), wall_rail,
+	.keeps_node = true };

@@ -1,0 +1,169 @@
+#include "parts/existing.h"
+#include "parts/level_run.h"
+#include "parts/wall_rail.h"
+
+/*
+ * A wall rail runs from plumb over the lowest riser to plumb over the top one, or as far as there
+ * is a wall for it.
+ *
+ *                        __
+ *                    _.-'_.'   its whole depth reaches the top riser's face ...
+ *                _.-'_.-'  :
+ *            _.-'_.-'      :
+ *          '.__.-'         :
+ *           :  ... and the lowest one's
+ */
+
+#define GAP 25.0    /* left to the end of a wall, at either end and above */
+#define LEAST 400.0 /* a shorter rail is none */
+
+/* A piece of wall on one side. */
+struct wall {
+	double from, to, top;
+};
+
+struct walls {
+	struct wall wall[2];
+	int n;
+};
+
+/* Level runs stand on the wall where the upper floor is: it ends under the floor there. */
+static struct walls walls_of(struct arena *a, const struct rod *r, const struct side *side)
+{
+	double ceiling = r->top - existing_floor_depth(r);
+	double high = level_run_lines(a, r, side).n > 0 ? ceiling : INFINITY;
+	struct walls w = { .n = 0 };
+	if (!side->is_open) {
+		w.wall[w.n++] = (struct wall){ -INFINITY, INFINITY, high };
+		return w;
+	}
+	if (side->from > 1)
+		w.wall[w.n++] = (struct wall){ -INFINITY, existing_wall_end(r, side), ceiling };
+	if (side->head.kind == RAIL_END_WALL)
+		w.wall[w.n++] = (struct wall){ side->head.x, INFINITY, high };
+	return w;
+}
+
+static struct profile_sizes sizes_of(const struct job_wall_rail *w)
+{
+	return (struct profile_sizes){ w->profile, w->width, w->depth, w->edge_radius, w->recess };
+}
+
+/* Length 0: this wall is too short for it. */
+static struct wall_run run_on(const struct rod *r, const struct side *side,
+	const struct job_wall_rail *w, struct wall wall)
+{
+	double lean = w->depth * sin(r->pitch);
+	double last = w->to_step > 0 ? fmin(w->to_step, r->risers - 1) : r->risers - 1;
+	double from = fmax((w->from_step - 1) * r->run, wall.from + GAP + lean);
+	double to = fmin(last * r->run, wall.to - GAP - lean);
+	double over = rod_nosing_z(r, 0) + w->height + GAP;
+	to = fmin(to, (wall.top - over) / r->slope);
+	struct wall_run n = { .spec = w, .side = side, .sizes = sizes_of(w), .start = from };
+	n.length = to - from >= LEAST ? (to - from + lean) / r->cosine : 0;
+	n.under = rod_nosing_z(r, from) + w->height - w->depth / r->cosine;
+	n.middle = w->clearance + w->width / 2;
+	return n;
+}
+
+static bool has_section(const struct rod *r, const struct job_wall_rail *w, struct diags *d)
+{
+	struct profile_fault wrong = profile_fault_of(sizes_of(w));
+	if (!wrong.key)
+		return true;
+	if (d)
+		diag_error(d, node_pos(w->src, wrong.key),
+			wrong.most > 0
+				? arena_printf(d->arena, "at most %s",
+					  length_say(d->arena, job_lettering(r->job), wrong.most))
+				: NULL,
+			"wall_rails.%s: %s", wrong.key, wrong.text);
+	return false;
+}
+
+static void say_no_wall(const struct rod *r, const struct job_wall_rail *w, bool has_wall,
+	struct diags *d)
+{
+	const char *side = w->side == ON_THE_RIGHT ? "right" : "left";
+	(void)r;
+	if (has_wall)
+		diag_error(d, node_pos(w->src, "side"), "take in more steps, or leave it out",
+			"wall_rails: on the %s the wall is too short for a rail", side);
+	else
+		diag_error(d, node_pos(w->src, "side"),
+			"write side: wall under stair, or leave it out",
+			"wall_rails: the stair is open on the %s, there is no wall", side);
+}
+
+/* Along each piece of wall of its side. */
+static void add_runs(struct arena *a, const struct rod *r, const struct job_wall_rail *w,
+	struct wall_runs *to, struct diags *d)
+{
+	const struct side *side = &r->sides[(int)w->side];
+	struct walls walls = walls_of(a, r, side);
+	int before = to->n;
+	if (!has_section(r, w, d))
+		return;
+	for (int i = 0; i < walls.n; i++) {
+		struct wall_run run = run_on(r, side, w, walls.wall[i]);
+		if (run.length > 0)
+			to->run[to->n++] = run;
+	}
+	if (to->n == before && d)
+		say_no_wall(r, w, walls.n > 0, d);
+}
+
+/* On one side two rails keep apart. */
+static void check_apart(const struct rod *r, const struct wall_runs *runs, struct diags *d)
+{
+	for (int i = 0; i < runs->n; i++)
+		for (int k = 0; k < i; k++) {
+			const struct wall_run *a = &runs->run[k], *b = &runs->run[i];
+			if (a->side != b->side || a->start >= b->start + b->length * r->cosine ||
+				b->start >= a->start + a->length * r->cosine)
+				continue;
+			diag_error(d, node_pos(b->spec->src, "side"),
+				"give them steps of their own with from_step and to_step",
+				"wall_rails: two rails on the %s run into each other",
+				b->spec->side == ON_THE_RIGHT ? "right" : "left");
+			return;
+		}
+}
+
+struct wall_runs wall_runs_make(struct arena *a, const struct rod *r, struct diags *d)
+{
+	int n = r->job->wall_rail_count;
+	struct wall_runs runs = { NEW_N(a, struct wall_run, 2 * n + 1), 0 };
+	for (int i = 0; i < n; i++)
+		add_runs(a, r, &r->job->wall_rails[i], &runs, d);
+	if (d)
+		check_apart(r, &runs, d);
+	return runs;
+}
+
+double wall_run_wall(const struct wall_run *run)
+{
+	return run->side->hand == HAND_LEFT ? 1 : -1;
+}
+
+struct frame wall_run_axes(const struct rod *r, const struct wall_run *run)
+{
+	double sine = sin(r->pitch);
+	struct frame f = frame_at(run->start, rod_y(r, run->side, run->middle), run->under);
+	f.u = vec3(r->cosine, 0, sine);
+	f.w = vec3(-sine, 0, r->cosine);
+	return frame_compose(r->flight->frame, f);
+}
+
+double wall_runs_top(struct arena *a, const struct rod *r, const struct side *side)
+{
+	struct wall_runs runs = wall_runs_make(a, r, NULL);
+	double top = -INFINITY;
+	for (int i = 0; i < runs.n; i++) {
+		const struct wall_run *n = &runs.run[i];
+		if (n->side == side)
+			top = fmax(top,
+				n->under + n->length * sin(r->pitch) + n->spec->depth / r->cosine);
+	}
+	return top;
+}
