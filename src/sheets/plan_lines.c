@@ -1,6 +1,7 @@
 #include "sheets/plan_lines.h"
 
 #include "draw/bounds.h"
+#include "pitchboard/rail.h"
 
 /* Waist height, 4'-0" over the lower finished floor: common practice. */
 #define WAIST 1220.0
@@ -26,10 +27,15 @@ static bool is_stair(const struct part *p, const void *with)
 	return !p->existing;
 }
 
+static bool is_rail_part(const struct part *p)
+{
+	return p->kind == &part_rail || p->kind == &part_wall_rail || p->kind == &part_bracket;
+}
+
 static bool is_under_rail(const struct part *p, const void *with)
 {
 	(void)with;
-	return !p->existing && p->kind != &part_rail;
+	return !p->existing && !is_rail_part(p);
 }
 
 /* Under the treads, dashed: riser faces and the stringers. */
@@ -61,6 +67,33 @@ static struct break_line break_of(const struct plan *p)
 	return (struct break_line){ vec(at.x, at.y), vec_unit(vec(along.x, along.y)) };
 }
 
+/* What a part covers in one of its places, in the house. */
+static struct box cover_of(const struct part *p, int place)
+{
+	struct box b = box_empty();
+
+	for (const struct solid *s = p->solids; s; s = s->next)
+		for (int i = 0; i < s->n; i++) {
+			struct vec3 low = frame_place(p->places[place], s->a[i]);
+			struct vec3 high = frame_place(p->places[place], s->b[i]);
+			b = box_add(box_add(b, vec(low.x, low.y)), vec(high.x, high.y));
+		}
+	return b;
+}
+
+static void find_covers(struct arena *a, struct plan *p)
+{
+	int room = 0;
+
+	for (const struct part *k = p->context->parts; k; k = k->next)
+		room += k->kind == &part_wall_rail ? k->count : 0;
+	struct box *covers = NEW_N(a, struct box, room + 1);
+	for (const struct part *k = p->context->parts; k; k = k->next)
+		for (int i = 0; k->kind == &part_wall_rail && i < k->count; i++)
+			covers[p->cover_count++] = cover_of(k, i);
+	p->covers = covers;
+}
+
 struct plan plan_make(struct arena *a, const struct sheet_context *c)
 {
 	struct plan p = { .context = c,
@@ -69,6 +102,7 @@ struct plan plan_make(struct arena *a, const struct sheet_context *c)
 
 	p.cut_height = p.has_break ? cut_height(c->stair) : WAIST;
 	p.break_line = break_of(&p);
+	find_covers(a, &p);
 	p.near = view_make(a, c->parts,
 		(struct view_spec){ .from = VIEW_PLAN,
 			.cut = p.has_break,
@@ -136,7 +170,54 @@ static bool is_wanted(const struct plan *p, const struct stroke *s)
 /* Over the cut as well, for it is one line with what is under it; and balusters stand under it. */
 static bool is_rail(const struct stroke *s)
 {
-	return s->part->kind == &part_rail && s->pen != PEN_HIDDEN;
+	return is_rail_part(s->part) && s->pen != PEN_HIDDEN;
+}
+
+/* What guards the upper floor is above the cut wherever it stands. */
+static bool is_guard(const struct plan *p, const struct part *part)
+{
+	if (part->rail)
+		return part->rail->pitch == 0;
+	return !part_is_existing(part) && part->kind != &part_landing &&
+		part->places[0].origin.z > p->context->stair->total_rise - NEAR_ENOUGH;
+}
+
+/* Of the way from a to b the shares at which it goes into a box and comes out again, in one
+ * direction: Liang and Barsky's clipping. */
+static struct vec within(double a, double b, double low, double high, struct vec shares)
+{
+	double d = b - a;
+
+	if (fabs(d) < NEAR_ENOUGH)
+		return a > low && a < high ? shares : vec(1, 0);
+	double in = (d > 0 ? low - a : high - a) / d, out = (d > 0 ? high - a : low - a) / d;
+	return vec(fmax(shares.x, in), fmin(shares.y, out));
+}
+
+static struct stroke piece_of(struct stroke s, double from, double to)
+{
+	struct stroke piece = s;
+	struct vec way = vec_sub(s.b, s.a);
+
+	piece.a = vec_add(s.a, vec_scale(way, from));
+	piece.b = vec_add(s.a, vec_scale(way, to));
+	return piece;
+}
+
+/* What of a stroke is not under one of the covers from the k-th on. */
+static void draw_uncovered(struct drawing *g, const struct plan *p, enum pen pen, struct stroke s,
+	double scale, int k)
+{
+	for (; k < p->cover_count; k++) {
+		const struct box *b = &p->covers[k];
+		struct vec t = within(s.a.x, s.b.x, b->x0, b->x1, vec(0, 1));
+		t = within(s.a.y, s.b.y, b->y0, b->y1, t);
+		if (t.x >= t.y)
+			continue;
+		draw_uncovered(g, p, pen, piece_of(s, 0, t.x), scale, k + 1);
+		s = piece_of(s, t.y, 1);
+	}
+	draw_stroke(g, pen, s, scale);
 }
 
 static void draw_near(struct drawing *g, const struct plan *p, double scale)
@@ -147,15 +228,16 @@ static void draw_near(struct drawing *g, const struct plan *p, double scale)
 			continue;
 		if (p->has_break)
 			s = cut_stroke(p->break_line, NEAR_SIDE, s);
-		draw_stroke(g, s.pen == PEN_CUT ? PEN_OUTLINE : s.pen, s, scale);
+		draw_uncovered(g, p, s.pen == PEN_CUT ? PEN_OUTLINE : s.pen, s, scale, 0);
 	}
 	for (int i = 0; i < p->whole.stroke_count; i++) {
 		struct stroke s = p->whole.strokes[i];
-		if (!is_rail(&s))
+		bool guard = is_guard(p, s.part) && is_wanted(p, &s);
+		if (!is_rail(&s) && !guard)
 			continue;
 		if (p->has_break)
 			s = cut_stroke(p->break_line, NEAR_SIDE, s);
-		draw_stroke(g, PEN_OUTLINE, s, scale);
+		draw_stroke(g, guard ? PEN_ABOVE : PEN_OUTLINE, s, scale);
 	}
 }
 
@@ -171,14 +253,16 @@ static void draw_far(struct drawing *g, const struct plan *p, double scale)
 }
 
 /* Of the floor above only the rim of the opening: where the rest of it ends is nobody's business.
- */
+ * Its edges across the flight run on past the opening. */
 static bool is_rim(const struct plan *p, const struct stroke *s)
 {
 	struct box opening = p->context->stair->opening;
-	double x0 = p->flight->frame.origin.x;
-	double low = fmin(s->a.x, s->b.x) - x0, high = fmax(s->a.x, s->b.x) - x0;
+	struct vec o = vec(p->flight->frame.origin.x, p->flight->frame.origin.y);
+	struct box b = box_add(box_add(box_empty(), vec_sub(s->a, o)), vec_sub(s->b, o));
+	bool is_across = box_height(b) > box_width(b);
 
-	return opening.x1 > opening.x0 && low > opening.x0 - 1 && high < opening.x1 + 1;
+	return opening.x1 > opening.x0 && b.x0 > opening.x0 - 1 && b.x1 < opening.x1 + 1 &&
+		(is_across || (b.y0 > opening.y0 - 1 && b.y1 < opening.y1 + 1));
 }
 
 static void draw_rim(struct drawing *g, const struct plan *p, double scale)

@@ -22,6 +22,8 @@ struct plan {
 	struct view whole; /* the stair as if nothing were cut */
 	struct view walls; /* cut */
 	struct view floor; /* above */
+	const struct box *covers; /* the rails along walls: what lies under them is not seen */
+	int cover_count;
 };
 
 struct plan plan_make(struct arena *a, const struct sheet_context *c);
