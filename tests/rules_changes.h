@@ -4,6 +4,7 @@
 #ifndef TESTS_RULES_CHANGES_H
 #define TESTS_RULES_CHANGES_H
 
+#include "parts/profile.h"
 #include "rules_checked.h"
 
 typedef void change_fn(struct built *b, struct part *parts, double by);
@@ -77,11 +78,18 @@ static inline void hang_rail_on_wall(struct built *b, struct part *parts, double
 	}
 }
 
-static inline void with_section(struct part *parts, const struct corner *corners, int n)
+/* Another profile in place of the rail's own. */
+static inline void with_section(struct built *b, struct part *parts, const struct corner *corners,
+	int n)
 {
-	for (struct part *p = parts; p; p = p->next)
-		if (p->kind == &part_rail)
-			p->section = (struct outline){ corners, n };
+	for (struct part *p = parts; p; p = p->next) {
+		if (p->kind != &part_rail)
+			continue;
+		struct rail *rail = NEW(b->arena, struct rail);
+		*rail = *p->rail;
+		rail->profile = profile_measured((struct outline){ corners, n });
+		p->rail = rail;
+	}
 }
 
 /* Four quarter rounds: a bulge is the tangent of a quarter of the angle. */
@@ -90,21 +98,23 @@ static inline void round_rail(struct built *b, struct part *parts, double by)
 	struct corner *c = NEW_N(b->arena, struct corner, 4);
 	double r = by / 2, quarter = tan(PI / 8);
 
-	c[0] = (struct corner){ { -r, 0 }, quarter };
-	c[1] = (struct corner){ { 0, -r }, quarter };
-	c[2] = (struct corner){ { r, 0 }, quarter };
-	c[3] = (struct corner){ { 0, r }, quarter };
-	with_section(parts, c, 4);
+	c[0] = (struct corner){ { 0, 0 }, quarter };
+	c[1] = (struct corner){ { r, r }, quarter };
+	c[2] = (struct corner){ { 0, by }, quarter };
+	c[3] = (struct corner){ { -r, r }, quarter };
+	with_section(b, parts, c, 4);
 }
 
+/* Middle of its underside at the origin. */
 static inline void rectangular_rail(struct built *b, struct part *parts, double up, double across)
 {
 	struct corner *c = NEW_N(b->arena, struct corner, 4);
 
-	c[1].at = vec(0, across);
-	c[2].at = vec(up, across);
-	c[3].at = vec(up, 0);
-	with_section(parts, c, 4);
+	c[0].at = vec(-across / 2, 0);
+	c[1].at = vec(across / 2, 0);
+	c[2].at = vec(across / 2, up);
+	c[3].at = vec(-across / 2, up);
+	with_section(b, parts, c, 4);
 }
 
 static inline void square_rail(struct built *b, struct part *parts, double by)
@@ -123,8 +133,8 @@ static inline void flat_rail(struct built *b, struct part *parts, double by)
  *    |           |  head, as deep as the recess starts
  *    |___     ___|
  *        |   |      neck, in by the recess on both sides
- *     ___|   |___
- *    |___________|  foot
+ *      __|   |__
+ *     |   .-.   |   foot, a hair narrower, with a hollow under it
  */
 struct tee {
 	double head_width, head, recess, neck, foot;
@@ -132,18 +142,34 @@ struct tee {
 
 static const struct tee plain_tee = { 60, 12, 10, 40, 10 };
 
+#define HOLLOW 3.0
+
 static inline void tee_rail(struct built *b, struct part *parts, struct tee t)
 {
-	struct corner *c = NEW_N(b->arena, struct corner, 12);
-	double w = t.head_width, in = t.recess;
+	struct corner *c = NEW_N(b->arena, struct corner, 14);
+	double w = t.head_width / 2, narrow = w - 1, in = w - t.recess;
 	double neck = t.foot, head = neck + t.neck, top = head + t.head;
-	const struct vec at[12] = { { 0, 0 }, { 0, w }, { neck, w }, { neck, w - in },
-		{ head, w - in }, { head, w }, { top, w }, { top, 0 }, { head, 0 }, { head, in },
-		{ neck, in }, { neck, 0 } };
+	const struct vec at[14] = { { -narrow, 0 }, { -HOLLOW, 0 }, { HOLLOW, 0 }, { narrow, 0 },
+		{ narrow, neck }, { in, neck }, { in, head }, { w, head }, { w, top }, { -w, top },
+		{ -w, head }, { -in, head }, { -in, neck }, { -narrow, neck } };
 
-	for (int i = 0; i < 12; i++)
+	for (int i = 0; i < 14; i++)
 		c[i].at = at[i];
-	with_section(parts, c, 12);
+	c[1].bulge = -0.5;
+	with_section(b, parts, c, 14);
+}
+
+/* A rounded bar: four straight sides, four quarter rounds. */
+static inline void rail_with_edges(struct built *b, struct part *parts, double by)
+{
+	struct corner *c = NEW_N(b->arena, struct corner, 8);
+	double w = 25, h = 30, q = tan(PI / 8);
+	const struct corner at[8] = { { { -w + by, 0 }, 0 }, { { w - by, 0 }, q }, { { w, by }, 0 },
+		{ { w, h - by }, q }, { { w - by, h }, 0 }, { { -w + by, h }, q },
+		{ { -w, h - by }, 0 }, { { -w, by }, q } };
+
+	memcpy(c, at, sizeof(at));
+	with_section(b, parts, c, 8);
 }
 
 static inline void rail_with_head(struct built *b, struct part *parts, double by)
@@ -172,6 +198,21 @@ static inline void rail_with_recess_reach(struct built *b, struct part *parts, d
 	struct tee t = plain_tee;
 	t.neck = by - t.head;
 	tee_rail(b, parts, t);
+}
+
+/* Under the widest part a step that is not deep enough, and only under it the recess. */
+static inline void rail_with_shy_step(struct built *b, struct part *parts, double by)
+{
+	struct corner *c = NEW_N(b->arena, struct corner, 14);
+	double step = 60 - by;
+	const struct vec at[14] = { { -20, 0 }, { -HOLLOW, 0 }, { HOLLOW, 0 }, { 20, 0 },
+		{ 20, step }, { 29, step }, { 29, 60 }, { 30, 60 }, { 30, 70 }, { -30, 70 },
+		{ -30, 60 }, { -29, 60 }, { -29, step }, { -20, step } };
+
+	for (int i = 0; i < 14; i++)
+		c[i].at = at[i];
+	c[1].bulge = -0.5;
+	with_section(b, parts, c, 14);
 }
 
 static inline void rail_with_head_width(struct built *b, struct part *parts, double by)

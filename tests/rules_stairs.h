@@ -305,6 +305,18 @@ static inline void make_recess_depth(struct recipe *r, double v)
 	r->by = v;
 }
 
+static inline void make_recess_within(struct recipe *r, double v)
+{
+	r->change = rail_with_shy_step;
+	r->by = v;
+}
+
+static inline void make_edge(struct recipe *r, double v)
+{
+	r->change = rail_with_edges;
+	r->by = v;
+}
+
 static inline void make_recess_height(struct recipe *r, double v)
 {
 	r->change = rail_with_recess_height;
@@ -362,6 +374,8 @@ static const struct {
 	{ "rail_across", make_across },
 	{ "rail_recess_start", make_recess_start },
 	{ "rail_recess_depth", make_recess_depth },
+	{ "rail_recess_within", make_recess_within },
+	{ "rail_edge", make_edge },
 	{ "rail_recess_height", make_recess_height },
 	{ "rail_recess_reach", make_recess_reach },
 	{ "rail_recess_width", make_recess_width },

@@ -2,6 +2,8 @@
 
 #include <string.h>
 
+#include "pitchboard/rail.h"
+
 #define LEVEL 0.01 /* sine of a length that is still called level */
 
 /* A face in house axes, in the axes of the flight. */
@@ -269,7 +271,12 @@ bool counts_walls(const struct part *p)
 
 bool counts_rails(const struct part *p)
 {
-	return p->kind == &part_rail;
+	return p->kind == &part_rail && p->rail && p->rail->pitch > 0;
+}
+
+bool counts_level_rails(const struct part *p)
+{
+	return p->kind == &part_rail && p->rail && p->rail->pitch <= 0;
 }
 
 bool counts_newels(const struct part *p)

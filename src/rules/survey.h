@@ -86,7 +86,8 @@ bool counts_walking(const struct part *p);  /* treads, landing nosing, floors */
 bool counts_treads(const struct part *p);   /* treads and landing nosing */
 bool counts_overhead(const struct part *p); /* upper floor and header */
 bool counts_walls(const struct part *p);
-bool counts_rails(const struct part *p);
+bool counts_rails(const struct part *p);       /* on the rake */
+bool counts_level_rails(const struct part *p); /* round the opening, at the upper floor */
 bool counts_newels(const struct part *p);
 bool counts_infill(const struct part *p);
 bool counts_risers(const struct part *p);

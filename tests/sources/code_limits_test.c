@@ -59,6 +59,8 @@ static const struct known irc_2018[] = {
 	{ "rail_across", NONE, 2.25 * IN, R, "R311.7.8.5" },
 	{ "rail_recess_start", NONE, 0.75 * IN, R, "R311.7.8.5" },
 	{ "rail_recess_depth", 0.3125 * IN, NONE, R, "R311.7.8.5" },
+	{ "rail_recess_within", NONE, 0.875 * IN, R, "R311.7.8.5" },
+	{ "rail_edge", 0.01 * IN, NONE, M, "R311.7.8.5" },
 	{ "rail_recess_height", 0.375 * IN, NONE, R, "R311.7.8.5" },
 	{ "rail_recess_reach", 1.75 * IN, NONE, R, "R311.7.8.5" },
 	{ "rail_recess_width", 1.25 * IN, 2.75 * IN, M, "R311.7.8.5" },
