@@ -164,7 +164,7 @@ static void a_side_open_in_the_middle_has_a_wall_before_and_behind(void **state)
 	(void)state;
 	struct extent before = built_extent(built_part(&b, "wall right", 0), 0);
 	struct extent behind = built_extent(built_part(&b, "wall right", 1), 0);
-	assert_near(before.high.x, 500 - 25, 1e-9); /* the nosing of step 3 */
+	assert_near(before.high.x, 500, 1e-9);      /* the face of riser 3 */
 	assert_near(behind.low.x, 1500 + 25, 1e-9); /* the return of step 6 */
 	assert_near(before.high.y, 0, 1e-9);
 	arena_free(b.arena);

@@ -94,8 +94,9 @@ enum which_side { ON_THE_RIGHT, ON_THE_LEFT }; /* going up */
 struct job_side {
 	const struct node *src;
 	enum side_kind kind;
-	int from_step; /* first open step, counted from 1 at the bottom */
-	int to_step;   /* last open step; 0: to the top */
+	int from_step;    /* first open step, counted from 1 at the bottom */
+	int to_step;      /* last open step; 0: to the top */
+	double wall_past; /* the wall before them runs on behind the face of the first open riser */
 };
 
 enum segment_kind { SEGMENT_FLIGHT, SEGMENT_LANDING, SEGMENT_WINDER };
@@ -166,18 +167,36 @@ enum nosing_kind {
 	NOSING_CHAMFER,    /* both arrises at 45 degrees, their own arrises rounded */
 };
 
+/* Where a tread wraps a wall. */
+enum notch_at { NOTCH_LEFT, NOTCH_RIGHT, NOTCH_BACK };
+
+/* A wall that stands in the way of one tread, as measured on site: the tread is cut out round it
+ * with the scribing allowance. */
+struct job_notch {
+	const struct node *src;
+	int step;
+	enum notch_at at;
+	double along;  /* of the wall, across the stair: at an end, in from that side */
+	double across; /* front to back: at the back, forward from the face of the riser above */
+	double from;   /* at an end, front of the nosing back to the wall (not given: it stands in
+			  the back corner); at the back, left-hand side to the wall */
+};
+
 struct job_treads {
 	const struct node *src;
 	double thickness;
 	double nosing; /* projection beyond the riser face */
 	enum nosing_kind nosing_profile;
-	double nosing_radius;   /* of the profile's rounds */
-	double nosing_chamfer;  /* along either face; 0 unless chamfered */
-	double waste_margin;    /* sawn chamfer to finished edge */
-	double side_overhang;   /* beyond the outer face of an open stringer */
-	double strip_width;     /* front and return strips, at least side_overhang */
-	double return_past;     /* the return runs on this far behind the face of the riser above */
-	double scribe;          /* less than to the wall */
+	double nosing_radius;  /* of the profile's rounds */
+	double nosing_chamfer; /* along either face; 0 unless chamfered */
+	double waste_margin;   /* sawn chamfer to finished edge */
+	double side_overhang;  /* beyond the outer face of an open stringer */
+	double strip_width;    /* front and return strips, at least side_overhang */
+	double return_past;    /* the return runs on this far behind the face of the riser above */
+	double scribe;         /* less than to the wall */
+	double newel_fit;      /* room left round a newel that a tread is cut out for */
+	struct job_notch *notches;
+	int notch_count;
 	double landing_bearing; /* nosing piece at the upper floor: width behind the top riser's
 				   back */
 };

@@ -17,9 +17,6 @@ void existing_box_add(struct pieces *list, const struct rod *r, struct work work
 /* Upper floor, finish to ceiling. */
 double existing_floor_depth(const struct rod *r);
 
-/* Where the wall in front of the open steps of a side ends: at the nosing of the first of them. */
-double existing_wall_end(const struct rod *r, const struct side *side);
-
 /* On plan, in the flight's axes: the upper floor behind the header, and that over the foot of the
  * stair; as long as nothing where there is none. */
 struct box existing_floor_behind(const struct rod *r);

@@ -16,7 +16,7 @@ static double end_in(const struct rod *r, const struct side *side)
 	bool open = side_open_at(side, r->steps);
 	double stringer = side->kind == STRINGER_HOUSED ? side->inner : 0;
 	if (open && side->head.kind == RAIL_END_NEWEL)
-		return fmax(rod_newel_inner(r, side), stringer);
+		return fmax(rod_newel_inner(r, side) + r->job->treads.newel_fit, stringer);
 	if (side->kind == STRINGER_HOUSED)
 		return stringer;
 	return open ? 0 : r->job->treads.scribe;

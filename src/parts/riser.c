@@ -1,4 +1,4 @@
-#include "parts/piece.h"
+#include "parts/tread.h"
 
 /*
  * Risers: each stands behind the back edge of the tread below and under the
@@ -12,6 +12,16 @@ struct riser_end {
 	double lean;
 };
 
+/* A wall that the tread over it is cut out for stands in its way too. */
+static double beside_wall(const struct rod *r, const struct side *side, int step)
+{
+	double scribe = r->job->treads.scribe;
+	if (step > r->steps)
+		return scribe;
+	struct tread_plan t = tread_plan_make(r, step);
+	return fmax(scribe, tread_end_gap(&t.ends[side->hand], r->nosing + r->riser / 2));
+}
+
 static struct riser_end riser_end(const struct rod *r, const struct side *side, int step)
 {
 	if (side->kind == STRINGER_HOUSED)
@@ -19,8 +29,9 @@ static struct riser_end riser_end(const struct rod *r, const struct side *side, 
 	if (step == 1 && side_has_foot_newel(side))
 		return (struct riser_end){ rod_newel_inner(r, side), 0 };
 	bool at_floor = step > r->steps;
-	if (!side_open_at(side, at_floor ? r->steps : step))
-		return (struct riser_end){ r->job->treads.scribe, 0 };
+	bool seen = at_floor ? side_open_at(side, r->steps) : side_shows_riser(side, step);
+	if (!seen)
+		return (struct riser_end){ beside_wall(r, side, step), 0 };
 	/* the last riser stands against the header, above the stringer's last cut */
 	bool mitred = side->kind == STRINGER_MITRED && !at_floor;
 	return (struct riser_end){ 0, mitred ? 1 : 0 };

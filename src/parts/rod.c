@@ -10,6 +10,11 @@ bool side_open_at(const struct side *side, int step)
 	return side->is_open && step >= side->from && step <= side->to;
 }
 
+bool side_shows_riser(const struct side *side, int step)
+{
+	return side_open_at(side, step) || (side->is_open && step == side->to + 1);
+}
+
 bool side_has_foot_newel(const struct side *side)
 {
 	return side->is_open && side->foot.kind == RAIL_END_NEWEL;
@@ -75,7 +80,7 @@ static struct rail_end newel_at(enum rail_end_kind kind, double rail_x, double f
 /* Where the rail of an open side begins. */
 static struct rail_end foot_of(const struct rod *r, const struct side *side)
 {
-	double x = (side->from - 1) * r->run, section = r->job->newels.section;
+	double x = side->wall_end, section = r->job->newels.section;
 	bool housed = side->kind == STRINGER_HOUSED;
 	if (!r->job->newels.bottom)
 		return (struct rail_end){ .kind = RAIL_END_PLUMB, .x = x };
@@ -125,6 +130,7 @@ static struct side side_make(const struct rod *r, enum hand hand)
 	side.rail =
 		(side.kind == STRINGER_HOUSED ? side.spec->thickness : r->job->balusters.section) /
 		2;
+	side.wall_end = (side.from - 1) * r->run + side.job->wall_past;
 	side.foot = foot_of(r, &side);
 	side.head = head_of(r, &side);
 	return side;

@@ -53,7 +53,8 @@ struct side {
 	int from, to; /* the open steps */
 	double outer; /* the stringer's outer and inner faces, in from the limit */
 	double inner;
-	double rail; /* centre of rail, newels and balusters, in from the limit */
+	double rail;     /* centre of rail, newels and balusters, in from the limit */
+	double wall_end; /* x at which the wall in front of the open steps ends */
 	struct rail_end foot, head;
 };
 
@@ -79,6 +80,9 @@ struct rod rod_make(const struct stair *s, const struct flight *f);
 struct pos rod_pos(const struct rod *r, const struct node *group, const char *key);
 
 bool side_open_at(const struct side *side, int step);
+
+/* Is the end of riser `step` seen from the side?  That of the one behind the open steps is. */
+bool side_shows_riser(const struct side *side, int step);
 
 /* Does a newel stand on the lower floor in front of this side? */
 bool side_has_foot_newel(const struct side *side);

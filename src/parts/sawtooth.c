@@ -31,7 +31,7 @@ struct cuts {
 static bool is_mitred(const struct stand *at, int step)
 {
 	const struct side *side = at->side;
-	if (!side || side->kind != STRINGER_MITRED || !side_open_at(side, step))
+	if (!side || side->kind != STRINGER_MITRED || !side_shows_riser(side, step))
 		return false;
 	return step > 1 || !side_has_foot_newel(side); /* behind a newel the cut is square */
 }

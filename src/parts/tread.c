@@ -14,159 +14,185 @@
  *               |  front strip            \_|
  *               |__________________________\|
  *
- * The body of the first tread goes round a newel that stands on the floor;
- * front strip and return then end square at its faces.
+ * Where a newel or the end of a wall stands in the way all of them are cut out
+ * for it as if they were one piece: what the mitre would have been is gone, and
+ * front strip and return end square.
  */
 
 /* Depth of a tread body below which there is nothing to glue to. */
 #define LEAST_BODY 10.0
 
-static double return_width(const struct rod *r, const struct side *side, enum tread_end_kind kind)
-{
-	const struct job_treads *t = &r->job->treads;
-	if (kind == TREAD_END_NEWEL)
-		return fmin(t->strip_width, t->side_overhang + rod_newel_inner(r, side));
-	return t->strip_width;
-}
-
-static struct tread_end tread_end_of(const struct rod *r, const struct side *side, int step)
-{
-	const struct job_treads *t = &r->job->treads;
-	struct tread_end e = { .side = side };
-	if (side->kind == STRINGER_HOUSED)
-		e.body = side->inner - r->job->stringers.housing_depth;
-	else if (!side_open_at(side, step))
-		e.body = t->scribe;
-	e.strip = e.body;
-	if (side->kind == STRINGER_HOUSED || !side_open_at(side, step))
-		return e;
-	bool at_newel = step == 1 && side_has_foot_newel(side);
-	if (t->side_overhang > NEAR_ENOUGH) {
-		e.kind = at_newel ? TREAD_END_NEWEL : TREAD_END_RETURN;
-		e.overhang = t->side_overhang;
-		e.width = return_width(r, side, e.kind);
-		e.body = e.width - e.overhang;
-		e.strip = -e.overhang;
-	}
-	if (at_newel) {
-		e.kind = TREAD_END_NEWEL;
-		e.strip = rod_newel_inner(r, side);
-		e.newel_back = side->foot.x + r->nosing;
-	}
-	return e;
-}
-
 /* The end of a body from front to back, in from the limit and back from the nosing's front. */
-static int body_end(const struct rod *r, struct tread_end e, struct vec corners[4])
+static struct cuts_across body_cuts(const struct tread_plan *t, const struct tread_end *e)
 {
-	double depth = r->nosing + r->run, strip = r->job->treads.strip_width;
-	int n = 0;
-	if (e.kind == TREAD_END_NEWEL) {
-		corners[n++] = vec(e.strip, strip);
-		corners[n++] = vec(e.strip, e.newel_back);
-		corners[n++] = vec(e.body, e.newel_back);
-	} else {
-		corners[n++] = vec(e.body, strip);
+	struct cuts_across c = cuts_between(t->rod->job->treads.strip_width, t->depth);
+	for (int i = 0; i < e->gaps.n; i++) {
+		cuts_add(&c, e->gaps.at[i].from);
+		cuts_add(&c, e->gaps.at[i].to);
 	}
-	corners[n++] = vec(e.body, depth);
-	return n;
+	return c;
 }
 
-static struct outline body_outline(struct arena *a, const struct rod *r, struct tread_end left,
-	struct tread_end right)
+static double body_end(const struct tread_plan *t, const struct tread_end *e, double back)
 {
-	struct path p = path_begin(a, 8);
-	struct vec c[4];
-	int n = body_end(r, right, c);
-	for (int i = 0; i < n; i++)
-		path_to(&p, rod_along(r, right.side, c[i].x), c[i].y);
-	n = body_end(r, left, c);
-	for (int i = n - 1; i >= 0; i--)
-		path_to(&p, rod_along(r, left.side, c[i].x), c[i].y);
+	return rod_along(t->rod, e->side, fmax(e->body, tread_end_gap(e, back)));
+}
+
+static void strike_right(struct path *p, const struct tread_plan *t)
+{
+	const struct tread_end *e = &t->ends[HAND_RIGHT];
+	struct cuts_across c = body_cuts(t, e);
+	for (int i = 0; i + 1 < c.n; i++) {
+		double x = body_end(t, e, (c.at[i] + c.at[i + 1]) / 2);
+		path_straight_to(p, x, c.at[i]);
+		path_straight_to(p, x, c.at[i + 1]);
+	}
+}
+
+static void strike_left(struct path *p, const struct tread_plan *t)
+{
+	const struct tread_end *e = &t->ends[HAND_LEFT];
+	struct cuts_across c = body_cuts(t, e);
+	for (int i = c.n - 1; i > 0; i--) {
+		double x = body_end(t, e, (c.at[i] + c.at[i - 1]) / 2);
+		path_straight_to(p, x, c.at[i]);
+		path_straight_to(p, x, c.at[i - 1]);
+	}
+}
+
+/* The next notch of the back edge on the way from right to left. */
+static const struct gap *gap_before(const struct gaps *back, double along)
+{
+	const struct gap *next = NULL;
+	for (int i = 0; i < back->n; i++)
+		if (back->at[i].to <= along && (!next || back->at[i].to > next->to))
+			next = &back->at[i];
+	return next;
+}
+
+static void strike_back(struct path *p, const struct tread_plan *t)
+{
+	double along = t->rod->width;
+	for (const struct gap *g; (g = gap_before(&t->back, along)); along = g->from) {
+		path_straight_to(p, g->to, t->depth);
+		path_straight_to(p, g->to, t->depth - g->in);
+		path_straight_to(p, g->from, t->depth - g->in);
+		path_straight_to(p, g->from, t->depth);
+	}
+}
+
+static struct outline body_outline(struct arena *a, const struct tread_plan *t)
+{
+	struct path p = path_begin(a, 4 * (MOST_BANDS + MOST_GAPS));
+	strike_right(&p, t);
+	strike_back(&p, t);
+	strike_left(&p, t);
 	return path_close(p);
 }
 
-/* Round the newel: as far in from the end as it reaches, as far back from the strip's joint. */
-static void add_newel_notch(struct arena *a, struct part *p, const struct rod *r,
-	struct tread_end e)
-{
-	struct lettering l = job_lettering(r->job);
-
-	if (e.kind != TREAD_END_NEWEL)
-		return;
-	p->note = arena_printf(a, "front corner cut out round the newel, %s along x %s across",
-		length_letter_inches(a, l, e.strip - e.body),
-		length_letter_inches(a, l, e.newel_back - r->job->treads.strip_width));
-	piece_feature(a, p,
-		(struct feature){ .kind = FEATURE_NOTCH,
-			.depth = p->size.thickness,
-			.text = "corner cut out round the newel" });
-}
-
-static void body_add(struct pieces *list, const struct rod *r, struct tread_end left,
-	struct tread_end right, int step)
+static void body_add(struct pieces *list, const struct tread_plan *t)
 {
 	struct arena *a = list->arena;
-	struct outline o = body_outline(a, r, left, right);
+	const struct rod *r = t->rod;
+	struct outline o = body_outline(a, t);
 	struct box at = outline_extent(o);
-	double front = (step - 1) * r->run - r->nosing;
 	struct part *p = piece_add(list, "tread body", r->job->material.treads,
-		rod_flat(r, at.x0, front + at.y0, step * r->rise - r->tread));
+		rod_flat(r, at.x0, tread_front(t) + at.y0, t->step * r->rise - r->tread));
 	p->outline = outline_moved(a, o, -at.x0, -at.y0);
 	p->size = (struct part_size){ at.x1 - at.x0, at.y1 - at.y0, r->tread };
 	p->solids = solid_prism(a, profile_of(a, p->outline), 0, r->tread);
-	add_newel_notch(a, p, r, left);
-	add_newel_notch(a, p, r, right);
+	tread_notches_add(a, p, t, at);
 }
 
 static void add_strip_features(struct arena *a, struct part *p, const struct rod *r,
-	const struct nosing *n, bool mitred)
+	const struct nosing *n)
 {
 	nosing_add(a, p, r->job, n);
-	if (mitred)
+	if (p->start.mitre > 0 || p->end.mitre > 0)
 		piece_feature(a, p,
 			(struct feature){ .kind = FEATURE_MITRE,
 				.angle = PI / 4,
 				.text = "front corner mitred 45 degrees" });
 }
 
-static void strip_add(struct pieces *list, const struct rod *r, struct tread_end left,
-	struct tread_end right, int step)
+/* Where a band of the front strip ends, along from the left-hand limit. */
+static struct end_plane strip_end(const struct tread_plan *t, const struct tread_end *e,
+	double back)
+{
+	double gap = tread_end_gap(e, back), mitre = tread_end_mitre(e, back);
+	double way = e->side->hand == HAND_LEFT ? 1 : -1;
+	if (gap > mitre)
+		return (struct end_plane){ rod_along(t->rod, e->side, gap), 0, 0 };
+	if (e->overhang > 0 && back < e->width)
+		return (struct end_plane){ rod_along(t->rod, e->side, e->strip), way, 0 };
+	return (struct end_plane){ rod_along(t->rod, e->side, mitre), 0, 0 };
+}
+
+static void add_strip_cuts(struct cuts_across *c, const struct tread_end *e)
+{
+	cuts_add(c, e->overhang > 0 ? e->width : 0);
+	for (int i = 0; i < e->gaps.n; i++) {
+		cuts_add(c, e->gaps.at[i].from);
+		cuts_add(c, e->gaps.at[i].to);
+		cuts_add(c, e->gaps.at[i].in - e->strip); /* there it crosses the mitre */
+	}
+}
+
+static struct bands strip_bands(const struct tread_plan *t)
+{
+	struct cuts_across c = cuts_between(0, t->rod->job->treads.strip_width);
+	struct bands b = { .n = 0 };
+	add_strip_cuts(&c, &t->ends[HAND_LEFT]);
+	add_strip_cuts(&c, &t->ends[HAND_RIGHT]);
+	for (int i = 0; i + 1 < c.n; i++) {
+		double middle = (c.at[i] + c.at[i + 1]) / 2;
+		bands_add(&b,
+			(struct band){ c.at[i], c.at[i + 1],
+				strip_end(t, &t->ends[HAND_LEFT], middle),
+				strip_end(t, &t->ends[HAND_RIGHT], middle) });
+	}
+	return b;
+}
+
+static double steepest_mitre(const struct bands *b, enum hand hand)
+{
+	double mitre = 0;
+	for (int i = 0; i < b->n; i++)
+		mitre = fmax(mitre,
+			atan(fabs(hand == HAND_LEFT ? b->at[i].near.by_y : b->at[i].far.by_y)));
+	return mitre;
+}
+
+static void strip_add(struct pieces *list, const struct tread_plan *t)
 {
 	struct arena *a = list->arena;
+	const struct rod *r = t->rod;
 	double width = r->job->treads.strip_width;
-	double x0 = rod_along(r, left.side, left.strip);
-	double length = rod_along(r, right.side, right.strip) - x0;
-	double lean0 = left.kind == TREAD_END_RETURN ? 1 : 0;
-	double lean1 = right.kind == TREAD_END_RETURN ? 1 : 0;
+	struct bands b = strip_bands(t);
+	struct box at = outline_extent(bands_outline(a, &b));
+	bands_shift(&b, -at.x0);
 	struct part *p = piece_add(list, "tread front strip", r->job->material.treads,
-		rod_flat(r, x0, (step - 1) * r->run - r->nosing, step * r->rise - r->tread));
-	struct path o = path_begin(a, 4);
-	path_to(&o, 0, 0);
-	path_to(&o, length, 0);
-	path_to(&o, length - lean1 * width, width);
-	path_to(&o, lean0 * width, width);
-	p->outline = path_close(o);
-	p->size = (struct part_size){ length, width, r->tread };
-	p->start.mitre = lean0 * PI / 4;
-	p->end.mitre = lean1 * PI / 4;
+		rod_flat(r, at.x0, tread_front(t), t->step * r->rise - r->tread));
+	p->outline = bands_outline(a, &b);
+	p->size = (struct part_size){ at.x1 - at.x0, width, r->tread };
+	p->start.mitre = steepest_mitre(&b, HAND_LEFT);
+	p->end.mitre = steepest_mitre(&b, HAND_RIGHT);
 	struct nosing n = nosing_make(&r->job->treads, r->tread);
 	p->section = nosing_outline(a, &n, width);
-	p->solids = solid_strip(a, profile_of(a, p->section), (struct end_plane){ 0, lean0, 0 },
-		(struct end_plane){ length, -lean1, 0 });
-	add_strip_features(a, p, r, &n, lean0 + lean1 > 0);
+	p->solids = bands_solids(a, &b, p->section);
+	add_strip_features(a, p, r, &n);
+	tread_notches_add(a, p, t, at);
 }
 
 static void tread_add(struct pieces *list, const struct rod *r, int step)
 {
-	struct tread_end left = tread_end_of(r, &r->sides[HAND_LEFT], step);
-	struct tread_end right = tread_end_of(r, &r->sides[HAND_RIGHT], step);
-	body_add(list, r, left, right, step);
-	strip_add(list, r, left, right, step);
-	if (left.overhang > 0)
-		return_add(list, r, left, step);
-	if (right.overhang > 0)
-		return_add(list, r, right, step);
+	struct tread_plan t = tread_plan_make(r, step);
+	list->unit = step;
+	body_add(list, &t);
+	strip_add(list, &t);
+	for (int i = 1; i >= 0; i--)
+		if (t.ends[i].overhang > 0)
+			return_add(list, &t, &t.ends[i]);
 }
 
 static bool has_returns(const struct rod *r)
@@ -206,6 +232,21 @@ static void returns_fit(struct arena *a, const struct rod *r, struct diags *d)
 			"reaches under the tread after next: at most", past });
 }
 
+/* The wall in front of the open steps leaves the first of them room for its newel. */
+static void wall_ends_fit(struct arena *a, const struct rod *r, const struct side *side,
+	struct diags *d)
+{
+	struct lettering l = job_lettering(r->job);
+	bool newel = side->foot.kind == RAIL_END_TREAD_NEWEL;
+	double most = r->run - r->nosing - (newel ? r->job->newels.section : LEAST_BODY);
+	if (!side->is_open || side->from == 1 || side->job->wall_past <= fmax(most, 0))
+		return;
+	diag_error(d, rod_pos(r, side->job->src, "wall_past"), NULL,
+		"stair.%s.wall_past: %s leaves no room on step %d%s: at most %s",
+		side->hand == HAND_LEFT ? "left" : "right", length_say(a, l, side->job->wall_past),
+		side->from, newel ? " for its newel" : "", length_say(a, l, fmax(most, 0)));
+}
+
 /* Sizes that only make a tread together. */
 static bool sizes_fit(struct arena *a, const struct rod *r, struct diags *d)
 {
@@ -224,6 +265,9 @@ static bool sizes_fit(struct arena *a, const struct rod *r, struct diags *d)
 			"leaves no body of the tread: at most", body });
 	if (has_returns(r))
 		returns_fit(a, r, d);
+	for (int i = 0; i < 2; i++)
+		wall_ends_fit(a, r, &r->sides[i], d);
+	tread_notches_check(a, r, d);
 	return d->errors == before;
 }
 

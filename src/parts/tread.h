@@ -1,28 +1,86 @@
 /*
- * How a tread ends at a side, and the pieces that its file leaves to others.
+ * A tread on plan, and the pieces it is glued up from.
+ *
+ * Places on a tread are measured as with a tape: `in` from the limit of a side
+ * (outside it negative), `back` from the front of the nosing.
+ *
+ *                     gap at the back
+ *                ________     __________________
+ *               |        |___|               |  |
+ *     wall    __|  body                      |  | return
+ *      gap   |__                             |  |
+ *               |____________________________|  |
+ *               |  front strip                 \_|__ newel
+ *               |_______________________________|   gap
  */
 #ifndef PARTS_TREAD_H
 #define PARTS_TREAD_H
 
+#include "parts/bands.h"
 #include "parts/piece.h"
 
-enum tread_end_kind {
-	TREAD_END_SQUARE, /* at a wall, in a housing, or flush with the stringer */
-	TREAD_END_RETURN, /* overhanging, with a returned nosing */
-	TREAD_END_NEWEL,  /* the same, round the newel on the floor */
+enum { MOST_NOTCHES = 3, MOST_GAPS = MOST_NOTCHES + 2 }; /* at one edge */
+
+/* A rectangle kept clear of at an edge of the tread, the allowance in it: from outside that edge
+ * it reaches in so far.  At an end `from` and `to` are measured back from the front; at the back
+ * `in` is measured forward from the back edge and the others along from the left-hand limit. */
+struct gap {
+	double in, from, to;
+	const char *around; /* "the newel" */
+	bool is_existing;   /* a wall; not a piece of this stair */
+	double allowance;   /* in it, on each face */
+};
+
+struct gaps {
+	struct gap at[MOST_GAPS];
+	int n;
 };
 
 struct tread_end {
-	enum tread_end_kind kind;
 	const struct side *side;
-	double body;       /* where the body ends, in from the limit */
-	double strip;      /* where the front strip ends: its long point when mitred */
-	double overhang;   /* of the return strip beyond the outer face; 0: there is none */
-	double width;      /* of the return strip */
-	double newel_back; /* from the nosing's front to the back of the newel */
+	double body;     /* where the body ends, in from the limit, but for gaps */
+	double strip;    /* where the front strip ends: its long point when it is mitred */
+	double overhang; /* of the return strip beyond the outer face; 0: there is none */
+	double width;    /* of the return strip */
+	struct gaps gaps;
 };
 
-/* The return strip at this end of tread `step`, and the little piece that closes its back. */
-void return_add(struct pieces *list, const struct rod *r, struct tread_end e, int step);
+struct tread_plan {
+	const struct rod *rod;
+	int step;
+	double depth;             /* front of the nosing to the back edge */
+	struct tread_end ends[2]; /* by hand */
+	struct gaps back;
+};
+
+struct tread_plan tread_plan_make(const struct rod *r, int step);
+
+/* How far in a gap takes the end at a place between front and back; -INFINITY: none is there. */
+double tread_end_gap(const struct tread_end *e, double back);
+
+/* Where mitre or square cut would end the front strip there, were it not for gaps. */
+double tread_end_mitre(const struct tread_end *e, double back);
+
+/* The same places in the flight's axes: x of the front of the nosing. */
+double tread_front(const struct tread_plan *t);
+
+/* What gaps take from a piece, as features and in the words of its note; `part` is the box that
+ * the piece fills, along from the left-hand limit and back from the front, its axes at the lower
+ * corner. */
+void tread_notches_add(struct arena *a, struct part *p, const struct tread_plan *t,
+	struct box part);
+
+/* A gap in the same way; at the back of the tread when there is no end. */
+struct box tread_gap_box(const struct tread_plan *t, const struct tread_end *e,
+	const struct gap *g);
+
+/* Complains of notches of the job that cannot be. */
+void tread_notches_check(struct arena *a, const struct rod *r, struct diags *d);
+
+/* The gaps that the job's notches make in a tread. */
+void tread_notches_find(struct tread_plan *t);
+
+/* The return strip at this end, and the little piece that closes its back. */
+void return_add(struct pieces *list, const struct tread_plan *t, const struct tread_end *e);
 
 #endif

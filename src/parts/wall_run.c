@@ -38,7 +38,7 @@ static struct walls walls_of(struct arena *a, const struct rod *r, const struct 
 		return w;
 	}
 	if (side->from > 1)
-		w.wall[w.n++] = (struct wall){ -INFINITY, existing_wall_end(r, side), ceiling };
+		w.wall[w.n++] = (struct wall){ -INFINITY, side->wall_end, ceiling };
 	if (side->head.kind == RAIL_END_WALL)
 		w.wall[w.n++] = (struct wall){ side->head.x, INFINITY, high };
 	return w;

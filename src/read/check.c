@@ -107,7 +107,8 @@ static void check_opening_width(const struct check *c)
 
 static void check_side(const struct check *c, const struct job_side *side, const char *path)
 {
-	bool limited = node_has(side->src, "from_step") || node_has(side->src, "to_step");
+	bool limited = node_has(side->src, "from_step") || node_has(side->src, "to_step") ||
+		node_has(side->src, "wall_past");
 
 	if (side->kind == SIDE_WALL && limited)
 		diag_error(c->diags, node_pos(side->src, "side"),
@@ -117,6 +118,10 @@ static void check_side(const struct check *c, const struct job_side *side, const
 		diag_error(c->diags, node_pos(side->src, "to_step"), NULL,
 			"%s: to_step %d lies below from_step %d", path, side->to_step,
 			side->from_step);
+	if (side->kind == SIDE_OPEN && side->wall_past > 0 && side->from_step <= 1)
+		diag_error(c->diags, node_pos(side->src, "wall_past"),
+			"it is the wall in front of the open steps",
+			"%s: wall_past goes with a from_step above 1", path);
 }
 
 static void check_segments(const struct check *c)

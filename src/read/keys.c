@@ -130,6 +130,8 @@ static bool right_is_open(const struct job *job)
 
 static const char from_step_help[] = "first open step, counted from 1 at the bottom";
 static const char to_step_help[] = "last open step";
+static const char wall_past_help[] =
+	"with from_step: how far the wall runs on behind the face of the first open riser";
 
 static const struct field left_side[] = {
 	{ FIELD_CHOICE, "side", LANDS(job_side, kind), .choices = sides, .usual = "wall",
@@ -137,6 +139,8 @@ static const struct field left_side[] = {
 		.help = "a wall all the way, or open" },
 	{ FIELD_COUNT, "from_step", LANDS(job_side, from_step), .least = 1, .most = 200,
 		.usual = "1", .matters = left_is_open, .help = from_step_help },
+	{ FIELD_LENGTH, "wall_past", LANDS(job_side, wall_past), .most = 400,
+		.help = wall_past_help, .absent = "it ends in line with that face" },
 	{ FIELD_COUNT, "to_step", LANDS(job_side, to_step), .least = 1, .most = 200,
 		.help = to_step_help, .absent = "to the top" },
 	{ 0 },
@@ -148,6 +152,8 @@ static const struct field right_side[] = {
 		.help = "a wall all the way, or open" },
 	{ FIELD_COUNT, "from_step", LANDS(job_side, from_step), .least = 1, .most = 200,
 		.usual = "1", .matters = right_is_open, .help = from_step_help },
+	{ FIELD_LENGTH, "wall_past", LANDS(job_side, wall_past), .most = 400,
+		.help = wall_past_help, .absent = "it ends in line with that face" },
 	{ FIELD_COUNT, "to_step", LANDS(job_side, to_step), .least = 1, .most = 200,
 		.help = to_step_help, .absent = "to the top" },
 	{ 0 },

@@ -35,6 +35,34 @@ static const char *nosing_chamfer(const void *group, enum units units)
 	return units == UNITS_INCHES ? "1/4\"" : "6 mm";
 }
 
+static const struct choice notch_places[] = {
+	{ "left", NOTCH_LEFT },
+	{ "right", NOTCH_RIGHT },
+	{ "back", NOTCH_BACK },
+	{ 0 },
+};
+
+static const struct field notch[] = {
+	{ FIELD_COUNT, "step", LANDS(job_notch, step), .required = true, .least = 1, .most = 200,
+		.help = "which step, counted from 1 at the bottom" },
+	{ FIELD_CHOICE, "at", LANDS(job_notch, at), .choices = notch_places, .required = true,
+		.help = "where the wall stands: at the left or right end, going up, or at the "
+			"back" },
+	{ FIELD_LENGTH, "along", LANDS(job_notch, along), .required = true, .least = 1,
+		.most = 4000, .help = "the wall across the stair; at an end, in from that side" },
+	{ FIELD_LENGTH, "across", LANDS(job_notch, across), .required = true, .least = 1,
+		.most = 1000,
+		.help = "the wall from front to back; at the back, forward from the riser above" },
+	{ FIELD_LENGTH, "from", LANDS(job_notch, from), .most = 5000,
+		.help = "at an end, front of the nosing back to the wall; at the back, left-hand "
+			"side to the wall",
+		.absent = "it stands in the back corner" },
+	{ 0 },
+};
+
+static const struct group keys_notch = { "treads.notches", sizeof(struct job_notch), notch,
+	.keeps_node = true };
+
 static const struct field treads[] = {
 	/* Hardwood 5/4 dressed is 1 1/16 in or 27 mm. */
 	{ FIELD_LENGTH, "thickness", LANDS(job_treads, thickness), .least = 12, .most = 120,
@@ -82,6 +110,14 @@ static const struct field treads[] = {
 	{ FIELD_LENGTH, "scribe", LANDS(job_treads, scribe), .most = 30, .usual = "1/8\"",
 		.usual_mm = "3 mm", .label = "scribing allowance at walls", .shown = SHOWN_PLAN,
 		.matters = has_wall_side, .help = "less than to the wall" },
+	/* Common practice. */
+	{ FIELD_LENGTH, "newel_fit", LANDS(job_treads, newel_fit), .most = 6, .usual = "1/32\"",
+		.usual_mm = "1 mm", .label = "room round a newel", .shown = SHOWN_PLAN,
+		.matters = has_newels,
+		.help = "room left on each face of a newel that a tread is cut out for" },
+	{ FIELD_GROUPS, "notches", LANDS(job_treads, notches), COUNTED(job_treads, notch_count),
+		.group = &keys_notch, .help = "walls that a tread wraps, as measured on site",
+		.absent = "none" },
 	/* Common practice. */
 	{ FIELD_LENGTH, "landing_bearing", LANDS(job_treads, landing_bearing), .least = 10,
 		.most = 400, .usual = "3 1/2\"", .usual_mm = "90 mm",

@@ -162,7 +162,7 @@ static void wall_end(struct dims *d, const struct plan *p, const struct job_side
 
 	if (side->kind != SIDE_OPEN || side->from_step < 2)
 		return;
-	double x = p->flight->steps[side->from_step - 1].nosing_x;
+	double x = p->flight->steps[side->from_step - 1].riser_x + side->wall_past;
 	double foot = where == DIM_BELOW ? d->around.y0 : d->around.y1;
 	const struct dim_link l = { at(p, 0, 0, scale).x, at(p, x, 0, scale).x, foot, foot,
 		arena_printf(a, "wall %s", length_words(a, s, x)) };
