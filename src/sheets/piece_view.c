@@ -5,7 +5,8 @@
 /* How far the middle of a hole is crossed beyond its rim, on paper. */
 #define CROSS 1.2
 
-#define ROUND_CORNERS 24
+/* Corners of either half of a mouth as drawn. */
+enum { HALF = 12 };
 
 static enum view_from view_from(enum piece_side side)
 {
@@ -92,21 +93,18 @@ static void draw_mouth(struct drawing *g, const struct piece_view *v, const stru
 	double scale, enum pen pen)
 {
 	struct vec at = vec_scale(piece_point(v, b->at.origin), scale);
-	struct vec u = vec_unit(project_direction(v, b->at.u)), w = vec_left(u),
-		   ring[ROUND_CORNERS];
+	struct vec u = vec_unit(project_direction(v, b->at.u)), w = vec_left(u), ring[2 * HALF];
 	double radius = b->size.width / 2 * scale;
 	double straight = (b->size.length - b->size.width) / 2 * scale;
 
-	for (int i = 0; i < ROUND_CORNERS; i++) {
-		double angle = -PI / 2 + PI * i / (ROUND_CORNERS / 2 - 1);
-		if (i >= ROUND_CORNERS / 2)
-			angle = PI / 2 + PI * (i - ROUND_CORNERS / 2) / (ROUND_CORNERS / 2 - 1);
-		double off = i < ROUND_CORNERS / 2 ? straight : -straight;
-		ring[i] = vec_add(at,
-			vec_add(vec_scale(u, off + radius * cos(angle)),
-				vec_scale(w, radius * sin(angle))));
+	for (int i = 0; i < HALF; i++) {
+		double angle = -PI / 2 + PI * i / (HALF - 1.0);
+		struct vec out = vec_scale(u, straight + radius * cos(angle));
+		struct vec round = vec_add(out, vec_scale(w, radius * sin(angle)));
+		ring[i] = vec_add(at, round);
+		ring[HALF + i] = vec_sub(at, round);
 	}
-	draw_polygon(g, pen, ring, ROUND_CORNERS);
+	draw_polygon(g, pen, ring, 2 * HALF);
 	double long_arm = straight + radius + CROSS, short_arm = radius + CROSS;
 	draw_line(g, PEN_DIM, vec_sub(at, vec_scale(u, long_arm)),
 		vec_add(at, vec_scale(u, long_arm)));
