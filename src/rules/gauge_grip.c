@@ -2,15 +2,18 @@
  * Can a hand close round the rail?  From what is measured on its profile (pitchboard/rail.h).
  */
 #include "pitchboard/rail.h"
-#include "rules/gauge.h"
+#include "rules/handrail.h"
 
 /* Depth that a finger recess has to have, and keep: IRC 2018 R311.7.8.5, type II (read). */
 #define RECESS (5 * MM_PER_INCH / 16)
 
+/* Of the rail that the hand goes up by. */
 static const struct rail_profile *profile_of_stair(const struct survey *s)
 {
+	struct handrail h = handrail_of(s);
+
 	for (int i = 0; i < s->count; i++)
-		if (counts_rails(s->pieces[i].part))
+		if (is_of_handrail(s, h, &s->pieces[i]))
 			return &s->pieces[i].part->rail->profile;
 	return NULL;
 }
@@ -29,7 +32,9 @@ static struct reading of_profile(const struct survey *s, enum asked_of of,
 		return reading_not_applicable("the rail is not round");
 	if (of == OF_NOT_ROUND && p->diameter > 0)
 		return reading_not_applicable("the rail is round");
-	return reading_of(size(p), "the rail's section");
+	return reading_of(size(p),
+		handrail_of(s).on_right ? "section of the right-hand rail"
+					: "section of the left-hand rail");
 }
 
 static double diameter(const struct rail_profile *p)
@@ -160,9 +165,9 @@ const struct gauge gauges_of_grip[] = {
 		mend_profile, "rail", "profile" },
 	{ "rail_recess_depth", "depth of the rail's recesses", GAUGE_LENGTH, rail_recess_depth,
 		mend_profile, "rail", "recess" },
-	{ "rail_recess_within", "widest part of the rail to where a recess is 5/16\" deep",
-		GAUGE_LENGTH, rail_recess_within, mend_profile, "rail", "recess" },
-	{ "rail_recess_height", "height over which the recess is 5/16\" deep", GAUGE_LENGTH,
+	{ "rail_recess_within", "widest part to a recess 5/16\" deep", GAUGE_LENGTH,
+		rail_recess_within, mend_profile, "rail", "recess" },
+	{ "rail_recess_height", "height of the recess, 5/16\" deep", GAUGE_LENGTH,
 		rail_recess_height, mend_profile, "rail", "recess" },
 	{ "rail_recess_reach", "top of the rail to the foot of its recesses", GAUGE_LENGTH,
 		rail_recess_reach, mend_profile, "rail", "recess" },

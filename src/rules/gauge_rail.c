@@ -1,21 +1,21 @@
 /*
  * The rail: its height all along, how far it goes, how it ends.
  */
-#include "rules/gauge.h"
-
-#include <stdlib.h>
+#include "rules/handrail.h"
 
 #define SLIVER 0.01  /* thickness of a slice through a rail */
 #define TOUCHING 2.0 /* a rail that ends so near to a newel or wall dies into it */
 
-static bool counts_ends(const struct part *p)
+static const char no_rail[] = "there is no rail";
+
+static bool any_rail(const struct survey *s)
 {
-	return counts_newels(p) || counts_walls(p);
+	return has_rail(s, true) || has_rail(s, false);
 }
 
-static bool is_on_right(const struct survey *s, const struct placed *p)
+static const char *side_of(const struct survey *s, const struct placed *p)
 {
-	return p->low.y + p->high.y < s->stair->width;
+	return placed_on_right(s, p) ? "right" : "left";
 }
 
 /* ---- height ---- */
@@ -28,139 +28,78 @@ static struct region slice_of(const struct placed *p, double x)
 		vec3(x + SLIVER, p->high.y, p->high.z + 1));
 }
 
-/* A raked rail is measured from the line of the nosings even where it runs on past the last of
- * them to its newel; a level one from the floor. */
-static double base_of(const struct survey *s, const struct placed *p, double x)
-{
-	return p->is_raked ? slope_at(s->nosing_line, x) : survey_base(s, x);
-}
-
-/* Top of the rail at x over what the foot stands on there. */
+/* Top of the rail at x over the line of the nosings, which goes on past the last of them as far as
+ * the rail does. */
 static void add_height(const struct survey *s, const struct placed *p, double x, struct reading *r)
 {
 	struct extreme top = survey_extreme(s, counts_rails, slice_of(p, x), vec3(0, 0, 1));
 
 	if (top.found)
-		reading_add(r, top.value - base_of(s, p, top.at.x),
-			arena_printf(s->arena, "%s side, over %s",
-				survey_side(s, (p->low.y + p->high.y) / 2),
+		reading_add(r, top.value - slope_at(s->nosing_line, top.at.x),
+			arena_printf(s->arena, "%s side, over %s", side_of(s, p),
 				survey_place(s, top.at.x)));
 }
 
-/* The top of a rail is straight between its corners, and so is the line it is measured from
- * between the nosings of the flight's ends: the extremes lie at one of those. */
+/* A rail on a wall ends square to its length, and mitred: there its top is shorter than it is. */
+static double end_of_top(const struct placed *p)
+{
+	const struct part_size *z = &p->part->size;
+
+	return counts_wall_rails(p->part) ? z->thickness + z->width : 0;
+}
+
+/* The top of a rail is straight between its corners: the extremes lie at one of those. */
 static void add_heights(const struct survey *s, const struct placed *p, struct reading *r)
 {
-	double last = -INFINITY;
+	double from = p->low.x + end_of_top(p), to = p->high.x - end_of_top(p), last = -INFINITY;
 
-	add_height(s, p, p->low.x, r);
+	add_height(s, p, from, r);
 	for (int i = 0; i < p->face_count; i++)
 		for (int k = 0; k < p->faces[i].n; k++) {
 			double x = p->faces[i].at[k].x;
-			if (fabs(x - last) > 1 && x > p->low.x + 1 && x < p->high.x - 1)
+			if (fabs(x - last) > 1 && x > from + 1 && x < to - 1)
 				add_height(s, p, x, r);
 			last = x;
 		}
-	if (p->low.x < s->last_nosing && s->last_nosing < p->high.x)
-		add_height(s, p, s->last_nosing, r);
-	add_height(s, p, p->high.x, r);
+	add_height(s, p, to, r);
 }
 
-static struct reading heights_of(const struct survey *s,
-	bool (*is_meant)(const struct survey *s, const struct placed *p), const char *otherwise)
+/* A rail that follows the nosing line is as high everywhere, within what a slice is thick. */
+static struct reading heights_settled(struct reading r, const char *everywhere)
 {
-	struct reading r = reading_none();
-
-	for (int i = 0; i < s->count; i++)
-		if (counts_rails(s->pieces[i].part) && is_meant(s, &s->pieces[i]))
-			add_heights(s, &s->pieces[i], &r);
-	if (r.state != READING_TAKEN)
-		return reading_not_applicable(otherwise);
-	/* a rail that follows the nosing line is as high everywhere, within what a slice is
-	 * thick */
-	if (r.most - r.least < 2 * SLIVER) {
-		r.least_at = r.most_at = "all along";
+	if (r.state == READING_TAKEN && r.most - r.least < 2 * SLIVER) {
+		r.least_at = r.most_at = everywhere;
 		r.least = r.most = (r.least + r.most) / 2;
 	}
 	return r;
 }
 
-static bool any_rail(const struct survey *s, const struct placed *p)
-{
-	(void)s;
-	(void)p;
-	return true;
-}
-
-static bool is_beside_a_drop(const struct survey *s, const struct placed *p)
-{
-	const struct job_stair *stair = &s->stair->job->stair;
-
-	return (is_on_right(s, p) ? stair->right.kind : stair->left.kind) == SIDE_OPEN;
-}
-
 static struct reading rail_height(const struct survey *s)
 {
-	return heights_of(s, any_rail, "there is no rail");
+	struct handrail h = handrail_of(s);
+	struct reading r = reading_none();
+
+	for (int i = 0; i < s->count; i++)
+		if (is_of_handrail(s, h, &s->pieces[i]))
+			add_heights(s, &s->pieces[i], &r);
+	if (r.state != READING_TAKEN)
+		return reading_not_applicable(no_rail);
+	return heights_settled(r, h.on_right ? "right side, all along" : "left side, all along");
 }
 
 static struct reading guard_height(const struct survey *s)
 {
-	return heights_of(s, is_beside_a_drop, "no side is open");
+	struct reading r = reading_none();
+
+	for (int i = 0; i < s->count; i++)
+		if (counts_guard_rails(s->pieces[i].part))
+			add_heights(s, &s->pieces[i], &r);
+	if (r.state != READING_TAKEN)
+		return reading_not_applicable("no side is open");
+	return heights_settled(r, "all along");
 }
 
 /* ---- how far it goes ---- */
-
-struct stretch {
-	double from, to;
-};
-
-static int by_from(const void *a, const void *b)
-{
-	double x = ((const struct stretch *)a)->from, y = ((const struct stretch *)b)->from;
-
-	return (x > y) - (x < y);
-}
-
-/* Rails and newels of one side as stretches of x, in order. */
-static int stretches_of(const struct survey *s, bool on_right, struct stretch *list)
-{
-	int n = 0;
-
-	for (int i = 0; i < s->count; i++) {
-		const struct placed *p = &s->pieces[i];
-		if ((counts_rails(p->part) || counts_newels(p->part)) &&
-			is_on_right(s, p) == on_right)
-			list[n++] = (struct stretch){ p->low.x, p->high.x };
-	}
-	qsort(list, (size_t)n, sizeof(*list), by_from);
-	return n;
-}
-
-/* The longest stretch of the flight, between its first and last riser, without a rail. */
-static struct stretch bare_stretch(const struct survey *s, bool on_right)
-{
-	struct stretch *list = NEW_N(s->arena, struct stretch, s->count + 1), longest = { 0, 0 };
-	double end = (s->flight->risers - 1) * s->flight->unit_run, reached = 0;
-	int n = stretches_of(s, on_right, list);
-
-	list[n] = (struct stretch){ end, end };
-	for (int i = 0; i <= n; i++) {
-		double to = fmin(list[i].from, end);
-		if (to - reached > longest.to - longest.from)
-			longest = (struct stretch){ reached, to };
-		reached = fmax(reached, list[i].to);
-	}
-	return longest;
-}
-
-static bool has_rail(const struct survey *s, bool on_right)
-{
-	for (int i = 0; i < s->count; i++)
-		if (counts_rails(s->pieces[i].part) && is_on_right(s, &s->pieces[i]) == on_right)
-			return true;
-	return false;
-}
 
 /* Which sides, going up. */
 static const char *sides_words(const struct survey *s)
@@ -179,48 +118,48 @@ static struct reading rail_sides(const struct survey *s)
 	return reading_shown(r, sides_words(s));
 }
 
-/* On the side where it goes further: one unbroken rail is enough. */
+/* One unbroken rail is enough. */
 static struct reading rail_gap(const struct survey *s)
 {
-	struct stretch right = bare_stretch(s, true), left = bare_stretch(s, false), bare = left;
-	bool both = has_rail(s, true) && has_rail(s, false), on_right = has_rail(s, true);
-
-	if (!has_rail(s, true) && !has_rail(s, false))
-		return reading_not_applicable("there is no rail");
-	if (both)
-		on_right = right.to - right.from <= left.to - left.from;
-	if (on_right)
-		bare = right;
-	if (bare.to - bare.from <= TOUCHING)
-		return reading_shown(reading_of(0, on_right ? "right side" : "left side"),
-			"unbroken");
-	struct reading r = reading_of(bare.to - bare.from,
-		arena_printf(s->arena, "%s side, from %s to %s", on_right ? "right" : "left",
-			survey_place(s, bare.from),
-			survey_place(s, bare.to - s->stair->job->treads.nosing - TOUCHING)));
-	return reading_shown(r,
-		arena_printf(s->arena, "%s without", survey_say(s, bare.to - bare.from)));
+	if (!any_rail(s))
+		return reading_not_applicable(no_rail);
+	struct handrail h = handrail_of(s);
+	double gap = h.bare.to - h.bare.from;
+	const char *side = h.on_right ? "right side" : "left side";
+	if (gap <= 0)
+		return reading_shown(reading_of(0, side), "unbroken");
+	double last = h.bare.to - s->stair->job->treads.nosing - TOUCHING;
+	return reading_shown(reading_of(gap,
+				     arena_printf(s->arena, "%s, from %s to %s", side,
+					     survey_place(s, h.bare.from), survey_place(s, last))),
+		arena_printf(s->arena, "%s without", survey_say(s, gap)));
 }
 
 static struct reading risers_without_rail(const struct survey *s)
 {
-	bool any = has_rail(s, true) || has_rail(s, false);
+	struct reading r = reading_of(any_rail(s) ? 0 : s->flight->risers, "the flight");
 
-	struct reading r = reading_of(any ? 0 : s->flight->risers, "the flight");
 	return reading_shown(r,
-		any ? sides_words(s)
-		    : arena_printf(s->arena, "%d risers, no rail", s->flight->risers));
+		any_rail(s) ? sides_words(s)
+			    : arena_printf(s->arena, "%d risers, no rail", s->flight->risers));
 }
 
 /* ---- how it ends ---- */
+
+static bool counts_ends(const struct part *p)
+{
+	bool is_return = counts_wall_rails(p) && !counts_rails(p);
+
+	return counts_newels(p) || counts_walls(p) || is_return;
+}
 
 static bool is_loose(const struct survey *s, const struct placed *p, double x)
 {
 	struct region at = slice_of(p, x);
 	struct extreme top = survey_extreme(s, counts_rails, at, vec3(0, 0, 1));
 	struct extreme foot = survey_extreme(s, counts_rails, at, vec3(0, 0, -1));
-	struct region near = region_box(vec3(x - TOUCHING, p->low.y, -foot.value),
-		vec3(x + TOUCHING, p->high.y, top.value));
+	struct region near = region_box(vec3(x - TOUCHING, p->low.y, -foot.value - TOUCHING),
+		vec3(x + TOUCHING, p->high.y, top.value + TOUCHING));
 
 	return !survey_extreme(s, counts_ends, near, vec3(0, 0, 1)).found;
 }
@@ -228,32 +167,30 @@ static bool is_loose(const struct survey *s, const struct placed *p, double x)
 static struct reading loose_rail_ends(const struct survey *s)
 {
 	const char *at = NULL;
-	int loose = 0, rails = 0;
+	int loose = 0;
 
-	for (int i = 0; i < s->count; i++) {
-		const struct placed *p = &s->pieces[i];
-		if (!counts_rails(p->part))
+	if (!any_rail(s))
+		return reading_not_applicable(no_rail);
+	for (int i = 0; i < 2 * s->count; i++) {
+		const struct placed *p = &s->pieces[i / 2];
+		double x = i % 2 ? p->high.x : p->low.x;
+		if (!counts_rails(p->part) || !is_loose(s, p, x))
 			continue;
-		rails++;
-		for (int end = 0; end < 2; end++) {
-			double x = end ? p->high.x : p->low.x;
-			if (!is_loose(s, p, x))
-				continue;
-			loose++;
-			at = arena_printf(s->arena, "%s side, over %s",
-				survey_side(s, (p->low.y + p->high.y) / 2), survey_place(s, x));
-		}
+		loose++;
+		at = arena_printf(s->arena, "%s side, over %s", side_of(s, p), survey_place(s, x));
 	}
-	if (!rails)
-		return reading_not_applicable("there is no rail");
 	return reading_shown(reading_of(loose, at),
 		loose ? arena_printf(s->arena, "%d in the air", loose) : "none in the air");
 }
 
+/* ---- what would mend it ---- */
+
 static const char *mend_height(const struct survey *s, struct shortfall f)
 {
+	double was = f.by > 0 ? f.reading->least : f.reading->most;
+
 	return arena_printf(s->arena, "the rail %s %s: height %s", survey_say(s, fabs(f.by)),
-		f.by > 0 ? "higher" : "lower", survey_say(s, s->stair->job->rail.height + f.by));
+		f.by > 0 ? "higher" : "lower", survey_say(s, was + f.by));
 }
 
 static const char *mend_gap(const struct survey *s, struct shortfall f)

@@ -9,8 +9,8 @@
 
 static bool counts_beside(const struct part *p)
 {
-	return counts_walls(p) || counts_rails(p) || counts_newels(p) || counts_infill(p) ||
-		p->kind == &part_stringer;
+	return counts_walls(p) || counts_rails(p) || counts_wall_rails(p) || counts_newels(p) ||
+		counts_infill(p) || p->kind == &part_stringer;
 }
 
 /* Where one step is clear between two heights over the nosing line: y of either side. */

@@ -271,7 +271,18 @@ bool counts_walls(const struct part *p)
 
 bool counts_rails(const struct part *p)
 {
-	return p->kind == &part_rail && p->rail && p->rail->pitch > 0;
+	return (p->kind == &part_rail || p->kind == &part_wall_rail) && p->rail &&
+		p->rail->pitch > 0;
+}
+
+bool counts_guard_rails(const struct part *p)
+{
+	return counts_rails(p) && p->kind == &part_rail;
+}
+
+bool counts_wall_rails(const struct part *p)
+{
+	return p->kind == &part_wall_rail;
 }
 
 bool counts_level_rails(const struct part *p)

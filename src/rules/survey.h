@@ -87,6 +87,8 @@ bool counts_treads(const struct part *p);   /* treads and landing nosing */
 bool counts_overhead(const struct part *p); /* upper floor and header */
 bool counts_walls(const struct part *p);
 bool counts_rails(const struct part *p);       /* on the rake */
+bool counts_guard_rails(const struct part *p); /* of those, what stands on an open side */
+bool counts_wall_rails(const struct part *p);  /* and what hangs on a wall, its returns with it */
 bool counts_level_rails(const struct part *p); /* round the opening, at the upper floor */
 bool counts_newels(const struct part *p);
 bool counts_infill(const struct part *p);
