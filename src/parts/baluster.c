@@ -1,188 +1,212 @@
-#include "parts/piece.h"
+#include "parts/baluster.h"
 
 /*
- * Balusters: the run divided evenly, the first on every tread with its front in
- * line with the riser's face (as Hatfield sets them: the first centre half its
- * thickness from the riser), tops cut to the rake of the rail.
- *
  *        |    .|'                     long point
  *        |  .' |              short   |
  *        |.'|  |              point __|'|
  *        |  |  |                   |    |
  *      __|__|__|__ tread           |____|
- *        |
- *      riser's face
  *
- * On a housed stringer they stand on its top edge, foot cut to the same rake.
+ * On a slope the foot is cut to the same rake.  A square foot has an oblong slot
+ * for its dowel, longer along the stair, so that holes in treads that are a
+ * little out do not put a baluster out of line.
  */
 
-#define MOST_PER_TREAD 12 /* more of them is a screen, not a balustrade */
+#define WALL 2.5       /* least wood beside a slot or a hole: common practice */
+#define GLUE_ROOM 1.6  /* 1/16 in at the end of a dowel (from memory) */
+#define BRAD_UP 12.0   /* above the foot, or below the top, where a brad goes in */
+#define BRAD_HOLE 2.0  /* pilot: common practice */
+#define SCREW_HOLE 3.5 /* clearance of a #6 screw, 9/64 in (table of shank holes) */
 
-/* How one side is set out. */
-struct setting {
-	const struct rod *rod;
-	const struct side *side;
-	int per_tread;
-	double section, pitch; /* front to front */
-	int count;             /* places from the first open riser on; ends leave some out */
+struct standing {
+	const struct stretch *stretch;
+	const struct job_balusters *spec;
+	double x, z;       /* of its front at the foot */
+	double foot_slope; /* tangents of the cuts */
+	double top_slope;
+	double height; /* of its front: the short point */
 };
 
-static struct setting setting_of(const struct rod *r, const struct side *side, int per_tread)
+double baluster_flat(const struct job *job)
 {
-	struct setting s = { .rod = r, .side = side, .per_tread = per_tread };
-	/* the top edge of a housed stringer carries them on past the last riser */
-	int treads = side->to - side->from + (side->kind == STRINGER_HOUSED ? 2 : 1);
-	s.section = r->job->balusters.section;
-	s.pitch = r->run / per_tread;
-	s.count = treads * per_tread;
-	return s;
+	const struct job_balusters *b = &job->balusters;
+	double r = b->section / 2, half = job->infill.cross_thickness / 2;
+	if (b->shape == BALUSTER_SQUARE || job->infill.kind != INFILL_BRACED || half >= r)
+		return 0;
+	return r - sqrt(r * r - half * half);
 }
 
-static double front_of(const struct setting *s, int i)
+/* Round, with a flat for cross pieces at front and back, as wide as they are thick. */
+static struct outline round_section(struct arena *a, const struct job *job)
 {
-	return (s->side->from - 1) * s->rod->run + i * s->rod->run / s->per_tread;
-}
-
-/* Not where a newel stands, nor beyond the rail. */
-static bool is_placed(const struct setting *s, int i)
-{
-	double x = front_of(s, i);
-	return x >= s->side->foot.x - NEAR_ENOUGH &&
-		x + s->section <= s->side->head.x + NEAR_ENOUGH;
-}
-
-/* The largest clear distance, newels and the wall's end counted in. */
-static double largest_gap(const struct setting *s)
-{
-	double largest = 0, before = s->side->foot.x;
-	for (int i = 0; i < s->count; i++) {
-		if (!is_placed(s, i))
-			continue;
-		largest = fmax(largest, front_of(s, i) - before);
-		before = front_of(s, i) + s->section;
-	}
-	return fmax(largest, s->side->head.x - before);
-}
-
-/* How many go to a tread so that no gap is over the limit; 0: none does. */
-static int fewest(const struct rod *r, const struct side *side, double limit)
-{
-	for (int n = 1; n <= MOST_PER_TREAD; n++) {
-		struct setting s = setting_of(r, side, n);
-		if (largest_gap(&s) <= limit + NEAR_ENOUGH)
-			return n;
-	}
-	return 0;
-}
-
-static const char *letter(struct arena *a, const struct rod *r, double mm)
-{
-	return length_say(a, job_lettering(r->job), mm);
-}
-
-/* The number to a tread, or 0 and an error. */
-static int per_tread(struct arena *a, const struct rod *r, const struct side *side, struct diags *d)
-{
-	const struct job_balusters *b = &r->job->balusters;
-	double limit = b->largest_gap > 0 ? b->largest_gap : INFINITY;
-	int enough = fewest(r, side, limit);
-	if (enough == 0)
-		diag_error(d, rod_pos(r, b->src, "largest_gap"), "allow a larger gap",
-			"no number of balusters keeps every gap to %s", letter(a, r, limit));
-	if (b->per_tread == 0 || enough == 0)
-		return enough;
-	struct setting s = setting_of(r, side, b->per_tread);
-	double gap = largest_gap(&s);
-	if (gap <= limit + NEAR_ENOUGH)
-		return b->per_tread;
-	diag_error(d, rod_pos(r, b->src, "per_tread"), NULL,
-		"%d to a tread leave a gap of %s, more than largest_gap, %s: it takes %d",
-		b->per_tread, letter(a, r, gap), letter(a, r, limit), enough);
-	return 0;
-}
-
-/* The last one on a tread must stay clear of the nosing above, and all must have a length. */
-static bool fits(struct arena *a, const struct setting *s, struct diags *d)
-{
-	const struct rod *r = s->rod;
-	const struct job_balusters *b = &r->job->balusters;
-	bool housed = s->side->kind == STRINGER_HOUSED;
-	double room = s->pitch - (housed ? 0 : r->nosing);
-	double over = housed ? r->job->stringers.margin / r->cosine : 0;
-	double clear = r->job->rail.height - r->job->rail.depth / r->cosine - over;
-	if (s->section > room + NEAR_ENOUGH)
-		diag_error(d, rod_pos(r, b->src, "section"),
-			"take thinner or fewer balusters, or a smaller nosing",
-			"%d balusters of %s to a tread: the last one runs %s into the nosing above",
-			s->per_tread, letter(a, r, s->section), letter(a, r, s->section - room));
-	else if (clear < 1)
-		diag_error(d, rod_pos(r, r->job->rail.src, "height"), NULL,
-			"a rail %s high and %s deep leaves no room for balusters",
-			letter(a, r, r->job->rail.height), letter(a, r, r->job->rail.depth));
-	else
-		return true;
-	return false;
-}
-
-static struct outline shape(struct arena *a, const struct baluster *b, double section, double lift)
-{
+	double r = job->balusters.section / 2, flat = baluster_flat(job);
+	double half = flat > 0 ? job->infill.cross_thickness / 2 : 0;
+	double bulge = tan((PI - 2 * asin(half / r)) / 4);
 	struct path p = path_begin(a, 4);
-	path_to(&p, 0, 0);
-	path_to(&p, b->short_point, 0);
-	path_to(&p, lift + b->long_point, section);
-	path_to(&p, lift, section);
+	path_to(&p, flat, r - half);
+	p.corners[p.n - 1].bulge = bulge;
+	path_to(&p, 2 * r - flat, r - half);
+	path_to(&p, 2 * r - flat, r + half);
+	p.corners[p.n - 1].bulge = bulge;
+	path_to(&p, flat, r + half);
 	return path_close(p);
 }
 
-static void baluster_add(struct pieces *list, const struct setting *s, int i)
+static struct outline section_of(struct arena *a, const struct job *job)
+{
+	if (job->balusters.shape == BALUSTER_ROUND)
+		return round_section(a, job);
+	return outline_box(a, 0, 0, job->balusters.section, job->balusters.thickness);
+}
+
+static struct standing standing_at(const struct stretch *s, double x)
+{
+	const struct job_balusters *b = &s->rod->job->balusters;
+	struct standing st = { .stretch = s, .spec = b, .x = x, .z = infill_foot(s, x) };
+	st.foot_slope = infill_foot_is_raked(s) ? s->slope : 0;
+	st.top_slope = b->top == BALUSTER_TOP_RAKED ? s->slope : 0;
+	st.height = infill_head(s, x) - st.z;
+	return st;
+}
+
+static struct baluster facts_of(const struct standing *st)
+{
+	double section = st->spec->section, run = st->stretch->rod->run;
+	struct baluster b = { .short_point = st->height };
+	b.long_point = st->height + section * (st->top_slope - st->foot_slope);
+	b.rake = atan(st->top_slope);
+	b.foot_rake = atan(st->foot_slope);
+	b.from_riser = st->x - run * floor(st->x / run + NEAR_ENOUGH) + section / 2;
+	return b;
+}
+
+static struct outline shape(struct arena *a, const struct standing *st)
+{
+	double section = st->spec->section;
+	struct path p = path_begin(a, 4);
+	path_to(&p, 0, 0);
+	path_to(&p, st->height, 0);
+	path_to(&p, st->height + section * st->top_slope, section);
+	path_to(&p, section * st->foot_slope, section);
+	return path_close(p);
+}
+
+/* Looking down out of a square foot: the slot runs along the stair. */
+static void foot_dowel(struct pieces *list, struct part *p, const struct standing *st)
+{
+	const struct job_balusters *b = st->spec;
+	double room = b->section - 2 * WALL;
+	double slot = fmin(b->dowel + b->play, room);
+	double in_tread =
+		fmin(b->dowel_length / 2, infill_dowel_room(st->stretch, INFILL_FOOT, st->x, 0));
+	struct bore bore = { .at = { .u = { 0, 1, 0 }, .v = { 0, 0, -1 }, .w = { -1, 0, 0 } } };
+	bore.at.origin = vec3(0, b->section / 2, b->thickness / 2);
+	bore.size = bore_oblong(slot > b->dowel + NEAR_ENOUGH ? BORE_SLOT : BORE_HOLE, slot,
+		b->dowel, b->dowel_length - in_tread + GLUE_ROOM);
+	bore.fixing = FIXING_DOWEL;
+	bore.fixing_length = b->dowel_length;
+	bore.fixing_width = b->dowel;
+	bore.text = "dowel, baluster foot";
+	/* an existing floor is drilled on site, from the foot */
+	if (st->stretch->feet == FEET_ON_TREADS)
+		bore.mate = bore_round(b->dowel, in_tread);
+	piece_bore(list->arena, p, bore);
+}
+
+/* Square to a raked end, which slants across the baluster: `up` 1 at the top, -1 at the foot. */
+static void end_dowel(struct pieces *list, struct part *p, const struct standing *st, int up,
+	double in_other)
+{
+	const struct job_balusters *b = st->spec;
+	double slope = up > 0 ? st->top_slope : st->foot_slope;
+	double c = cos(atan(slope)), sine = sin(atan(slope));
+	double least = fmin(b->section, b->thickness), beside = least / 2 - b->dowel / 2 - WALL;
+	double deep = fmin(b->dowel_length / 2, beside / fmax(sine, 0.01));
+	double end = (up > 0 ? st->height : 0) + slope * b->section / 2;
+	struct bore bore = { .at = { .u = { sine, c, 0 }, .v = { 0, 0, up } } };
+	bore.at.w = vec3(up * c, -up * sine, 0);
+	bore.at.origin = vec3(end, b->section / 2, b->thickness / 2);
+	bore.size = bore_round(b->dowel, deep);
+	bore.mate = bore_round(b->dowel, in_other);
+	bore.fixing = FIXING_DOWEL;
+	bore.fixing_length = deep + bore.mate.depth;
+	bore.fixing_width = b->dowel;
+	bore.text = up > 0 ? "dowel, baluster top" : "dowel, baluster foot";
+	piece_bore(list->arena, p, bore);
+}
+
+/* Driven on the slant through the front, into what the end meets. */
+static void end_pilot(struct pieces *list, struct part *p, const struct standing *st, int up)
+{
+	const struct job_balusters *b = st->spec;
+	bool screw = b->held == HELD_BY_SCREWS;
+	struct bore bore = { .at = { .u = { 1, 0, 0 }, .v = { 0, 0, 1 }, .w = { 0, -1, 0 } } };
+	double from_end = fmin(BRAD_UP, st->height / 4);
+	bore.at.origin = vec3(up > 0 ? st->height - from_end : from_end,
+		baluster_flat(st->stretch->rod->job), b->thickness / 2);
+	bore.size = bore_round(screw ? SCREW_HOLE : BRAD_HOLE, fmin(b->section / 2, from_end));
+	bore.fixing = screw ? FIXING_SCREW : FIXING_BRAD;
+	bore.text = up > 0 ? "pilot, on the slant up into the rail"
+			   : "pilot, on the slant down into what it stands on";
+	piece_bore(list->arena, p, bore);
+}
+
+static void end_hold(struct pieces *list, struct part *p, const struct standing *st, int up)
+{
+	const struct job_balusters *b = st->spec;
+	double room = infill_dowel_room(st->stretch, up > 0 ? INFILL_TOP : INFILL_FOOT,
+		st->x + b->section / 2, up > 0 ? st->top_slope : st->foot_slope);
+	bool meets = up < 0 || st->top_slope >= st->stretch->slope - NEAR_ENOUGH;
+	/* where there is no room for a dowel, or only a corner touches, it is nailed */
+	if (b->held == HELD_BY_DOWELS && room > b->dowel && meets)
+		end_dowel(list, p, st, up, fmin(b->dowel_length / 2, room));
+	else
+		end_pilot(list, p, st, up);
+}
+
+static bool stands_square(const struct standing *st)
+{
+	return st->stretch->feet != FEET_ON_EDGE && !infill_has_shoe(st->stretch->rod->job);
+}
+
+struct part *baluster_add(struct pieces *list, const struct stretch *s, double x)
 {
 	struct arena *a = list->arena;
-	const struct rod *r = s->rod;
-	bool housed = s->side->kind == STRINGER_HOUSED;
-	double x = front_of(s, i), back = x + s->section;
-	int step = s->side->from + i / s->per_tread;
-	double foot = housed ? rod_housed_edge_z(r, x) : step * r->rise;
-	double lift = housed ? s->section * r->slope : 0;
-	double under = r->job->rail.height - r->job->rail.depth / r->cosine;
+	const struct job *job = s->rod->job;
+	const struct job_balusters *spec = &job->balusters;
+	struct standing st = standing_at(s, x);
 	struct baluster *b = NEW(a, struct baluster);
-	b->short_point = rod_nosing_z(r, x) + under - foot;
-	b->long_point = rod_nosing_z(r, back) + under - foot - lift;
-	b->rake = r->pitch;
-	b->foot_rake = housed ? r->pitch : 0;
-	b->from_riser = (i % s->per_tread) * s->pitch + s->section / 2;
-	double y = rod_y(r, s->side, s->side->rail) - s->section / 2;
-	struct part *p =
-		piece_add(list, "baluster", r->job->material.balustrade, rod_post(r, x, y, foot));
+	*b = facts_of(&st);
+	struct part *p = piece_add(list, "baluster", job->material.balustrade,
+		infill_post(s, x, st.z, spec->thickness));
 	p->baluster = b;
-	p->size = (struct part_size){ lift + b->long_point, s->section, s->section };
-	p->outline = shape(a, b, s->section, lift);
+	p->size.length = fmax(st.height, st.height + spec->section * st.top_slope);
+	p->size.width = spec->section;
+	p->size.thickness = spec->thickness;
+	p->outline = shape(a, &st);
+	if (spec->shape == BALUSTER_ROUND)
+		p->section = section_of(a, job);
 	p->start.mitre = b->foot_rake;
 	p->end.mitre = b->rake;
-	p->solids = solid_prism(a, profile_of(a, p->outline), 0, s->section);
+	p->solids = solid_strip(a, profile_of(a, section_of(a, job)),
+		(struct end_plane){ 0, st.foot_slope, 0 },
+		(struct end_plane){ st.height, st.top_slope, 0 });
+	if (stands_square(&st))
+		foot_dowel(list, p, &st);
+	else
+		end_hold(list, p, &st, -1);
+	end_hold(list, p, &st, 1);
+	return p;
 }
 
-static struct part *make(struct arena *a, const struct stair *s, const struct flight *f,
-	struct diags *d)
+bool baluster_takes_dowel(struct arena *a, const struct stretch *s, struct diags *d)
 {
-	struct pieces list = { .arena = a, .kind = &part_baluster };
-	struct rod r = rod_make(s, f);
-	int before = d->errors;
-	/* what is wrong on both sides is said once */
-	for (int i = 0; i < 2 && d->errors == before; i++) {
-		const struct side *side = &r.sides[i];
-		if (!side->is_open)
-			continue;
-		int n = per_tread(a, &r, side, d);
-		if (n == 0)
-			continue;
-		struct setting set = setting_of(&r, side, n);
-		if (!fits(a, &set, d))
-			continue;
-		for (int k = 0; k < set.count; k++)
-			if (is_placed(&set, k))
-				baluster_add(&list, &set, k);
-	}
-	return list.first;
+	const struct job_balusters *b = &s->rod->job->balusters;
+	double room = fmin(b->section, b->thickness) - 2 * WALL;
+	if (b->dowel <= room + NEAR_ENOUGH)
+		return true;
+	diag_error(d, rod_pos(s->rod, b->src, "dowel"), "take a thinner dowel",
+		"a dowel of %s leaves too little of a baluster of %s",
+		infill_letter(s, a, b->dowel), infill_letter(s, a, fmin(b->section, b->thickness)));
+	return false;
 }
-
-const struct part_kind part_baluster = { "baluster", "B", make };

@@ -14,7 +14,7 @@ static const struct part_kind *const kinds[] = {
 	&part_rail,
 	&part_wall_rail,
 	&part_bracket,
-	&part_baluster,
+	&part_infill,
 };
 
 #define KINDS ((int)(sizeof(kinds) / sizeof(kinds[0])))

@@ -21,6 +21,11 @@ struct part *piece_add(struct pieces *list, const char *name, const char *materi
 	return p;
 }
 
+void pieces_begin_unit(struct pieces *list)
+{
+	list->unit = ++list->units;
+}
+
 void piece_feature(struct arena *a, struct part *p, struct feature f)
 {
 	struct feature **tail = &p->features;

@@ -14,7 +14,11 @@ struct pieces {
 	const struct part_kind *kind;
 	struct part *first, *last;
 	int unit; /* pieces added are joined into this unit; 0: into none */
+	int units; /* how many were begun */
 };
+
+/* What is added from now on is joined into a unit of its own, until `unit` is 0 again. */
+void pieces_begin_unit(struct pieces *list);
 
 /* Adds one piece, standing at this place of the house. */
 struct part *piece_add(struct pieces *list, const char *name, const char *material,

@@ -20,6 +20,20 @@ bool side_has_foot_newel(const struct side *side)
 	return side->is_open && side->foot.kind == RAIL_END_NEWEL;
 }
 
+bool rail_end_is_newel(struct rail_end e)
+{
+	switch (e.kind) {
+	case RAIL_END_NEWEL:
+	case RAIL_END_TREAD_NEWEL:
+	case RAIL_END_STRING_NEWEL:
+	case RAIL_END_FLOOR_NEWEL:
+	case RAIL_END_MET_NEWEL: return true;
+	case RAIL_END_PLUMB:
+	case RAIL_END_WALL: return false;
+	}
+	return false;
+}
+
 double rod_y(const struct rod *r, const struct side *side, double in)
 {
 	return side->hand == HAND_RIGHT ? in : r->width - in;
@@ -112,6 +126,18 @@ static struct rail_end head_of(const struct rod *r, const struct side *side)
 	return newel_at(RAIL_END_NEWEL, x, x, r->top - r->tread);
 }
 
+/* Of what stands on the treads: flush with the stringer's outer face. */
+static double infill_thickness(const struct job *job)
+{
+	switch (job->infill.kind) {
+	case INFILL_PLAIN:
+	case INFILL_BRACED: return job->balusters.thickness;
+	case INFILL_BARS:
+	case INFILL_PANEL: break;
+	}
+	return job->infill.post;
+}
+
 static struct side side_make(const struct rod *r, enum hand hand)
 {
 	const struct job_stair *stair = &r->job->stair;
@@ -128,7 +154,7 @@ static struct side side_make(const struct rod *r, enum hand hand)
 	side.from = side.job->from_step > 1 ? side.job->from_step : 1;
 	side.to = side.job->to_step > 0 ? side.job->to_step : r->steps;
 	side.rail =
-		(side.kind == STRINGER_HOUSED ? side.spec->thickness : r->job->balusters.section) /
+		(side.kind == STRINGER_HOUSED ? side.spec->thickness : infill_thickness(r->job)) /
 		2;
 	side.wall_end = (side.from - 1) * r->run + side.job->wall_past;
 	side.foot = foot_of(r, &side);

@@ -247,6 +247,17 @@ static void check_treads(const struct check *c)
 			"risers: open risers have no thickness");
 }
 
+static void check_balusters(const struct check *c)
+{
+	const struct job_balusters *b = &c->job->balusters;
+	bool flat = fabs(b->thickness - b->section) > EQUAL_ENOUGH;
+
+	if (b->shape == BALUSTER_ROUND && flat)
+		diag_error(c->diags, node_pos(b->src, "thickness"),
+			"leave it out, or write shape: square",
+			"balusters: round ones are as thick as they are wide");
+}
+
 /* A size that is said to be measured has to be in the job. */
 static void check_measured(const struct check *c)
 {
@@ -274,5 +285,6 @@ void job_check(struct arena *a, const struct job_file *f, struct diags *d)
 	check_stringers(&c);
 	check_carriages(&c);
 	check_treads(&c);
+	check_balusters(&c);
 	check_measured(&c);
 }

@@ -121,6 +121,8 @@ static const char *gaps_along(struct arena *a, const struct part *parts, struct 
 
 static const char *gaps_small(struct arena *a, const struct stair *s, const struct part *parts)
 {
+	if (s->job->infill.kind == INFILL_BARS || s->job->infill.kind == INFILL_PANEL)
+		return NULL;
 	for (const struct part *p = parts; p; p = p->next)
 		for (int i = 0; is_named(p, "rail") && i < p->count; i++) {
 			const char *why = gaps_along(a, parts, extent_of(p, i),

@@ -1,0 +1,92 @@
+/*
+ * Bars parallel to the rail, from newel to newel, with posts between where that
+ * is far: all gaps alike, measured square to the bars.
+ *
+ *              .'|  rail
+ *            .' .|
+ *      |   .' .' | bars
+ *      | .' .' .'|
+ *      |' .' .' _|
+ *      |.' .'__|
+ *      |.'_|
+ */
+#include "parts/span.h"
+#include "parts/strip.h"
+
+#define MOST_BARS 60
+
+/* Square to the rake, between shoe or nosing line and the rail. */
+static double height_between(const struct stretch *s)
+{
+	return (infill_top(s, s->from) - infill_bottom(s, s->from)) * s->cosine;
+}
+
+static double gap_of(double height, double bar, int n)
+{
+	return (height - n * bar) / (n + 1);
+}
+
+/* How many, or 0 and an error. */
+static int count_bars(struct arena *a, const struct stretch *s, struct diags *d)
+{
+	const struct job_infill *f = &s->rod->job->infill;
+	const struct job_balusters *b = &s->rod->job->balusters;
+	double height = height_between(s), limit = b->largest_gap, bar = f->bar_width;
+	int enough = (int)fmax(ceil((height - limit) / (bar + limit) - NEAR_ENOUGH), 1);
+	int n = f->bars > 0 ? f->bars : enough;
+	if (n < enough)
+		diag_error(d, rod_pos(s->rod, f->src, "bars"), NULL,
+			"%d bars leave gaps of %s, more than largest_gap, %s: it takes %d", n,
+			infill_letter(s, a, gap_of(height, bar, n)), infill_letter(s, a, limit),
+			enough);
+	else if (gap_of(height, bar, n) < 1 || n > MOST_BARS)
+		diag_error(d, rod_pos(s->rod, f->src, "bar_width"),
+			"take fewer or narrower bars, or a higher rail",
+			"%d bars of %s do not fit under the rail", n, infill_letter(s, a, bar));
+	else
+		return n;
+	return 0;
+}
+
+/* A newel is deep enough for any tenon; a wall is as it is found, and the bar is scribed to it. */
+static void end_joint(struct pieces *list, struct part *p, const struct strip *bar,
+	const struct stretch *s, double room, enum strip_end end)
+{
+	const struct job_infill *f = &s->rod->job->infill;
+	struct bore tenon = strip_tenon(bar,
+		(struct tenon){ f->tenon_width, f->tenon_thickness, f->tenon_length, room });
+	tenon.text = "loose tenon, bar";
+	if (tenon_holds(&tenon))
+		strip_bore(list->arena, p, bar, tenon, end);
+}
+
+static void bar_add(struct pieces *list, const struct stretch *s, const struct span *span, double z)
+{
+	const struct job_infill *f = &s->rod->job->infill;
+	struct strip bar = { s, span->from, z, span->to - span->from, f->bar_width,
+		f->bar_thickness };
+	struct part *p = strip_add(list, "bar", &bar, (struct outline){ NULL, 0 });
+	double in_post = f->post / 2;
+	if (span->post_before || rail_end_is_newel(s->foot))
+		end_joint(list, p, &bar, s, span->post_before ? in_post : INFINITY, STRIP_LOW_END);
+	if (span->post_after || rail_end_is_newel(s->head))
+		end_joint(list, p, &bar, s, span->post_after ? in_post : INFINITY, STRIP_HIGH_END);
+}
+
+static void make(struct pieces *list, const struct stretch *s, struct diags *d)
+{
+	const struct job_infill *f = &s->rod->job->infill;
+	int n = count_bars(list->arena, s, d);
+	if (n == 0)
+		return;
+	double gap = gap_of(height_between(s), f->bar_width, n);
+	struct spans spans = spans_make(list, s, d);
+	for (int k = 0; k < spans.n; k++)
+		for (int i = 0; i < n; i++) {
+			double up = gap + i * (f->bar_width + gap);
+			bar_add(list, s, &spans.span[k],
+				infill_bottom(s, spans.span[k].from) + up / s->cosine);
+		}
+}
+
+const struct infill_kind infill_bars = { "bars", make };

@@ -1,0 +1,158 @@
+/*
+ * Shoe and subrail: strips under and over the infill, ploughed as wide as it is
+ * thick, and the fillets that close the plough between balusters.
+ *
+ *       _____       _____          ____
+ *      |  _  |     |  _  |        |____|   fillet, as thick as the plough is deep
+ *      |_| |_|     |_|#|_|
+ *      subrail      with its fillet
+ *
+ * Over open stringers the shoe lies on the nosing line; on a closed stringer's
+ * edge and on a floor it lies full length.
+ */
+#include "parts/infill.h"
+#include "parts/setting.h"
+#include "parts/strip.h"
+
+#define LEAST_LEFT 3.0 /* wood under a plough and beside it: common practice */
+#define SHORTEST 3.0   /* of a fillet worth cutting */
+#define BRAD 1.2       /* 18 gauge: from memory */
+
+/* What stands in the plough. */
+static double plough_width(const struct job *job)
+{
+	switch (job->infill.kind) {
+	case INFILL_PLAIN:
+	case INFILL_BRACED: return job->balusters.thickness;
+	case INFILL_PANEL: return job->infill.panel_thickness;
+	case INFILL_BARS: break;
+	}
+	return 0;
+}
+
+/* y up from the strip's lower face, z across; `flip` 1 with the plough above, -1 below. */
+static struct outline ploughed(struct arena *a, const struct job_infill *f, double depth,
+	double plough, int flip)
+{
+	double side = (f->strip_width - plough) / 2, floor = depth - f->plough;
+	const struct vec at[] = { { 0, 0 }, { depth, 0 }, { depth, side }, { floor, side },
+		{ floor, side + plough }, { depth, side + plough }, { depth, f->strip_width },
+		{ 0, f->strip_width } };
+	struct path p = path_begin(a, 8);
+	if (plough <= 0)
+		return outline_box(a, 0, 0, depth, f->strip_width);
+	for (int i = 0; i < 8; i++)
+		path_to(&p, flip > 0 ? at[i].x : depth - at[i].x, at[i].y);
+	return path_close(p);
+}
+
+/* A bottom rail over the nosings is held by what it ends against: tenons in the wood under the
+ * plough. */
+static void hold_ends(struct pieces *list, struct part *p, struct strip strip)
+{
+	const struct stretch *s = strip.along;
+	const struct job_infill *f = &s->rod->job->infill;
+	strip.depth -= plough_width(s->rod->job) > 0 ? f->plough : 0;
+	struct bore tenon = strip_tenon(&strip,
+		(struct tenon){ f->tenon_width, f->tenon_thickness, f->tenon_length, INFINITY });
+	if (s->feet != FEET_ON_TREADS || !tenon_holds(&tenon))
+		return;
+	if (rail_end_is_newel(s->foot))
+		strip_bore(list->arena, p, &strip, tenon, STRIP_LOW_END);
+	if (rail_end_is_newel(s->head))
+		strip_bore(list->arena, p, &strip, tenon, STRIP_HIGH_END);
+}
+
+static bool takes_plough(struct arena *a, const struct stretch *s, const char *key, double depth,
+	struct diags *d)
+{
+	const struct job_infill *f = &s->rod->job->infill;
+	double plough = plough_width(s->rod->job);
+	if (plough <= 0)
+		return true;
+	if (f->plough > depth - LEAST_LEFT + NEAR_ENOUGH)
+		diag_error(d, rod_pos(s->rod, f->src, key), "make it deeper, or plough it less",
+			"infill.%s: a plough of %s goes through %s", key,
+			infill_letter(s, a, f->plough), infill_letter(s, a, depth));
+	else if (plough > f->strip_width - 2 * LEAST_LEFT + NEAR_ENOUGH)
+		diag_error(d, rod_pos(s->rod, f->src, "strip_width"),
+			"take a wider strip, or thinner infill",
+			"infill.strip_width: %s leaves no wood beside a plough of %s",
+			infill_letter(s, a, f->strip_width), infill_letter(s, a, plough));
+	else
+		return true;
+	return false;
+}
+
+void shoe_make(struct pieces *list, const struct stretch *s, struct diags *d)
+{
+	struct arena *a = list->arena;
+	const struct job *job = s->rod->job;
+	const struct job_infill *f = &job->infill;
+	double plough = plough_width(job);
+	struct strip strip = { s, s->from, infill_base(s, s->from), s->to - s->from, f->shoe_depth,
+		f->strip_width };
+	if (infill_has_shoe(job) && takes_plough(a, s, "shoe_depth", f->shoe_depth, d)) {
+		struct part *p =
+			strip_add(list, "shoe", &strip, ploughed(a, f, strip.depth, plough, 1));
+		hold_ends(list, p, strip);
+	}
+	strip.z = infill_top(s, s->from);
+	strip.depth = f->subrail_depth;
+	if (infill_has_subrail(job) && takes_plough(a, s, "subrail_depth", f->subrail_depth, d))
+		strip_add(list, "subrail", &strip, ploughed(a, f, strip.depth, plough, -1));
+}
+
+/* Through the middle of it, where it is long enough on both faces. */
+static void fillet_brad(struct arena *a, struct part *p, double edge, double lap, int up)
+{
+	struct bore brad = { .at = { .u = { 1, 0, 0 }, .v = { 0, 0, up }, .w = { 0, -up, 0 } } };
+	double depth = p->size.width;
+	if (edge < 2 * lap + BRAD)
+		return;
+	brad.at.origin = vec3((edge + lap) / 2, up > 0 ? 0 : depth, p->size.thickness / 2);
+	brad.size = bore_round(BRAD, depth);
+	brad.fixing = FIXING_BRAD;
+	brad.text = "brad, fillet";
+	piece_bore(a, p, brad);
+}
+
+/* One, its lower face at z over `from`. */
+static void fillet_add(struct pieces *list, const struct stretch *s, struct vec span, double z,
+	int up)
+{
+	const struct job *job = s->rod->job;
+	struct strip strip = { s, span.x, z, span.y - span.x, job->infill.plough,
+		plough_width(job) };
+	struct part *p = strip_add(list, up > 0 ? "fillet, subrail" : "fillet, shoe", &strip,
+		(struct outline){ NULL, 0 });
+	p->stuff = STUFF_MOULDING;
+	fillet_brad(list->arena, p, strip.length / s->cosine, strip.depth * s->slope, up);
+}
+
+static void fillets_add(struct pieces *list, const struct stretch *s, double from, double to)
+{
+	const struct job *job = s->rod->job;
+	double plough = job->infill.plough / s->cosine;
+	if (to - from < SHORTEST)
+		return;
+	if (infill_has_shoe(job))
+		fillet_add(list, s, vec(from, to), infill_bottom(s, from) - plough, -1);
+	if (infill_has_subrail(job))
+		fillet_add(list, s, vec(from, to), infill_top(s, from), 1);
+}
+
+void fillets_make(struct pieces *list, const struct setting *set)
+{
+	const struct stretch *s = set->stretch;
+	double before = s->from;
+	if (!s->rod->job->infill.fillets)
+		return;
+	for (int i = 0; i < set->count; i++) {
+		if (!setting_is_placed(set, i))
+			continue;
+		fillets_add(list, s, before, setting_front(set, i));
+		before = setting_front(set, i) + set->section;
+	}
+	fillets_add(list, s, before, s->to);
+}
