@@ -1,5 +1,7 @@
 #include "parts/baluster.h"
 
+#include "parts/nosing.h"
+
 /*
  *        |    .|'                     long point
  *        |  .' |              short   |
@@ -142,9 +144,10 @@ static void end_pilot(struct pieces *list, struct part *p, const struct standing
 	bool screw = b->held == HELD_BY_SCREWS;
 	struct bore bore = { .at = { .u = { 1, 0, 0 }, .v = { 0, 0, 1 }, .w = { 0, -1, 0 } } };
 	double from_end = fmin(BRAD_UP, st->height / 4);
+	double deep = fmin(b->section / 2, 0.8 * from_end / fmax(1, st->stretch->slope));
 	bore.at.origin = vec3(up > 0 ? st->height - from_end : from_end,
 		baluster_flat(st->stretch->rod->job), b->thickness / 2);
-	bore.size = bore_round(screw ? SCREW_HOLE : BRAD_HOLE, fmin(b->section / 2, from_end));
+	bore.size = bore_round(screw ? SCREW_HOLE : BRAD_HOLE, deep);
 	bore.fixing = screw ? FIXING_SCREW : FIXING_BRAD;
 	bore.text = up > 0 ? "pilot, on the slant up into the rail"
 			   : "pilot, on the slant down into what it stands on";
@@ -199,14 +202,30 @@ struct part *baluster_add(struct pieces *list, const struct stretch *s, double x
 	return p;
 }
 
+/* The first one on a tread stands nearest to its nosing. */
+static bool clears_nosing(struct arena *a, const struct stretch *s, struct diags *d)
+{
+	const struct job *job = s->rod->job;
+	struct nosing n = nosing_make(&job->treads, s->rod->tread);
+	double over =
+		n.reach - s->rod->nosing - (job->balusters.section - job->balusters.dowel) / 2;
+	if (s->feet != FEET_ON_TREADS || infill_has_shoe(job) || over <= NEAR_ENOUGH)
+		return true;
+	diag_error(d, rod_pos(s->rod, job->treads.src, "nosing"),
+		"a larger projection, or less of a round",
+		"the dowel of the first baluster on a tread comes %s into the nosing's round",
+		infill_letter(s, a, over));
+	return false;
+}
+
 bool baluster_takes_dowel(struct arena *a, const struct stretch *s, struct diags *d)
 {
 	const struct job_balusters *b = &s->rod->job->balusters;
-	double room = fmin(b->section, b->thickness) - 2 * WALL;
-	if (b->dowel <= room + NEAR_ENOUGH)
-		return true;
+	double least = fmin(b->section, b->thickness);
+	if (b->dowel <= least - 2 * WALL + NEAR_ENOUGH)
+		return clears_nosing(a, s, d);
 	diag_error(d, rod_pos(s->rod, b->src, "dowel"), "take a thinner dowel",
 		"a dowel of %s leaves too little of a baluster of %s",
-		infill_letter(s, a, b->dowel), infill_letter(s, a, fmin(b->section, b->thickness)));
+		infill_letter(s, a, b->dowel), infill_letter(s, a, least));
 	return false;
 }

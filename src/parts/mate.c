@@ -15,6 +15,7 @@
 
 /* How far out of the mouth the neighbour is felt for: beyond any gap that a fit leaves. */
 #define FEEL 0.6
+#define HAIR 0.01
 
 /* What is too little to be drilled on, and how finely the end of the wood is felt for. */
 #define SKIN 0.05
@@ -75,13 +76,23 @@ static bool holds(const struct candidate *c, struct vec3 p)
 	return solids_contain(c->piece->solids, frame_place_back(c->piece->places[0], p));
 }
 
-static struct part *neighbour(const struct bench *b, const struct part *of, struct frame mouth)
+static struct part *piece_at(const struct bench *b, const struct part *of, struct vec3 p)
 {
-	struct vec3 p = vec3_add(mouth.origin, vec3_scale(mouth.w, FEEL));
 	for (int i = 0; i < b->n; i++)
 		if (b->candidates[i].piece != of && holds(&b->candidates[i], p))
 			return b->candidates[i].piece;
 	return NULL;
+}
+
+/* A mouth just over the joint of two pieces that are glued up first, as over the mitre of a return,
+ * is felt for a hair beside it. */
+static struct part *neighbour(const struct bench *b, const struct part *of, struct frame mouth)
+{
+	struct vec3 p = vec3_add(mouth.origin, vec3_scale(mouth.w, FEEL));
+	struct part *there = piece_at(b, of, p);
+	if (!there)
+		there = piece_at(b, of, vec3_add(p, vec3_scale(mouth.u, HAIR)));
+	return there ? there : piece_at(b, of, vec3_add(p, vec3_scale(mouth.v, HAIR)));
 }
 
 /* Looking out of the neighbour, at the same mouth. */

@@ -20,20 +20,6 @@ bool side_has_foot_newel(const struct side *side)
 	return side->is_open && side->foot.kind == RAIL_END_NEWEL;
 }
 
-bool rail_end_is_newel(struct rail_end e)
-{
-	switch (e.kind) {
-	case RAIL_END_NEWEL:
-	case RAIL_END_TREAD_NEWEL:
-	case RAIL_END_STRING_NEWEL:
-	case RAIL_END_FLOOR_NEWEL:
-	case RAIL_END_MET_NEWEL: return true;
-	case RAIL_END_PLUMB:
-	case RAIL_END_WALL: return false;
-	}
-	return false;
-}
-
 double rod_y(const struct rod *r, const struct side *side, double in)
 {
 	return side->hand == HAND_RIGHT ? in : r->width - in;

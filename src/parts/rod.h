@@ -87,9 +87,6 @@ bool side_shows_riser(const struct side *side, int step);
 /* Does a newel stand on the lower floor in front of this side? */
 bool side_has_foot_newel(const struct side *side);
 
-/* Does the rail die into a newel? */
-bool rail_end_is_newel(struct rail_end e);
-
 /* y of a point so far in from the limit of a side. */
 double rod_y(const struct rod *r, const struct side *side, double in);
 

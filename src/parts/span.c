@@ -50,7 +50,7 @@ static void post_screw(struct pieces *list, struct part *p, const struct job *jo
 	double post = job->infill.post, in = SCREW_UP;
 	struct bore bore = { .at = { .u = { 1, 0, 0 }, .v = { 0, 0, 1 }, .w = { 0, -1, 0 } } };
 	bore.at.origin = vec3(up > 0 ? height - in : in, 0, post / 2);
-	bore.size = bore_round(SCREW_HOLE, fmin(post / 2, in));
+	bore.size = bore_round(SCREW_HOLE, fmin(post / 2, in / 2));
 	bore.fixing = FIXING_SCREW;
 	bore.text = up > 0 ? "pilot, on the slant up into the rail"
 			   : "pilot, on the slant down into what it stands on";

@@ -297,7 +297,7 @@ bool counts_newels(const struct part *p)
 
 bool counts_infill(const struct part *p)
 {
-	return p->kind == &part_baluster;
+	return p->kind == &part_infill;
 }
 
 bool counts_risers(const struct part *p)

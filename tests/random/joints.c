@@ -71,13 +71,26 @@ static int holes_before(const struct mouths *m, const struct mouth *one)
 	return n;
 }
 
+/* Or on the seam of two pieces that are glued up before they are drilled. */
+static bool holds(const struct part *p, struct vec3 at, struct frame mouth)
+{
+	const struct vec3 beside[2] = { vec3_scale(mouth.u, 0.02), vec3_scale(mouth.v, 0.02) };
+	if (solids_contain(p->solids, at))
+		return true;
+	for (int i = 0; i < 2; i++)
+		if (solids_contain(p->solids, vec3_add(at, beside[i])) ||
+			solids_contain(p->solids, vec3_sub(at, beside[i])))
+			return true;
+	return false;
+}
+
 /* Along its axis, from just inside the mouth to just before the bottom. */
 static bool lies_in_wood(const struct mouth *m)
 {
 	for (int i = 0; i < 3; i++) {
 		double deep = 0.05 + (m->bore->size.depth - 0.1) * i / 2;
 		struct frame at = m->bore->at;
-		if (!solids_contain(m->part->solids, vec3_sub(at.origin, vec3_scale(at.w, deep))))
+		if (!holds(m->part, vec3_sub(at.origin, vec3_scale(at.w, deep)), at))
 			return false;
 	}
 	return true;
