@@ -141,6 +141,14 @@ void draw_text_styled(struct drawing *g, struct vec at, double height, double an
 /* Moves every mark of `from`, shifted, to the end of `g`; `from` is empty afterwards. */
 void drawing_take(struct drawing *g, struct drawing *from, struct vec by);
 
+/* Marks that were drawn one after another, from one tail of the drawing to a later one. */
+struct mark_run {
+	struct mark **from, **to;
+};
+
+/* Brings them to the front: over all that was drawn after them. */
+void drawing_raise(struct drawing *g, struct mark_run run);
+
 /* The box round all marks, line widths not counted. */
 struct box drawing_bounds(const struct drawing *g, struct measure m);
 

@@ -146,3 +146,15 @@ void drawing_take(struct drawing *g, struct drawing *from, struct vec by)
 	from->tail = &from->first;
 	from->mark_count = 0;
 }
+
+void drawing_raise(struct drawing *g, struct mark_run run)
+{
+	struct mark *first = *run.from;
+
+	if (run.from == run.to || run.to == g->tail)
+		return;
+	*run.from = *run.to;
+	*g->tail = first;
+	g->tail = run.to;
+	*g->tail = NULL;
+}

@@ -79,11 +79,15 @@ static struct box compose(struct sheet *s, const void *what, double scale)
 	struct left_over left = { .n = 0 };
 
 	view_draw(s->drawing, &shown, (struct placing){ .scale = scale }, NULL);
+	struct mark_run balloons = { s->drawing->tail, NULL };
+	around = side_draw_balloons(&d, &shown, around);
+	balloons.to = s->drawing->tail;
 	around = side_draw_lines(&d, around, &left);
 	struct dims dims = dims_begin(s->drawing, s->hand.measure, s->hand.letter, around);
 	side_add_dimensions(&dims, &d, &left);
 	struct box used = side_draw_levels(&d, dims_draw(&dims));
 	side_draw_pitch(&d);
+	drawing_raise(s->drawing, balloons);
 	return draw_view_foot(s->hand, used, v->title, scale, d.stair->job->about.units);
 }
 

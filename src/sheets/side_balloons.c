@@ -1,0 +1,141 @@
+/*
+ * The marks of all pieces that a side view shows, in balloons on two lines along
+ * the pitch: over the stair for what stands over the nosing line, under it for
+ * the rest.
+ */
+#include "draw/bounds.h"
+#include "sheets/balloons.h"
+#include "sheets/side_drafting.h"
+
+/* From the view to its balloons, in heights of a capital. */
+#define CLEAR 3.0
+
+/* What is seen of one part: pieces of its edges. */
+struct sight {
+	const struct part *part;
+	int strokes;
+};
+
+/* The balloons of one line. */
+struct line_of {
+	struct balloon *list;
+	int n;
+};
+
+static bool is_seen(const struct stroke *s)
+{
+	return s->pen != PEN_HIDDEN && !part_is_existing(s->part);
+}
+
+static int count_strokes(const struct view *v, const struct part *p)
+{
+	int n = 0;
+
+	for (int i = 0; i < v->stroke_count; i++)
+		n += v->strokes[i].part == p && is_seen(&v->strokes[i]);
+	return n;
+}
+
+/* The parts with something to see, in the order of the list. */
+static struct sight *sights(struct arena *a, const struct side_view *v, const struct view *shown,
+	int *n)
+{
+	int parts = 0;
+
+	for (const struct part *p = v->context->parts; p; p = p->next)
+		parts++;
+	struct sight *list = NEW_N(a, struct sight, parts + 1);
+	*n = 0;
+	for (const struct part *p = v->context->parts; p; p = p->next) {
+		int strokes = count_strokes(shown, p);
+		if (strokes > 0)
+			list[(*n)++] = (struct sight){ p, strokes };
+	}
+	return list;
+}
+
+static struct vec middle(const struct stroke *s)
+{
+	return vec((s->a.x + s->b.x) / 2, (s->a.y + s->b.y) / 2);
+}
+
+/* The middle of that edge of the part which is nearest to where one would like to point; a longer
+ * edge is worth going a little further for. */
+static struct vec point_on(const struct view *v, const struct part *p, double wanted)
+{
+	const struct stroke *best = NULL;
+	double least = INFINITY;
+
+	for (int i = 0; i < v->stroke_count; i++) {
+		const struct stroke *s = &v->strokes[i];
+		if (s->part != p || !is_seen(s))
+			continue;
+		double off = fabs(middle(s).x - wanted) - vec_length(vec_sub(s->a, s->b));
+		if (off < least) {
+			least = off;
+			best = s;
+		}
+	}
+	return middle(best);
+}
+
+/* How far a point of the view stands over the nosing line, square to it. */
+static double over_nosing(const struct drafting *d, struct vec p)
+{
+	double x = p.x / d->scale, along = side_high(d) == DIM_RIGHT ? x : -x;
+
+	return (p.y / d->scale - slope_at(d->nosing, along - d->flight->frame.origin.x)) *
+		cos(d->flight->pitch) * d->scale;
+}
+
+/* On paper: the farthest that anything shown reaches over the nosing line, or under it. */
+static double reach(const struct drafting *d, const struct view *v, double way)
+{
+	double most = 0;
+
+	for (int i = 0; i < v->stroke_count; i++) {
+		const struct stroke *s = &v->strokes[i];
+		if (!is_seen(s))
+			continue;
+		most = fmax(most, way * over_nosing(d, vec_scale(s->a, d->scale)));
+		most = fmax(most, way * over_nosing(d, vec_scale(s->b, d->scale)));
+	}
+	return most;
+}
+
+static struct vec pitch_direction(const struct drafting *d)
+{
+	double p = d->flight->pitch;
+
+	return side_high(d) == DIM_RIGHT ? vec(cos(p), sin(p)) : vec(cos(p), -sin(p));
+}
+
+static struct box draw_line_of(const struct drafting *d, struct line_of l, double off)
+{
+	struct vec along = pitch_direction(d), up = vec_left(along);
+	struct vec from = side_at(d, 0, slope_at(d->nosing, 0));
+
+	balloons_set(d->sheet->hand, l.list, l.n, vec_add(from, vec_scale(up, off)), along);
+	return balloons_draw(d->sheet->hand, l.list, l.n);
+}
+
+struct box side_draw_balloons(const struct drafting *d, const struct view *shown, struct box view)
+{
+	struct arena *a = d->sheet->drawing->arena;
+	double clear = CLEAR * d->sheet->hand.letter;
+	int n;
+	struct sight *s = sights(a, d->what, shown, &n);
+	struct line_of over = { NEW_N(a, struct balloon, n + 1), 0 };
+	struct line_of under = { NEW_N(a, struct balloon, n + 1), 0 };
+
+	for (int i = 0; i < n; i++) {
+		double share = (i + 0.5) / n;
+		double wanted = shown->box.x0 + share * box_width(shown->box);
+		struct balloon b = { s[i].part->mark,
+			vec_scale(point_on(shown, s[i].part, wanted), d->scale), { 0, 0 } };
+		struct line_of *l = over_nosing(d, b.points_at) > clear / 2 ? &over : &under;
+		l->list[l->n++] = b;
+	}
+	view = box_join(view, draw_line_of(d, over, reach(d, shown, 1) + clear));
+	return box_join(view, draw_line_of(d, under, -reach(d, shown, -1) - clear));
+}

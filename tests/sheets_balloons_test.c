@@ -1,0 +1,77 @@
+/*
+ * Balloons: in the order of what they point at, apart from each other, leaders uncrossed.
+ */
+#include <setjmp.h>
+#include <stdarg.h>
+#include <stddef.h>
+#include <stdint.h>
+
+#include <cmocka.h>
+
+#include "near.h"
+#include "sheets/balloons.h"
+#include "six_tenths.h"
+
+static struct hand hand_of(struct arena *a)
+{
+	struct drawing *g = drawing_new(a, USE_SHEET, 400, 300);
+
+	return (struct hand){ g, six_tenths(), 2.5 };
+}
+
+static bool leaders_cross(const struct balloon *p, const struct balloon *q)
+{
+	struct vec a = p->points_at, b = p->at, c = q->points_at, d = q->at;
+	struct vec ab = vec_sub(b, a), cd = vec_sub(d, c);
+
+	return vec_cross(ab, vec_sub(c, a)) * vec_cross(ab, vec_sub(d, a)) < 0 &&
+		vec_cross(cd, vec_sub(a, c)) * vec_cross(cd, vec_sub(b, c)) < 0;
+}
+
+static void balloons_keep_apart(void **state)
+{
+	struct arena *a = arena_new();
+	struct hand h = hand_of(a);
+	struct balloon list[] = { { "A1", { 50, 10 }, { 0, 0 } }, { "A2", { 51, 30 }, { 0, 0 } },
+		{ "A3", { 49, 20 }, { 0, 0 } } };
+	(void)state;
+	balloons_set(h, list, 3, vec(0, 100), vec(1, 0));
+	for (int i = 0; i < 3; i++)
+		for (int k = i + 1; k < 3; k++)
+			assert_true(vec_length(vec_sub(list[i].at, list[k].at)) >
+				2 * balloon_radius(h));
+	arena_free(a);
+}
+
+/* Deep and shallow points nearly under each other, as treads and balusters are. */
+static void no_two_leaders_cross(void **state)
+{
+	struct arena *a = arena_new();
+	struct hand h = hand_of(a);
+	struct balloon list[24];
+	unsigned dice = 7;
+	(void)state;
+	for (int round = 0; round < 200; round++) {
+		for (int i = 0; i < 24; i++) {
+			dice = dice * 1103515245u + 12345u;
+			double x = (dice >> 16) % 200;
+			dice = dice * 1103515245u + 12345u;
+			list[i] = (struct balloon){ "A1", { x, -(double)((dice >> 16) % 90) },
+				{ 0, 0 } };
+		}
+		balloons_set(h, list, 24, vec(0, 10), vec(1, 0));
+		for (int i = 0; i < 24; i++)
+			for (int k = i + 1; k < 24; k++)
+				assert_false(leaders_cross(&list[i], &list[k]));
+	}
+	arena_free(a);
+}
+
+int main(void)
+{
+	const struct CMUnitTest tests[] = {
+		cmocka_unit_test(balloons_keep_apart),
+		cmocka_unit_test(no_two_leaders_cross),
+	};
+	return cmocka_run_group_tests(tests, NULL, NULL);
+}
