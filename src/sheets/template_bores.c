@@ -1,0 +1,117 @@
+#include "sheets/template_bores.h"
+
+#define CROSS_PAST 4.5 /* of a cross, beyond the hole */
+#define EDGE_LINE 6.0  /* of a hole in an edge, to either side of its mouth */
+
+static enum bore_side side_of(struct frame at)
+{
+	if (at.w.z > 0.5)
+		return BORE_FROM_ABOVE;
+	return at.w.z < -0.5 ? BORE_FROM_BELOW : BORE_IN_EDGE;
+}
+
+/* Both halves of a joint between two pieces of the unit have their mouths in one place. */
+static bool is_there(const struct unit_bore *list, int n, struct vec3 mouth)
+{
+	for (int i = 0; i < n; i++)
+		if (vec3_length(vec3_sub(list[i].at.origin, mouth)) < 1)
+			return true;
+	return false;
+}
+
+struct unit_bores unit_bores(struct arena *a, const struct unit *u)
+{
+	struct unit_bore *list;
+	int n = 0;
+
+	for (int i = 0; i < u->piece_count; i++)
+		for (const struct bore *b = u->pieces[i].part->bores; b; b = b->next)
+			n++;
+	list = NEW_N(a, struct unit_bore, n + 1);
+	n = 0;
+	for (int i = 0; i < u->piece_count; i++)
+		for (const struct bore *b = u->pieces[i].part->bores; b; b = b->next) {
+			struct frame at = frame_compose(u->pieces[i].at, b->at);
+			if (side_of(at) != BORE_IN_EDGE || !is_there(list, n, at.origin))
+				list[n++] = (struct unit_bore){ b, at, side_of(at) };
+		}
+	return (struct unit_bores){ list, n };
+}
+
+int face_bore_count(struct unit_bores b)
+{
+	int n = 0;
+
+	for (int i = 0; i < b.n; i++)
+		n += b.bore[i].side != BORE_IN_EDGE;
+	return n;
+}
+
+static struct vec on_plane(struct vec3 p)
+{
+	return vec(p.x, p.y);
+}
+
+/* Two half rounds, and what is straight between them. */
+static struct outline shape(struct arena *a, const struct unit_bore *b, struct vec middle)
+{
+	struct bore_size size = b->bore->size;
+	struct vec u = vec_unit(on_plane(b->at.u)), v = vec_left(u);
+	double half = size.width / 2, straight = fmax(0, size.length / 2 - half);
+	struct corner *c = NEW_N(a, struct corner, 4);
+	int n = 0;
+
+	for (int end = 1; end >= -1; end -= 2) {
+		struct vec at = vec_add(middle, vec_scale(u, end * straight));
+		c[n++] = (struct corner){ vec_sub(at, vec_scale(v, end * half)), 1 };
+		if (straight > NEAR_ENOUGH)
+			c[n++] = (struct corner){ vec_add(at, vec_scale(v, end * half)), 0 };
+	}
+	return (struct outline){ c, n };
+}
+
+static void draw_in_face(struct draft *d, const struct unit_bore *b, struct vec middle)
+{
+	struct vec u = vec_unit(on_plane(b->at.u)), v = vec_left(u);
+	struct vec along = vec_scale(u, b->bore->size.length / 2 + CROSS_PAST);
+	struct vec across = vec_scale(v, b->bore->size.width / 2 + CROSS_PAST);
+	enum pen pen = b->side == BORE_FROM_ABOVE ? PEN_TEMPLATE : PEN_HIDDEN;
+
+	draft_chain(d, pen, outline_chain(d->arena, shape(d->arena, b, middle)));
+	draft_segment(d, PEN_GUIDE, vec_sub(middle, along), vec_add(middle, along));
+	draft_segment(d, PEN_GUIDE, vec_sub(middle, across), vec_add(middle, across));
+}
+
+void draft_bore(struct draft *d, const struct unit_bore *b, struct vec by)
+{
+	struct vec middle = vec_add(on_plane(b->at.origin), by);
+
+	if (b->side != BORE_IN_EDGE) {
+		draw_in_face(d, b, middle);
+		return;
+	}
+	struct vec across = vec_scale(vec_unit(on_plane(b->at.w)), EDGE_LINE);
+	draft_segment(d, PEN_CENTRE, vec_sub(middle, across), vec_add(middle, across));
+}
+
+static const char *mouth_words(struct arena *a, struct lettering l, struct bore_size s)
+{
+	const char *length = length_letter_inches(a, l, s.length);
+	const char *width = length_letter_inches(a, l, s.width);
+
+	switch (s.kind) {
+	case BORE_HOLE: return arena_printf(a, "Ø %s", width);
+	case BORE_SLOT: return arena_printf(a, "slot %s x %s", width, length);
+	case BORE_MORTISE: return arena_printf(a, "mortise %s x %s", width, length);
+	}
+	return "";
+}
+
+const char *bore_words(struct arena *a, struct lettering l, const struct unit_bore *b)
+{
+	const char *what = b->bore->text ? b->bore->text : fixing_name(b->bore->fixing);
+
+	return arena_printf(a, "%s, %s deep%s%s%s", mouth_words(a, l, b->bore->size),
+		length_letter_inches(a, l, b->bore->size.depth),
+		b->side == BORE_FROM_BELOW ? ", from below" : "", *what ? ": " : "", what);
+}

@@ -1,0 +1,14 @@
+/*
+ * Treads as the subject of templates.
+ */
+#ifndef SHEETS_TEMPLATE_TREAD_H
+#define SHEETS_TEMPLATE_TREAD_H
+
+#include "sheets/template_unit.h"
+
+/* One for each different tread that is more than a rectangle; they share their files.  Numbered
+ * from `first` on. */
+struct template_group tread_templates(struct arena *a, const struct sheet_context *c,
+	const struct unit *units, const struct paper *paper, int first);
+
+#endif
