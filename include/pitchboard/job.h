@@ -426,11 +426,15 @@ struct job_code {
 	int amendment_count;
 };
 
+/* Which full-size templates are drawn. */
+enum templates_kind { TEMPLATES_ALL, TEMPLATES_STRINGERS, TEMPLATES_NONE };
+
 struct job_sheets {
 	const struct node *src;
 	const char *paper;           /* row of templates/papers.yaml */
 	const char *template_paper;  /* for tiled templates */
 	const char *set;             /* row of templates/sets/ */
+	enum templates_kind templates;
 	double printer_x, printer_y; /* measured over nominal length, 0.97 to 1.03 */
 };
 

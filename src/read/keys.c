@@ -236,6 +236,13 @@ static const struct field comfort[] = {
 static const struct group keys_comfort = { "comfort", sizeof(struct job_comfort), comfort,
 	.keeps_node = true };
 
+static const struct choice template_kinds[] = {
+	{ "all", TEMPLATES_ALL },
+	{ "stringers", TEMPLATES_STRINGERS },
+	{ "none", TEMPLATES_NONE },
+	{ 0 },
+};
+
 static const struct field sheets[] = {
 	{ FIELD_TEXT, "paper", LANDS(job_sheets, paper), .most = 20, .usual = "Tabloid",
 		.usual_mm = "A3", .help = "paper of the sheets: a row of papers.yaml" },
@@ -243,6 +250,9 @@ static const struct field sheets[] = {
 		.usual = "Letter", .usual_mm = "A4", .help = "paper of the tiled templates" },
 	{ FIELD_TEXT, "set", LANDS(job_sheets, set), .most = 20, .usual = "full",
 		.help = "which sheets: a file of the folder sets" },
+	{ FIELD_CHOICE, "templates", LANDS(job_sheets, templates), .choices = template_kinds,
+		.usual = "all",
+		.help = "which full-size templates: of all work, of stringers only, or none" },
 	{ FIELD_NUMBER, "printer_x", LANDS(job_sheets, printer_x), .least = 0.97, .most = 1.03,
 		.usual = "1",
 		.help = "calibration page: measured over nominal length, across the paper" },

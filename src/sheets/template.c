@@ -1,6 +1,8 @@
 #include "sheets/template.h"
 
+#include "sheets/template_rods.h"
 #include "sheets/template_sheets.h"
+#include "sheets/template_small.h"
 #include "sheets/template_stringer.h"
 #include "sheets/template_tread.h"
 
@@ -42,9 +44,16 @@ struct drawing *templates_draw(struct arena *a, const struct sheet_context *c,
 	const struct paper *tile_paper)
 {
 	struct folder f = { a, c, tile_paper, NULL, 1 };
-	const struct unit *units = units_make(a, c->parts);
+	enum templates_kind wanted = c->stair->job->sheets.templates;
 
+	if (wanted == TEMPLATES_NONE)
+		return NULL;
 	add_stringers(&f);
+	if (wanted == TEMPLATES_STRINGERS)
+		return f.list;
+	const struct unit *units = units_make(a, c->parts);
 	add_group(&f, tread_templates(a, c, units, tile_paper, f.next));
+	*drawings_end(&f.list) = small_draw(a, c, small_patterns(a, c), tile_paper, f.next++);
+	*drawings_end(&f.list) = rods_draw(a, c, rods_make(a, c, units), tile_paper, f.next++);
 	return f.list;
 }

@@ -32,6 +32,12 @@ struct drawing *templates_draw(struct arena *a, const struct sheet_context *c,
 /* The job file's name without folder and extension: files made from it begin so. */
 const char *job_stem(struct arena *a, const struct job *job);
 
+/* What of the work is drawn over sheets: all of it, or only where there is something to mark. */
+struct template_part {
+	const char *name; /* "right-hand end"; "": all of it */
+	struct pattern pattern;
+};
+
 /* What the kinds of template need of one piece of work. */
 struct template_job {
 	const struct sheet_context *context;
@@ -40,7 +46,9 @@ struct template_job {
 	const char *mark; /* of the work: "S1" */
 	const char *name; /* of its files: its mark, or that of the group it shares them with */
 	struct template_words words;
-	struct pattern pattern;
+	struct pattern pattern; /* of all of it */
+	const struct template_part *parts;
+	int part_count;
 	struct positions positions;
 	const struct part *stringer; /* NULL unless it is one */
 };

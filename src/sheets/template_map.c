@@ -119,3 +119,23 @@ double draw_map(struct page *page, struct box room, const struct tiling *t)
 	}
 	return y + BAND_GAP;
 }
+
+#define MAP_GAP 4.0
+
+double draw_maps(struct page *page, struct box room, const struct mapped *maps, int n)
+{
+	double width = (box_width(room) + MAP_GAP) / n - MAP_GAP, low = room.y1;
+
+	for (int i = 0; i < n; i++) {
+		double x = room.x0 + i * (width + MAP_GAP), top = room.y1;
+		if (*maps[i].name) {
+			page_text(page, vec(x, top - TEMPLATE_LETTER), ALIGN_LEFT, TURN_LEVEL,
+				(struct wording){ maps[i].name, TEMPLATE_LETTER, LETTER_BOLD });
+			top -= TEMPLATE_PITCH;
+		}
+		low = fmin(low,
+			draw_map(page, (struct box){ x, room.y0, x + width, top },
+				&maps[i].tiling));
+	}
+	return low;
+}

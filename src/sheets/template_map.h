@@ -13,6 +13,16 @@
 #include "sheets/template_page.h"
 #include "sheets/template_tiling.h"
 
+/* A piece of the work, and how it is spread over sheets. */
+struct mapped {
+	const char *name; /* "": it needs none */
+	struct tiling tiling;
+};
+
+/* Maps side by side, hanging from the top of the room, each under its name; how far down they
+ * reach. */
+double draw_maps(struct page *page, struct box room, const struct mapped *maps, int n);
+
 /* Draws it hanging from the top of the room; how far down it reaches. */
 double draw_map(struct page *page, struct box room, const struct tiling *t);
 

@@ -2,8 +2,6 @@
 
 #include "sheets/template_draft.h"
 
-#define ROD_HEIGHT 18.0
-
 static void draw_tick(struct draft *d, const struct rod_tick *t)
 {
 	struct arena *a = d->arena;

@@ -12,6 +12,8 @@
 #include "pitchboard/length.h"
 #include "sheets/template_pattern.h"
 
+#define ROD_HEIGHT 22.0
+
 struct rod_tick {
 	double at;         /* along the work */
 	const char *name;  /* "3 back of tread 1" */

@@ -50,8 +50,9 @@ struct template_sheets template_sheets(struct arena *a, const struct template_jo
 
 	s.file = template_file(a, t, kind);
 	s.paper = turn == PAPER_AS_GIVEN ? p : vec(p.y, p.x);
-	s.place.correction = vec(wanted->printer_x > 0 ? wanted->printer_x : 1,
-		wanted->printer_y > 0 ? wanted->printer_y : 1);
+	s.place.correction = vec(1, 1);
+	if (use != USE_ROLL && wanted->printer_x > 0 && wanted->printer_y > 0)
+		s.place.correction = vec(wanted->printer_x, wanted->printer_y);
 	s.small_print = small_print(&s);
 	s.place.frame = (struct box){ TEMPLATE_MARGIN, TEMPLATE_MARGIN + strip_height(&s),
 		s.paper.x - TEMPLATE_MARGIN - BARS_ROOM - 1, s.paper.y - TEMPLATE_MARGIN };

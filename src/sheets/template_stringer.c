@@ -47,7 +47,11 @@ struct template_job stringer_template(struct arena *a, const struct sheet_contex
 	const struct part *part, const struct paper *paper, int number)
 {
 	struct lettering l = job_lettering(c->stair->job);
+	struct template_part *whole = NEW(a, struct template_part);
 
+	whole->name = "";
+	whole->pattern =
+		stringer_pattern(a, part, l, stringer_extent(a, part), FIGURES_FROM_PLANK_END);
 	return (struct template_job){
 		.context = c,
 		.paper = paper,
@@ -55,8 +59,9 @@ struct template_job stringer_template(struct arena *a, const struct sheet_contex
 		.mark = part->mark,
 		.name = part->mark,
 		.words = words(a, c->stair, part),
-		.pattern = stringer_pattern(a, part, l, stringer_extent(a, part),
-			FIGURES_FROM_PLANK_END),
+		.pattern = whole->pattern,
+		.parts = whole,
+		.part_count = 1,
 		.positions = stringer_corners(a, part, l),
 		.stringer = part,
 	};

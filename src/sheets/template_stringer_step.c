@@ -61,7 +61,8 @@ static struct strips rod_strips(const struct step_plan *p)
 	for (int i = 0; i < p->rod.columns; i++) {
 		struct tile at = { i, 0 };
 		list[i] = (struct strip){ &p->rod, at,
-			arena_printf(a, "%s %s", p->sheets.job->mark, tile_name(a, &p->rod, at)) };
+			arena_printf(a, "%s %s", p->sheets.job->mark, tile_name(a, &p->rod, at)),
+			NULL };
 	}
 	return (struct strips){ list, p->rod.columns };
 }
@@ -123,24 +124,6 @@ static const char *place_words(const struct step_plan *p)
 		text);
 }
 
-#define MAP_GAP 4.0
-
-static double draw_maps(const struct step_plan *p, struct page *page, struct box room)
-{
-	double width = (box_width(room) + MAP_GAP) / p->pieces.n - MAP_GAP, low = room.y1;
-
-	for (int i = 0; i < p->pieces.n; i++) {
-		double x = room.x0 + i * (width + MAP_GAP);
-		page_text(page, vec(x, room.y1 - TEMPLATE_LETTER), ALIGN_LEFT, TURN_LEVEL,
-			(struct wording){ p->pieces.piece[i].name, TEMPLATE_LETTER, LETTER_BOLD });
-		low = fmin(low,
-			draw_map(page,
-				(struct box){ x, room.y0, x + width, room.y1 - TEMPLATE_PITCH },
-				&p->tiling[i]));
-	}
-	return low;
-}
-
 static struct drawing *cover(const struct step_plan *p)
 {
 	const struct template_sheets *s = &p->sheets;
@@ -159,7 +142,11 @@ static struct drawing *cover(const struct step_plan *p)
 
 	for (int i = 0; i < (int)(sizeof(words) / sizeof(*words)); i++)
 		y = page_paragraph(&page, vec(x, y), width, words[i]) - 1.5;
-	y = draw_maps(p, &page, (struct box){ x, TEMPLATE_MARGIN, x + width, y - 2 });
+	struct mapped *maps = NEW_N(a, struct mapped, p->pieces.n);
+	for (int i = 0; i < p->pieces.n; i++)
+		maps[i] = (struct mapped){ p->pieces.piece[i].name, p->tiling[i] };
+	y = draw_maps(&page, (struct box){ x, TEMPLATE_MARGIN, x + width, y - 2 }, maps,
+		p->pieces.n);
 	page.drawing->next = cover_positions(s, &page, y);
 	return page.drawing;
 }

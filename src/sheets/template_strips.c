@@ -1,7 +1,5 @@
 #include "sheets/template_strips.h"
 
-#define STRIP_GAP 3.0
-
 struct tiling strip_tiling(struct arena *a, const struct template_sheets *s,
 	const struct pattern *p, const char *prefix)
 {
@@ -46,9 +44,11 @@ static struct drawing *strip_sheet(const struct template_sheets *s, struct strip
 
 	sheet_checks(s, &page, arena_printf(a, "%s  %s", s->job->mark, name));
 	for (int i = first; i < after; i++) {
-		struct wording heading = { l.strip[i].heading, TEMPLATE_LETTER, LETTER_BOLD };
-		window_draw(&page, strip_place(s, l, i - first), l.strip[i].tiling, l.strip[i].at,
-			&heading, 1);
+		const struct strip *t = &l.strip[i];
+		const struct wording heading[] = { { t->name, TEMPLATE_LETTER, LETTER_BOLD },
+			{ t->title, TEMPLATE_LETTER, LETTER_REGULAR } };
+		window_draw(&page, strip_place(s, l, i - first), t->tiling, t->at, heading,
+			t->title ? 2 : 1);
 	}
 	return page.drawing;
 }

@@ -11,13 +11,19 @@
 #ifndef SHEETS_TEMPLATE_STRIPS_H
 #define SHEETS_TEMPLATE_STRIPS_H
 
+#include "sheets/template_rod.h"
 #include "sheets/template_sheets.h"
+
+/* From strip to strip, of rods. */
+#define STRIP_GAP 3.0
+#define STRIP_PITCH (ROD_HEIGHT + 2 * TILE_EDGE + STRIP_GAP)
 
 /* One length of a strip: a tile of its tiling, and what is lettered on it. */
 struct strip {
 	const struct tiling *tiling;
 	struct tile at;
-	const char *heading;
+	const char *name;  /* lettered on it: "S1 rod 3" */
+	const char *title; /* under it, where there is room; NULL: none */
 };
 
 struct strips {

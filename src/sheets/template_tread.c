@@ -1,22 +1,32 @@
 #include "sheets/template_tread.h"
 
-static const struct step *step_of(const struct stair *s, int number)
+const struct step *tread_step(const struct stair *s, const struct unit *u)
 {
 	for (int i = 0; i < s->flight_count; i++)
 		for (int k = 0; k < s->flights[i].step_count; k++)
-			if (s->flights[i].steps[k].number == number)
+			if (u->numbers && s->flights[i].steps[k].number == u->numbers[0])
 				return &s->flights[i].steps[k];
 	return NULL;
 }
 
+static bool is_an_edge(const struct unit_face *f, double y)
+{
+	for (int i = 0; i < f->corners.n; i++)
+		if (fabs(f->corners.corners[i].at.y - y) < 0.5)
+			return true;
+	return false;
+}
+
 static void add_level(struct draft *d, const struct unit_face *f, double y, const char *words)
 {
-	if (y <= 0 || y >= f->extent.y1)
+	if (y <= 0 || y >= f->extent.y1 || is_an_edge(f, y))
 		return;
 	draft_segment(d, PEN_CENTRE, vec(0, y), vec(f->extent.x1, y));
 	draft_label(d,
 		(struct pattern_label){
-			.at = vec(f->extent.x1 / 2, y),
+			.at = vec(fmax(d->region.x0, 0) * 0.3 +
+					fmin(d->region.x1, f->extent.x1) * 0.7,
+				y),
 			.toward = vec(0, 1),
 			.ways = { words },
 		});
@@ -25,7 +35,7 @@ static void add_level(struct draft *d, const struct unit_face *f, double y, cons
 /* Where the risers come, which the hand feels for when the tread is set. */
 static void add_risers(struct draft *d, const struct unit_face *f, const struct stair *s)
 {
-	const struct step *step = f->unit->numbers ? step_of(s, f->unit->numbers[0]) : NULL;
+	const struct step *step = tread_step(s, f->unit);
 
 	if (!step)
 		return;
@@ -41,8 +51,9 @@ static const char *what(struct arena *a, const struct unit *u)
 		number_words(a, u->numbers, u->count));
 }
 
-static const char *stock_words(struct arena *a, struct lettering l, const struct unit_face *f)
+static const char *stock_words(struct arena *a, const struct unit_face *f)
 {
+	struct lettering l = f->lettering;
 	const struct part *body = f->unit->pieces[0].part;
 
 	return arena_printf(a, "Finished %s x %s x %s, %s",
@@ -63,27 +74,40 @@ static struct template_words words(struct arena *a, const struct job *job,
 		? "Holes: prick through the middle of each cross and drill there; broken circles "
 		  "are drilled from below."
 		: "";
-	w.stock = stock_words(a, job_lettering(job), f);
+	w.stock = stock_words(a, f);
 	w.from = "along from the left-hand end, going up, and across from the front edge";
 	w.doubt = "join again, or set out each point from its figures in the table.";
 	w.surer = "the roll is the surer way";
 	return w;
 }
 
+static struct pattern pattern_of(struct arena *a, const struct stair *s, const struct unit_face *f,
+	struct positions p, struct box region)
+{
+	struct draft *d = face_draft(a, f, p, region);
+
+	add_risers(d, f, s);
+	return d->pattern;
+}
+
 static struct template_job tread_template(struct arena *a, const struct sheet_context *c,
 	const struct unit_face *f)
 {
-	struct lettering l = job_lettering(c->stair->job);
-	struct positions p = face_positions(a, f, l);
-	struct draft *d = face_draft(a, f, p, l);
+	struct positions p = face_positions(a, f);
+	struct template_parts ends = face_parts(a, f, p);
+	struct template_part *parts = NEW_N(a, struct template_part, ends.n);
 
-	add_risers(d, f, c->stair);
+	for (int i = 0; i < ends.n; i++)
+		parts[i] = (struct template_part){ ends.name[i],
+			pattern_of(a, c->stair, f, p, ends.region[i]) };
 	return (struct template_job){
 		.context = c,
 		.mark = f->unit->mark,
 		.name = "treads",
 		.words = words(a, c->stair->job, f),
-		.pattern = d->pattern,
+		.pattern = pattern_of(a, c->stair, f, p, face_region(f)),
+		.parts = parts,
+		.part_count = ends.n,
 		.positions = p,
 	};
 }
@@ -109,9 +133,10 @@ struct lister {
 
 static void add_unless_plain(struct lister *l, const struct unit *u)
 {
-	struct unit_face f = unit_face(l->arena, u, FACES_FLUSH);
+	struct unit_face f =
+		unit_face(l->arena, u, FACES_FLUSH, job_lettering(l->context->stair->job));
 
-	if (face_is_plain(&f))
+	if (face_is_plain(l->arena, &f))
 		return;
 	struct template_job t = tread_template(l->arena, l->context, &f);
 	t.paper = l->paper;

@@ -6,6 +6,9 @@
 
 #include "sheets/template_unit.h"
 
+/* The step that a tread is of; NULL when its family does not say. */
+const struct step *tread_step(const struct stair *s, const struct unit *u);
+
 /* One for each different tread that is more than a rectangle; they share their files.  Numbered
  * from `first` on. */
 struct template_group tread_templates(struct arena *a, const struct sheet_context *c,

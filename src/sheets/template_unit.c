@@ -1,5 +1,7 @@
 #include "sheets/template_unit.h"
 
+#include <stdlib.h>
+
 #include "base/text.h"
 #include "draw/bounds.h"
 
@@ -19,9 +21,10 @@ static struct chain *moved(struct arena *a, const struct chain *list, struct vec
 	return first;
 }
 
-struct unit_face unit_face(struct arena *a, const struct unit *u, enum faces which)
+struct unit_face unit_face(struct arena *a, const struct unit *u, enum faces which,
+	struct lettering l)
 {
-	struct unit_face f = { .unit = u, .bores = unit_bores(a, u) };
+	struct unit_face f = { .unit = u, .lettering = l, .bores = unit_bores(a, u) };
 	struct chain *faces = unit_faces(a, u, which);
 	struct box b = box_empty();
 	struct outline own = unit_corners(a, u, which);
@@ -58,24 +61,25 @@ static bool is_repeated(const struct unit_face *f, int i)
 	return false;
 }
 
-static int turns(const struct unit_face *f)
-{
-	int n = 0;
-
-	for (int i = 0; i < f->corners.n; i++)
-		n += !is_repeated(f, i) && cut_turns(&f->lines, f->corners.corners[i].at).turns;
-	return n;
-}
-
-bool face_is_plain(const struct unit_face *f)
-{
-	return face_bore_count(f->bores) == 0 && is_square_to_it(f->lines.joint) &&
-		is_square_to_it(f->lines.cut) && turns(f) == 4;
-}
-
 static struct vec bore_middle(const struct unit_face *f, const struct unit_bore *b)
 {
 	return vec_add(vec(b->at.origin.x, b->at.origin.y), f->by);
+}
+
+static bool is_near(double one, double other)
+{
+	return fabs(one - other) < 0.01;
+}
+
+static const char *corner_words(const struct unit_face *f, struct vec at)
+{
+	bool left = is_near(at.x, 0), right = is_near(at.x, f->extent.x1);
+
+	if (is_near(at.y, 0))
+		return left ? "front, left-hand end" : right ? "front, right-hand end" : "front";
+	if (is_near(at.y, f->extent.y1))
+		return left ? "back, left-hand end" : right ? "back, right-hand end" : "back";
+	return left ? "left-hand end" : right ? "right-hand end" : "inside";
 }
 
 struct position_list {
@@ -93,20 +97,47 @@ static void add_position(struct position_list *l, struct vec at, const char *wha
 	l->n++;
 }
 
-struct positions face_positions(struct arena *a, const struct unit_face *f, struct lettering l)
+struct places {
+	struct vec *at;
+	int n;
+};
+
+static int by_place(const void *one, const void *other)
 {
-	struct position_list p = { a, l, NEW_N(a, struct position, f->corners.n + f->bores.n + 1),
-		0 };
+	const struct vec *p = one, *q = other;
+
+	if (fabs(p->x - q->x) > NEAR_ENOUGH)
+		return p->x < q->x ? -1 : 1;
+	return (p->y > q->y) - (p->y < q->y);
+}
+
+/* Where its line turns, from the left-hand end on. */
+static struct places turning_corners(struct arena *a, const struct unit_face *f)
+{
+	struct places l = { NEW_N(a, struct vec, f->corners.n + 1), 0 };
 
 	for (int i = 0; i < f->corners.n; i++) {
 		struct vec at = f->corners.corners[i].at;
 		if (!is_repeated(f, i) && cut_turns(&f->lines, at).turns)
-			add_position(&p, at, "");
+			l.at[l.n++] = at;
 	}
+	qsort(l.at, (size_t)l.n, sizeof(*l.at), by_place);
+	return l;
+}
+
+struct positions face_positions(struct arena *a, const struct unit_face *f)
+{
+	struct position_list p = { a, f->lettering,
+		NEW_N(a, struct position, f->corners.n + f->bores.n + 1), 0 };
+
+	struct places turned = turning_corners(a, f);
+
+	for (int i = 0; i < turned.n; i++)
+		add_position(&p, turned.at[i], corner_words(f, turned.at[i]));
 	for (int i = 0; i < f->bores.n; i++)
 		if (f->bores.bore[i].side != BORE_IN_EDGE)
 			add_position(&p, bore_middle(f, &f->bores.bore[i]),
-				bore_words(a, l, &f->bores.bore[i]));
+				bore_words(a, f->lettering, &f->bores.bore[i]));
 	return (struct positions){ p.list, p.n };
 }
 
@@ -118,11 +149,12 @@ static void add_position_labels(struct draft *d, const struct unit_face *f, stru
 		const struct position *q = &p.position[i];
 		struct turning t = cut_turns(&f->lines, q->at);
 		const char *figures = arena_printf(a, "%d: %s, %s", q->number, q->along, q->across);
+		const char *brief = arena_printf(a, "%d", q->number);
 		draft_label(d,
 			(struct pattern_label){
 				.at = q->at,
 				.toward = t.turns ? t.toward : vec(0, 1),
-				.ways = { figures, arena_printf(a, "%d", q->number) },
+				.ways = { figures, brief },
 			});
 	}
 }
@@ -136,19 +168,134 @@ static void add_lines(struct draft *d, enum pen pen, const struct chain *list)
 	}
 }
 
-struct draft *face_draft(struct arena *a, const struct unit_face *f, struct positions p,
-	struct lettering l)
+/* Long enough to be named. */
+#define LONG_JOINT 100.0
+
+static void add_joint_labels(struct draft *d, const struct chain *joints)
 {
-	struct draft *d = draft_begin(a, l, box_grow(f->extent, 200));
+	for (const struct chain *c = joints; c; c = c->next) {
+		struct vec run = vec_sub(c->points[1], c->points[0]);
+		if (vec_length(run) < LONG_JOINT)
+			continue;
+		draft_label(d,
+			(struct pattern_label){
+				.at = vec_add(c->points[0], vec_scale(run, 0.4)),
+				.toward = vec_left(vec_unit(run)),
+				.ways = { "glue line" },
+			});
+	}
+}
+
+/* Where the region ends inside the work: a line to set to its figure. */
+static void add_region_end(struct draft *d, const struct unit_face *f, double x)
+{
+	if (x < f->extent.x0 + 1 || x > f->extent.x1 - 1)
+		return;
+	draft_segment(d, PEN_GUIDE, vec(x, 0), vec(x, f->extent.y1));
+	draft_label(d,
+		(struct pattern_label){
+			.at = vec(x, f->extent.y1 / 2),
+			.toward = vec(x > (d->region.x0 + d->region.x1) / 2 ? -1 : 1, 0),
+			.ways = { arena_printf(d->arena, "this line at %s", draft_figure(d, x)) },
+		});
+}
+
+struct box face_region(const struct unit_face *f)
+{
+	return box_grow(f->extent, 200);
+}
+
+struct draft *face_draft(struct arena *a, const struct unit_face *f, struct positions p,
+	struct box region)
+{
+	struct draft *d = draft_begin(a, f->lettering, region);
 
 	add_position_labels(d, f, p);
 	add_lines(d, PEN_TEMPLATE, f->lines.cut);
 	draft_check_line(d);
 	add_lines(d, PEN_GUIDE, f->lines.joint);
+	add_joint_labels(d, f->lines.joint);
 	draft_base_line(d, f->extent);
+	add_region_end(d, f, region.x0);
+	add_region_end(d, f, region.x1);
 	for (int i = 0; i < f->bores.n; i++)
 		draft_bore(d, &f->bores.bore[i], f->by);
 	return d;
+}
+
+#define AIR_BESIDE 60.0 /* of plain work shown beside what is marked */
+#define NEAR_END 150.0  /* an end nearer than this is shown too */
+#define APART 200.0     /* marked places nearer than this share a stretch */
+
+/* An end that is straight from front to back has two corners and no more. */
+static bool is_of_plain_end(const struct unit_face *f, struct positions p, struct vec at)
+{
+	int n = 0;
+
+	if (!is_near(at.x, 0) && !is_near(at.x, f->extent.x1))
+		return false;
+	for (int i = 0; i < p.n; i++)
+		n += is_near(p.position[i].at.x, at.x);
+	return n == 2;
+}
+
+/* Where there is something to mark, from the left-hand end on. */
+static struct places marked_places(struct arena *a, const struct unit_face *f, struct positions p)
+{
+	struct places l = { NULL, 0 };
+	int joints = 0;
+
+	for (const struct chain *c = f->lines.joint; c; c = c->next)
+		joints++;
+	l.at = NEW_N(a, struct vec, p.n + 2 * joints + 1);
+	for (int i = 0; i < p.n; i++)
+		if (!is_of_plain_end(f, p, p.position[i].at))
+			l.at[l.n++] = p.position[i].at;
+	for (const struct chain *c = f->lines.joint; c; c = c->next) {
+		if (is_near(c->points[0].y, c->points[1].y))
+			continue;
+		l.at[l.n++] = c->points[0];
+		l.at[l.n++] = c->points[1];
+	}
+	qsort(l.at, (size_t)l.n, sizeof(*l.at), by_place);
+	return l;
+}
+
+static const char *part_name(const struct unit_face *f, struct box region)
+{
+	bool left = region.x0<0, right = region.x1> f->extent.x1;
+
+	if (left && right)
+		return "";
+	return left ? "left end" : right ? "right end" : "middle";
+}
+
+struct template_parts face_parts(struct arena *a, const struct unit_face *f, struct positions p)
+{
+	struct places l = marked_places(a, f, p);
+	struct template_parts parts = { NEW_N(a, struct box, l.n + 1),
+		NEW_N(a, const char *, l.n + 1), 0 };
+
+	for (int i = 0; i < l.n;) {
+		struct box region = face_region(f);
+		int last = i;
+		while (last + 1 < l.n && l.at[last + 1].x - l.at[last].x < APART)
+			last++;
+		if (l.at[i].x > NEAR_END)
+			region.x0 = l.at[i].x - AIR_BESIDE;
+		if (l.at[last].x < f->extent.x1 - NEAR_END)
+			region.x1 = l.at[last].x + AIR_BESIDE;
+		parts.name[parts.n] = part_name(f, region);
+		parts.region[parts.n++] = region;
+		i = last + 1;
+	}
+	return parts;
+}
+
+bool face_is_plain(struct arena *a, const struct unit_face *f)
+{
+	return face_bore_count(f->bores) == 0 && is_square_to_it(f->lines.joint) &&
+		is_square_to_it(f->lines.cut) && turning_corners(a, f).n == 4;
 }
 
 const char *number_words(struct arena *a, const int *numbers, int n)

@@ -11,6 +11,7 @@
 /* A unit's face being laid out: x and y from its own lower left corner. */
 struct unit_face {
 	const struct unit *unit;
+	struct lettering lettering;
 	struct joined lines;
 	struct outline corners; /* of all its pieces */
 	struct unit_bores bores;
@@ -18,17 +19,32 @@ struct unit_face {
 	struct box extent;
 };
 
-struct unit_face unit_face(struct arena *a, const struct unit *u, enum faces which);
+struct unit_face unit_face(struct arena *a, const struct unit *u, enum faces which,
+	struct lettering l);
 
 /* Has it more to it than a rectangle with its joints along or across? */
-bool face_is_plain(const struct unit_face *f);
+bool face_is_plain(struct arena *a, const struct unit_face *f);
 
 /* Where its line turns, and the middles of the holes in its face. */
-struct positions face_positions(struct arena *a, const struct unit_face *f, struct lettering l);
+struct positions face_positions(struct arena *a, const struct unit_face *f);
 
-/* The line to cut, joints, holes, positions beside them, and the lines that prove it. */
+/* What of it is inside `region`: the line to cut, joints, holes, positions beside them, and the
+ * lines that prove it.  Where the region ends inside the work is a line to set it to. */
 struct draft *face_draft(struct arena *a, const struct unit_face *f, struct positions p,
-	struct lettering l);
+	struct box region);
+
+/* Room round a face for what is drawn beside it. */
+struct box face_region(const struct unit_face *f);
+
+/* The stretches along it that hold more than straight edges and joints: to be drawn over sheets,
+ * where a rectangle need not be. */
+struct template_parts {
+	struct box *region;
+	const char **name;
+	int n;
+};
+
+struct template_parts face_parts(struct arena *a, const struct unit_face *f, struct positions p);
 
 /* "1 to 4, 6" */
 const char *number_words(struct arena *a, const int *numbers, int n);

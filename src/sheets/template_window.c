@@ -1,7 +1,7 @@
 #include "sheets/template_window.h"
 
 #define CROSS 5.0       /* half of an arm */
-#define NEAR_LABEL 14.0 /* how far a label may stand from its point */
+#define NEAR_LABEL 18.0 /* how far a label may stand from its point */
 #define JOINT_WORDS 8.0 /* how far from a joint its words stand */
 #define BAR_TICK 2.0
 

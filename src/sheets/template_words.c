@@ -1,6 +1,9 @@
 #include "sheets/template_words.h"
 
+#include <string.h>
+
 #include "base/file.h"
+#include "base/text.h"
 #include "sheets/template.h"
 
 const char words_full_size[] = "TEMPLATE - FULL SIZE";
@@ -59,6 +62,52 @@ const char *piece_words(struct arena *a, const char *mark, const char *what, int
 {
 	return count == 1 ? arena_printf(a, "%s  %s, make 1", mark, what)
 			  : arena_printf(a, "%s  %s, make %d alike", mark, what, count);
+}
+
+/* A mark is letters and a number. */
+struct mark_read {
+	int letters, length, number;
+};
+
+static struct mark_read mark_read(const char *s)
+{
+	struct mark_read m = { (int)strcspn(s, "0123456789,"), (int)strcspn(s, ","), 0 };
+
+	for (int i = m.letters; i < m.length; i++)
+		m.number = 10 * m.number + (s[i] - '0');
+	return m;
+}
+
+static const char *mark_after(const char *s)
+{
+	s += strcspn(s, ",");
+	return *s ? s + 2 : s;
+}
+
+static bool goes_on(const char *s, const char *next)
+{
+	struct mark_read m = mark_read(s), n = mark_read(next);
+
+	return *next && n.letters == m.letters && n.number == m.number + 1 &&
+		!strncmp(s, next, (size_t)m.letters);
+}
+
+const char *marks_words(struct arena *a, const char *marks)
+{
+	struct text t = { .arena = a };
+
+	for (const char *s = marks; *s; s = mark_after(s)) {
+		const char *first = s;
+		while (goes_on(s, mark_after(s)))
+			s = mark_after(s);
+		const char *one = arena_strndup(a, first, (size_t)mark_read(first).length);
+		const char *last = arena_strndup(a, s, (size_t)mark_read(s).length);
+		text_join(&t, ", ",
+			s == first ? one
+				   : arena_printf(a, s == mark_after(first) ? "%s, %s" : "%s to %s",
+					     one, last));
+	}
+	return text_chars(&t);
 }
 
 const char *template_id(struct arena *a, const struct template_job *t)

@@ -27,6 +27,9 @@ struct template_words template_words(struct arena *a, const struct job *job);
 /* "S1  sawtooth carriage, make 2 alike" */
 const char *piece_words(struct arena *a, const char *mark, const char *what, int count);
 
+/* "B1, B2, B3, B5" as "B1 to B3, B5" */
+const char *marks_words(struct arena *a, const char *marks);
+
 struct template_job;
 
 /* "T-1" */
