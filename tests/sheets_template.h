@@ -68,6 +68,7 @@ static struct bench_stair *bench_stair(struct arena *a, int steps, enum stringer
 		.name = "invented",
 		.units = UNITS_MILLIMETRES,
 		.fraction = 1 };
+	b->job.sheets.templates = TEMPLATES_STRINGERS;
 	b->flight.frame = frame_house();
 	b->stair = (struct stair){ .job = &b->job,
 		.flights = &b->flight,

@@ -175,19 +175,25 @@ static void add_tread_rods(struct gatherer *g, const struct unit *units)
 
 enum { FACE_UP_Y, FACE_DOWN_Y, FACE_UP_Z, FACE_DOWN_Z, FACES };
 
+/* Whether each face of a piece has a rod of its own. */
+enum rod_faces { ROD_FOR_EACH_FACE, ROD_FOR_ALL_FACES };
+
 /* What is marked along its length, and what its faces are called. */
 struct marked_kind {
 	const struct part_kind *kind;
+	enum rod_faces rods;
+	enum fixing only; /* holes for this; FIXING_NONE: all */
 	const char *from;
 	const char *faces[FACES];
 };
 
 static const struct marked_kind marked[] = {
-	{ &part_newel, "from its foot",
+	{ &part_newel, ROD_FOR_ALL_FACES, FIXING_NONE, "from its foot",
 		{ "uphill face", "downhill face", "left-hand face", "right-hand face" } },
-	{ &part_baluster, "from its foot",
+	{ &part_baluster, ROD_FOR_EACH_FACE, FIXING_NONE, "from its foot",
 		{ "uphill face", "downhill face", "left-hand face", "right-hand face" } },
-	{ &part_rail, "from its lower end", { "top", "underside", "one side", "other side" } },
+	{ &part_rail, ROD_FOR_EACH_FACE, FIXING_BRACKET, "from its lower end",
+		{ "top", "underside", "one side", "other side" } },
 };
 
 static const struct marked_kind *marked_kind(const struct part_kind *kind)
@@ -219,34 +225,63 @@ static int bore_count(const struct part *p)
 	return n;
 }
 
-static void add_face_rod(struct gatherer *g, const struct marked_kind *m, const struct part *p,
-	int face)
+static bool is_marked(const struct marked_kind *m, const struct bore *b)
 {
-	struct arena *a = g->arena;
-	struct ticks t = { a, NEW_N(a, struct rod_tick, bore_count(p) + 1), 0 };
+	return face_of(b) != FACES && (m->only == FIXING_NONE || b->fixing == m->only);
+}
 
-	for (const struct bore *b = p->bores; b; b = b->next)
-		if (face_of(b) == face)
-			add_tick(&t, b->at.origin.x, bore_name(b));
-	if (t.n == 0)
+static void add_long_rod(struct gatherer *g, const struct marked_kind *m, const struct part *p,
+	struct ticks t, const char *face)
+{
+	/* one position is measured with a tape */
+	if (t.n < 2)
 		return;
 	double end = fmin(t.list[t.n - 1].at + PAST, p->size.length);
 	add(g,
 		(struct named_rod){
 			.rod = rod_of(t, end),
-			.what = arena_printf(a, "%s, %s", p->name, m->faces[face]),
+			.what = *face ? arena_printf(g->arena, "%s, %s", p->name, face) : p->name,
 			.on = p->mark,
 			.from = m->from,
 			.note = "",
 		});
 }
 
+static void add_rod_for_all(struct gatherer *g, const struct marked_kind *m, const struct part *p)
+{
+	struct arena *a = g->arena;
+	struct ticks t = { a, NEW_N(a, struct rod_tick, bore_count(p) + 1), 0 };
+
+	for (const struct bore *b = p->bores; b; b = b->next)
+		if (is_marked(m, b))
+			add_tick(&t, b->at.origin.x,
+				arena_printf(a, "%s, %s", bore_name(b), m->faces[face_of(b)]));
+	add_long_rod(g, m, p, t, "");
+}
+
+static void add_rods_by_face(struct gatherer *g, const struct marked_kind *m, const struct part *p)
+{
+	struct arena *a = g->arena;
+
+	for (int face = 0; face < FACES; face++) {
+		struct ticks t = { a, NEW_N(a, struct rod_tick, bore_count(p) + 1), 0 };
+		for (const struct bore *b = p->bores; b; b = b->next)
+			if (is_marked(m, b) && face_of(b) == face)
+				add_tick(&t, b->at.origin.x, bore_name(b));
+		add_long_rod(g, m, p, t, m->faces[face]);
+	}
+}
+
 static void add_long_rods(struct gatherer *g)
 {
 	for (const struct part *p = g->context->parts; p; p = p->next) {
 		const struct marked_kind *m = marked_kind(p->kind);
-		for (int face = 0; m && face < FACES; face++)
-			add_face_rod(g, m, p, face);
+		if (!m)
+			continue;
+		switch (m->rods) {
+		case ROD_FOR_ALL_FACES: add_rod_for_all(g, m, p); break;
+		case ROD_FOR_EACH_FACE: add_rods_by_face(g, m, p); break;
+		}
 	}
 }
 

@@ -34,7 +34,7 @@ static bool lines_are_alike(const struct pattern *one, const struct pattern *oth
 static void add(struct gatherer *g, struct small s)
 {
 	for (struct small *k = g->first; k; k = k->next)
-		if (!strcmp(k->what, s.what) && lines_are_alike(&k->pattern, &s.pattern)) {
+		if (!strcmp(k->sizes, s.sizes) && lines_are_alike(&k->pattern, &s.pattern)) {
 			k->marks = arena_printf(g->arena, "%s, %s", k->marks, s.marks);
 			return;
 		}

@@ -8,12 +8,13 @@
 
 #define ROUND_IT 8.0 /* room round a pattern, in its frame */
 #define CELL_GAP 6.0
+#define BOLD_WIDER 0.88 /* regular over bold lettering */
 #define CELL_LEAST 56.0 /* width: room for words */
 
 struct cell {
 	const struct small *small;
 	struct vec frame; /* 0, 0: there is no room for the pattern on any sheet */
-	struct lines words;
+	struct lines name, sizes;
 	struct vec size; /* of frame and words */
 };
 
@@ -32,9 +33,11 @@ static struct cell cell_of(const struct template_sheets *s, const struct small *
 		cell.frame = vec(0, 0);
 	}
 	cell.size.x = fmax(cell.frame.x, CELL_LEAST);
-	cell.words = wrap_text(a, s->job->context->measure, TEMPLATE_LETTER, cell.size.x,
-		arena_printf(a, "%s: %s. %s.", marks_words(a, k->marks), k->what, size));
-	cell.size.y = cell.frame.y + 1 + cell.words.n * TEMPLATE_PITCH;
+	cell.name =
+		wrap_text(a, s->job->context->measure, TEMPLATE_LETTER, cell.size.x * BOLD_WIDER,
+			arena_printf(a, "%s: %s", marks_words(a, k->marks), k->what));
+	cell.sizes = wrap_text(a, s->job->context->measure, TEMPLATE_LETTER, cell.size.x, size);
+	cell.size.y = cell.frame.y + 1 + (cell.name.n + cell.sizes.n) * TEMPLATE_PITCH;
 	return cell;
 }
 
@@ -50,17 +53,23 @@ static void draw_frame(const struct template_sheets *s, struct page *page, const
 	window_draw(page, place, &t, (struct tile){ 0, 0 }, &none, 0);
 }
 
+static void letter_lines(struct page *page, struct vec top, struct lines l, enum letter_style style)
+{
+	for (int i = 0; i < l.n; i++)
+		page_text(page, vec(top.x, top.y - TEMPLATE_LETTER - i * TEMPLATE_PITCH),
+			ALIGN_LEFT, TURN_LEVEL,
+			(struct wording){ l.line[i], TEMPLATE_LETTER, style });
+}
+
 static void draw_cell(const struct template_sheets *s, struct page *page, const struct cell *c,
 	struct vec top)
 {
 	if (c->frame.x > 0)
 		draw_frame(s, page, c, top);
-	for (int i = 0; i < c->words.n; i++)
-		page_text(page,
-			vec(top.x, top.y - c->frame.y - 1 - TEMPLATE_LETTER - i * TEMPLATE_PITCH),
-			ALIGN_LEFT, TURN_LEVEL,
-			(struct wording){ c->words.line[i], TEMPLATE_LETTER,
-				i == 0 ? LETTER_BOLD : LETTER_REGULAR });
+	struct vec under = vec(top.x, top.y - c->frame.y - 1);
+	letter_lines(page, under, c->name, LETTER_BOLD);
+	letter_lines(page, vec(under.x, under.y - c->name.n * TEMPLATE_PITCH), c->sizes,
+		LETTER_REGULAR);
 }
 
 /* A sheet being filled from the upper left, row by row. */
