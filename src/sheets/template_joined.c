@@ -153,18 +153,29 @@ struct turning cut_turns(const struct joined *j, struct vec at)
 
 #define FLUSH 1.0
 
-static bool is_flush(const struct unit *u, const struct unit_piece *p)
+static bool lies_flat(const struct unit_piece *p)
 {
-	double top = p->at.origin.z + fmax(0, p->at.w.z) * p->part->size.thickness;
+	return fabs(p->at.w.z) > 1 - NEAR_ENOUGH && p->part->outline.n > 2;
+}
 
-	return fabs(top - u->pieces[0].part->size.thickness) < FLUSH;
+static double top_of(const struct unit_piece *p)
+{
+	return p->at.origin.z + fmax(0, p->at.w.z) * p->part->size.thickness;
+}
+
+static double highest(const struct unit *u)
+{
+	double z = -INFINITY;
+
+	for (int i = 0; i < u->piece_count; i++)
+		if (lies_flat(&u->pieces[i]))
+			z = fmax(z, top_of(&u->pieces[i]));
+	return z;
 }
 
 static bool is_wanted(const struct unit *u, const struct unit_piece *p, enum faces which)
 {
-	bool lies_flat = fabs(p->at.w.z) > 1 - NEAR_ENOUGH && p->part->outline.n > 2;
-
-	return lies_flat && (which == FACES_ALL || is_flush(u, p));
+	return lies_flat(p) && (which == FACES_ALL || top_of(p) > highest(u) - FLUSH);
 }
 
 static struct vec on_face(const struct unit_piece *p, struct vec at)
@@ -234,6 +245,20 @@ struct outline unit_corners(struct arena *a, const struct unit *u, enum faces wh
 			corners[n++].at = on_face(p, p->part->outline.corners[k].at);
 	}
 	return (struct outline){ corners, n };
+}
+
+struct unit *unit_turned(struct arena *a, const struct unit *u, struct frame axes)
+{
+	struct unit *turned = NEW(a, struct unit);
+	struct unit_piece *pieces = NEW_N(a, struct unit_piece, u->piece_count);
+
+	for (int i = 0; i < u->piece_count; i++) {
+		pieces[i] = u->pieces[i];
+		pieces[i].at = frame_within(axes, pieces[i].in_house);
+	}
+	*turned = *u;
+	turned->pieces = pieces;
+	return turned;
 }
 
 struct unit *unit_of_part(struct arena *a, const struct part *p)

@@ -41,6 +41,9 @@ struct chain *unit_faces(struct arena *a, const struct unit *u, enum faces which
 /* The corners of those, one list for all. */
 struct outline unit_corners(struct arena *a, const struct unit *u, enum faces which);
 
+/* The unit in axes that are given in the house, at its first place. */
+struct unit *unit_turned(struct arena *a, const struct unit *u, struct frame axes);
+
 /* A part by itself, as a unit of one piece. */
 struct unit *unit_of_part(struct arena *a, const struct part *p);
 

@@ -159,12 +159,10 @@ static void add_tread_row(struct gatherer *g, const struct unit_face *f, double 
 
 static void add_tread_rods(struct gatherer *g, const struct unit *units)
 {
-	struct lettering l = job_lettering(g->context->stair->job);
-
 	for (const struct unit *u = units; u; u = u->next) {
 		if (u->kind != &part_tread)
 			continue;
-		struct unit_face f = unit_face(g->arena, u, FACES_FLUSH, l);
+		struct unit_face f = tread_face(g->arena, g->context->stair, u);
 		for (int i = 0; i < f.bores.n; i++)
 			if (opens_row(f.bores, i))
 				add_tread_row(g, &f, f.bores.bore[i].at.origin.x);

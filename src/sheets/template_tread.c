@@ -9,6 +9,25 @@ const struct step *tread_step(const struct stair *s, const struct unit *u)
 	return NULL;
 }
 
+static const struct flight *flight_of(const struct stair *s, const struct unit *u)
+{
+	const struct step *step = tread_step(s, u);
+
+	for (int i = 0; step && i < s->flight_count; i++)
+		if (step >= s->flights[i].steps &&
+			step < s->flights[i].steps + s->flights[i].step_count)
+			return &s->flights[i];
+	return &s->flights[0];
+}
+
+struct unit_face tread_face(struct arena *a, const struct stair *s, const struct unit *u)
+{
+	struct vec3 up = vec3(0, 0, 1), ahead = flight_of(s, u)->frame.u;
+	struct frame axes = { u->pieces[0].in_house.origin, vec3_cross(ahead, up), ahead, up };
+
+	return unit_face(a, unit_turned(a, u, axes), FACES_FLUSH, job_lettering(s->job));
+}
+
 static bool is_an_edge(const struct unit_face *f, double y)
 {
 	for (int i = 0; i < f->corners.n; i++)
@@ -43,10 +62,23 @@ static void add_risers(struct draft *d, const struct unit_face *f, const struct 
 	add_level(d, f, step->back_x - step->nosing_x, "face of the riser above");
 }
 
+/* The largest of its pieces. */
+static const struct part *body_of(const struct unit *u)
+{
+	const struct part *body = u->pieces[0].part;
+
+	for (int i = 1; i < u->piece_count; i++) {
+		const struct part *p = u->pieces[i].part;
+		if (p->size.length * p->size.width > body->size.length * body->size.width)
+			body = p;
+	}
+	return body;
+}
+
 static const char *what(struct arena *a, const struct unit *u)
 {
 	if (!u->numbers)
-		return u->pieces[0].part->name;
+		return body_of(u)->name;
 	return arena_printf(a, "%s, step%s %s", u->kind->name, u->count > 1 ? "s" : "",
 		number_words(a, u->numbers, u->count));
 }
@@ -54,7 +86,7 @@ static const char *what(struct arena *a, const struct unit *u)
 static const char *stock_words(struct arena *a, const struct unit_face *f)
 {
 	struct lettering l = f->lettering;
-	const struct part *body = f->unit->pieces[0].part;
+	const struct part *body = body_of(f->unit);
 
 	return arena_printf(a, "Finished %s x %s x %s, %s",
 		length_letter_inches(a, l, body->size.thickness),
@@ -133,8 +165,7 @@ struct lister {
 
 static void add_unless_plain(struct lister *l, const struct unit *u)
 {
-	struct unit_face f =
-		unit_face(l->arena, u, FACES_FLUSH, job_lettering(l->context->stair->job));
+	struct unit_face f = tread_face(l->arena, l->context->stair, u);
 
 	if (face_is_plain(l->arena, &f))
 		return;
