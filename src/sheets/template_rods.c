@@ -188,9 +188,9 @@ struct marked_kind {
 static const struct marked_kind marked[] = {
 	{ &part_newel, ROD_FOR_ALL_FACES, FIXING_NONE, "from its foot",
 		{ "uphill face", "downhill face", "left-hand face", "right-hand face" } },
-	{ &part_baluster, ROD_FOR_EACH_FACE, FIXING_NONE, "from its foot",
+	{ &part_infill, ROD_FOR_EACH_FACE, FIXING_NONE, "from its foot",
 		{ "uphill face", "downhill face", "left-hand face", "right-hand face" } },
-	{ &part_rail, ROD_FOR_EACH_FACE, FIXING_BRACKET, "from its lower end",
+	{ &part_wall_rail, ROD_FOR_EACH_FACE, FIXING_BRACKET, "from its lower end",
 		{ "top", "underside", "one side", "other side" } },
 };
 
