@@ -66,6 +66,29 @@ static void the_board_under_a_post_is_drilled_where_the_post_is(void **state)
 	arena_free(a);
 }
 
+/* A board of 30 on another: the hole for the post is 50 deep. */
+static void a_hole_that_comes_through_a_board_goes_on_in_the_one_behind(void **state)
+{
+	struct arena *a = arena_new();
+	struct pieces high = { .arena = a, .kind = &posts }, low = { .arena = a, .kind = &boards };
+	(void)state;
+	struct part *post = post_at(&high, 200, 100), *board = board_add(&low);
+	struct part *under = piece_add(&low, "board", "ash", frame_at(-100, -50, 40));
+	under->solids = solid_box(a, vec3(0, 0, 0), vec3(1000, 200, 30));
+	struct bore b = foot_dowel();
+	b.mate.depth = 50;
+	piece_bore(a, post, b);
+	mates_drill(a, (struct part *[]){ high.first, low.first }, 2);
+	assert_near(board->bores->size.depth, 30, 1e-6);
+	assert_non_null(under->bores);
+	assert_near(under->bores->size.depth, 20, 1e-6);
+	assert_near(under->bores->at.origin.x, 315, 1e-6);
+	assert_near(under->bores->at.origin.z, 30, 1e-6);
+	assert_true(under->bores->is_mate && under->bores->goes_on);
+	assert_false(board->bores->goes_on);
+	arena_free(a);
+}
+
 static void existing_work_is_not_drilled(void **state)
 {
 	struct arena *a = arena_new();
@@ -138,6 +161,7 @@ int main(void)
 {
 	const struct CMUnitTest tests[] = {
 		cmocka_unit_test(the_board_under_a_post_is_drilled_where_the_post_is),
+		cmocka_unit_test(a_hole_that_comes_through_a_board_goes_on_in_the_one_behind),
 		cmocka_unit_test(existing_work_is_not_drilled),
 		cmocka_unit_test(pieces_drilled_otherwise_are_other_parts),
 		cmocka_unit_test(units_of_equal_pieces_alike_set_are_one),

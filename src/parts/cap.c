@@ -139,6 +139,29 @@ static void shape_block(struct arena *a, struct part *p, const struct cap *c, do
 	p->solids = list;
 }
 
+/* How the saw is set, in the order of the cuts. */
+static void add_settings(struct arena *a, struct part *p, const struct lettering l)
+{
+	const struct cap *c = p->cap;
+	struct feature f = { .kind = FEATURE_MITRE, .angle = c->slope };
+	if (c->shoulder > 0)
+		piece_feature(a, p,
+			(struct feature){ .kind = FEATURE_NOTCH,
+				.depth = c->shoulder,
+				.text = arena_printf(a,
+					"four shoulder cuts first: underside against the fence, "
+					"%s from the blade, blade square, %s high",
+					length_say(a, l, c->fence),
+					length_say(a, l, c->shoulder)) });
+	f.text = arena_printf(a,
+		"four slopes: blade tilted %.1f degrees, fence %s from it at the table, blade %s "
+		"high over the table: in a block %s high they meet in one point; clamp it to a "
+		"carriage, hands clear",
+		c->blade_tilt * 180 / PI, length_say(a, l, c->fence),
+		length_say(a, l, c->blade_height), length_say(a, l, c->height));
+	piece_feature(a, p, f);
+}
+
 static void block_add(struct pieces *list, const struct post *p, const struct cap *c)
 {
 	struct arena *a = list->arena;
@@ -149,6 +172,8 @@ static void block_add(struct pieces *list, const struct post *p, const struct ca
 	*facts = *c;
 	cap->cap = facts;
 	shape_block(a, cap, c, chamfer);
+	if (c->kind == CAP_PYRAMID)
+		add_settings(a, cap, l);
 	if (chamfer > 0)
 		piece_feature(a, cap,
 			(struct feature){ .kind = FEATURE_MITRE,

@@ -48,6 +48,23 @@ static struct frame piece_place(const struct cap *c, int quarter)
 	return f;
 }
 
+static void add_settings(struct arena *a, struct part *p)
+{
+	const struct cap *c = p->cap;
+	struct feature f = { .kind = FEATURE_MITRE, .angle = c->mitre_gauge };
+	f.text = arena_printf(a,
+		"ends, face down: mitre gauge %.1f degrees off square, blade tilted %.1f degrees; "
+		"stop block and hold-down",
+		c->mitre_gauge * 180 / PI, c->mitre_tilt * 180 / PI);
+	piece_feature(a, p, f);
+	f.angle = c->foot_tilt;
+	f.text = arena_printf(a,
+		"foot, to lie on the plate: before the ends, on edge, face to the fence, blade "
+		"tilted %.1f degrees",
+		c->foot_tilt * 180 / PI);
+	piece_feature(a, p, f);
+}
+
 void cap_mitred_add(struct pieces *list, const struct post *p, const struct cap *c)
 {
 	struct arena *a = list->arena;
@@ -66,9 +83,6 @@ void cap_mitred_add(struct pieces *list, const struct post *p, const struct cap 
 		piece->grain = GRAIN_ALONG;
 		piece->cap = facts;
 		piece->solids = piece_solid(a, c);
-		piece_feature(a, piece,
-			(struct feature){ .kind = FEATURE_MITRE,
-				.angle = c->foot_tilt,
-				.text = "foot bevelled to lie on the plate" });
+		add_settings(a, piece);
 	}
 }

@@ -87,6 +87,25 @@ static void add_rail(struct text *t, const struct rail *r)
 		r->foot.under, r->foot.top, r->head.under, r->head.top);
 }
 
+static void add_newel(struct text *t, const struct newel *n)
+{
+	text_add(t, "  core %.3f, rail %.3f to %.3f, leg %.3f\n", n->core, n->rail_low,
+		n->rail_high, n->leg);
+	for (int i = 0; i < n->ring_count; i++)
+		text_add(t, "  cross rails %.3f to %.3f, spacer %.3f\n", n->rings[i].from,
+			n->rings[i].to, n->rings[i].spacer);
+}
+
+static void add_cap(struct text *t, const struct cap *c)
+{
+	text_add(t, "  cap edge %.3f, height %.3f, slope %.3f\n", c->edge, c->height,
+		degrees(c->slope));
+	text_add(t, "  block: tilt %.3f, blade %.3f, fence %.3f, shoulder %.3f\n",
+		degrees(c->blade_tilt), c->blade_height, c->fence, c->shoulder);
+	text_add(t, "  mitred: gauge %.3f, tilt %.3f, foot %.3f\n", degrees(c->mitre_gauge),
+		degrees(c->mitre_tilt), degrees(c->foot_tilt));
+}
+
 static void add_part(struct text *t, const struct part *p)
 {
 	text_add(t, "%s %s: %d of %.3f x %.3f x %.3f %s\n", p->mark[0] ? p->mark : "-", p->name,
@@ -105,6 +124,10 @@ static void add_part(struct text *t, const struct part *p)
 			p->baluster->short_point);
 	if (p->rail)
 		add_rail(t, p->rail);
+	if (p->newel)
+		add_newel(t, p->newel);
+	if (p->cap)
+		add_cap(t, p->cap);
 	for (const struct solid *s = p->solids; s; s = s->next) {
 		text_add(t, "  solid\n");
 		add_points(t, "a", s->a, s->n);

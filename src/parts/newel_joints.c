@@ -184,19 +184,18 @@ static void tread_dowels_add(struct pieces *list, const struct post *p)
 		note_add(list->arena, p, "pack out and screw to the end of the wall as well");
 }
 
-/* On the raked edge, its hole square to that. */
+/* On the raked edge, its hole square to that, in the wood that no housing goes into. */
 static void seat_tenon_add(struct pieces *list, const struct post *p)
 {
 	const struct rod *r = p->rod;
 	double middle = p->section / 2, sine = r->slope * r->cosine;
-	double string = p->side->inner - p->side->outer;
-	double solid = string - r->job->stringers.housing_depth;
+	struct contact c = contact_of(p);
 	struct bore b = { .fixing = FIXING_LOOSE_TENON, .text = "loose tenon, newel on string" };
-	double thick = fmin(TENON_THICK, string / 3);
-	if (solid < string / 2 + thick / 2)
+	double thick = fmin(TENON_THICK, (c.in1 - c.in0) / 3);
+	if (thick < LEAST_TENON - NEAR_ENOUGH)
 		return;
-	b.at = mouth(vec3(p->slope * middle, middle, middle), vec3(sine, r->cosine, 0),
-		vec3(-r->cosine, sine, 0));
+	b.at = mouth(vec3(p->slope * middle, middle, across(p, (c.in0 + c.in1) / 2)),
+		vec3(sine, r->cosine, 0), vec3(-r->cosine, sine, 0));
 	b.size = bore_oblong(BORE_MORTISE, p->core / 2, thick, SEAT_DEPTH);
 	b.mate = b.size;
 	b.fixing_length = 2 * SEAT_DEPTH;

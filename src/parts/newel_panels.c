@@ -217,6 +217,8 @@ static void cross_rail_add(struct pieces *list, const struct post *p, const stru
 	rail.w = s->out;
 	rail.u = u;
 	struct part *piece = slat_add(list, p, &rail);
+	/* a high one moves with the core that it is glued to */
+	piece->grain = piece->size.width > piece->size.length ? GRAIN_ACROSS : GRAIN_ALONG;
 	if (on_foot && p->slope > 0)
 		piece_feature(list->arena, piece,
 			(struct feature){ .kind = FEATURE_MITRE,
@@ -231,10 +233,12 @@ static void add_spacers(struct arena *a, const struct post *p, const struct ring
 	struct text t = { .arena = a };
 	if (p->wood->note)
 		text_add(&t, "%s; ", p->wood->note);
-	text_add(&t, "spacer blocks between cross rails, up from the foot:");
+	text_add(&t, "spacer blocks between cross rails, up from the foot: ");
+	struct text sizes = { .arena = a };
 	for (int i = 0; i < r->n; i++)
 		if (r->ring[i].spacer > 0)
-			text_add(&t, " %s", length_say(a, l, r->ring[i].spacer));
+			text_join(&sizes, ", ", length_say(a, l, r->ring[i].spacer));
+	text_add(&t, "%s", text_chars(&sizes));
 	p->wood->note = text_chars(&t);
 }
 
