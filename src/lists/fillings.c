@@ -42,7 +42,6 @@ static void keep(struct listing *l, double loss)
 	int *counts = NEW_N(l->arena, int, l->kinds);
 	int at = l->n < l->wanted->most ? l->n : l->n - 1;
 
-	l->is_cut_short |= l->n == l->wanted->most;
 	while (at > 0 && l->list[at - 1].loss > loss + 1e-9) {
 		l->list[at] = l->list[at - 1];
 		at--;
@@ -108,5 +107,6 @@ struct fillings fillings_list(struct arena *a, const struct fillings_wanted *w)
 		fill(&l, first, b->size - size_of(&l, first), (double)b->cost - w->worth[first]);
 		l.counts[first] = 0;
 	}
-	return (struct fillings){ l.list, l.n, l.is_cut_short, l.steps };
+	/* a full list says nothing of those that lose more than its last */
+	return (struct fillings){ l.list, l.n, l.is_cut_short || l.n == w->most, l.steps };
 }

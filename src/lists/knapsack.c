@@ -43,7 +43,7 @@ static long limit(const struct filling *f, int i, long room)
 		struct knapsack_item item = f->entries[i].item;
 		long fit = room / item.size;
 		if (fit < item.most)
-			return value + (long)((double)room * worth(item));
+			return value + (long)((double)room * worth(item) * (1 + 1e-15) + 1e-3);
 		value += item.most * item.value;
 		room -= item.most * item.size;
 	}
@@ -56,8 +56,7 @@ static void fill(struct filling *f, int i, long room, long value)
 		f->best_value = value;
 		memcpy(f->best, f->now, (size_t)f->n * sizeof(*f->best));
 	}
-	if (i == f->n || ++f->steps > MOST_STEPS ||
-		value + limit(f, i, room) <= f->best_value + f->best_value / 10000000)
+	if (i == f->n || ++f->steps > MOST_STEPS || value + limit(f, i, room) <= f->best_value)
 		return;
 	struct knapsack_item item = f->entries[i].item;
 	long fit = room / item.size;
