@@ -82,7 +82,7 @@ static struct little roll_little(struct dice *d)
 		add_piece(&l, (dice_count(d, 10, 70) + step - 1) / step * step);
 	for (int j = 0; j < l.stock_count; j++)
 		l.stock[j] = (struct pack_stock){ j ? dice_count(d, 20, 100) : 100,
-			dice_count(d, 5, 30) };
+			dice_count(d, 5, 30), 0 };
 	return l;
 }
 
@@ -108,8 +108,8 @@ static void small_problems_come_out_as_by_trying_all(void **state)
 static void c_pieces_out_of_one_board_need_one_kerf_less(void **state)
 {
 	struct arena *a = arena_new();
-	const struct pack_piece pieces = { 33 + 1, 3 };
-	const struct pack_stock exact = { 101 + 1, 1 }, short_by_one = { 100 + 1, 1 };
+	const struct pack_piece pieces = { 33 + 1, 3, 0 };
+	const struct pack_stock exact = { 101 + 1, 1, 0 }, short_by_one = { 100 + 1, 1, 0 };
 
 	(void)state;
 	assert_int_equal(pack_boards(a, &(struct pack_problem){ &pieces, 1, &exact, 1, STEPS })
@@ -125,8 +125,8 @@ static void c_pieces_out_of_one_board_need_one_kerf_less(void **state)
 static void a_dear_long_board_loses_against_two_cheap_short_ones(void **state)
 {
 	struct arena *a = arena_new();
-	const struct pack_piece pieces = { 40, 4 };
-	const struct pack_stock stock[] = { { 80, 10 }, { 160, 21 } };
+	const struct pack_piece pieces = { 40, 4, 0 };
+	const struct pack_stock stock[] = { { 80, 10, 0 }, { 160, 21, 0 } };
 
 	(void)state;
 	struct packing k = pack_boards(a, &(struct pack_problem){ &pieces, 1, stock, 2, STEPS });

@@ -49,7 +49,7 @@ struct cut_piece {
 	int count; /* one after the other */
 };
 
-/* Ripped off over the whole length of the board, all of one width. */
+/* Ripped off over the whole length of the board, as wide as its widest piece. */
 struct cut_strip {
 	double width;
 	double used; /* of its length, kerfs between the pieces counted */
@@ -86,8 +86,8 @@ struct cut_group {
 	int misfit_count;
 };
 
-/* First ripped over the whole length into strips of one width each, which are then cut to length;
- * `d` gets a warning of every piece that fits no board.  NULL in, NULL out. */
+/* First ripped over the whole length into strips, which are then cut to length; `d` gets a warning
+ * of every piece that fits no board.  NULL in, NULL out. */
 const struct cut_group *cutting_make(struct arena *a, const struct stair *s,
 	const struct blank *blanks, struct diags *d);
 

@@ -18,6 +18,10 @@ static bool is_same_group(const struct blank *a, const struct blank *b)
 		(strcmp(a->part->name, b->part->name) != 0 ||
 			fabs(a->rough_width - b->rough_width) > NEAR_ENOUGH))
 		return false;
+	if (a->part->stringer && b->part->stringer &&
+		fabs(a->part->stringer->plank_length - b->part->stringer->plank_length) >
+			NEAR_ENOUGH)
+		return false;
 	return fabs(a->nominal - b->nominal) < NEAR_ENOUGH &&
 		fabs(a->nominal_width - b->nominal_width) < NEAR_ENOUGH;
 }
@@ -154,6 +158,12 @@ static bool is_first_of_length(const struct offers *o, int i)
 	return true;
 }
 
+/* No price is less than this and more than the bound. */
+static double whole_cents(double bound)
+{
+	return ceil(bound * 100 - 1e-6) / 100;
+}
+
 /* The best plan, and the bound on all plans. */
 static struct plan best_plan(struct arena *a, const struct ripping *r, double *bound)
 {
@@ -171,11 +181,12 @@ static struct plan best_plan(struct arena *a, const struct ripping *r, double *b
 		*bound = cut.bound;
 		best = better(best, plan_of(a, r, cut), r->aim);
 	}
+	*bound = whole_cents(*bound);
 	if (r->aim == CUT_FEWEST)
 		*bound = rip_fewest(a, r);
 	else if (lengths > 1) {
 		struct ripped cut = rip_any_boards(a, r);
-		*bound = cut.bound;
+		*bound = whole_cents(cut.bound);
 		best = better(best, plan_of(a, r, cut), r->aim);
 	}
 	return best;

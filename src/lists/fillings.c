@@ -17,6 +17,15 @@ struct listing {
 	bool is_cut_short;
 };
 
+/* Is one of these left, and does it go on? */
+static bool goes_on(const struct listing *l, int piece, long room)
+{
+	const struct pack_problem *p = l->wanted->problem;
+
+	return l->wanted->left[piece] > l->counts[piece] &&
+		pack_fits(&p->pieces[piece], &p->stock[l->stock], room);
+}
+
 static long size_of(const struct listing *l, int piece)
 {
 	return l->wanted->problem->pieces[piece].size;
@@ -31,7 +40,7 @@ static int left_of(const struct listing *l, int piece)
 static bool holds_more(const struct listing *l, long room)
 {
 	for (int i = 0; i < l->kinds; i++)
-		if (left_of(l, i) > 0 && size_of(l, i) <= room)
+		if (goes_on(l, i, room))
 			return true;
 	return false;
 }
@@ -59,7 +68,7 @@ static double most_worth(const struct listing *l, int i, long room)
 	double best = 0;
 
 	for (; i < l->kinds; i++)
-		if (left_of(l, i) > 0 && size_of(l, i) <= room)
+		if (goes_on(l, i, room))
 			best = fmax(best, l->wanted->worth[i] / (double)size_of(l, i));
 	return best * (double)room;
 }
@@ -67,7 +76,7 @@ static double most_worth(const struct listing *l, int i, long room)
 /* Goes on with the kinds from `i` on: as many as fit first, then fewer. */
 static void fill(struct listing *l, int i, long room, double loss)
 {
-	while (i < l->kinds && (left_of(l, i) <= 0 || size_of(l, i) > room))
+	while (i < l->kinds && !goes_on(l, i, room))
 		i++;
 	if (loss - most_worth(l, i, room) > l->most_loss)
 		return;
@@ -101,7 +110,7 @@ struct fillings fillings_list(struct arena *a, const struct fillings_wanted *w)
 		first++;
 	for (l.stock = 0; l.stock < w->problem->stock_count; l.stock++) {
 		const struct pack_stock *b = &w->problem->stock[l.stock];
-		if (size_of(&l, first) > b->size)
+		if (!goes_on(&l, first, b->size))
 			continue;
 		l.counts[first] = 1;
 		fill(&l, first, b->size - size_of(&l, first), (double)b->cost - w->worth[first]);

@@ -65,8 +65,10 @@ static const char *const *proofs(struct arena *a, const struct list_maker *m,
 	const char **notes = NEW_N(a, const char *, n + 2);
 
 	n = 0;
-	notes[n++] = "Proofs hold for boards that are first ripped over their whole length into "
-		     "strips of one width each, and these cut to length; one edge straight.";
+	notes[n++] =
+		"Proofs hold for boards with one straight edge that are first ripped over their "
+		"whole length into strips, each as wide as the widest piece on it, and the "
+		"strips then cut to length.";
 	for (const struct cut_group *g = groups; g; g = g->next)
 		if (g->total)
 			notes[n++] = arena_printf(a, "%s %s: %s.", g->species,
@@ -106,21 +108,31 @@ static const struct list_column cutting_columns[CUTTING_COLUMNS] = {
 	[CUTTING_STRIPS] = { "Rip, then cut", "strips", LIST_TEXT, 0 },
 };
 
+/* 2 T1 @ 41"; a narrower one is ripped once more: T2 @ 40" rip to 2". */
+static const char *piece_words(const struct list_maker *m, const struct cut_strip *s,
+	const struct cut_piece *p)
+{
+	struct arena *a = m->arena;
+	const struct blank *b = p->blank;
+	const char *many = p->count > 1 ? arena_printf(a, "%d ", p->count) : "";
+	const char *again = b->rough_width < s->width - NEAR_ENOUGH
+		? arena_printf(a, " rip to %s",
+			  length_letter_inches(a, m->lettering, b->rough_width))
+		: "";
+
+	return arena_printf(a, "%s%s @ %s%s", many, b->part->mark,
+		length_letter_inches(a, m->lettering, b->rough_length), again);
+}
+
 /* 3 3/4": 2 T1 @ 41", T2 @ 40" */
 static const char *strip_words(const struct list_maker *m, const struct cut_strip *s)
 {
-	struct arena *a = m->arena;
-	struct text t = { .arena = a };
+	struct text t = { .arena = m->arena };
 
-	for (int i = 0; i < s->piece_count; i++) {
-		const struct cut_piece *p = &s->pieces[i];
-		const char *many = p->count > 1 ? arena_printf(a, "%d ", p->count) : "";
-		text_join(&t, ", ",
-			arena_printf(a, "%s%s @ %s", many, p->blank->part->mark,
-				length_letter_inches(a, m->lettering, p->blank->rough_length)));
-	}
-	return arena_printf(a, "%s: %s", length_letter_inches(a, m->lettering, s->width),
-		text_chars(&t));
+	for (int i = 0; i < s->piece_count; i++)
+		text_join(&t, ", ", piece_words(m, s, &s->pieces[i]));
+	return arena_printf(m->arena, "%s: %s",
+		length_letter_inches(m->arena, m->lettering, s->width), text_chars(&t));
 }
 
 struct list list_cutting(struct arena *a, const struct stair *s, const struct cut_group *groups)

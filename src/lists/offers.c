@@ -57,6 +57,11 @@ static void add_general(struct arena *a, struct offers *o, const struct job *job
 		add(a, o, (struct offer){ stock->sheet_width, stock->sheet_length, 0 });
 		return;
 	case STUFF_PLANK:
+		if (b->part->stringer && b->part->stringer->plank_length > 0) {
+			/* the plank that its own sheet names */
+			add_lengths(a, o, b->rough_width, &b->part->stringer->plank_length, 1);
+			return;
+		}
 		add_lengths(a, o, b->rough_width, job->stringers.stock_lengths,
 			job->stringers.stock_length_count);
 		return;

@@ -24,7 +24,7 @@ static const struct wave {
 	{ PRICES_OF_THE_REST, 1, 0, false },
 	{ PRICES_OF_ALL, 4, 3, false },
 	{ PRICES_OF_THE_REST, 4, 3, false },
-	{ PRICES_OF_THE_REST, 1000, 1 << 20, true },
+	{ PRICES_OF_THE_REST, 300, 1 << 20, true },
 };
 
 enum { WAVES = sizeof(waves) / sizeof(*waves) };
@@ -85,8 +85,8 @@ static struct pack_problem rest_of(struct arena *a, const struct search *s, int 
 		if (!s->left[i])
 			continue;
 		index[rest.piece_count] = i;
-		pieces[rest.piece_count++] =
-			(struct pack_piece){ s->problem->pieces[i].size, s->left[i] };
+		pieces[rest.piece_count++] = (struct pack_piece){ s->problem->pieces[i].size,
+			s->left[i], s->problem->pieces[i].grade };
 	}
 	return rest;
 }
@@ -208,12 +208,12 @@ static void search(struct search *s, int board, int detours)
 
 /* ---- to begin with: the longest piece that fits, again and again ---- */
 
-static int cheapest_that_holds(const struct pack_problem *p, long size)
+static int cheapest_that_holds(const struct pack_problem *p, long size, int grade)
 {
 	int best = -1;
 
 	for (int j = 0; j < p->stock_count; j++)
-		if (p->stock[j].size >= size &&
+		if (p->stock[j].size >= size && p->stock[j].grade >= grade &&
 			(best < 0 || p->stock[j].cost < p->stock[best].cost))
 			best = j;
 	return best;
@@ -224,19 +224,24 @@ static int cheapest_that_holds(const struct pack_problem *p, long size)
 static void fill_board(struct search *s, int board, int stock)
 {
 	const struct pack_problem *p = s->problem;
-	int *counts = NEW_N(s->arena, int, p->piece_count), first = 0;
+	int *counts = NEW_N(s->arena, int, p->piece_count), first = 0, grade = 0;
 	long used = 0;
 
 	while (!s->left[first])
 		first++;
-	if (p->stock[stock].size < p->pieces[first].size)
-		stock = cheapest_that_holds(p, p->pieces[first].size);
+	const struct pack_piece *longest = &p->pieces[first];
+	if (!pack_fits(longest, &p->stock[stock], p->stock[stock].size))
+		stock = cheapest_that_holds(p, longest->size, longest->grade);
 	for (int i = first; i < p->piece_count; i++) {
-		long fit = (p->stock[stock].size - used) / p->pieces[i].size;
+		const struct pack_piece *one = &p->pieces[i];
+		long room = p->stock[stock].size - used, fit = room / one->size;
+		if (!s->left[i] || !pack_fits(one, &p->stock[stock], room))
+			continue;
 		counts[i] = fit < s->left[i] ? (int)fit : s->left[i];
-		used += counts[i] * p->pieces[i].size;
+		used += counts[i] * one->size;
+		grade = one->grade > grade ? one->grade : grade;
 	}
-	s->now[board] = (struct packed_board){ cheapest_that_holds(p, used), counts };
+	s->now[board] = (struct packed_board){ cheapest_that_holds(p, used, grade), counts };
 	take(s, &s->now[board], 1);
 }
 
@@ -337,7 +342,8 @@ static struct pack_problem simplified(struct arena *a, const struct pack_problem
 	for (int i = 0; i < p->piece_count; i++)
 		pieces[i] = order[i].piece;
 	for (int j = 0; j < p->stock_count; j++)
-		stock[j] = (struct pack_stock){ p->stock[j].size, p->stock[j].cost / unit };
+		stock[j] = (struct pack_stock){ p->stock[j].size, p->stock[j].cost / unit,
+			p->stock[j].grade };
 	simple.pieces = pieces;
 	simple.stock = stock;
 	return simple;

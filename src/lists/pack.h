@@ -19,15 +19,22 @@
 
 #include "pitchboard/arena.h"
 
+/* A piece goes only on stock of its grade or a higher one. */
 struct pack_piece {
 	long size;
-	int count;
+	int count, grade;
 };
 
 /* As many as are needed can be had. */
 struct pack_stock {
 	long size, cost;
+	int grade;
 };
+
+static inline bool pack_fits(const struct pack_piece *p, const struct pack_stock *s, long room)
+{
+	return p->size <= room && p->grade <= s->grade;
+}
 
 struct pack_problem {
 	const struct pack_piece *pieces;
@@ -51,7 +58,7 @@ struct packing {
 	bool is_proved; /* nothing costs less than this */
 };
 
-/* Every piece must go into the largest stock: who asks has seen to that. */
+/* Every piece must fit some stock: who asks has seen to that. */
 struct packing pack_boards(struct arena *a, const struct pack_problem *p);
 
 /* What a piece is worth, so that no filling of a board is worth more than the board costs: then

@@ -39,6 +39,8 @@ static long fit(const struct pack_problem *p, int piece, int stock)
 {
 	long n = p->stock[stock].size / p->pieces[piece].size;
 
+	if (p->pieces[piece].grade > p->stock[stock].grade)
+		return 0;
 	return n < p->pieces[piece].count ? n : p->pieces[piece].count;
 }
 
@@ -78,16 +80,23 @@ static void price(struct master *m)
 	}
 }
 
-static struct knapsack_item *priced_items(const struct master *m)
+/* Prices as whole numbers. */
+static long whole_price(const struct master *m, int i)
+{
+	return (long)(fmax(m->prices[i], 0) * SCALE);
+}
+
+/* The filling of one kind of stock that is worth most. */
+static struct knapsack best_filling(const struct master *m, const struct pack_stock *stock)
 {
 	struct knapsack_item *items = NEW_N(m->arena, struct knapsack_item, m->n);
 
 	for (int i = 0; i < m->n; i++) {
-		long value = (long)(fmax(m->prices[i], 0) * SCALE);
-		items[i] = (struct knapsack_item){ m->problem->pieces[i].size, value,
-			m->problem->pieces[i].count };
+		const struct pack_piece *p = &m->problem->pieces[i];
+		items[i] = (struct knapsack_item){ p->size, whole_price(m, i),
+			pack_fits(p, stock, stock->size) ? p->count : 0 };
 	}
-	return items;
+	return knapsack_fill(m->arena, items, m->n, stock->size);
 }
 
 /* A filling, and what it is worth over the cost of its board. */
@@ -98,11 +107,10 @@ struct column {
 
 static struct column best_column(const struct master *m)
 {
-	const struct knapsack_item *items = priced_items(m);
 	struct column best = { 0 };
 
 	for (int j = 0; j < m->problem->stock_count; j++) {
-		struct knapsack k = knapsack_fill(m->arena, items, m->n, m->problem->stock[j].size);
+		struct knapsack k = best_filling(m, &m->problem->stock[j]);
 		double cost = (double)m->problem->stock[j].cost / m->dearest, value = 0;
 		for (int i = 0; i < m->n; i++)
 			value += m->prices[i] * k.counts[i];
@@ -147,16 +155,15 @@ static bool enter(struct master *m, const struct column *c)
 static struct pack_prices feasible(const struct master *m)
 {
 	const struct pack_problem *p = m->problem;
-	const struct knapsack_item *items = priced_items(m);
 	double *worth = NEW_N(m->arena, double, m->n);
 	double over = 0, sum = 0;
 
 	for (int j = 0; j < p->stock_count; j++) {
-		struct knapsack k = knapsack_fill(m->arena, items, m->n, p->stock[j].size);
+		struct knapsack k = best_filling(m, &p->stock[j]);
 		over = fmax(over, (double)k.value / (double)p->stock[j].cost);
 	}
 	for (int i = 0; i < m->n; i++) {
-		worth[i] = (double)items[i].value / over;
+		worth[i] = (double)whole_price(m, i) / over;
 		sum += worth[i] * p->pieces[i].count;
 	}
 	return (struct pack_prices){ worth, (long)ceil(sum * (1 - ENOUGH)) };

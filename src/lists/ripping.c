@@ -2,8 +2,9 @@
 
 #include "lists/pack.h"
 
-#define STEPS 20000 /* of search; as many as take a tenth of a second or two */
-#define SHARE 1e6   /* money as a whole number: a share of a price may be any part of a cent */
+#define STEPS 20000      /* of search, where it proves the boards */
+#define STRIP_STEPS 1000 /* where it only helps them */
+#define SHARE 1e6        /* a board, or a unit of money: shares of it as whole numbers */
 
 /* Sizes as whole numbers.  In millionths of a millimetre 1/64 in is one, so that what fits on paper
  * fits here. */
@@ -17,74 +18,84 @@ struct strip {
 	int length; /* of its board: which of the lengths */
 };
 
-/* The blanks of one width, and the strips they are cut from. */
-struct class
-{
-	double width;
-	const struct blank *const *blanks;
-	int blank_count;
-	struct strip *strips;
-	int strip_count;
-	long bound; /* on what its strips cost */
-};
-
 struct rip {
 	struct arena *arena;
 	const struct ripping *ask;
 	const double *lengths; /* of the boards */
 	int length_count;
-	struct class *classes; /* widest first */
-	int class_count;
+	const struct blank **blanks; /* narrowest first */
+	int blank_count;
+	double *widths; /* of the pieces, and so of the strips; each once, narrowest first */
+	int width_count;
+	struct strip *strips;
+	int strip_count;
 };
+
+/* ---- widths ---- */
 
 static bool goes_before(const struct blank *a, const struct blank *b)
 {
 	if (exact(a->rough_width) != exact(b->rough_width))
-		return a->rough_width > b->rough_width;
+		return a->rough_width < b->rough_width;
 	return exact(a->rough_length) > exact(b->rough_length);
 }
 
 /* Sorted by insertion: equal ones stay in the order of their marks. */
-static const struct blank **sorted_blanks(struct arena *a, const struct ripping *r)
+static void sort_blanks(struct rip *r)
 {
-	const struct blank **list = NEW_N(a, const struct blank *, r->blank_count + 1);
+	const struct ripping *ask = r->ask;
 
-	for (int i = 0; i < r->blank_count; i++) {
+	r->blanks = NEW_N(r->arena, const struct blank *, ask->blank_count + 1);
+	for (int i = 0; i < ask->blank_count; i++) {
 		int at = i;
-		for (; at > 0 && goes_before(r->blanks[i], list[at - 1]); at--)
-			list[at] = list[at - 1];
-		list[at] = r->blanks[i];
+		for (; at > 0 && goes_before(ask->blanks[i], r->blanks[at - 1]); at--)
+			r->blanks[at] = r->blanks[at - 1];
+		r->blanks[at] = ask->blanks[i];
 	}
-	return list;
+	r->blank_count = ask->blank_count;
 }
 
-static struct rip begin(struct arena *a, const struct ripping *ask)
+static void find_widths(struct rip *r)
 {
-	const struct blank **sorted = sorted_blanks(a, ask);
-	struct rip r = { .arena = a, .ask = ask };
-	struct class *last = NULL;
-
-	r.classes = NEW_N(a, struct class, ask->blank_count + 1);
-	for (int i = 0; i < ask->blank_count; i++) {
-		double width = sorted[i]->rough_width;
-		if (!last || exact(last->width) != exact(width)) {
-			last = &r.classes[r.class_count++];
-			*last = (struct class){ .width = width, .blanks = sorted + i };
-		}
-		last->blank_count++;
+	r->widths = NEW_N(r->arena, double, r->blank_count + 1);
+	for (int i = 0; i < r->blank_count; i++) {
+		double width = r->blanks[i]->rough_width;
+		if (!r->width_count || exact(r->widths[r->width_count - 1]) != exact(width))
+			r->widths[r->width_count++] = width;
 	}
+}
+
+static struct rip begin(struct arena *a, const struct ripping *ask, const double *lengths, int n)
+{
+	struct rip r = { .arena = a, .ask = ask, .lengths = lengths, .length_count = n };
+
+	sort_blanks(&r);
+	find_widths(&r);
 	return r;
+}
+
+/* Of a width: its place among them, from the narrowest. */
+static int grade_of(const struct rip *r, double width)
+{
+	int grade = 0;
+
+	while (exact(r->widths[grade]) != exact(width))
+		grade++;
+	return grade;
 }
 
 /* ---- strips ---- */
 
-/* What a strip costs: its share of the cheapest board of its length, by width; all of it where
- * nothing else would go beside it. */
-static double strip_cost(const struct rip *r, double width, int length)
+static double cost_of(const struct ripping *r, const struct offer *o)
+{
+	return r->aim == CUT_CHEAPEST ? o->price : 1;
+}
+
+/* What a strip takes at least of a board of this length; INFINITY: there is no board so wide. */
+static double share_of(const struct rip *r, double width, int length)
 {
 	const struct offers *o = r->ask->offers;
-	double beside = r->classes[r->class_count - 1].width + r->ask->kerf;
-	double least = INFINITY;
+	double beside = r->widths[0] + r->ask->kerf, least = INFINITY;
 
 	for (int i = 0; i < o->n; i++) {
 		double board = o->offers[i].width, wide = width;
@@ -93,77 +104,90 @@ static double strip_cost(const struct rip *r, double width, int length)
 			continue;
 		if (exact(width + beside) > exact(board))
 			wide = board;
-		double share = (wide + r->ask->kerf) / (board + r->ask->kerf);
-		least = fmin(least, o->offers[i].price * share);
+		least = fmin(least,
+			cost_of(r->ask, &o->offers[i]) * (wide + r->ask->kerf) /
+				(board + r->ask->kerf));
 	}
-	return floor(least * SHARE);
+	return least;
 }
 
-/* Lengths that have no board for strips so wide are left out; `which` are those that do. */
-static int strip_stock(const struct rip *r, const struct class *c, struct pack_stock *stock,
-	int *which)
-{
-	int n = 0;
+/* Strips of every width and length that there is a board for. */
+struct strip_stock {
+	struct pack_stock *stock;
+	int *lengths; /* beside each */
+	int n;
+};
 
-	for (int i = 0; i < r->length_count; i++) {
-		double usable = offer_usable(r->ask->offers, r->lengths[i]);
-		double cost = r->length_count > 1 ? strip_cost(r, c->width, i) : 1;
-		if (usable <= 0 || !isfinite(cost))
-			continue;
-		which[n] = i;
-		stock[n++] = (struct pack_stock){ exact(usable + r->ask->kerf), (long)cost };
-	}
-	return n;
+static struct strip_stock strip_stock(const struct rip *r)
+{
+	int most = r->length_count * r->width_count + 1;
+	struct strip_stock s = { NEW_N(r->arena, struct pack_stock, most),
+		NEW_N(r->arena, int, most), 0 };
+
+	for (int k = 0; k < r->length_count; k++)
+		for (int i = 0; i < r->width_count; i++) {
+			double usable = offer_usable(r->ask->offers, r->lengths[k]);
+			double share = share_of(r, r->widths[i], k);
+			if (usable <= 0 || !isfinite(share))
+				continue;
+			s.lengths[s.n] = k;
+			s.stock[s.n++] = (struct pack_stock){ exact(usable + r->ask->kerf),
+				(long)floor(share * SHARE), i };
+		}
+	return s;
 }
 
-static struct cut_strip strip_of(const struct rip *r, const struct class *c, const int *counts)
+static struct pack_piece piece_of(const struct rip *r, const struct blank *b)
 {
-	struct cut_piece *pieces = NEW_N(r->arena, struct cut_piece, c->blank_count + 1);
-	struct cut_strip s = { .width = c->width, .used = -r->ask->kerf, .pieces = pieces };
+	double takes = offer_takes(r->ask->offers, b->rough_length);
 
-	for (int i = 0; i < c->blank_count; i++) {
+	return (struct pack_piece){ exact(takes + r->ask->kerf), blank_count(b),
+		grade_of(r, b->rough_width) };
+}
+
+/* The widest first on the strip. */
+static struct cut_strip strip_of(const struct rip *r, const int *counts)
+{
+	struct cut_piece *pieces = NEW_N(r->arena, struct cut_piece, r->blank_count + 1);
+	struct cut_strip s = { .used = -r->ask->kerf, .pieces = pieces };
+
+	for (int i = r->blank_count - 1; i >= 0; i--) {
+		const struct blank *b = r->blanks[i];
 		if (!counts[i])
 			continue;
-		pieces[s.piece_count++] = (struct cut_piece){ c->blanks[i], counts[i] };
-		s.used += counts[i] * (c->blanks[i]->rough_length + r->ask->kerf);
+		pieces[s.piece_count++] = (struct cut_piece){ b, counts[i] };
+		s.used += counts[i] * (b->rough_length + r->ask->kerf);
+		s.width = fmax(s.width, b->rough_width);
 	}
 	return s;
 }
 
 /* The longest used first: a board whose strips end alike can be a shorter one. */
-static void sort_strips(struct class *c)
+static void add_strip(struct rip *r, struct strip s)
 {
-	for (int i = 1; i < c->strip_count; i++) {
-		struct strip s = c->strips[i];
-		int at = i;
-		for (; at > 0 && c->strips[at - 1].cut.used < s.cut.used; at--)
-			c->strips[at] = c->strips[at - 1];
-		c->strips[at] = s;
-	}
+	int at = r->strip_count++;
+
+	for (; at > 0 && r->strips[at - 1].cut.used < s.cut.used; at--)
+		r->strips[at] = r->strips[at - 1];
+	r->strips[at] = s;
 }
 
-static void pack_strips(const struct rip *r, struct class *c)
+/* The bound on what the strips cost together. */
+static double pack_strips(struct rip *r)
 {
-	struct arena *a = r->arena;
-	struct pack_piece *pieces = NEW_N(a, struct pack_piece, c->blank_count + 1);
-	struct pack_stock *stock = NEW_N(a, struct pack_stock, r->length_count + 1);
-	int *which = NEW_N(a, int, r->length_count + 1);
-	struct pack_problem p = { pieces, c->blank_count, stock, strip_stock(r, c, stock, which),
-		STEPS };
+	struct pack_piece *pieces = NEW_N(r->arena, struct pack_piece, r->blank_count + 1);
+	struct strip_stock s = strip_stock(r);
 
-	for (int i = 0; i < c->blank_count; i++)
-		pieces[i] = (struct pack_piece){ exact(offer_takes(r->ask->offers,
-							       c->blanks[i]->rough_length) +
-							 r->ask->kerf),
-			blank_count(c->blanks[i]) };
-	struct packing k = pack_boards(a, &p);
-	c->strips = NEW_N(a, struct strip, k.count + 1);
-	c->strip_count = k.count;
-	c->bound = k.bound;
+	for (int i = 0; i < r->blank_count; i++)
+		pieces[i] = piece_of(r, r->blanks[i]);
+	struct packing k = pack_boards(r->arena,
+		&(struct pack_problem){ pieces, r->blank_count, s.stock, s.n, STRIP_STEPS });
+	r->strips = NEW_N(r->arena, struct strip, k.count + 1);
 	for (int i = 0; i < k.count; i++)
-		c->strips[i] = (struct strip){ strip_of(r, c, k.boards[i].counts),
-			which[k.boards[i].stock] };
-	sort_strips(c);
+		add_strip(r,
+			(struct strip){ strip_of(r, k.boards[i].counts),
+				s.lengths[k.boards[i].stock] });
+	return (double)k.bound / SHARE;
 }
 
 /* ---- boards ---- */
@@ -173,136 +197,163 @@ struct boards {
 	int n;
 };
 
-/* Cents, or boards. */
-static long cost_of(const struct ripping *r, const struct offer *o)
+static const struct cut_strip *next_strip(const struct rip *r, double width, int length, int *at)
 {
-	return r->aim == CUT_CHEAPEST ? lround(o->price * 100) : 1;
-}
-
-static double in_money(const struct ripping *r, long cost)
-{
-	return r->aim == CUT_CHEAPEST ? (double)cost / 100 : (double)cost;
-}
-
-/* The next strip of a class that belongs on boards of this length. */
-static const struct cut_strip *next_strip(const struct class *c, int length, int *at)
-{
-	while (c->strips[*at].length != length)
+	while (r->strips[*at].length != length || exact(r->strips[*at].cut.width) != exact(width))
 		++*at;
-	return &c->strips[(*at)++].cut;
+	return &r->strips[(*at)++].cut;
 }
 
-static void add_board(const struct rip *r, struct boards *out, const struct packed_board *packed,
+/* Widest strip at the top. */
+static void add_board(const struct rip *r, struct boards *out, const int *counts,
 	const struct offer *o, int length, int *at)
 {
 	struct cut_board *b = &out->list[out->n++];
 	int n = 0;
 
-	for (int i = 0; i < r->class_count; i++)
-		n += packed->counts[i];
+	for (int i = 0; i < r->width_count; i++)
+		n += counts[i];
 	struct cut_strip *strips = NEW_N(r->arena, struct cut_strip, n + 1);
 	*b = (struct cut_board){ o->width, o->length, r->ask->offers->end_trim, o->price, strips, n,
 		1 };
 	n = 0;
-	for (int i = 0; i < r->class_count; i++)
-		for (int k = 0; k < packed->counts[i]; k++)
-			strips[n++] = *next_strip(&r->classes[i], length, &at[i]);
+	for (int i = r->width_count - 1; i >= 0; i--)
+		for (int k = 0; k < counts[i]; k++)
+			strips[n++] = *next_strip(r, r->widths[i], length, &at[i]);
 }
 
-/* The strips of one length go side by side on boards of that length. */
-static long pack_boards_of(const struct rip *r, int length, struct boards *out)
+/* Boards of one length as stock to put strips on side by side; `from` are their offers. */
+static int board_stock(const struct rip *r, int length, struct pack_stock *stock,
+	const struct offer **from)
 {
-	struct arena *a = r->arena;
 	const struct offers *o = r->ask->offers;
-	struct pack_piece *pieces = NEW_N(a, struct pack_piece, r->class_count + 1);
-	struct pack_stock *stock = NEW_N(a, struct pack_stock, o->n + 1);
-	const struct offer **from = NEW_N(a, const struct offer *, o->n + 1);
-	int *index = NEW_N(a, int, r->class_count + 1), kinds = 0, n = 0;
+	int n = 0;
 
-	for (int i = 0; i < r->class_count; i++) {
-		const struct class *c = &r->classes[i];
-		int count = 0;
-		for (int k = 0; k < c->strip_count; k++)
-			count += c->strips[k].length == length;
-		index[kinds] = i;
-		pieces[kinds] = (struct pack_piece){ exact(c->width + r->ask->kerf), count };
-		kinds += count > 0;
-	}
 	for (int i = 0; i < o->n; i++) {
 		if (exact(o->offers[i].length) != exact(r->lengths[length]))
 			continue;
 		from[n] = &o->offers[i];
 		stock[n++] = (struct pack_stock){ exact(o->offers[i].width + r->ask->kerf),
-			cost_of(r->ask, &o->offers[i]) };
+			lround(cost_of(r->ask, &o->offers[i]) * 100), 0 };
 	}
-	if (!kinds)
-		return 0;
-	struct packing k = pack_boards(a, &(struct pack_problem){ pieces, kinds, stock, n, STEPS });
-	int *at = NEW_N(a, int, r->class_count + 1);
-	for (int i = 0; i < k.count; i++) {
-		int *counts = NEW_N(a, int, r->class_count + 1);
-		for (int j = 0; j < kinds; j++)
-			counts[index[j]] = k.boards[i].counts[j];
-		add_board(r, out, &(struct packed_board){ k.boards[i].stock, counts },
-			from[k.boards[i].stock], length, at);
-	}
-	return k.bound;
-}
-
-static int strips_of(const struct rip *r)
-{
-	int n = 0;
-
-	for (int i = 0; i < r->class_count; i++)
-		n += r->classes[i].strip_count;
 	return n;
 }
 
-/* Were some widths cut into more strips than are known to be needed?  Then so much is not certain
- * of the boards. */
-static bool are_strips_fewest(const struct rip *r)
+/* So many strips of each width, side by side on boards of one length. */
+static struct packing pack_side_by_side(const struct rip *r, int length, const int *counts,
+	const struct offer **from)
 {
-	for (int i = 0; i < r->class_count; i++)
-		if (r->classes[i].bound < r->classes[i].strip_count)
-			return false;
-	return true;
+	struct arena *a = r->arena;
+	struct pack_piece *pieces = NEW_N(a, struct pack_piece, r->width_count + 1);
+	struct pack_stock *stock = NEW_N(a, struct pack_stock, r->ask->offers->n + 1);
+	int *index = NEW_N(a, int, r->width_count + 1);
+	struct pack_problem p = { pieces, 0, stock, board_stock(r, length, stock, from), STEPS };
+
+	for (int i = 0; i < r->width_count; i++) {
+		index[p.piece_count] = i;
+		pieces[p.piece_count] =
+			(struct pack_piece){ exact(r->widths[i] + r->ask->kerf), counts[i], 0 };
+		p.piece_count += counts[i] > 0;
+	}
+	if (!p.piece_count)
+		return (struct packing){ .is_proved = true };
+	struct packing k = pack_boards(a, &p);
+	struct packed_board *boards = NEW_N(a, struct packed_board, k.count + 1);
+	for (int b = 0; b < k.count; b++) {
+		int *of_all = NEW_N(a, int, r->width_count + 1);
+		for (int i = 0; i < p.piece_count; i++)
+			of_all[index[i]] = k.boards[b].counts[i];
+		boards[b] = (struct packed_board){ k.boards[b].stock, of_all };
+	}
+	k.boards = boards;
+	return k;
 }
+
+static void cut_boards_of(const struct rip *r, int length, struct boards *out)
+{
+	const struct offer **from = NEW_N(r->arena, const struct offer *, r->ask->offers->n + 1);
+	int *counts = NEW_N(r->arena, int, r->width_count + 1);
+	int *at = NEW_N(r->arena, int, r->width_count + 1);
+
+	for (int i = 0; i < r->strip_count; i++)
+		if (r->strips[i].length == length)
+			counts[grade_of(r, r->strips[i].cut.width)]++;
+	struct packing k = pack_side_by_side(r, length, counts, from);
+	for (int i = 0; i < k.count; i++)
+		add_board(r, out, k.boards[i].counts, from[k.boards[i].stock], length, at);
+}
+
+static struct boards cut_boards(const struct rip *r)
+{
+	struct boards out = { NEW_N(r->arena, struct cut_board, r->strip_count + 1), 0 };
+
+	for (int i = 0; i < r->length_count; i++)
+		cut_boards_of(r, i, &out);
+	return out;
+}
+
+/* ---- bounds on boards of one length ---- */
+
+/* Strips that the pieces from this width up take at least, whatever their widths. */
+static int least_strips(const struct rip *r, int grade)
+{
+	struct pack_piece *pieces = NEW_N(r->arena, struct pack_piece, r->blank_count + 1);
+	double usable = offer_usable(r->ask->offers, r->lengths[0]);
+	const struct pack_stock strip = { exact(usable + r->ask->kerf), 1, 0 };
+	int n = 0;
+
+	for (int i = 0; i < r->blank_count; i++) {
+		struct pack_piece p = piece_of(r, r->blanks[i]);
+		if (p.grade < grade)
+			continue;
+		p.grade = 0;
+		pieces[n++] = p;
+	}
+	return (int)pack_boards(r->arena, &(struct pack_problem){ pieces, n, &strip, 1, STEPS })
+		.bound;
+}
+
+static double bound_by_counts(const struct rip *r)
+{
+	const struct offer **from = NEW_N(r->arena, const struct offer *, r->ask->offers->n + 1);
+	int *counts = NEW_N(r->arena, int, r->width_count + 1), wider = 0;
+
+	for (int i = r->width_count - 1; i >= 0; i--) {
+		int all = least_strips(r, i);
+		counts[i] = all > wider ? all - wider : 0;
+		wider = all > wider ? all : wider;
+	}
+	return (double)pack_side_by_side(r, 0, counts, from).bound / 100;
+}
+
+/* ---- the whole ---- */
 
 struct ripped rip_boards(struct arena *a, const struct ripping *ask, double length)
 {
-	struct rip r = begin(a, ask);
+	struct rip r = begin(a, ask, &length, 1);
+	double shares = pack_strips(&r);
+	struct boards out = cut_boards(&r);
 
-	r.lengths = &length;
-	r.length_count = 1;
-	for (int i = 0; i < r.class_count; i++)
-		pack_strips(&r, &r.classes[i]);
-	struct boards out = { NEW_N(a, struct cut_board, strips_of(&r) + 1), 0 };
-	long bound = pack_boards_of(&r, 0, &out);
-	return (struct ripped){ out.list, out.n, are_strips_fewest(&r) ? in_money(ask, bound) : 0 };
+	return (struct ripped){ out.list, out.n, fmax(shares, bound_by_counts(&r)) };
 }
 
 struct ripped rip_any_boards(struct arena *a, const struct ripping *ask)
 {
-	struct rip r = begin(a, ask);
-	double *lengths = NEW_N(a, double, ask->offers->n + 1), bound = 0;
+	const struct offers *o = ask->offers;
+	double *lengths = NEW_N(a, double, o->n + 1);
+	int n = 0;
 
-	r.lengths = lengths;
-	for (int i = 0; i < ask->offers->n; i++) {
+	for (int i = 0; i < o->n; i++) {
 		int k = 0;
-		while (k < r.length_count &&
-			exact(lengths[k]) != exact(ask->offers->offers[i].length))
+		while (k < n && exact(lengths[k]) != exact(o->offers[i].length))
 			k++;
-		lengths[k] = ask->offers->offers[i].length;
-		r.length_count += k == r.length_count;
+		lengths[k] = o->offers[i].length;
+		n += k == n;
 	}
-	for (int i = 0; i < r.class_count; i++) {
-		pack_strips(&r, &r.classes[i]);
-		bound += (double)r.classes[i].bound / SHARE;
-	}
-	struct boards out = { NEW_N(a, struct cut_board, strips_of(&r) + 1), 0 };
-	for (int i = 0; i < r.length_count; i++)
-		pack_boards_of(&r, i, &out);
-	return (struct ripped){ out.list, out.n, bound };
+	struct rip r = begin(a, ask, lengths, n);
+	double shares = pack_strips(&r);
+	struct boards out = cut_boards(&r);
+	return (struct ripped){ out.list, out.n, shares };
 }
 
 double rip_fewest(struct arena *a, const struct ripping *ask)
@@ -315,5 +366,5 @@ double rip_fewest(struct arena *a, const struct ripping *ask)
 	offers.n = 1;
 	with_largest.offers = &offers;
 	with_largest.aim = CUT_FEWEST;
-	return rip_boards(a, &with_largest, largest.length).bound;
+	return ceil(rip_boards(a, &with_largest, largest.length).bound - 1e-6);
 }

@@ -1,19 +1,24 @@
 /*
- * Boards of one length: ripped into strips, the strips cut to pieces.
+ * Boards ripped into strips, the strips cut to pieces.
  *
  *   +----------------------------------------------+
- *   | 40        | 40        | 31       |  ~ offcut |   a strip of one width
+ *   | 40        | 40        | 31       |  ~ offcut |   a strip, as wide as its widest piece
  *   +----------------------------------------------+
- *   | 22   | 22   | 22   | 22   | 22   |           |   a strip of another
+ *   | 22   | 22   | 22   | 22   | 22   |           |   a narrower one
  *   +----------------------------------------------+
  *   |  ~ rip left over                             |
  *   +----------------------------------------------+
  *
- * Both steps are exact.  Where boards are of one length there are as few strips of
- * every width as can be, and the fewer strips, the fewer boards: so these are the
- * fewest, or the cheapest, of all that are ripped first.  Where there are several
- * lengths a strip is given its share of the board's price by its width; that is a
- * bound from below, and often enough it is met.
+ * Strips first: all pieces into strips of any of their widths, so that the strips
+ * together take the least share of boards; a piece also goes into a wider strip
+ * and is ripped once more.  Then strips of one length side by side into boards.
+ * Either step is exact; the two together are held against bounds from below:
+ *
+ *  - shares: a strip takes its width's share of the board's price, all of it where
+ *    nothing goes beside it; no packing of strips into boards is cheaper;
+ *  - on boards of one length: so many strips are needed for the pieces of the
+ *    widest width, so many for those of the two widest, and so on.  Strips as few
+ *    and as narrow as these counts allow take no more boards than any others.
  */
 #ifndef LISTS_RIPPING_H
 #define LISTS_RIPPING_H
@@ -40,7 +45,7 @@ struct ripped rip_boards(struct arena *a, const struct ripping *r, double length
 /* Out of boards of any length; for the cheapest. */
 struct ripped rip_any_boards(struct arena *a, const struct ripping *r);
 
-/* So many boards it takes at least, when they are all as wide and as long as any on offer. */
+/* So many boards it takes at least, were they all as wide and as long as any on offer. */
 double rip_fewest(struct arena *a, const struct ripping *r);
 
 #endif

@@ -42,8 +42,9 @@ static void note_sheet(struct sheet *s)
 		{ "Notes", general_words(a, st) },
 		{ NULL,
 			"Rough sizes. Rip first, over the whole length, into the strips figured at "
-			"the left; then cut each strip to length. Shaded: trim, offcuts, and what "
-			"is left over for knots and splits, which may fall anywhere." },
+			"the left; then cut each strip to length; a narrower piece is ripped once "
+			"more. Shaded: trim, offcuts, and what is left over for knots and splits, "
+			"which may fall anywhere." },
 		{ NULL,
 			"Fewest, cheapest: of all ways to cut in this order. One edge of every "
 			"board is taken to be straight." },

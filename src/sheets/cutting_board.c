@@ -26,28 +26,47 @@ static const char *full_label(struct arena *a, const struct stair *s, const stru
 	return arena_printf(a, "%s  %s", b->part->mark, inches_words(a, s, b->rough_length));
 }
 
-static const char *label_for(struct hand h, const struct board_view *v, const struct blank *b,
-	double strip)
+static const char *label_for(struct hand h, const struct board_view *v, const struct blank *b)
 {
 	double length = b->rough_length * v->along;
 	const char *full = full_label(h.g->arena, v->stair, b);
 
-	if (strip * v->across < LEAST * h.letter)
+	if (b->rough_width * v->across < LEAST * h.letter)
 		return "";
 	if (fits(h, full, length))
 		return full;
 	return fits(h, b->part->mark, length) ? b->part->mark : "";
 }
 
-/* Does the diagram itself say all of a strip? */
-static bool is_told(struct hand h, const struct board_view *v, const struct cut_strip *s)
+/* Does the diagram itself say all of a piece?  Not when it is ripped once more. */
+static bool is_told(struct hand h, const struct board_view *v, const struct cut_strip *s,
+	const struct blank *b)
 {
-	for (int i = 0; i < s->piece_count; i++) {
-		const struct blank *b = s->pieces[i].blank;
-		if (!fits(h, full_label(h.g->arena, v->stair, b), b->rough_length * v->along))
+	const char *full = full_label(h.g->arena, v->stair, b);
+
+	return b->rough_width > s->width - NEAR_ENOUGH &&
+		b->rough_width * v->across >= LEAST * h.letter &&
+		fits(h, full, b->rough_length * v->along);
+}
+
+static bool is_strip_told(struct hand h, const struct board_view *v, const struct cut_strip *s)
+{
+	for (int i = 0; i < s->piece_count; i++)
+		if (!is_told(h, v, s, s->pieces[i].blank))
 			return false;
-	}
-	return s->width * v->across >= LEAST * h.letter;
+	return true;
+}
+
+static const char *piece_line(struct arena *a, const struct board_view *v,
+	const struct cut_strip *s, const struct cut_piece *p)
+{
+	const struct blank *b = p->blank;
+	const char *again = b->rough_width < s->width - NEAR_ENOUGH
+		? arena_printf(a, " ripped to %s", inches_words(a, v->stair, b->rough_width))
+		: "";
+
+	return arena_printf(a, "%d %s of %s%s", p->count, b->part->mark,
+		inches_words(a, v->stair, b->rough_length), again);
 }
 
 static const char *strip_line(struct arena *a, const struct board_view *v, int index)
@@ -56,10 +75,7 @@ static const char *strip_line(struct arena *a, const struct board_view *v, int i
 	struct text t = { .arena = a };
 
 	for (int i = 0; i < s->piece_count; i++)
-		text_join(&t, ", ",
-			arena_printf(a, "%d %s of %s", s->pieces[i].count,
-				s->pieces[i].blank->part->mark,
-				inches_words(a, v->stair, s->pieces[i].blank->rough_length)));
+		text_join(&t, ", ", piece_line(a, v, s, &s->pieces[i]));
 	if (v->board->strip_count == 1)
 		return text_chars(&t);
 	return arena_printf(a, "Strip %d from the top, %s: %s", index + 1,
@@ -71,7 +87,7 @@ static struct lines lines_under(struct hand h, const struct board_view *v)
 	struct text t = { .arena = h.g->arena };
 
 	for (int i = 0; i < v->board->strip_count; i++)
-		if (!is_told(h, v, &v->board->strips[i]))
+		if (!is_strip_told(h, v, &v->board->strips[i]))
 			text_join(&t, ".  ", strip_line(h.g->arena, v, i));
 	if (!t.length)
 		return (struct lines){ NULL, 0 };
@@ -109,9 +125,9 @@ static void fill_white(struct drawing *g, struct box b)
 }
 
 static void draw_piece(struct hand h, const struct board_view *v, const struct blank *b,
-	double strip, struct box at)
+	struct box at)
 {
-	const char *label = label_for(h, v, b, strip);
+	const char *label = label_for(h, v, b);
 
 	fill_white(h.g, at);
 	draw_box(h.g, PEN_FINE, at);
@@ -132,7 +148,8 @@ static void draw_strip(struct hand h, const struct board_view *v, const struct c
 		for (int k = 0; k < s->pieces[i].count; k++) {
 			const struct blank *b = s->pieces[i].blank;
 			double end = x + b->rough_length * v->along;
-			draw_piece(h, v, b, s->width, (struct box){ x, at.y - down, end, at.y });
+			draw_piece(h, v, b,
+				(struct box){ x, at.y - b->rough_width * v->across, end, at.y });
 			x = end + v->kerf * v->along;
 		}
 }

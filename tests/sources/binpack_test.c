@@ -88,12 +88,12 @@ static void check_boards(const struct packing *k, const struct pack_problem *p)
 static struct packing solve(struct arena *a, const struct instance *in)
 {
 	struct pack_piece pieces[ITEMS];
-	struct pack_stock stock = { in->capacity, 1 };
+	struct pack_stock stock = { in->capacity, 1, 0 };
 	struct pack_problem p = { pieces, 0, &stock, 1, STEPS };
 
 	for (int size = 1; size <= LARGEST; size++)
 		if (in->counts[size])
-			pieces[p.piece_count++] = (struct pack_piece){ size, in->counts[size] };
+			pieces[p.piece_count++] = (struct pack_piece){ size, in->counts[size], 0 };
 	struct packing k = pack_boards(a, &p);
 	check_boards(&k, &p);
 	return k;
