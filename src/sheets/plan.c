@@ -199,11 +199,25 @@ static void width_dimensions(struct dims *d, const struct plan *p, double scale)
 /* From a stringer to its mark: past a rail that stands over it. */
 #define CLEAR 2.0
 
+/* A rail along its wall covers the stringer. */
+static void widen_by_covers(const struct plan *p, struct stand *w)
+{
+	for (int i = 0; i < p->cover_count; i++) {
+		const struct box *b = &p->covers[i];
+		if (b->y0 > w->high || b->y1 < w->low)
+			continue;
+		w->high = fmax(w->high, b->y1);
+		w->low = fmin(w->low, b->y0);
+	}
+}
+
 /* The mark of a stringer beside its dashed lines, on the first tread with room. */
 static int letter_stringer(struct hand h, const struct plan *p, struct stand w, double scale,
 	const char *text)
 {
 	struct spot spots[8];
+
+	widen_by_covers(p, &w);
 	double above = w.high * scale + CLEAR, below = w.low * scale - h.letter - CLEAR;
 
 	for (int k = 0; k < 8; k++) {
