@@ -33,6 +33,11 @@ static bool is_turned_back(enum run_direction before, enum run_direction now)
 	return false;
 }
 
+static bool is_wider_than_newel(const struct job *job)
+{
+	return job->rail.width > job->newels.section + NEAR_ENOUGH;
+}
+
 /* Does it go on from the one before it? */
 static bool follows(const struct run_check *c, const struct run_line *l,
 	const struct run_line *before)
@@ -45,6 +50,9 @@ static bool follows(const struct run_check *c, const struct run_line *l,
 			"the run before this one ends at a wall, there is no newel to go on from");
 	else if (before && is_turned_back(before->run->direction, l->run->direction))
 		refuse(c, l, "direction", NULL, "this run goes back over the one before it");
+	else if (l->is_met && l->run->direction != RUN_ON && is_wider_than_newel(c->rod->job))
+		refuse(c, l, "direction", "take thicker newels or a narrower rail",
+			"two rails wider than their newel cannot meet round its corner");
 	else
 		return true;
 	return false;

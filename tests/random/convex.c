@@ -111,9 +111,9 @@ static int next_ear(struct ears *e)
 	abort(); /* the outline crosses itself */
 }
 
-/* A straight prism on `base`, its other face `along` away, cut into triangular ones. */
-static struct convex *prism_pieces(struct arena *a, const struct vec3 *base, int n,
-	struct vec3 along, struct convex *list)
+/* What lies between `base` and `far`, all side lines parallel, cut into triangular pieces. */
+static struct convex *prism_pieces(struct arena *a, const struct vec3 *base, const struct vec3 *far,
+	int n, struct convex *list)
 {
 	struct flat f = flat_of(normal_of(base, n));
 	struct vec *flat = NEW_N(a, struct vec, n);
@@ -128,8 +128,9 @@ static struct convex *prism_pieces(struct arena *a, const struct vec3 *base, int
 			continue;
 		struct vec3 one[3], other[3];
 		for (int k = 0; k < 3; k++) {
-			one[k] = base[e.left[(i + k + e.n - 1) % e.n]];
-			other[k] = vec3_add(one[k], along);
+			int at = e.left[(i + k + e.n - 1) % e.n];
+			one[k] = base[at];
+			other[k] = far[at];
 		}
 		list = wedge(a, one, other, list);
 		drop(&e, i);
@@ -181,18 +182,24 @@ static struct convex *bevelled_pieces(struct arena *a, const struct solid *s, st
 	struct vec3 *dropped = NEW_N(a, struct vec3, s->n);
 	for (int i = 0; i < s->n; i++)
 		dropped[i] = vec3_add(small[i], along);
-	list = prism_pieces(a, small, s->n, along, list);
+	list = prism_pieces(a, small, dropped, s->n, list);
 	for (int i = 0; i < s->n; i++)
 		list = mitre_piece(a, large, small, dropped, i, s->n, list);
 	return list;
 }
 
-static bool is_straight_prism(const struct solid *s)
+/* Are all its side lines parallel?  A prism is, and a strip cut to any angle at its ends. */
+static bool is_strip(const struct solid *s)
 {
-	struct vec3 along = vec3_sub(s->b[0], s->a[0]);
-	for (int i = 1; i < s->n; i++) {
-		struct vec3 other = vec3_sub(s->b[i], s->a[i]);
-		if (vec3_length(vec3_sub(along, other)) > SAME)
+	struct vec3 along = { 0, 0, 0 };
+	for (int i = 0; i < s->n; i++) {
+		struct vec3 side = vec3_sub(s->b[i], s->a[i]);
+		if (vec3_length(side) > vec3_length(along))
+			along = side;
+	}
+	for (int i = 0; i < s->n; i++) {
+		struct vec3 side = vec3_sub(s->b[i], s->a[i]);
+		if (vec3_length(vec3_cross(vec3_unit(along), side)) > SAME)
 			return false;
 	}
 	return true;
@@ -206,8 +213,8 @@ static struct convex *solid_pieces(struct arena *a, const struct solid *s, struc
 		memcpy(c->b, s->b, (size_t)s->n * sizeof(*s->b));
 		return c;
 	}
-	if (is_straight_prism(s))
-		return prism_pieces(a, s->a, s->n, vec3_sub(s->b[0], s->a[0]), list);
+	if (is_strip(s))
+		return prism_pieces(a, s->a, s->b, s->n, list);
 	return bevelled_pieces(a, s, list);
 }
 
