@@ -88,6 +88,51 @@ static void a_dimension_line_through_a_text_is_none(void **state)
 	assert_int_equal(faults(g), 0);
 }
 
+static void draw_white(struct drawing *g)
+{
+	const struct vec box[] = { { 8, 8 }, { 40, 8 }, { 40, 15 }, { 8, 15 } };
+
+	draw_fill(g, SHADE_WHITE, box, 4);
+}
+
+static void a_line_knocked_out_under_a_text_is_none(void **state)
+{
+	(void)state;
+	struct drawing *g = sheet();
+
+	draw_line(g, PEN_OUTLINE, vec(12, 5), vec(12, 20));
+	draw_white(g);
+	draw_text(g, vec(10, 10), 2.5, ALIGN_LEFT, "crossed");
+	assert_int_equal(faults(g), 0);
+}
+
+static void a_line_over_the_white_under_a_text_is_a_fault(void **state)
+{
+	(void)state;
+	struct drawing *g = sheet();
+
+	draw_white(g);
+	draw_text(g, vec(10, 10), 2.5, ALIGN_LEFT, "crossed");
+	draw_line(g, PEN_OUTLINE, vec(12, 5), vec(12, 20));
+	assert_int_equal(faults(g), 1);
+}
+
+static void marks_that_are_raised_lie_over_the_rest(void **state)
+{
+	(void)state;
+	struct drawing *g = sheet();
+	struct mark_run run = { g->tail, NULL };
+
+	draw_white(g);
+	draw_text(g, vec(10, 10), 2.5, ALIGN_LEFT, "crossed");
+	run.to = g->tail;
+	draw_line(g, PEN_OUTLINE, vec(12, 5), vec(12, 20));
+	drawing_raise(g, run);
+	assert_int_equal(faults(g), 0);
+	draw_line(g, PEN_OUTLINE, vec(12, 5), vec(12, 20));
+	assert_int_equal(faults(g), 1);
+}
+
 static void a_heavy_arc_through_a_text_is_a_fault(void **state)
 {
 	(void)state;
@@ -157,6 +202,12 @@ int main(void)
 		cmocka_unit_test_setup_teardown(a_heavy_line_through_a_text_is_a_fault, start,
 			stop),
 		cmocka_unit_test_setup_teardown(a_dimension_line_through_a_text_is_none, start,
+			stop),
+		cmocka_unit_test_setup_teardown(a_line_knocked_out_under_a_text_is_none, start,
+			stop),
+		cmocka_unit_test_setup_teardown(a_line_over_the_white_under_a_text_is_a_fault,
+			start, stop),
+		cmocka_unit_test_setup_teardown(marks_that_are_raised_lie_over_the_rest, start,
 			stop),
 		cmocka_unit_test_setup_teardown(a_heavy_arc_through_a_text_is_a_fault, start, stop),
 		cmocka_unit_test_setup_teardown(the_closing_side_of_a_polygon_counts, start, stop),

@@ -24,13 +24,47 @@ struct lettered {
 	const struct mark *mark;
 	struct text_room room;
 	struct box box;
+	int ground; /* number of the white fill that it stands on: what was drawn before that is
+		       gone */
 };
 
 static struct lettered lettered(const struct mark *text, struct measure m)
 {
 	struct text_room room = text_room(text, m);
 
-	return (struct lettered){ text, room, room_box(&room) };
+	return (struct lettered){ text, room, room_box(&room), 0 };
+}
+
+/* White fills have no dents: what is on the same side of every edge is inside. */
+static bool fill_holds(const struct mark *fill, struct vec p)
+{
+	int left = 0, right = 0;
+
+	for (int i = 0; i < fill->fill.n; i++) {
+		struct vec a = fill->fill.points[i], b = fill->fill.points[(i + 1) % fill->fill.n];
+		double turn = vec_cross(vec_sub(b, a), vec_sub(p, a));
+		left += turn > 0;
+		right += turn < 0;
+	}
+	return left == 0 || right == 0;
+}
+
+static bool stands_on(const struct lettered *t, const struct mark *fill)
+{
+	for (int i = 0; i < 4; i++)
+		if (!fill_holds(fill, t->room.corner[i]))
+			return false;
+	return true;
+}
+
+/* The last white fill drawn before the text that it stands on whole. */
+static void find_ground(const struct drawing *g, struct lettered *t)
+{
+	int number = 1;
+
+	for (const struct mark *k = g->first; k && k != t->mark; k = k->next, number++)
+		if (k->kind == MARK_FILL && k->fill.shade == SHADE_WHITE && stands_on(t, k))
+			t->ground = number;
 }
 
 static void check_mark(struct checker *c, const struct lettered *t, const struct mark *k)
@@ -70,9 +104,13 @@ int drawing_faults(struct arena *a, const struct drawing *g, struct measure m, c
 		if (k->kind == MARK_TEXT)
 			texts[n++] = lettered(k, m);
 	check_texts(&c, texts, n);
-	for (const struct mark *k = g->first; k; k = k->next)
+	for (int i = 0; i < n; i++)
+		find_ground(g, &texts[i]);
+	int number = 1;
+	for (const struct mark *k = g->first; k; k = k->next, number++)
 		for (int i = 0; i < n; i++)
-			check_mark(&c, &texts[i], k);
+			if (number > texts[i].ground)
+				check_mark(&c, &texts[i], k);
 	if (!box_is_empty(all) && off_the_paper(g, all))
 		fault(&c, "marks off the paper", "", NULL);
 	if (report)
