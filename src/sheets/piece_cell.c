@@ -21,6 +21,8 @@
 #define SLENDER 7.0
 #define SLENDER_RATIO 4
 
+#define LEAST_SECTION 10.0 /* on paper; smaller than this it tells nothing */
+
 #define BROKEN_HIGH 40.0  /* a broken piece is drawn no wider across, on paper */
 #define FIGURES_ROOM 34.0 /* beside a view, for what is figured across it */
 #define WORDS_BESIDE 70.0 /* room that words take beside a view */
@@ -29,8 +31,8 @@
 
 /* A cell being filled, from the top down. */
 struct filling {
+	const struct cell_wish *wish;
 	struct sheet *sheet; /* its drawing is the cell's */
-	const struct key_view *key;
 	const struct part *part;
 	double scale, width;
 	struct piece_breaks breaks;
@@ -82,10 +84,11 @@ static void draw_heading(struct filling *f)
 	struct hand h = f->sheet->hand;
 	struct arena *a = h.g->arena;
 	const struct stair *s = f->sheet->context->stair;
-	double big = h.letter * 1.4, text_width = f->width - box_width(f->key->box) - 3 * PAD;
+	double big = h.letter * 1.4, text_width = f->width - box_width(f->wish->key->box) - 3 * PAD;
 
-	draw_key(h.g, f->key,
-		vec(f->width - PAD - box_width(f->key->box), -PAD - box_height(f->key->box)),
+	draw_key(h.g, f->wish->key,
+		vec(f->width - PAD - box_width(f->wish->key->box),
+			-PAD - box_height(f->wish->key->box)),
 		f->part);
 	f->y -= PAD + big;
 	draw_text_styled(h.g, vec(PAD, f->y), big, 0, ALIGN_LEFT, LETTER_BOLD,
@@ -93,7 +96,7 @@ static void draw_heading(struct filling *f)
 	letter_lines(f, text_width, piece_size_words(a, s, f->part));
 	letter_lines(f, text_width,
 		arena_printf(a, "Scale %s.", scale_letter(a, 1 / f->scale, s->job->about.units)));
-	f->y = fmin(f->y - h.letter, -2 * PAD - box_height(f->key->box));
+	f->y = fmin(f->y - h.letter, -2 * PAD - box_height(f->wish->key->box));
 }
 
 /* ---- views ---- */
@@ -194,14 +197,15 @@ static bool needs_edge(const struct part *p)
 
 /* ---- the section ---- */
 
-/* Full size where that is no larger than so much of the cell, else the next scale down. */
-static double section_ratio(const struct part *p, double width)
+/* Full size where that is no larger than wished for, else the next scale down. */
+static double section_ratio(const struct cell_wish *w)
 {
 	static const double ratios[] = { 1, 2, 4, 5, 8, 10 };
-	struct box b = outline_extent(p->section);
+	struct box b = outline_extent(w->part->section);
 	int i = 0;
 
-	while (i < 5 && fmax(box_width(b), box_height(b)) / ratios[i] > fmin(width * 0.6, 70))
+	while (i < 5 &&
+		fmax(box_width(b), box_height(b)) / ratios[i] > fmin(w->width * 0.6, w->section))
 		i++;
 	return ratios[i];
 }
@@ -211,7 +215,7 @@ static struct block section_block(struct filling *f)
 	struct sheet s = with_drawing(f->sheet, scrap(f->sheet));
 	struct arena *a = s.drawing->arena;
 	const struct stair *stair = s.context->stair;
-	double ratio = section_ratio(f->part, f->width);
+	double ratio = section_ratio(f->wish);
 	struct chain c = outline_chain(a, f->part->section);
 	struct vec *paper = NEW_N(a, struct vec, c.n);
 	struct box b = outline_extent(f->part->section), used = box_scale(b, 1 / ratio);
@@ -291,45 +295,43 @@ static void draw_views(struct filling *f)
 	put_along(f, edge, start);
 }
 
-static struct cell fill(struct sheet *s, const struct key_view *key, const struct part *p,
-	double width, double ratio, struct piece_breaks breaks)
+static struct cell fill(const struct cell_wish *w, double ratio, struct piece_breaks breaks)
 {
-	struct sheet mine = with_drawing(s, scrap(s));
-	struct filling f = { .sheet = &mine, .key = key, .part = p, .scale = 1 / ratio };
+	struct sheet mine = with_drawing(w->sheet, scrap(w->sheet));
+	struct filling f = { .wish = w, .sheet = &mine, .part = w->part, .scale = 1 / ratio };
 
-	f.width = width;
+	f.width = w->width;
 	f.breaks = breaks;
 	draw_heading(&f);
 	double top = f.y;
 	draw_views(&f);
 	draw_ends(&f, top);
-	return (struct cell){ p, mine.drawing, f.wide + PAD, -f.y + PAD, ratio };
+	return (struct cell){ w->part, mine.drawing, f.wide + PAD, -f.y + PAD, ratio };
 }
 
-static bool goes_in(const struct cell *c, double width, double height)
+static bool goes_in(const struct cell *c, const struct cell_wish *w)
 {
-	return c->width <= width + NEAR_ENOUGH && c->height <= height + NEAR_ENOUGH;
+	return c->width <= w->width + NEAR_ENOUGH && c->height <= w->height + NEAR_ENOUGH;
 }
 
-static struct cell none(const struct part *p)
+static struct cell none(const struct cell_wish *w)
 {
-	return (struct cell){ p, NULL, 0, 0, 0 };
+	return (struct cell){ w->part, NULL, 0, 0, 0 };
 }
 
 /* The largest scale at which it goes in, down to 1:most. */
-static struct cell whole(struct sheet *s, const struct key_view *key, const struct part *p,
-	double width, double height, double most)
+static struct cell whole(const struct cell_wish *w, double most)
 {
-	const double *ratio = sheet_ratios(s->context->paper);
+	const double *ratio = sheet_ratios(w->sheet->context->paper);
 
 	for (; *ratio != 0 && *ratio <= most; ratio++) {
-		if (p->size.length / *ratio > width)
+		if (w->part->size.length / *ratio > w->width)
 			continue;
-		struct cell c = fill(s, key, p, width, *ratio, piece_unbroken());
-		if (goes_in(&c, width, height))
+		struct cell c = fill(w, *ratio, piece_unbroken());
+		if (goes_in(&c, w))
 			return c;
 	}
-	return none(p);
+	return none(w);
 }
 
 /* What is broken out of the piece so that it fills the width. */
@@ -342,49 +344,51 @@ static struct piece_breaks breaks_to_fill(struct arena *a, const struct part *p,
 	return b.n > 0 && left > 0 ? piece_breaks(a, p, shown + left / b.n) : b;
 }
 
-static struct cell broken(struct sheet *s, const struct key_view *key, const struct part *p,
-	double width, double height)
+static struct cell broken(const struct cell_wish *w)
 {
-	const double *ratio = sheet_ratios(s->context->paper);
-	double room = width - FIGURES_ROOM;
+	const double *ratio = sheet_ratios(w->sheet->context->paper);
+	const struct part *p = w->part;
+	double room = w->width - FIGURES_ROOM;
 
 	for (; *ratio != 0 && *ratio <= BROKEN_MOST; ratio++) {
 		if (p->size.width / *ratio > BROKEN_HIGH)
 			continue;
-		struct piece_breaks b = breaks_to_fill(s->drawing->arena, p, room * *ratio);
+		struct piece_breaks b = breaks_to_fill(w->sheet->drawing->arena, p, room * *ratio);
 		if (b.n == 0 || breaks_drawn_at(&b, p->size.length) / *ratio > room + NEAR_ENOUGH)
 			continue;
-		struct cell c = fill(s, key, p, width, *ratio, b);
-		if (goes_in(&c, width, height))
+		struct cell c = fill(w, *ratio, b);
+		if (goes_in(&c, w))
 			return c;
 	}
-	return none(p);
+	return none(w);
 }
 
 /* A piece so slender that nothing could be told at the scale at which it goes in whole. */
-static bool is_slender(const struct part *p, const struct cell *c)
+static bool is_slender(const struct cell *c)
 {
-	return c->ratio > SLENDER_RATIO && p->size.width / c->ratio < SLENDER;
+	return c->ratio > SLENDER_RATIO && c->part->size.width / c->ratio < SLENDER;
 }
 
-struct cell cell_make(struct sheet *s, const struct key_view *key, const struct part *p,
-	double width, double height)
+struct cell cell_make(const struct cell_wish *wish)
 {
-	struct cell c = whole(s, key, p, width, height, WHOLE_MOST);
+	struct cell c = whole(wish, WHOLE_MOST);
 
-	if (c.drawing && !is_slender(p, &c))
+	if (c.drawing && !is_slender(&c))
 		return c;
-	struct cell large = broken(s, key, p, width, height);
+	struct cell large = broken(wish);
 	return large.drawing ? large : c;
 }
 
-struct cell cell_make_anyhow(struct sheet *s, const struct key_view *key, const struct part *p,
-	double width, double height)
+struct cell cell_make_anyhow(const struct cell_wish *wish)
 {
-	struct cell c = cell_make(s, key, p, width, height);
+	struct cell_wish w = *wish;
 
-	if (c.drawing)
-		return c;
-	c = whole(s, key, p, width, height, INFINITY);
-	return c.drawing ? c : fill(s, key, p, width, BROKEN_MOST, piece_unbroken());
+	for (; w.section > LEAST_SECTION; w.section /= 2) {
+		struct cell c = cell_make(&w);
+		if (!c.drawing)
+			c = whole(&w, INFINITY);
+		if (c.drawing)
+			return c;
+	}
+	return fill(wish, BROKEN_MOST, piece_unbroken());
 }

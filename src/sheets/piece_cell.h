@@ -24,13 +24,20 @@ struct cell {
 	double ratio; /* 4 for 1:4 */
 };
 
-/* At the largest standard scale, no wider than `width` and no higher than `height`.  Its drawing is
- * NULL where no scale worth having goes in. */
-struct cell cell_make(struct sheet *s, const struct key_view *key, const struct part *p,
-	double width, double height);
+/* What a cell is made for. */
+struct cell_wish {
+	struct sheet *sheet;
+	const struct key_view *key;
+	const struct part *part;
+	double width, height; /* at most */
+	double section;       /* a section comes out no larger than this */
+};
+
+/* At the largest standard scale that goes in.  Its drawing is NULL where no scale worth having
+ * does. */
+struct cell cell_make(const struct cell_wish *wish);
 
 /* The same at whatever scale goes in. */
-struct cell cell_make_anyhow(struct sheet *s, const struct key_view *key, const struct part *p,
-	double width, double height);
+struct cell cell_make_anyhow(const struct cell_wish *wish);
 
 #endif

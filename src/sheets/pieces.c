@@ -16,6 +16,8 @@
 #define KEY_WIDE 14.0
 #define KEY_HIGH 10.0
 
+#define SECTION 70.0 /* a section is drawn no larger, on paper */
+
 /* The sheets as they fill. */
 struct filing {
 	const struct sheet_context *context;
@@ -121,14 +123,18 @@ static void put(struct filing *f, const struct cell *c, int span)
 /* The fewest columns in which the piece comes out at a scale worth having. */
 static struct cell cell_for(struct filing *f, const struct part *p, int *span)
 {
-	double height = box_height(f->sheet.room);
+	struct cell_wish wish = { .sheet = &f->sheet, .key = &f->key, .part = p };
 
+	wish.height = box_height(f->sheet.room);
+	wish.section = SECTION;
 	for (*span = 1; *span < f->columns; ++*span) {
-		struct cell c = cell_make(&f->sheet, &f->key, p, width_of(f, *span), height);
+		wish.width = width_of(f, *span);
+		struct cell c = cell_make(&wish);
 		if (c.drawing)
 			return c;
 	}
-	return cell_make_anyhow(&f->sheet, &f->key, p, width_of(f, *span), height);
+	wish.width = width_of(f, *span);
+	return cell_make_anyhow(&wish);
 }
 
 static void add(struct filing *f, const struct part *p)
