@@ -182,6 +182,15 @@ struct job_notch {
 			  the back corner); at the back, left-hand side to the wall */
 };
 
+/* Loose tenons between the pieces of a tread. */
+struct job_tenons {
+	const struct node *src;
+	bool used;
+	double thickness, width, length;
+	double pitch; /* at most */
+	double first; /* end of the joint to the first one's middle */
+};
+
 struct job_treads {
 	const struct node *src;
 	double thickness;
@@ -195,6 +204,8 @@ struct job_treads {
 	double return_past;    /* the return runs on this far behind the face of the riser above */
 	double scribe;         /* less than to the wall */
 	double newel_fit;      /* room left round a newel that a tread is cut out for */
+	double widest_board;    /* that a body is glued up from */
+	struct job_tenons tenons;
 	struct job_notch *notches;
 	int notch_count;
 	double landing_bearing; /* nosing piece at the upper floor: width behind the top riser's

@@ -1,7 +1,6 @@
 #include "parts/existing.h"
 
 #include "parts/level_run.h"
-#include "parts/tread.h"
 #include "parts/wall_rail.h"
 
 /*
@@ -31,7 +30,6 @@ static const struct work upper_floor = { EXISTING_UPPER_FLOOR, "upper floor" };
 static const struct work upper_finish = { EXISTING_UPPER_FLOOR, "upper floor finish" };
 static const struct work over_foot = { EXISTING_UPPER_FLOOR, "upper floor over the foot" };
 static const struct work header = { EXISTING_HEADER, "header" };
-static const struct work notched_wall = { EXISTING_WALL, "wall in a tread" };
 static const struct work walls[] = {
 	[HAND_RIGHT] = { EXISTING_WALL, "wall right" },
 	[HAND_LEFT] = { EXISTING_WALL, "wall left" },
@@ -408,36 +406,6 @@ static void walls_add(struct pieces *list, const struct rod *r, const struct sid
 		vec(0, has_guard ? high : fmax(rail, high)));
 }
 
-/* What a tread is cut out for stands in the cut.  No more of it than the tread is thick: how it
- * goes on above and below is not known. */
-static void notched_wall_add(struct pieces *list, const struct tread_plan *t,
-	const struct tread_end *e, const struct gap *g)
-{
-	const struct rod *r = t->rod;
-	struct box b = tread_gap_box(t, e, g);
-	double front = tread_front(t), top = t->step * r->rise, off = g->allowance;
-	if (!g->is_existing)
-		return;
-	b.x0 = fmax(b.x0 + (b.x0 > 0 ? off : 0), 0);
-	b.x1 = fmin(b.x1 - (b.x1 < r->width ? off : 0), r->width);
-	b.y0 += b.y0 > 0 ? off : 0;
-	b.y1 -= b.y1 < t->depth ? off : 0;
-	existing_box_add(list, r, notched_wall, vec3(front + b.y0, r->width - b.x1, top - r->tread),
-		vec3(front + b.y1, r->width - b.x0, top));
-}
-
-static void notched_walls_add(struct pieces *list, const struct rod *r)
-{
-	for (int step = 1; step <= r->steps; step++) {
-		struct tread_plan t = tread_plan_make(r, step);
-		for (int i = 0; i < 2; i++)
-			for (int k = 0; k < t.ends[i].gaps.n; k++)
-				notched_wall_add(list, &t, &t.ends[i], &t.ends[i].gaps.at[k]);
-		for (int k = 0; k < t.back.n; k++)
-			notched_wall_add(list, &t, NULL, &t.back.at[k]);
-	}
-}
-
 static struct part *make(struct arena *a, const struct stair *s, const struct flight *f,
 	struct diags *d)
 {
@@ -450,7 +418,7 @@ static struct part *make(struct arena *a, const struct stair *s, const struct fl
 	existing_guarded_floor_add(&list, &r);
 	walls_add(&list, &r, &r.sides[HAND_RIGHT]);
 	walls_add(&list, &r, &r.sides[HAND_LEFT]);
-	notched_walls_add(&list, &r);
+	existing_notched_walls_add(&list, &r);
 	return list.first;
 }
 

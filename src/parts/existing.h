@@ -22,6 +22,9 @@ double existing_floor_depth(const struct rod *r);
 struct box existing_floor_behind(const struct rod *r);
 struct box existing_floor_over_foot(const struct rod *r);
 
+/* The walls that treads are cut out for. */
+void existing_notched_walls_add(struct pieces *list, const struct rod *r);
+
 /* The floor that level runs stand on, where it is not there yet. */
 void existing_guarded_floor_add(struct pieces *list, const struct rod *r);
 

@@ -46,6 +46,8 @@ const struct part *parts_make(struct arena *a, const struct stair *s, struct dia
 		return NULL;
 	mates_drill(a, families, KINDS);
 	for (int i = 0; i < KINDS; i++) {
+		if (kinds[i] == &part_tread)
+			tread_tenons_drill(a, s, families[i]);
 		*tail = pieces_merge(a, kinds[i], families[i]);
 		while (*tail)
 			tail = &(*tail)->next;

@@ -39,4 +39,7 @@ struct part *pieces_merge(struct arena *a, const struct part_kind *kind, struct 
 /* Drills the neighbours of all pieces, family by family. */
 void mates_drill(struct arena *a, struct part *const *families, int n);
 
+/* Then the loose tenons of glued-up treads, clear of all that is drilled so far. */
+void tread_tenons_drill(struct arena *a, const struct stair *s, struct part *pieces);
+
 #endif

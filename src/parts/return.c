@@ -225,6 +225,7 @@ static void end_add(struct pieces *list, const struct run *n)
 	p->section = nosing_outline(n->a, &n->nosing, over);
 	p->solids = end_solids(n);
 	nosing_add(n->a, p, r->job, &n->nosing);
+	p->grain = GRAIN_ACROSS;
 	p->note = "grain across, along the back of the return";
 }
 

@@ -90,6 +90,15 @@ static struct outline body_outline(struct arena *a, const struct tread_plan *t)
 	return path_close(p);
 }
 
+/* Glued up from the fewest boards that are no wider than the job allows, all alike. */
+static struct makeup makeup_of(const struct job *job, double width)
+{
+	int boards = (int)ceil(width / job->treads.widest_board - NEAR_ENOUGH);
+	if (boards < 2)
+		return (struct makeup){ 0 };
+	return (struct makeup){ .boards = boards, .board_width = width / boards };
+}
+
 static void body_add(struct pieces *list, const struct tread_plan *t)
 {
 	struct arena *a = list->arena;
@@ -100,6 +109,7 @@ static void body_add(struct pieces *list, const struct tread_plan *t)
 		rod_flat(r, at.x0, tread_front(t) + at.y0, t->step * r->rise - r->tread));
 	p->outline = outline_moved(a, o, -at.x0, -at.y0);
 	p->size = (struct part_size){ at.x1 - at.x0, at.y1 - at.y0, r->tread };
+	p->makeup = makeup_of(r->job, p->size.width);
 	p->solids = solid_prism(a, profile_of(a, p->outline), 0, r->tread);
 	tread_notches_add(a, p, t, at);
 }
@@ -187,7 +197,7 @@ static void strip_add(struct pieces *list, const struct tread_plan *t)
 static void tread_add(struct pieces *list, const struct rod *r, int step)
 {
 	struct tread_plan t = tread_plan_make(r, step);
-	list->unit = step;
+	list->unit = tread_unit(&t);
 	body_add(list, &t);
 	strip_add(list, &t);
 	for (int i = 1; i >= 0; i--)

@@ -13,6 +13,11 @@ static double front_of(const struct rod *r, int step)
 	return (step - 1) * r->run - r->nosing;
 }
 
+int tread_unit(const struct tread_plan *t)
+{
+	return t->rod->flight->first_step + t->step - 1;
+}
+
 double tread_front(const struct tread_plan *t)
 {
 	return front_of(t->rod, t->step);

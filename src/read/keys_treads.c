@@ -63,6 +63,29 @@ static const struct field notch[] = {
 static const struct group keys_notch = { "treads.notches", sizeof(struct job_notch), notch,
 	.keeps_node = true };
 
+/* Sizes and spacing are common practice: a third of a 5/4 tread, two to a hand's breadth. */
+static const struct field tenons[] = {
+	{ FIELD_YES_NO, "used", LANDS(job_tenons, used), .usual = "yes",
+		.help = "no: the strips are glued on without" },
+	{ FIELD_LENGTH, "thickness", LANDS(job_tenons, thickness), .least = 3, .most = 20,
+		.usual = "1/4\"", .usual_mm = "6 mm",
+		.help = "thickness; at most a third of the tread's is used" },
+	{ FIELD_LENGTH, "width", LANDS(job_tenons, width), .least = 8, .most = 80,
+		.usual = "3/4\"", .usual_mm = "20 mm", .help = "width, along the joint" },
+	{ FIELD_LENGTH, "length", LANDS(job_tenons, length), .least = 16, .most = 120,
+		.usual = "1 1/2\"", .usual_mm = "40 mm",
+		.help = "length, half of it on either side where the strip is wide enough" },
+	{ FIELD_LENGTH, "pitch", LANDS(job_tenons, pitch), .least = 60, .most = 1000,
+		.usual = "8\"", .usual_mm = "200 mm", .help = "middle to middle, at most" },
+	{ FIELD_LENGTH, "first", LANDS(job_tenons, first), .least = 25, .most = 400,
+		.usual = "2 1/2\"", .usual_mm = "65 mm",
+		.help = "end of the joint to the middle of the first" },
+	{ 0 },
+};
+
+static const struct group keys_tenons = { "treads.tenons", sizeof(struct job_tenons), tenons,
+	.shorthand = "used", .keeps_node = true };
+
 static const struct field treads[] = {
 	/* Hardwood 5/4 dressed is 1 1/16 in or 27 mm. */
 	{ FIELD_LENGTH, "thickness", LANDS(job_treads, thickness), .least = 12, .most = 120,
@@ -115,6 +138,12 @@ static const struct field treads[] = {
 		.usual_mm = "1 mm", .label = "room round a newel", .shown = SHOWN_PLAN,
 		.matters = has_newels,
 		.help = "room left on each face of a newel that a tread is cut out for" },
+	/* Common practice: wider boards cup. */
+	{ FIELD_LENGTH, "widest_board", LANDS(job_treads, widest_board), .least = 40, .most = 1000,
+		.usual = "6\"", .usual_mm = "150 mm", .label = "widest board in a tread",
+		.help = "widest board that the body of a tread is glued up from" },
+	{ FIELD_GROUP, "tenons", LANDS(job_treads, tenons), .group = &keys_tenons,
+		.help = "loose tenons between body and strips" },
 	{ FIELD_GROUPS, "notches", LANDS(job_treads, notches), COUNTED(job_treads, notch_count),
 		.group = &keys_notch, .help = "walls that a tread wraps, as measured on site",
 		.absent = "none" },

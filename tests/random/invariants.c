@@ -265,6 +265,7 @@ const struct invariant invariants[] = {
 	{ "every tread bears on at least two stringers", treads_bear },
 	{ "the sides of all solids are flat", sides_flat },
 	{ "every joint has two halves that meet", joints_meet },
+	{ "no loose tenon of a tread is near another hole", tenons_clear },
 };
 
 const int invariant_count = sizeof(invariants) / sizeof(invariants[0]);

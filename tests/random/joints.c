@@ -96,6 +96,55 @@ static bool lies_in_wood(const struct mouth *m)
 	return true;
 }
 
+/* Corners of what a hole takes, in its part. */
+static void stretch(struct vec3 *low, struct vec3 *high, const struct bore *b)
+{
+	for (int i = 0; i < 8; i++) {
+		struct vec3 p = frame_place(b->at,
+			vec3((i & 1 ? 0.5 : -0.5) * b->size.length,
+				(i & 2 ? 0.5 : -0.5) * b->size.width, i & 4 ? -b->size.depth : 0));
+		*low = vec3(fmin(low->x, p.x), fmin(low->y, p.y), fmin(low->z, p.z));
+		*high = vec3(fmax(high->x, p.x), fmax(high->y, p.y), fmax(high->z, p.z));
+	}
+}
+
+/* The widest gap between their boxes along any axis; less than 0 when they run into each other. */
+static double apart(const struct bore *one, const struct bore *other)
+{
+	struct vec3 low[2], high[2];
+	for (int i = 0; i < 2; i++) {
+		low[i] = vec3(INFINITY, INFINITY, INFINITY);
+		high[i] = vec3(-INFINITY, -INFINITY, -INFINITY);
+		stretch(&low[i], &high[i], i ? other : one);
+	}
+	double x = fmax(low[0].x - high[1].x, low[1].x - high[0].x);
+	double y = fmax(low[0].y - high[1].y, low[1].y - high[0].y);
+	double z = fmax(low[0].z - high[1].z, low[1].z - high[0].z);
+	return fmax(x, fmax(y, z));
+}
+
+static const char *tenon_met(struct arena *a, const struct part *p, const struct bore *tenon)
+{
+	for (const struct bore *b = p->bores; b; b = b->next)
+		if (b != tenon && apart(b, tenon) < 5)
+			return arena_printf(a, "%s %s: %s and %s are %.2f apart", p->mark, p->name,
+				tenon->text, b->text ? b->text : "a hole", apart(b, tenon));
+	return NULL;
+}
+
+const char *tenons_clear(struct arena *a, const struct stair *s, const struct part *parts)
+{
+	(void)s;
+	for (const struct part *p = parts; p; p = p->next)
+		for (const struct bore *b = p->bores; p->kind == &part_tread && b; b = b->next) {
+			const char *why =
+				b->fixing == FIXING_LOOSE_TENON ? tenon_met(a, p, b) : NULL;
+			if (why)
+				return why;
+		}
+	return NULL;
+}
+
 const char *joints_meet(struct arena *a, const struct stair *s, const struct part *parts)
 {
 	struct mouths m = all_mouths(a, parts);

@@ -10,4 +10,7 @@
  * else what is wrong. */
 const char *joints_meet(struct arena *a, const struct stair *s, const struct part *parts);
 
+/* NULL while nothing else is drilled near the loose tenons of treads. */
+const char *tenons_clear(struct arena *a, const struct stair *s, const struct part *parts);
+
 #endif

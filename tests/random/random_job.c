@@ -105,6 +105,8 @@ static void add_side(struct draft *d, const char *name, bool open)
 	int from = once_in(d, 2) ? dice_count(&d->dice, 1, d->steps - 2) : 1;
 	if (from > 1)
 		text_add(&d->text, "    from_step: %d\n", from);
+	if (from > 1 && once_in(d, 3))
+		put(d, 4, "wall_past", size(d, 5, 60));
 	if (once_in(d, 4))
 		text_add(&d->text, "    to_step: %d\n", dice_count(&d->dice, from + 1, d->steps));
 }
@@ -172,6 +174,42 @@ static void add_nosing(struct draft *d)
 	maybe(d, 2, "waste_margin", 0, 2);
 }
 
+/* Walls that treads wrap; some are where none can be, and are refused. */
+static void add_notches(struct draft *d)
+{
+	static const char *const places[] = { "left", "right", "back" };
+	if (!once_in(d, 3))
+		return;
+	text_add(&d->text, "  notches:\n");
+	for (int i = dice_count(&d->dice, 1, 3); i > 0; i--) {
+		bool at_back = once_in(d, 3);
+		int wall = d->left_open ? 1 : 0;
+		text_add(&d->text, "    - step: %d\n      at: %s\n",
+			dice_count(&d->dice, 1, d->steps), places[at_back ? 2 : wall]);
+		put(d, 6, "along", size(d, 15, 150));
+		put(d, 6, "across", size(d, 10, 110));
+		if (at_back)
+			put(d, 6, "from", size(d, 120, 450));
+		else if (once_in(d, 2))
+			put(d, 6, "from", once_in(d, 2) ? 0 : size(d, 10, 120));
+	}
+}
+
+static void add_tenons(struct draft *d)
+{
+	int throw = dice_count(&d->dice, 0, 3);
+	if (throw == 0)
+		text_add(&d->text, "  tenons: no\n");
+	if (throw != 1)
+		return;
+	text_add(&d->text, "  tenons:\n");
+	put(d, 4, "thickness", size(d, 4, 12));
+	maybe(d, 4, "width", 12, 40);
+	maybe(d, 4, "length", 24, 70);
+	maybe(d, 4, "pitch", 80, 400);
+	maybe(d, 4, "first", 30, 120);
+}
+
 static void add_treads(struct draft *d)
 {
 	text_add(&d->text, "treads:\n");
@@ -184,6 +222,10 @@ static void add_treads(struct draft *d)
 	maybe(d, 2, "return_past", 0, 60);
 	maybe(d, 2, "scribe", 0, 6);
 	maybe(d, 2, "landing_bearing", 40, 140);
+	maybe(d, 2, "newel_fit", 0, 3);
+	maybe(d, 2, "widest_board", 60, 200);
+	add_tenons(d);
+	add_notches(d);
 	if (d->open_risers) {
 		text_add(&d->text, "risers: { kind: open }\n");
 		return;
