@@ -77,6 +77,12 @@ static struct rail_end newel_at(enum rail_end_kind kind, double rail_x, double f
 	return (struct rail_end){ .kind = kind, .x = rail_x, .newel_x = front, .newel_z = z };
 }
 
+double rod_cap_overhang(const struct rod *r)
+{
+	const struct job_newel_cap *cap = &r->job->newels.cap;
+	return cap->kind == CAP_NONE || cap->on == CAP_ON_TOP ? 0 : cap->overhang;
+}
+
 /* Where the rail of an open side begins. */
 static struct rail_end foot_of(const struct rod *r, const struct side *side)
 {
@@ -84,6 +90,7 @@ static struct rail_end foot_of(const struct rod *r, const struct side *side)
 	bool housed = side->kind == STRINGER_HOUSED;
 	if (!r->job->newels.bottom)
 		return (struct rail_end){ .kind = RAIL_END_PLUMB, .x = x };
+	x += side->from > 1 ? rod_cap_overhang(r) : 0; /* its cap clears the wall */
 	if (side->from == 1) {
 		double back = housed ? -r->nosing - HOUSED_FRONT : r->riser;
 		return newel_at(RAIL_END_NEWEL, back, back - section,

@@ -97,6 +97,9 @@ double rod_along(const struct rod *r, const struct side *side, double in);
 /* Inner face of the newels of a side, in from the limit. */
 double rod_newel_inner(const struct rod *r, const struct side *side);
 
+/* How far the cap of a bottom newel stands out over the post. */
+double rod_cap_overhang(const struct rod *r);
+
 /* Level of the nosing line plumb over x. */
 double rod_nosing_z(const struct rod *r, double x);
 

@@ -248,10 +248,12 @@ static void wall_ends_fit(struct arena *a, const struct rod *r, const struct sid
 {
 	struct lettering l = job_lettering(r->job);
 	bool newel = side->foot.kind == RAIL_END_TREAD_NEWEL;
-	double most = r->run - r->nosing - (newel ? r->job->newels.section : LEAST_BODY);
-	if (!side->is_open || side->from == 1 || side->job->wall_past <= fmax(most, 0))
+	double post = r->job->newels.section + rod_cap_overhang(r);
+	double most = r->run - r->nosing - (newel ? post : LEAST_BODY);
+	if (!side->is_open || side->from == 1 || side->job->wall_past <= most + NEAR_ENOUGH)
 		return;
-	diag_error(d, rod_pos(r, side->job->src, "wall_past"), NULL,
+	diag_error(d, rod_pos(r, side->job->src, "wall_past"),
+		most < 0 ? "take a thinner newel, or a cap that overhangs less" : NULL,
 		"stair.%s.wall_past: %s leaves no room on step %d%s: at most %s",
 		side->hand == HAND_LEFT ? "left" : "right", length_say(a, l, side->job->wall_past),
 		side->from, newel ? " for its newel" : "", length_say(a, l, fmax(most, 0)));

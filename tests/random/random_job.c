@@ -1,6 +1,7 @@
 #include "random/random_job.h"
 
 #include <math.h>
+#include <string.h>
 
 #include "base/text.h"
 #include "random/dice.h"
@@ -11,7 +12,7 @@ struct draft {
 	struct dice dice;
 	bool inches;
 	bool right_open, left_open;
-	bool open_risers;
+	bool open_risers, wall_is_sawn;
 	double rise, run;
 	int risers, steps;
 	double tread, nosing, riser;
@@ -136,7 +137,9 @@ static const char *kind_of(struct draft *d, bool open)
 
 static void add_stringers(struct draft *d, bool flush)
 {
-	text_add(&d->text, "stringers:\n  wall: { kind: %s }\n", kind_of(d, false));
+	const char *wall = kind_of(d, false);
+	d->wall_is_sawn = strcmp(wall, "sawtooth") == 0;
+	text_add(&d->text, "stringers:\n  wall: { kind: %s }\n", wall);
 	text_add(&d->text, "  open:\n    kind: %s\n", kind_of(d, true));
 	maybe(d, 4, "thickness", 25, 50);
 	if (once_in(d, 3))
@@ -174,25 +177,27 @@ static void add_nosing(struct draft *d)
 	maybe(d, 2, "waste_margin", 0, 2);
 }
 
-/* Walls that treads wrap; some are where none can be, and are refused. */
+/* A wall that a tread wraps. */
+static void add_notch(struct draft *d, int step)
+{
+	bool end = d->wall_is_sawn && !(d->left_open && d->right_open) && !once_in(d, 3);
+	const char *place = d->left_open ? "right" : "left";
+	text_add(&d->text, "    - step: %d\n      at: %s\n", step, end ? place : "back");
+	put(d, 6, "along", size(d, 15, 150));
+	put(d, 6, "across", size(d, 10, 80));
+	if (!end)
+		put(d, 6, "from", size(d, 120, 350));
+	else if (once_in(d, 2))
+		put(d, 6, "from", once_in(d, 2) ? 0 : size(d, 10, 80));
+}
+
 static void add_notches(struct draft *d)
 {
-	static const char *const places[] = { "left", "right", "back" };
 	if (!once_in(d, 3))
 		return;
 	text_add(&d->text, "  notches:\n");
-	for (int i = dice_count(&d->dice, 1, 3); i > 0; i--) {
-		bool at_back = once_in(d, 3);
-		int wall = d->left_open ? 1 : 0;
-		text_add(&d->text, "    - step: %d\n      at: %s\n",
-			dice_count(&d->dice, 1, d->steps), places[at_back ? 2 : wall]);
-		put(d, 6, "along", size(d, 15, 150));
-		put(d, 6, "across", size(d, 10, 110));
-		if (at_back)
-			put(d, 6, "from", size(d, 120, 450));
-		else if (once_in(d, 2))
-			put(d, 6, "from", once_in(d, 2) ? 0 : size(d, 10, 120));
-	}
+	for (int step = 1; step <= d->steps; step += dice_count(&d->dice, 1, d->steps))
+		add_notch(d, step);
 }
 
 static void add_tenons(struct draft *d)
