@@ -19,6 +19,7 @@
 
 /* A piece less than this across on paper is slender, unless it is drawn larger than 1 to 4. */
 #define SLENDER 7.0
+#define SLENDER_DRILLED 12.0
 #define SLENDER_RATIO 4
 
 #define LEAST_SECTION 10.0 /* on paper; smaller than this it tells nothing */
@@ -26,8 +27,7 @@
 #define BROKEN_HIGH 40.0  /* a broken piece is drawn no wider across, on paper */
 #define FIGURES_ROOM 34.0 /* beside a view, for what is figured across it */
 #define WORDS_BESIDE 70.0 /* room that words take beside a view */
-#define SHOWN_BREAK 14.0  /* of each stretch that is broken out, at least so much ... */
-#define BREAK_ROOM 100.0  /* ... in a width of so much */
+#define SHOWN_BREAK 10.0  /* of each stretch that is broken out, at least so much, on paper */
 
 /* A cell being filled, from the top down. */
 struct filling {
@@ -127,17 +127,17 @@ static void draw_grain(struct drawing *g, const struct piece_view *v, double sca
 	draw_polyline(g, PEN_DIM, line, 4);
 }
 
-static struct block view_block(struct filling *f, enum piece_side side)
+static struct block view_block(struct filling *f, enum piece_side side, double scale)
 {
 	struct sheet s = with_drawing(f->sheet, scrap(f->sheet));
 	struct piece_view v = piece_view(s.drawing->arena, f->part, side, f->breaks);
-	struct box used = piece_view_draw(s.drawing, &v, f->scale);
+	struct box used = piece_view_draw(s.drawing, &v, scale);
 
 	if (side == PIECE_FACE) {
-		draw_datum(s.drawing, &v, f->scale);
-		draw_grain(s.drawing, &v, f->scale);
+		draw_datum(s.drawing, &v, scale);
+		draw_grain(s.drawing, &v, scale);
 	}
-	return (struct block){ s.drawing, box_join(used, piece_sizes_draw(&s, &v, f->scale)) };
+	return (struct block){ s.drawing, box_join(used, piece_sizes_draw(&s, &v, scale)) };
 }
 
 static void name_block(struct filling *f, struct block *b, const char *name)
@@ -197,17 +197,36 @@ static bool needs_edge(const struct part *p)
 
 /* ---- the section ---- */
 
-/* Full size where that is no larger than wished for, else the next scale down. */
+/* The largest standard scale at which so much is drawn no larger than this. */
+static double ratio_within(const struct cell_wish *w, double size, double most)
+{
+	const double *ratio = sheet_ratios(w->sheet->context->paper);
+
+	while (ratio[1] != 0 && size / *ratio > most)
+		ratio++;
+	return *ratio;
+}
+
 static double section_ratio(const struct cell_wish *w)
 {
-	static const double ratios[] = { 1, 2, 4, 5, 8, 10 };
 	struct box b = outline_extent(w->part->section);
-	int i = 0;
 
-	while (i < 5 &&
-		fmax(box_width(b), box_height(b)) / ratios[i] > fmin(w->width * 0.6, w->section))
-		i++;
-	return ratios[i];
+	return ratio_within(w, fmax(box_width(b), box_height(b)), fmin(w->width * 0.6, w->section));
+}
+
+/* An end is drawn large enough to drill by. */
+static struct block end_block(struct filling *f, enum piece_side side, const char *name)
+{
+	const struct part_size *size = &f->part->size;
+	double ratio =
+		ratio_within(f->wish, fmax(size->width, size->thickness), f->wish->section / 2);
+	struct block b = view_block(f, side, 1 / ratio);
+	struct arena *a = b.g->arena;
+
+	name_block(f, &b,
+		arena_printf(a, "%s, %s", name,
+			scale_letter(a, ratio, f->sheet->context->stair->job->about.units)));
+	return b;
 }
 
 static struct block section_block(struct filling *f)
@@ -262,33 +281,26 @@ static void draw_ends(struct filling *f, double top)
 		row.from = row.x = from;
 		f->y = top;
 	}
-
 	if (f->part->section.n > 0)
 		put_across(f, &row, section_block(f));
-	if (has_bore_out_of(f->part, vec3(-1, 0, 0))) {
-		struct block b = view_block(f, PIECE_START);
-		name_block(f, &b, "Left end");
-		put_across(f, &row, b);
-	}
-	if (has_bore_out_of(f->part, vec3(1, 0, 0))) {
-		struct block b = view_block(f, PIECE_END);
-		name_block(f, &b, "Right end");
-		put_across(f, &row, b);
-	}
+	if (has_bore_out_of(f->part, vec3(-1, 0, 0)))
+		put_across(f, &row, end_block(f, PIECE_START, "Left end"));
+	if (has_bore_out_of(f->part, vec3(1, 0, 0)))
+		put_across(f, &row, end_block(f, PIECE_END, "Right end"));
 	put_across(f, &row, words_block(f, &row));
 	f->y = fmin(f->y - row.deep, beside ? under + GAP : INFINITY);
 }
 
 static void draw_views(struct filling *f)
 {
-	struct block face = view_block(f, PIECE_FACE);
+	struct block face = view_block(f, PIECE_FACE, f->scale);
 	double start = PAD - face.box.x0;
 
 	if (!needs_edge(f->part)) {
 		put_along(f, face, start);
 		return;
 	}
-	struct block edge = view_block(f, PIECE_EDGE);
+	struct block edge = view_block(f, PIECE_EDGE, f->scale);
 	name_block(f, &edge, "From the near edge");
 	start = PAD - fmin(face.box.x0, edge.box.x0);
 	put_along(f, face, start);
@@ -334,10 +346,11 @@ static struct cell whole(const struct cell_wish *w, double most)
 	return none(w);
 }
 
-/* What is broken out of the piece so that it fills the width. */
-static struct piece_breaks breaks_to_fill(struct arena *a, const struct part *p, double width)
+/* What is broken out of the piece so that it fills the width, both in millimetres of the piece. */
+static struct piece_breaks breaks_to_fill(struct arena *a, const struct part *p, double width,
+	double ratio)
 {
-	double shown = SHOWN_BREAK / BREAK_ROOM * width;
+	double shown = SHOWN_BREAK * ratio;
 	struct piece_breaks b = piece_breaks(a, p, shown);
 	double left = width - breaks_drawn_at(&b, p->size.length);
 
@@ -353,7 +366,8 @@ static struct cell broken(const struct cell_wish *w)
 	for (; *ratio != 0 && *ratio <= BROKEN_MOST; ratio++) {
 		if (p->size.width / *ratio > BROKEN_HIGH)
 			continue;
-		struct piece_breaks b = breaks_to_fill(w->sheet->drawing->arena, p, room * *ratio);
+		struct piece_breaks b =
+			breaks_to_fill(w->sheet->drawing->arena, p, room * *ratio, *ratio);
 		if (b.n == 0 || breaks_drawn_at(&b, p->size.length) / *ratio > room + NEAR_ENOUGH)
 			continue;
 		struct cell c = fill(w, *ratio, b);
@@ -366,7 +380,9 @@ static struct cell broken(const struct cell_wish *w)
 /* A piece so slender that nothing could be told at the scale at which it goes in whole. */
 static bool is_slender(const struct cell *c)
 {
-	return c->ratio > SLENDER_RATIO && c->part->size.width / c->ratio < SLENDER;
+	double least = c->part->bores ? SLENDER_DRILLED : SLENDER;
+
+	return c->ratio > SLENDER_RATIO && c->part->size.width / c->ratio < least;
 }
 
 struct cell cell_make(const struct cell_wish *wish)

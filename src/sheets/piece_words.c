@@ -69,15 +69,16 @@ static const char *side_words(const struct bore *b)
 	return w->x > 0 ? "right end" : "left end";
 }
 
-static const char *hole_words(struct arena *a, const struct stair *s, struct bore_size size)
+static const char *hole_words(struct arena *a, const struct stair *s, struct bore_size size, int n)
 {
 	const char *deep = inches_words(a, s, size.depth);
 
 	if (size.kind == BORE_HOLE)
-		return arena_printf(a, "hole \xc3\x98 %s, %s deep", inches_words(a, s, size.width),
-			deep);
-	return arena_printf(a, "%s %s x %s, %s deep", size.kind == BORE_SLOT ? "slot" : "mortise",
-		inches_words(a, s, size.length), inches_words(a, s, size.width), deep);
+		return arena_printf(a, "hole%s \xc3\x98 %s, %s deep", n > 1 ? "s" : "",
+			inches_words(a, s, size.width), deep);
+	return arena_printf(a, "%s%s %s x %s, %s deep", size.kind == BORE_SLOT ? "slot" : "mortise",
+		n > 1 ? "s" : "", inches_words(a, s, size.length), inches_words(a, s, size.width),
+		deep);
 }
 
 static bool same_work(const struct bore *a, const struct bore *b)
@@ -109,7 +110,7 @@ static void add_bores(struct text *t, const struct stair *s, const struct part *
 		for (const struct bore *k = b; k; k = k->next)
 			n += same_work(b, k);
 		add_line(t,
-			arena_printf(a, "%d %s in the %s%s%s.", n, hole_words(a, s, b->size),
+			arena_printf(a, "%d %s in the %s%s%s.", n, hole_words(a, s, b->size, n),
 				side_words(b), b->text ? ": " : "", b->text ? b->text : ""));
 	}
 }

@@ -2,7 +2,8 @@
  * A sheet for the bench: every different piece in a cell of its own.
  *
  * A cell takes as few columns as its views need at a scale worth having, and
- * stands under what is already in them; it never runs on to another sheet.
+ * stands under what is already in them on the first sheet with room for it; it never
+ * runs on to another sheet.
  */
 #include "draw/bounds.h"
 #include "sheets/piece_cell.h"
@@ -18,18 +19,22 @@
 
 #define SECTION 70.0 /* a section is drawn no larger, on paper */
 
-/* The sheets as they fill. */
+/* A sheet as it fills. */
+struct open_sheet {
+	struct open_sheet *next;
+	struct sheet sheet;
+	double used[MOST_COLUMNS]; /* of each column, from the top */
+	const struct part **pieces;
+	int piece_count;
+};
+
 struct filing {
 	const struct sheet_context *context;
 	struct arena *arena;
 	struct key_view key;
-	struct drawing *first, **tail;
-	struct sheet sheet;
+	struct open_sheet *first;
 	int columns;
-	double column_width;
-	double used[MOST_COLUMNS]; /* of each column, from the top */
-	const char **marks;        /* of the pieces on this sheet */
-	int mark_count;
+	double column_width, height;
 };
 
 /* Stringers have sheets of their own. */
@@ -62,22 +67,30 @@ static int part_count(const struct part *parts)
 	return n;
 }
 
-static void open_sheet(struct filing *f)
+/* One more, at the end. */
+static struct open_sheet *open_sheet(struct filing *f)
 {
-	f->sheet = sheet_begin(f->arena, f->context, "Pieces");
-	note_sheet(&f->sheet);
-	double room = box_width(f->sheet.room), least = COLUMN_LETTERS * f->sheet.hand.letter;
+	struct open_sheet *o = NEW(f->arena, struct open_sheet), **tail = &f->first;
+
+	o->sheet = sheet_begin(f->arena, f->context, "Pieces");
+	note_sheet(&o->sheet);
+	o->sheet.drawing->scale = "as noted";
+	o->pieces = NEW_N(f->arena, const struct part *, part_count(f->context->parts) + 1);
+	while (*tail)
+		tail = &(*tail)->next;
+	*tail = o;
+	return o;
+}
+
+/* All sheets are divided alike. */
+static void divide(struct filing *f, const struct sheet *s)
+{
+	double room = box_width(s->room), least = COLUMN_LETTERS * s->hand.letter;
 	int n = (int)((room + COLUMN_GAP) / (least + COLUMN_GAP));
+
 	f->columns = n < 1 ? 1 : n > MOST_COLUMNS ? MOST_COLUMNS : n;
 	f->column_width = (room + COLUMN_GAP) / f->columns - COLUMN_GAP;
-	for (int i = 0; i < MOST_COLUMNS; i++)
-		f->used[i] = 0;
-	f->marks = NEW_N(f->arena, const char *, part_count(f->context->parts) + 1);
-	f->mark_count = 0;
-	f->sheet.drawing->shows = f->marks;
-	f->sheet.drawing->scale = "as noted";
-	*f->tail = f->sheet.drawing;
-	f->tail = &f->sheet.drawing->next;
+	f->height = box_height(s->room);
 }
 
 static double width_of(const struct filing *f, int span)
@@ -85,47 +98,66 @@ static double width_of(const struct filing *f, int span)
 	return span * (f->column_width + COLUMN_GAP) - COLUMN_GAP;
 }
 
+/* ---- places ---- */
+
 /* How far down the columns from this one on are used. */
-static double depth_at(const struct filing *f, int column, int span)
+static double depth_at(const struct open_sheet *o, int column, int span)
 {
 	double deep = 0;
 
 	for (int i = column; i < column + span; i++)
-		deep = fmax(deep, f->used[i]);
+		deep = fmax(deep, o->used[i]);
 	return deep;
 }
 
-static int highest_place(const struct filing *f, int span)
+static int highest_place(const struct filing *f, const struct open_sheet *o, int span)
 {
 	int best = 0;
 
 	for (int i = 1; i + span <= f->columns; i++)
-		if (depth_at(f, i, span) < depth_at(f, best, span) - NEAR_ENOUGH)
+		if (depth_at(o, i, span) < depth_at(o, best, span) - NEAR_ENOUGH)
 			best = i;
 	return best;
 }
 
-static void put(struct filing *f, const struct cell *c, int span)
+static bool has_room(const struct filing *f, const struct open_sheet *o, double height, int span)
 {
-	int column = highest_place(f, span);
-	double down = depth_at(f, column, span);
-	struct box room = f->sheet.room;
+	return o->piece_count == 0 ||
+		depth_at(o, highest_place(f, o, span), span) + height <= f->height + NEAR_ENOUGH;
+}
+
+/* The first sheet that has room for it. */
+static struct open_sheet *sheet_for(struct filing *f, double height, int span)
+{
+	for (struct open_sheet *o = f->first; o; o = o->next)
+		if (has_room(f, o, height, span))
+			return o;
+	return open_sheet(f);
+}
+
+static void put(const struct filing *f, struct open_sheet *o, const struct cell *c, int span)
+{
+	int column = highest_place(f, o, span);
+	double down = depth_at(o, column, span);
+	struct box room = o->sheet.room;
 	double x = room.x0 + column * (f->column_width + COLUMN_GAP), y = room.y1 - down;
 
-	draw_box(f->sheet.drawing, PEN_TABLE,
+	draw_box(o->sheet.drawing, PEN_TABLE,
 		(struct box){ x, y - c->height, x + width_of(f, span), y });
-	drawing_take(f->sheet.drawing, c->drawing, vec(x, y));
+	drawing_take(o->sheet.drawing, c->drawing, vec(x, y));
 	for (int i = column; i < column + span; i++)
-		f->used[i] = down + c->height + COLUMN_GAP;
-	f->marks[f->mark_count++] = c->part->mark;
+		o->used[i] = down + c->height + COLUMN_GAP;
+	o->pieces[o->piece_count++] = c->part;
 }
+
+/* ---- cells ---- */
 
 /* The fewest columns in which the piece comes out at a scale worth having. */
 static struct cell cell_for(struct filing *f, const struct part *p, int *span)
 {
-	struct cell_wish wish = { .sheet = &f->sheet, .key = &f->key, .part = p };
+	struct cell_wish wish = { .sheet = &f->first->sheet, .key = &f->key, .part = p };
 
-	wish.height = box_height(f->sheet.room);
+	wish.height = f->height;
 	wish.section = SECTION;
 	for (*span = 1; *span < f->columns; ++*span) {
 		wish.width = width_of(f, *span);
@@ -140,41 +172,72 @@ static struct cell cell_for(struct filing *f, const struct part *p, int *span)
 static void add(struct filing *f, const struct part *p)
 {
 	int span;
-	double height = box_height(f->sheet.room);
 	struct cell c = cell_for(f, p, &span);
+	struct open_sheet *o = sheet_for(f, c.height, span);
 
-	if (depth_at(f, highest_place(f, span), span) + c.height > height + NEAR_ENOUGH &&
-		f->mark_count > 0)
-		open_sheet(f);
-	if (c.height > height + NEAR_ENOUGH || c.width > width_of(f, span) + NEAR_ENOUGH)
-		f->sheet.drawing->is_too_small = 1;
-	put(f, &c, span);
+	if (c.height > f->height + NEAR_ENOUGH || c.width > width_of(f, span) + NEAR_ENOUGH)
+		o->sheet.drawing->is_too_small = 1;
+	put(f, o, &c, span);
 }
 
-/* "Pieces T1 to T6" */
-static void name_sheets(struct arena *a, struct drawing *list)
+/* ---- the sheets ---- */
+
+static const char *const *marks_of(struct arena *a, const struct open_sheet *o)
 {
-	for (struct drawing *g = list; g; g = g->next) {
-		const char *const *last = g->shows;
-		while (last[0] && last[1])
-			last++;
-		if (g->shows[0])
-			g->title = arena_printf(a, "Pieces %s to %s", g->shows[0], *last);
+	const char **marks = NEW_N(a, const char *, o->piece_count + 1);
+
+	for (int i = 0; i < o->piece_count; i++)
+		marks[i] = o->pieces[i]->mark;
+	return marks;
+}
+
+static bool was_named(const struct open_sheet *o, int before, const struct part_kind *kind)
+{
+	for (int i = 0; i < before; i++)
+		if (o->pieces[i]->kind == kind)
+			return true;
+	return false;
+}
+
+/* The families on it, as they come: "Pieces: riser, tread, newel". */
+static const char *title_of(struct arena *a, const struct open_sheet *o)
+{
+	const char *title = "Pieces", *between = ": ";
+
+	for (int i = 0; i < o->piece_count; i++) {
+		const struct part_kind *kind = o->pieces[i]->kind;
+		if (was_named(o, i, kind))
+			continue;
+		title = arena_printf(a, "%s%s%s", title, between, kind->name);
+		between = ", ";
 	}
+	return title;
+}
+
+static struct drawing *finish(struct filing *f)
+{
+	struct drawing *first = NULL, **tail = &first;
+
+	for (struct open_sheet *o = f->first; o; o = o->next) {
+		o->sheet.drawing->shows = marks_of(f->arena, o);
+		o->sheet.drawing->title = title_of(f->arena, o);
+		*tail = o->sheet.drawing;
+		tail = &o->sheet.drawing->next;
+	}
+	return first;
 }
 
 static struct drawing *draw(struct arena *a, const struct sheet_context *c)
 {
-	struct filing f = { .context = c, .arena = a, .tail = &f.first };
+	struct filing f = { .context = c, .arena = a };
 	double letter = c->paper->lettering;
 
 	f.key = key_view(a, c, KEY_WIDE * letter, KEY_HIGH * letter);
-	open_sheet(&f);
+	divide(&f, &open_sheet(&f)->sheet);
 	for (const struct part *p = c->parts; p; p = p->next)
 		if (has_cell(p))
 			add(&f, p);
-	name_sheets(a, f.first);
-	return f.first;
+	return finish(&f);
 }
 
 const struct sheet_kind sheet_pieces = { "pieces", "S-7", draw };
