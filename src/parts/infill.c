@@ -1,5 +1,7 @@
 #include "parts/infill.h"
 
+#include "parts/rail_joint.h"
+
 /* By enum infill_name. */
 static const struct infill_kind *const kinds[] = {
 	[INFILL_PLAIN] = &infill_plain,
@@ -96,6 +98,11 @@ double infill_dowel_room(const struct stretch *s, enum infill_end end, double x,
 	if (slope < NEAR_ENOUGH)
 		return depth;
 	return fmin(depth, (along - UNDER_DOWEL) / sin(atan(slope)));
+}
+
+bool infill_meets_newel(const struct stretch *s, struct rail_end e)
+{
+	return rail_end_has_newel(e) && s->rod->job->newels.build != NEWEL_PANELLED;
 }
 
 struct frame infill_post(const struct stretch *s, double x, double z, double thickness)

@@ -10,7 +10,6 @@
  *      |.' .'__|
  *      |.'_|
  */
-#include "parts/rail_joint.h"
 #include "parts/span.h"
 #include "parts/strip.h"
 
@@ -68,9 +67,9 @@ static void bar_add(struct pieces *list, const struct stretch *s, const struct s
 		f->bar_thickness };
 	struct part *p = strip_add(list, "bar", &bar, (struct outline){ NULL, 0 });
 	double in_post = f->post / 2;
-	if (span->post_before || rail_end_has_newel(s->foot))
+	if (span->post_before || infill_meets_newel(s, s->foot))
 		end_joint(list, p, &bar, s, span->post_before ? in_post : INFINITY, STRIP_LOW_END);
-	if (span->post_after || rail_end_has_newel(s->head))
+	if (span->post_after || infill_meets_newel(s, s->head))
 		end_joint(list, p, &bar, s, span->post_after ? in_post : INFINITY, STRIP_HIGH_END);
 }
 

@@ -11,7 +11,6 @@
  * edge and on a floor it lies full length.
  */
 #include "parts/infill.h"
-#include "parts/rail_joint.h"
 #include "parts/setting.h"
 #include "parts/strip.h"
 
@@ -58,9 +57,9 @@ static void hold_ends(struct pieces *list, struct part *p, struct strip strip)
 		(struct tenon){ f->tenon_width, f->tenon_thickness, f->tenon_length, INFINITY });
 	if (s->feet != FEET_ON_TREADS || !tenon_holds(&tenon))
 		return;
-	if (rail_end_has_newel(s->foot))
+	if (infill_meets_newel(s, s->foot))
 		strip_bore(list->arena, p, &strip, tenon, STRIP_LOW_END);
-	if (rail_end_has_newel(s->head))
+	if (infill_meets_newel(s, s->head))
 		strip_bore(list->arena, p, &strip, tenon, STRIP_HIGH_END);
 }
 

@@ -3,8 +3,8 @@
 /*
  * Posts stand like balusters, with their front in line with a riser's face, on
  * the treads that come nearest to equal spans; at an end of the rail without a
- * newel stands one as well.  Along a shoe, a stringer's edge or a floor they
- * stand just where the spans are equal.
+ * newel, or against one that is panelled, stands one as well.  Along a shoe, a stringer's edge or a
+ * floor they stand just where the spans are equal.
  */
 
 #define WALL 3.0       /* least wood beside a dowel: common practice */
@@ -95,9 +95,10 @@ static void post_add(struct pieces *list, const struct stretch *s, double x)
 	post_hold(list, p, s, x, height, s->slope);
 }
 
-static bool ends_open(struct rail_end e)
+/* Where there is nothing to end against: no newel, or one that is panelled. */
+static bool ends_open(const struct stretch *s, struct rail_end e)
 {
-	return e.kind == RAIL_END_PLUMB;
+	return e.kind != RAIL_END_WALL && !infill_meets_newel(s, e);
 }
 
 static bool stands_on_tread(const struct stretch *s)
@@ -140,7 +141,7 @@ struct spans spans_make(struct pieces *list, const struct stretch *s, struct dia
 	struct spans spans = { NULL, 0 };
 	if (!post_fits(list->arena, s, d))
 		return spans;
-	bool first = ends_open(s->foot), last = ends_open(s->head);
+	bool first = ends_open(s, s->foot), last = ends_open(s, s->head);
 	if (first) {
 		post_add(list, s, from);
 		from += post;
