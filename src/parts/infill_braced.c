@@ -15,6 +15,8 @@
 #include "parts/setting.h"
 #include "parts/strip.h"
 
+#define MOST_FLAT 0.7 /* of the diameter: common practice */
+
 /* The clear space between two balusters of a unit, on plan. */
 struct gap {
 	double from, to;
@@ -200,13 +202,29 @@ static void baluster_set(const struct braced *b, const struct setting *set, int 
 		b->list->unit = 0;
 }
 
+/* Round ones are given a flat as wide as the cross pieces are thick, and must stay round. */
+static bool stay_round(struct arena *a, const struct stretch *s, struct diags *d)
+{
+	const struct job *job = s->rod->job;
+	double most = MOST_FLAT * job->balusters.section, thick = job->infill.cross_thickness;
+	if (job->balusters.shape == BALUSTER_SQUARE || thick <= most + NEAR_ENOUGH)
+		return true;
+	diag_error(d, rod_pos(s->rod, job->infill.src, "cross_thickness"),
+		"take thinner cross pieces, or thicker balusters",
+		"cross pieces %s thick are too thick for round balusters of %s: at most %s",
+		infill_letter(s, a, thick), infill_letter(s, a, job->balusters.section),
+		infill_letter(s, a, most));
+	return false;
+}
+
 static void make(struct pieces *list, const struct stretch *s, struct diags *d)
 {
 	struct setting set = setting_make(list->arena, s, d);
 	const struct job_infill *f = &s->rod->job->infill;
 	struct braced b = { list, s, f, f->rows, f->row_count, d };
 	int errors = d->errors;
-	if (set.count == 0 || !baluster_takes_dowel(list->arena, s, d))
+	if (set.count == 0 || !baluster_takes_dowel(list->arena, s, d) ||
+		!stay_round(list->arena, s, d))
 		return;
 	if (b.row_count == 0) {
 		b.rows = usual_rows(list->arena, s);

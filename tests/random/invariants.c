@@ -3,6 +3,7 @@
 #include <stdlib.h>
 #include <string.h>
 
+#include "random/balls.h"
 #include "random/joints.h"
 #include "random/overlap.h"
 
@@ -266,6 +267,7 @@ const struct invariant invariants[] = {
 	{ "the sides of all solids are flat", sides_flat },
 	{ "every joint has two halves that meet", joints_meet },
 	{ "no loose tenon of a tread is near another hole", tenons_clear },
+	{ "the largest balls are what brute force finds", balls_agree },
 };
 
 const int invariant_count = sizeof(invariants) / sizeof(invariants[0]);

@@ -354,7 +354,7 @@ static void add_infill(struct draft *d)
 	if (once_in(d, 2))
 		add_rows(d);
 	maybe(d, 2, "cross_width", 25, 45);
-	maybe(d, 2, "cross_thickness", 12, 18);
+	put(d, 2, "cross_thickness", size(d, 10, 16));
 	maybe(d, 2, "bar_width", 15, 60);
 	maybe(d, 2, "bar_thickness", 12, 30);
 	maybe(d, 2, "post", 30, 60);
