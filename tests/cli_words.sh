@@ -9,13 +9,13 @@ says() { # PATTERN COMMAND...: the pattern stands in what the command prints
 }
 
 every_command_has_help() {
-	for command in draw check keys new; do
+	for command in draw check keys list new; do
 		says "^usage: pitchboard $command" "$PITCHBOARD" $command --help || return 1
 	done
 }
 
 every_command_has_its_place_in_the_manual() {
-	for command in draw check keys new; do
+	for command in draw check keys list new; do
 		grep -q "^.BR* \"*$command" src/cli/pitchboard.1 || return 1
 	done
 }

@@ -1,0 +1,324 @@
+/*
+ * Every list against the solids: nothing is counted twice, nothing forgotten.
+ */
+#include <setjmp.h>
+#include <stdarg.h>
+#include <stddef.h>
+#include <stdint.h>
+
+#include <cmocka.h>
+
+#include <glob.h>
+#include <stdlib.h>
+
+#include "listed.h"
+#include "near.h"
+
+/* Does so with every demo job and every starter. */
+static void with_every_job(void (*look)(const struct listed *l))
+{
+	glob_t found = { 0 };
+
+	assert_int_equal(glob("jobs/*.yaml", 0, NULL, &found), 0);
+	assert_int_equal(glob("templates/starters/*.yaml", GLOB_APPEND, NULL, &found), 0);
+	for (size_t i = 0; i < found.gl_pathc; i++) {
+		struct listed l = listed_file(found.gl_pathv[i]);
+		assert_non_null(l.groups);
+		look(&l);
+		arena_free(l.built.arena);
+	}
+	globfree(&found);
+}
+
+static int column(const struct list *l, const char *key)
+{
+	int c = 0;
+
+	while (strcmp(l->columns[c].key, key) != 0)
+		assert_true(++c < l->column_count);
+	return c;
+}
+
+static const struct list_cell *cell(const struct list *l, int row, const char *key)
+{
+	return &l->cells[row * l->column_count + column(l, key)];
+}
+
+static double sum(const struct list *l, const char *key)
+{
+	double total = 0;
+
+	for (int r = 0; r < l->row_count; r++) {
+		double v = cell(l, r, key)->number;
+		total += isnan(v) ? 0 : v;
+	}
+	return total;
+}
+
+/* ---- the cut list ---- */
+
+static void every_piece_is_listed(const struct listed *l)
+{
+	const struct list *cut = lists_find(l->lists, "cut");
+	int row = 0, pieces = 0;
+
+	for (const struct part *p = l->built.parts; p; p = p->next) {
+		if (part_is_existing(p))
+			continue;
+		assert_string_equal(cell(cut, row, "mark")->text, p->mark);
+		assert_near(cell(cut, row, "make")->number, p->count, 0);
+		pieces += p->count;
+		row++;
+	}
+	assert_int_equal(row, cut->row_count);
+	assert_near(sum(cut, "make"), pieces, 0);
+}
+
+static void every_piece_that_stands_in_the_house_is_on_the_cut_list_once(void **state)
+{
+	(void)state;
+	with_every_job(every_piece_is_listed);
+}
+
+static void add_vec(struct extent *e, const struct solid *s)
+{
+	for (int i = 0; i < s->n; i++) {
+		extent_stretch(e, s->a[i]);
+		extent_stretch(e, s->b[i]);
+	}
+}
+
+static int by_length(const void *a, const void *b)
+{
+	double x = *(const double *)a, y = *(const double *)b;
+
+	return (x > y) - (x < y);
+}
+
+/* Least side first. */
+static void sides_of(const struct part *p, double *sides)
+{
+	struct extent e = { { INFINITY, INFINITY, INFINITY }, { -INFINITY, -INFINITY, -INFINITY } };
+
+	for (const struct solid *s = p->solids; s; s = s->next)
+		add_vec(&e, s);
+	sides[0] = e.high.x - e.low.x;
+	sides[1] = e.high.y - e.low.y;
+	sides[2] = e.high.z - e.low.z;
+	qsort(sides, 3, sizeof(*sides), by_length);
+}
+
+/* A stringer is listed by its plank, and what is bought by the piece as the maker sizes it. */
+static void sizes_hold_the_solids(const struct listed *l)
+{
+	for (const struct part *p = l->built.parts; p; p = p->next) {
+		double solid[3], listed[3] = { p->size.length, p->size.width, p->size.thickness };
+		if (part_is_existing(p) || p->stuff == STUFF_BOUGHT)
+			continue;
+		sides_of(p, solid);
+		qsort(listed, 3, sizeof(*listed), by_length);
+		for (int i = 0; i < 3; i++) {
+			assert_true(solid[i] <= listed[i] + 0.01);
+			assert_true(p->stringer || solid[i] >= listed[i] - 0.01);
+		}
+	}
+}
+
+static void finished_sizes_are_the_boxes_round_the_solids(void **state)
+{
+	(void)state;
+	with_every_job(sizes_hold_the_solids);
+}
+
+static void blanks_hold_the_pieces(const struct listed *l)
+{
+	for (const struct blank *b = l->blanks; b; b = b->next) {
+		double solid[3];
+		sides_of(b->part, solid);
+		double box = solid[0] * solid[1] * solid[2];
+		double rough =
+			b->each * b->rough_length * b->rough_width * fmax(b->nominal, b->thickness);
+		assert_true(rough >= box * (1 - 1e-9) || b->stuff == STUFF_PLANK);
+		assert_true(b->rough_length >= b->length - 1e-6);
+		assert_true(b->rough_width >= b->width - 1e-6);
+	}
+}
+
+static void out_of_every_blank_its_piece_can_be_made(void **state)
+{
+	(void)state;
+	with_every_job(blanks_hold_the_pieces);
+}
+
+/* ---- wood ---- */
+
+static void wood_adds_up(const struct listed *l)
+{
+	const struct list *lumber = lists_find(l->lists, "lumber");
+	const struct list *buying = lists_find(l->lists, "buying");
+	double pieces = 0, boards = 0;
+
+	for (const struct blank *b = l->blanks; b; b = b->next)
+		pieces += b->stuff == STUFF_MOULDING ? 0 : blank_count(b);
+	for (const struct cut_group *g = l->groups; g; g = g->next)
+		boards += g->total;
+	assert_near(sum(lumber, "pieces"), pieces, 0);
+	assert_near(sum(buying, "count"), boards, 0);
+	for (int r = 0; r < lumber->row_count; r++)
+		assert_true(cell(lumber, r, "rough")->number <=
+				cell(lumber, r, "bought")->number * (1 + 1e-9) ||
+			isnan(cell(lumber, r, "used_percent")->number));
+}
+
+static void wood_and_boards_add_up_to_the_blanks(void **state)
+{
+	(void)state;
+	with_every_job(wood_adds_up);
+}
+
+static void running_length_adds_up(const struct listed *l)
+{
+	const struct list *mouldings = lists_find(l->lists, "mouldings");
+	bool inches = l->built.stair->job->about.units == UNITS_INCHES;
+	double length = 0;
+
+	for (const struct blank *b = l->blanks; b; b = b->next)
+		if (b->stuff == STUFF_MOULDING)
+			length += blank_count(b) * b->part->size.length;
+	assert_near(sum(mouldings, "finished") * (inches ? 304.8 : 1000), length, 1e-3);
+}
+
+static void running_mouldings_add_up_to_their_parts(void **state)
+{
+	(void)state;
+	with_every_job(running_length_adds_up);
+}
+
+/* ---- hardware ---- */
+
+static void hardware_is_in_the_holes(const struct listed *l)
+{
+	int holes = 0;
+
+	for (const struct part *p = l->built.parts; p; p = p->next) {
+		for (const struct bore *b = p->bores; b; b = b->next) {
+			holes += !b->is_mate && b->fixing != FIXING_NONE ? p->count : 0;
+		}
+		holes += !part_is_existing(p) && p->stuff == STUFF_BOUGHT ? p->count : 0;
+	}
+	assert_near(sum(lists_find(l->lists, "hardware"), "count"), holes, 0);
+}
+
+static void hardware_is_counted_from_the_holes_it_goes_into(void **state)
+{
+	(void)state;
+	with_every_job(hardware_is_in_the_holes);
+}
+
+/* ---- set-ups ---- */
+
+static bool is_equal_row(const struct list *l, int a, int b)
+{
+	return strcmp(cell(l, a, "work")->text, cell(l, b, "work")->text) == 0 &&
+		strcmp(cell(l, a, "setting")->text, cell(l, b, "setting")->text) == 0 &&
+		strcmp(cell(l, a, "stop")->text, cell(l, b, "stop")->text) == 0;
+}
+
+static void no_setting_is_made_twice(const struct listed *l)
+{
+	const struct list *setups = lists_find(l->lists, "setups");
+
+	for (int a = 0; a < setups->row_count; a++)
+		for (int b = 0; b < a; b++)
+			assert_false(is_equal_row(setups, a, b));
+}
+
+static void a_setting_of_the_saw_is_made_once(void **state)
+{
+	(void)state;
+	with_every_job(no_setting_is_made_twice);
+}
+
+static double cuts_of(const struct list *l, const char *work)
+{
+	double cuts = 0;
+
+	for (int r = 0; r < l->row_count; r++)
+		if (strcmp(cell(l, r, "work")->text, work) == 0)
+			cuts += cell(l, r, "cuts")->number;
+	return cuts;
+}
+
+static void every_end_is_cut(const struct listed *l)
+{
+	double ends = 0;
+
+	for (const struct blank *b = l->blanks; b; b = b->next)
+		ends += b->part->stringer ? 0 : 2 * (b->pieces + b->spares);
+	assert_near(cuts_of(lists_find(l->lists, "setups"), "Cut to length"), ends, 0);
+}
+
+static void both_ends_of_every_piece_are_cut(void **state)
+{
+	(void)state;
+	with_every_job(every_end_is_cut);
+}
+
+static void stops_fall(const struct listed *l)
+{
+	const struct list *setups = lists_find(l->lists, "setups");
+
+	for (int r = 1; r < setups->row_count; r++) {
+		double before = cell(setups, r - 1, "stop")->number;
+		double now = cell(setups, r, "stop")->number;
+		bool same = strcmp(cell(setups, r - 1, "work")->text,
+				    cell(setups, r, "work")->text) == 0 &&
+			strcmp(cell(setups, r - 1, "setting")->text,
+				cell(setups, r, "setting")->text) == 0;
+		if (same && !isnan(before) && !isnan(now))
+			assert_true(now < before);
+	}
+}
+
+static void under_one_setting_the_stop_only_moves_one_way(void **state)
+{
+	(void)state;
+	with_every_job(stops_fall);
+}
+
+static void short_ones_are_named(const struct listed *l)
+{
+	const struct list *setups = lists_find(l->lists, "setups");
+	double limit = l->built.stair->job->stock.short_piece;
+
+	for (int r = 0; r < setups->row_count; r++) {
+		double stop = cell(setups, r, "stop")->number;
+		bool is_cut = strcmp(cell(setups, r, "work")->text, "Cut to length") == 0;
+		if (is_cut && !isnan(stop) && fabs(stop - limit) > 1)
+			assert_int_equal(*cell(setups, r, "short")->text != '\0', stop < limit);
+	}
+}
+
+static void pieces_shorter_than_the_limit_are_called_short(void **state)
+{
+	(void)state;
+	with_every_job(short_ones_are_named);
+}
+
+int main(void)
+{
+	const struct CMUnitTest tests[] = {
+		cmocka_unit_test(every_piece_that_stands_in_the_house_is_on_the_cut_list_once),
+		cmocka_unit_test(finished_sizes_are_the_boxes_round_the_solids),
+		cmocka_unit_test(out_of_every_blank_its_piece_can_be_made),
+		cmocka_unit_test(wood_and_boards_add_up_to_the_blanks),
+		cmocka_unit_test(running_mouldings_add_up_to_their_parts),
+		cmocka_unit_test(hardware_is_counted_from_the_holes_it_goes_into),
+		cmocka_unit_test(a_setting_of_the_saw_is_made_once),
+		cmocka_unit_test(both_ends_of_every_piece_are_cut),
+		cmocka_unit_test(under_one_setting_the_stop_only_moves_one_way),
+		cmocka_unit_test(pieces_shorter_than_the_limit_are_called_short),
+	};
+
+	return cmocka_run_group_tests(tests, NULL, NULL);
+}
