@@ -265,7 +265,7 @@ enum { SET_NUMBER, SET_WORK, SET_SETTING, SET_STOP, SET_CUTS, SET_MARKS, SET_SHO
 static const struct list_column columns[SET_COLUMNS] = {
 	[SET_NUMBER] = { "No.", "number", LIST_COUNT, 0 },
 	[SET_WORK] = { "Work", "work", LIST_TEXT, 0 },
-	[SET_SETTING] = { "Setting", "setting", LIST_TEXT, 0 },
+	[SET_SETTING] = { "Setting", "setting", LIST_TEXT, 70 },
 	[SET_STOP] = { "Stop, fence", "stop", LIST_LENGTH, 0 },
 	[SET_CUTS] = { "Cuts", "cuts", LIST_COUNT, 0 },
 	[SET_MARKS] = { "Pieces", "pieces", LIST_TEXT, 90 },

@@ -6,9 +6,29 @@
 #include "draw/bounds.h"
 #include "sheets/words.h"
 
-static const char *const on_sheet[] = { "cut", "lumber", "buying", "mouldings", "hardware" };
+/* What is counted from it. */
+static const char *const counted[] = { "lumber", "buying", "mouldings", "hardware" };
 
-enum { ON_SHEET = sizeof(on_sheet) / sizeof(*on_sheet) };
+enum { COUNTED = sizeof(counted) / sizeof(*counted) };
+
+/* On a small paper the cut list is two tables. */
+static const char *const finished[] = { "mark", "part", "make", "species", "thickness", "width",
+	"length", "grain", "ends", "sheet", NULL };
+static const char *const rough[] = { "mark", "part", "make", "spare", "species", "rough_pieces",
+	"nominal", "rough_width", "rough_length", NULL };
+
+static int cut_tables(const struct sheet *s, const struct list *cut, struct table *tables)
+{
+	struct arena *a = s->drawing->arena;
+	double width = box_width(s->room);
+
+	tables[0] = table_narrowed(s->hand, list_table(a, cut, cut->title, NULL), width);
+	if (box_width(table_size(s->hand, &tables[0])) <= width)
+		return 1;
+	tables[0] = table_narrowed(s->hand, list_table(a, cut, cut->title, finished), width);
+	tables[1] = table_narrowed(s->hand, list_table(a, cut, "Rough sizes", rough), width);
+	return 2;
+}
 
 /* Proofs stand beside the diagrams. */
 static void note_sheet(struct sheet *s, struct lists lists)
@@ -27,13 +47,14 @@ static struct drawing *draw(struct arena *a, const struct sheet_context *c)
 {
 	struct sheet s = sheet_begin(a, c, "Cut list");
 	struct lists lists = sheet_lists(a, c);
-	struct table tables[ON_SHEET];
-	struct table_list rest = { tables, 0 };
+	struct table tables[COUNTED + 2];
+	struct table_list rest = { tables, cut_tables(&s, lists_find(lists, "cut"), tables) };
 
-	for (int i = 0; i < ON_SHEET; i++) {
-		const struct list *l = lists_find(lists, on_sheet[i]);
+	for (int i = 0; i < COUNTED; i++) {
+		const struct list *l = lists_find(lists, counted[i]);
 		if (l->row_count)
-			tables[rest.n++] = list_table(a, l);
+			tables[rest.n++] = table_narrowed(s.hand, list_table(a, l, l->title, NULL),
+				box_width(s.room));
 	}
 	note_sheet(&s, lists);
 	rest = sheet_tables(&s, rest, TABLES_LEFT, box_width(s.room));
