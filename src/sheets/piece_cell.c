@@ -104,7 +104,7 @@ static void draw_heading(struct filling *f)
 /* The zero of all figures. */
 static void draw_datum(struct drawing *g, const struct piece_view *v, double scale)
 {
-	draw_circle(g, PEN_DIM, vec_scale(piece_point(v, vec3(0, 0, 0)), scale), 1.0);
+	draw_circle(g, PEN_DIM, vec_scale(piece_point(v, v->zero), scale), 1.0);
 }
 
 /* A line along the grain, with half an arrow head at either end. */

@@ -96,8 +96,8 @@ static struct box size_face(struct sheet *s, const struct piece_view *v, double 
 	struct arena *a = s->drawing->arena;
 	struct sizes along = sizes_begin(a, v->part), across = sizes_begin(a, v->part);
 
-	add(&along, 0);
-	add(&across, 0);
+	add(&along, v->zero.x);
+	add(&across, v->zero.y);
 	add_corners(&along, &across, v->part);
 	for (const struct bore *b = v->part->bores; b; b = b->next) {
 		if (piece_bore_faces(v, b) == 0)
@@ -114,12 +114,12 @@ static struct box size_edge(struct sheet *s, const struct piece_view *v, double 
 	struct arena *a = s->drawing->arena;
 	struct sizes along = sizes_begin(a, v->part), across = sizes_begin(a, v->part);
 
-	add(&across, 0);
-	add(&across, v->part->size.thickness);
+	add(&across, v->zero.z);
+	add(&across, v->zero.z + v->part->size.thickness);
 	for (const struct bore *b = v->part->bores; b; b = b->next) {
 		if (piece_bore_faces(v, b) == 0)
 			continue;
-		add(&along, 0);
+		add(&along, v->zero.x);
 		add(&along, b->at.origin.x);
 		add(&across, b->at.origin.z);
 	}
@@ -136,8 +136,8 @@ static struct box size_end(struct sheet *s, const struct piece_view *v, double s
 	struct box used = box_scale(v->box, scale);
 	struct dims d = dims_begin(s->drawing, s->hand.measure, s->hand.letter, used);
 
-	add(&up, 0);
-	add(&up, v->part->size.thickness);
+	add(&up, v->zero.z);
+	add(&up, v->zero.z + v->part->size.thickness);
 	for (const struct bore *b = v->part->bores; b; b = b->next)
 		if (piece_bore_faces(v, b) != 0) {
 			add(&across, b->at.origin.y);

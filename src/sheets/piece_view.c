@@ -51,11 +51,25 @@ static void take_breaks_out(struct arena *a, struct piece_view *v)
 	v->view.strokes = strokes;
 }
 
+static struct vec3 lowest(const struct part *p)
+{
+	struct vec3 low = vec3(INFINITY, INFINITY, INFINITY);
+
+	for (const struct solid *s = p->solids; s; s = s->next)
+		for (int i = 0; i < s->n; i++) {
+			struct vec3 a = s->a[i], b = s->b[i];
+			low = vec3(fmin(low.x, fmin(a.x, b.x)), fmin(low.y, fmin(a.y, b.y)),
+				fmin(low.z, fmin(a.z, b.z)));
+		}
+	return low;
+}
+
 struct piece_view piece_view(struct arena *a, const struct part *p, enum piece_side side,
 	struct piece_breaks breaks)
 {
 	struct piece_view v = { .part = p, .side = side, .breaks = breaks };
 
+	v.zero = lowest(p);
 	v.view = view_make(a, alone(a, p), (struct view_spec){ .from = view_from(side) });
 	v.box = v.view.box;
 	if (!runs_along(side))

@@ -20,6 +20,8 @@ struct piece_view {
 	struct view view; /* u of a face or edge is x with the breaks taken out */
 	struct piece_breaks breaks;
 	struct box box; /* of the piece as drawn */
+	struct vec3
+		zero; /* in the piece's axes: the lowest of x, y and z; all is figured from here */
 };
 
 struct piece_view piece_view(struct arena *a, const struct part *p, enum piece_side side,

@@ -17,6 +17,8 @@
 #define KEY_WIDE 14.0
 #define KEY_HIGH 10.0
 
+#define NAMED 2 /* families in a title */
+
 #define SECTION 70.0 /* a section is drawn no larger, on paper */
 
 /* A sheet as it fills. */
@@ -203,11 +205,14 @@ static bool was_named(const struct open_sheet *o, int before, const struct part_
 static const char *title_of(struct arena *a, const struct open_sheet *o)
 {
 	const char *title = "Pieces", *between = ": ";
+	int named = 0;
 
 	for (int i = 0; i < o->piece_count; i++) {
 		const struct part_kind *kind = o->pieces[i]->kind;
 		if (was_named(o, i, kind))
 			continue;
+		if (named++ == NAMED)
+			return arena_printf(a, "%s ...", title);
 		title = arena_printf(a, "%s%s%s", title, between, kind->name);
 		between = ", ";
 	}
