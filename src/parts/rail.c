@@ -67,25 +67,45 @@ static void rail_add(struct pieces *list, const struct stretch *s, struct diags 
 	rail_joints_drill(a, p, s, d);
 }
 
-/* Can its section be struck, and do balusters find a flat to end at? */
-static bool has_section(const struct rod *r, struct arena *a, struct diags *d)
+/* How wide a flat the infill asks for; 0: it does not come up to the rail itself. */
+static double flat_wanted(const struct job *job)
+{
+	if (job->infill.subrail)
+		return 0;
+	switch (job->infill.kind) {
+	case INFILL_PLAIN:
+	case INFILL_BRACED: return job->balusters.thickness;
+	case INFILL_PANEL: return job->infill.panel_thickness;
+	case INFILL_BARS: return 0;
+	}
+	return 0;
+}
+
+static bool can_be_struck(const struct rod *r, struct arena *a, struct diags *d)
+{
+	const struct job_rail *rail = &r->job->rail;
+	struct profile_fault wrong = profile_fault_of(profile_of_rail(rail));
+	if (!wrong.key)
+		return true;
+	const char *most = length_say(a, job_lettering(r->job), wrong.most);
+	diag_error(d, rod_pos(r, rail->src, wrong.key),
+		wrong.most > 0 ? arena_printf(a, "at most %s", most) : NULL, "rail.%s: %s",
+		wrong.key, wrong.text);
+	return false;
+}
+
+/* Balusters and panels end at its underside. */
+static bool has_flat(const struct rod *r, struct arena *a, struct diags *d)
 {
 	const struct job_rail *rail = &r->job->rail;
 	struct lettering l = job_lettering(r->job);
-	struct profile_fault wrong = profile_fault_of(profile_of_rail(rail));
-	if (wrong.key) {
-		diag_error(d, rod_pos(r, rail->src, wrong.key),
-			wrong.most > 0 ? arena_printf(a, "at most %s", length_say(a, l, wrong.most))
-				       : NULL,
-			"rail.%s: %s", wrong.key, wrong.text);
-		return false;
-	}
-	double flat = profile_make(a, profile_of_rail(rail)).flat;
-	if (flat >= r->job->balusters.section - NEAR_ENOUGH)
+	double wanted = flat_wanted(r->job), flat = profile_make(a, profile_of_rail(rail)).flat;
+	if (flat >= wanted - NEAR_ENOUGH)
 		return true;
-	diag_error(d, rod_pos(r, rail->src, "profile"), "make it wider or less deep",
-		"rail: its underside is flat for %s, too little for balusters of %s",
-		length_say(a, l, flat), length_say(a, l, r->job->balusters.section));
+	diag_error(d, rod_pos(r, rail->src, "profile"),
+		"make it wider or less deep, or fit a subrail",
+		"rail: its underside is flat for %s, and what ends there is %s thick",
+		length_say(a, l, flat), length_say(a, l, wanted));
 	return false;
 }
 
@@ -109,7 +129,7 @@ static struct part *make(struct arena *a, const struct stair *s, const struct fl
 	struct rod r = rod_make(s, f);
 	const struct stretch *first = stretches_make(a, &r);
 	level_runs_check(a, &r, d);
-	if (!first || !has_section(&r, a, d))
+	if (!first || !can_be_struck(&r, a, d) || !has_flat(&r, a, d))
 		return NULL;
 	int before = d->errors;
 	/* what is wrong with several is said once */
