@@ -172,7 +172,8 @@ static const struct field rail[] = {
 	{ FIELD_GROUP, "dowel", LANDS(job_rail, dowel), .group = &keys_dowel,
 		.help = "dowels between rail and newel" },
 	{ FIELD_GROUPS, "level_runs", LANDS(job_rail, level_runs),
-		COUNTED(job_rail, level_run_count), .group = &keys_level_run, .absent = "none",
+		COUNTED(job_rail, level_run_count), .most = 12, .group = &keys_level_run,
+		.absent = "none",
 		.help = "level rails at the upper floor, from the head of the stair on" },
 	{ 0 },
 };

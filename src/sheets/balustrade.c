@@ -20,6 +20,25 @@ static double baluster_spacing(const struct part *parts, double run)
 	return least;
 }
 
+static const char *profile_words(enum rail_profile_kind kind)
+{
+	switch (kind) {
+	case PROFILE_MOULDED: return "moulded";
+	case PROFILE_FLAT_OVAL: return "flat oval";
+	case PROFILE_ROUND: return "round";
+	case PROFILE_SQUARE: return "square";
+	}
+	return "";
+}
+
+static const char *rail_words(struct arena *a, const struct stair *s)
+{
+	const struct job_rail *rail = &s->job->rail;
+
+	return arena_printf(a, "Rail %s, %s", profile_words(rail->profile),
+		section_words(a, s, rail->width, rail->depth));
+}
+
 const char *balustrade_words(struct arena *a, const struct side_view *v)
 {
 	const struct stair *s = v->context->stair;
@@ -28,13 +47,15 @@ const char *balustrade_words(struct arena *a, const struct side_view *v)
 
 	if (!side_shows_rail(v))
 		return "";
+	if (job->stair.left.kind == SIDE_WALL && job->stair.right.kind == SIDE_WALL)
+		return arena_printf(a, "%s, guards the upper floor. Newels %s square.",
+			rail_words(a, s), inches_words(a, s, job->newels.section));
 	return arena_printf(a,
-		"Rail %s, its top %s plumb above the nosing line. Balusters %s square, %d a tread, "
+		"%s, its top %s plumb above the nosing line. Balusters %s square, %d a tread, "
 		"%s centre to centre, %s clear; the first on each tread has its front in line with "
 		"the riser face. Newels %s square.",
-		section_words(a, s, job->rail.width, job->rail.depth),
-		inches_words(a, s, job->rail.height), inches_words(a, s, job->balusters.section),
-		(int)lround(run / spacing), inches_words(a, s, spacing),
-		inches_words(a, s, spacing - job->balusters.section),
+		rail_words(a, s), inches_words(a, s, job->rail.height),
+		inches_words(a, s, job->balusters.section), (int)lround(run / spacing),
+		inches_words(a, s, spacing), inches_words(a, s, spacing - job->balusters.section),
 		inches_words(a, s, job->newels.section));
 }

@@ -31,7 +31,7 @@ bool side_shows_rail(const struct side_view *v);
 
 /* What could not be lettered in the view and wants a lane beside it. */
 struct left_over {
-	struct dim_link links[2];
+	struct dim_link links[16]; /* headroom, rail, and as many guards as a job may have */
 	int n;
 };
 

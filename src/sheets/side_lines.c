@@ -1,5 +1,6 @@
 #include "draw/bounds.h"
 #include "draw/place.h"
+#include "pitchboard/rail.h"
 #include "sheets/side_drafting.h"
 #include "sheets/words.h"
 
@@ -142,10 +143,81 @@ static struct box draw_rail_height(const struct drafting *d, struct box view,
 	return with_text(view, h, spots[i].at, text);
 }
 
+/* ---- the guard of the upper floor ---- */
+
+/* How far a part shows across the view; empty: nowhere. */
+static struct box shown_of(const struct side_view *v, const struct part *p)
+{
+	struct box b = box_empty();
+
+	for (int i = 0; i < v->view.stroke_count; i++) {
+		const struct stroke *s = &v->view.strokes[i];
+		if (s->part == p && s->pen != PEN_HIDDEN)
+			b = box_add(box_add(b, s->a), s->b);
+	}
+	return b;
+}
+
+/* Is there a longer one of this height, or one that comes before it? */
+static bool is_told_by_another(const struct drafting *d, const struct part *p, double width)
+{
+	bool before = true;
+
+	for (const struct part *q = d->what->context->parts; q; q = q->next) {
+		before = before && q != p;
+		if (q == p || !q->rail || q->rail->pitch > 0 ||
+			fabs(q->rail->height - p->rail->height) > NEAR_ENOUGH)
+			continue;
+		struct box b = shown_of(d->what, q);
+		double other = box_is_empty(b) ? 0 : box_width(b);
+		if (other > width + NEAR_ENOUGH || (before && other > width - NEAR_ENOUGH))
+			return true;
+	}
+	return false;
+}
+
+/* From the upper floor to the top of a level rail, beside its middle; the figure under the rail. */
+static struct box draw_guard(const struct drafting *d, const struct part *p, struct box view,
+	struct left_over *rest)
+{
+	struct hand h = d->sheet->hand;
+	struct box b = shown_of(d->what, p);
+	double top = p->rail->foot.top;
+
+	if (box_is_empty(b) || is_told_by_another(d, p, box_width(b)))
+		return view;
+	const char *text = arena_printf(h.g->arena, "guard %s",
+		inches_words(h.g->arena, d->stair, p->rail->height));
+	double u = b.x0 + 0.37 * box_width(b);
+	double width = measure_width(h.measure, LETTER_REGULAR, h.letter, text);
+	struct vec low = vec_scale(vec(u, top - p->rail->height), d->scale);
+	struct vec high = vec_scale(vec(u, top), d->scale);
+	struct spot spots[12];
+	int n = spots_beside(spots, 6, h, vec(high.x, high.y + 3 * h.letter), width);
+
+	draw_plumb(h, low, high);
+	int i = place_text(h.g, h.measure, h.letter, spots, n, text);
+	if (i < 0) {
+		rest->links[rest->n++] = plumb_link(low, high, text);
+		return view;
+	}
+	draw_line(h.g, PEN_DIM, high, vec(high.x, high.y + 4 * h.letter));
+	return with_text(view, h, spots[i].at, text);
+}
+
+static struct box draw_guards(const struct drafting *d, struct box view, struct left_over *rest)
+{
+	for (const struct part *p = d->what->context->parts; p; p = p->next)
+		if (p->rail && p->rail->pitch <= 0)
+			view = draw_guard(d, p, view, rest);
+	return view;
+}
+
 struct box side_draw_lines(const struct drafting *d, struct box view, struct left_over *rest)
 {
 	draw_nosing_line(d);
-	return draw_rail_height(d, draw_headroom(d, view, rest), rest);
+	view = draw_rail_height(d, draw_headroom(d, view, rest), rest);
+	return draw_guards(d, view, rest);
 }
 
 const char *side_headroom_note(struct arena *a, const struct stair *s)

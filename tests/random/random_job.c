@@ -3,6 +3,7 @@
 #include <string.h>
 
 #include "random/draft.h"
+#include "random/draft.h"
 
 static void add_head(struct draft *d)
 {
