@@ -63,7 +63,7 @@ static struct box run_along(struct sheet *s, const struct piece_view *v, const s
 		return box_empty();
 	for (int i = 0; i < sizes->n; i++)
 		m[i] = (struct running_mark){ breaks_drawn_at(&v->breaks, sizes->at[i]) * scale,
-			low, inches_words(a, s->context->stair, sizes->at[i]) };
+			low, inches_words(a, s->context->stair, sizes->at[i] - v->zero.x) };
 	return draw_running(s->hand, DIM_BELOW, low, m, sizes->n);
 }
 
@@ -143,13 +143,13 @@ static struct box size_end(struct sheet *s, const struct piece_view *v, double s
 			add(&across, b->at.origin.y);
 			add(&up, b->at.origin.z);
 		}
-	add(&across, v->part->size.width);
+	add(&across, v->zero.y + v->part->size.width);
 	for (int i = 0; i < across.n && i <= MOST_LANES; i++) {
-		double zero = 0, at = across.at[i] * way * scale;
-		if (across.at[i] < SAME)
+		double zero = v->zero.y * way * scale, at = across.at[i] * way * scale;
+		if (across.at[i] < v->zero.y + SAME)
 			continue;
 		const struct dim_link link[] = { { fmin(zero, at), fmax(zero, at), used.y0, used.y0,
-			inches_words(a, s->context->stair, across.at[i]) } };
+			inches_words(a, s->context->stair, across.at[i] - v->zero.y) } };
 		dims_chain(&d, DIM_BELOW, link, 1);
 	}
 	lanes(&d, s, DIM_LEFT, &up, used.x0, scale);
