@@ -357,11 +357,12 @@ static struct piece_breaks breaks_to_fill(struct arena *a, const struct part *p,
 	return b.n > 0 && left > 0 ? piece_breaks(a, p, shown + left / b.n) : b;
 }
 
-static struct cell broken(const struct cell_wish *w)
+/* Broken so as to take this share of the width: half of it leaves room for the ends beside. */
+static struct cell broken_to(const struct cell_wish *w, double share)
 {
 	const double *ratio = sheet_ratios(w->sheet->context->paper);
 	const struct part *p = w->part;
-	double room = w->width - FIGURES_ROOM;
+	double room = w->width * share - FIGURES_ROOM;
 
 	for (; *ratio != 0 && *ratio <= BROKEN_MOST; ratio++) {
 		if (p->size.width / *ratio > BROKEN_HIGH)
@@ -375,6 +376,13 @@ static struct cell broken(const struct cell_wish *w)
 			return c;
 	}
 	return none(w);
+}
+
+static struct cell broken(const struct cell_wish *w)
+{
+	struct cell c = broken_to(w, 1);
+
+	return c.drawing ? c : broken_to(w, 0.5);
 }
 
 /* A piece so slender that nothing could be told at the scale at which it goes in whole. */
