@@ -1,5 +1,6 @@
 #include "sheets/template.h"
 
+#include "sheets/template_jig.h"
 #include "sheets/template_rods.h"
 #include "sheets/template_sheets.h"
 #include "sheets/template_small.h"
@@ -53,6 +54,7 @@ struct drawing *templates_draw(struct arena *a, const struct sheet_context *c,
 		return f.list;
 	const struct unit *units = units_make(a, c->parts);
 	add_group(&f, tread_templates(a, c, units, tile_paper, f.next));
+	add_group(&f, jig_templates(a, c, units, tile_paper, f.next));
 	*drawings_end(&f.list) = small_draw(a, c, small_patterns(a, c), tile_paper, f.next++);
 	*drawings_end(&f.list) = rods_draw(a, c, rods_make(a, c, units), tile_paper, f.next++);
 	return f.list;

@@ -190,8 +190,8 @@ static const struct marked_kind marked[] = {
 		{ "uphill face", "downhill face", "left-hand face", "right-hand face" } },
 	{ &part_infill, ROD_FOR_EACH_FACE, FIXING_NONE, "from its foot",
 		{ "uphill face", "downhill face", "left-hand face", "right-hand face" } },
-	{ &part_wall_rail, ROD_FOR_EACH_FACE, FIXING_BRACKET, "from its lower end",
-		{ "top", "underside", "one side", "other side" } },
+	{ &part_wall_rail, ROD_FOR_EACH_FACE, FIXING_SCREW, "from its lower end",
+		{ "one side", "other side", "top", "underside" } },
 };
 
 static const struct marked_kind *marked_kind(const struct part_kind *kind)

@@ -22,10 +22,12 @@ static const struct flight *flight_of(const struct stair *s, const struct unit *
 
 struct unit_face tread_face(struct arena *a, const struct stair *s, const struct unit *u)
 {
+	static const struct face_names names = { "left end", "middle", "right end", "front",
+		"back" };
 	struct vec3 up = vec3(0, 0, 1), ahead = flight_of(s, u)->frame.u;
 	struct frame axes = { u->pieces[0].in_house.origin, vec3_cross(ahead, up), ahead, up };
 
-	return unit_face(a, unit_turned(a, u, axes), FACES_FLUSH, job_lettering(s->job));
+	return unit_face(a, unit_turned(a, u, axes), FACES_FLUSH, job_lettering(s->job), &names);
 }
 
 static bool is_an_edge(const struct unit_face *f, double y)

@@ -22,9 +22,12 @@ static struct chain *moved(struct arena *a, const struct chain *list, struct vec
 }
 
 struct unit_face unit_face(struct arena *a, const struct unit *u, enum faces which,
-	struct lettering l)
+	struct lettering l, const struct face_names *names)
 {
-	struct unit_face f = { .unit = u, .lettering = l, .bores = unit_bores(a, u) };
+	struct unit_face f = { .unit = u,
+		.lettering = l,
+		.names = names,
+		.bores = unit_bores(a, u) };
 	struct chain *faces = unit_faces(a, u, which);
 	struct box b = box_empty();
 	struct outline own = unit_corners(a, u, which);
@@ -71,15 +74,19 @@ static bool is_near(double one, double other)
 	return fabs(one - other) < 0.01;
 }
 
-static const char *corner_words(const struct unit_face *f, struct vec at)
+static const char *corner_words(struct arena *a, const struct unit_face *f, struct vec at)
 {
-	bool left = is_near(at.x, 0), right = is_near(at.x, f->extent.x1);
+	const struct face_names *names = f->names;
+	const char *end = is_near(at.x, 0)    ? names->left
+		: is_near(at.x, f->extent.x1) ? names->right
+					      : "";
+	const char *edge = is_near(at.y, 0)   ? names->lower
+		: is_near(at.y, f->extent.y1) ? names->upper
+					      : "";
 
-	if (is_near(at.y, 0))
-		return left ? "front, left-hand end" : right ? "front, right-hand end" : "front";
-	if (is_near(at.y, f->extent.y1))
-		return left ? "back, left-hand end" : right ? "back, right-hand end" : "back";
-	return left ? "left-hand end" : right ? "right-hand end" : "inside";
+	if (!*end)
+		return *edge ? edge : "inside";
+	return *edge ? arena_printf(a, "%s, %s", end, edge) : end;
 }
 
 struct position_list {
@@ -133,7 +140,7 @@ struct positions face_positions(struct arena *a, const struct unit_face *f)
 	struct places turned = turning_corners(a, f);
 
 	for (int i = 0; i < turned.n; i++)
-		add_position(&p, turned.at[i], corner_words(f, turned.at[i]));
+		add_position(&p, turned.at[i], corner_words(a, f, turned.at[i]));
 	for (int i = 0; i < f->bores.n; i++)
 		if (f->bores.bore[i].side != BORE_IN_EDGE)
 			add_position(&p, bore_middle(f, &f->bores.bore[i]),
@@ -267,7 +274,7 @@ static const char *part_name(const struct unit_face *f, struct box region)
 
 	if (left && right)
 		return "";
-	return left ? "left end" : right ? "right end" : "middle";
+	return left ? f->names->left : right ? f->names->right : f->names->middle;
 }
 
 struct template_parts face_parts(struct arena *a, const struct unit_face *f, struct positions p)

@@ -8,10 +8,16 @@
 #include "sheets/template_bores.h"
 #include "sheets/template_joined.h"
 
+/* What its ends and edges are called: "left end", "front". */
+struct face_names {
+	const char *left, *middle, *right, *lower, *upper;
+};
+
 /* A unit's face being laid out: x and y from its own lower left corner. */
 struct unit_face {
 	const struct unit *unit;
 	struct lettering lettering;
+	const struct face_names *names;
 	struct joined lines;
 	struct outline corners; /* of all its pieces */
 	struct unit_bores bores;
@@ -20,7 +26,7 @@ struct unit_face {
 };
 
 struct unit_face unit_face(struct arena *a, const struct unit *u, enum faces which,
-	struct lettering l);
+	struct lettering l, const struct face_names *names);
 
 /* Has it more to it than a rectangle with its joints along or across? */
 bool face_is_plain(struct arena *a, const struct unit_face *f);
