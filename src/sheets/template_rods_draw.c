@@ -8,6 +8,8 @@
 #include "sheets/template_strips.h"
 
 #define PAGE_MOST 5075.0 /* just under 200 in, which is what readers of PDF take */
+#define ROLL_LONG 600.0  /* room for words, however short the rods */
+#define ROLL_LEAST 160.0 /* and for the bars along y */
 #define ROLL_MOST 880.0  /* how wide rolls of paper are: 36 in less the margins */
 #define PAPER_SIDES 40.0 /* what of a page's width is no room for strips, and a little */
 #define ROLL_WORDS 60.0  /* and of its height */
@@ -154,8 +156,8 @@ static struct paper *roll_paper(struct arena *a, const struct named_rod *rods)
 	for (const struct named_rod *r = rods; r; r = r->next)
 		longest = fmax(longest, r->rod.end - r->rod.start);
 	p->name = "a roll";
-	p->width = fmin(longest + 2 * TILE_EDGE + PAPER_SIDES, PAGE_MOST);
-	p->height = fmin(rod_count(rods) * STRIP_PITCH + ROLL_WORDS, ROLL_MOST);
+	p->width = fmin(fmax(longest + 2 * TILE_EDGE + PAPER_SIDES, ROLL_LONG), PAGE_MOST);
+	p->height = fmin(fmax(rod_count(rods) * STRIP_PITCH + ROLL_WORDS, ROLL_LEAST), ROLL_MOST);
 	return p;
 }
 

@@ -42,7 +42,7 @@ would_be_noticed() { # STEM MARK KIND
 	[ $status = 1 ]
 }
 
-for roll in "$TMPDIR"/out/*-roll.pdf; do
+for roll in "$TMPDIR"/out/*-S[0-9]*-roll.pdf; do
 	name=$(basename "$roll" -roll.pdf)
 	stem=${name%-*}
 	mark=${name##*-}
