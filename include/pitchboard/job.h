@@ -220,6 +220,20 @@ struct job_risers {
 	double thickness; /* 0 when open */
 };
 
+enum moulding_kind {
+	MOULDING_NONE,
+	MOULDING_COVE,   /* hollowed by a quarter of a circle */
+	MOULDING_SCOTIA, /* by two arcs */
+};
+
+struct job_mouldings {
+	const struct node *src;
+	enum moulding_kind under_nosing;
+	double under_width, under_height; /* out from the riser, down from the tread */
+	enum moulding_kind back;
+	double back_size; /* both ways */
+};
+
 /* How a newel's post is made. */
 enum newel_build {
 	NEWEL_SOLID,
@@ -491,6 +505,7 @@ struct job {
 	struct job_stringers stringers;
 	struct job_treads treads;
 	struct job_risers risers;
+	struct job_mouldings mouldings;
 	struct job_newels newels;
 	struct job_rail rail;
 	struct job_wall_rail *wall_rails;

@@ -1,3 +1,5 @@
+#include "parts/landing.h"
+
 #include "parts/nosing.h"
 
 /*
@@ -11,7 +13,7 @@
  *          |  | last riser
  */
 
-static double end_in(const struct rod *r, const struct side *side)
+double landing_end(const struct rod *r, const struct side *side)
 {
 	bool open = side_open_at(side, r->steps);
 	double stringer = side->kind == STRINGER_HOUSED ? side->inner : 0;
@@ -29,6 +31,11 @@ static double lip(const struct rod *r)
 	struct nosing n = nosing_make(&r->job->treads, r->tread);
 	bool overhangs = r->nosing + r->riser > nosing_under(&n) + NEAR_ENOUGH;
 	return overhangs ? r->tread - rod_landing_rabbet(r) : 0;
+}
+
+double landing_thickness(const struct rod *r)
+{
+	return lip(r) + rod_landing_rabbet(r);
 }
 
 /* x back from the nose, y up from the underside. */
@@ -84,10 +91,10 @@ static struct part *make(struct arena *a, const struct stair *s, const struct fl
 	(void)d;
 	if (r.steps == r.risers) /* the last tread takes its place */
 		return NULL;
-	double x0 = rod_along(&r, &r.sides[HAND_LEFT], end_in(&r, &r.sides[HAND_LEFT]));
-	double x1 = rod_along(&r, &r.sides[HAND_RIGHT], end_in(&r, &r.sides[HAND_RIGHT]));
+	double x0 = rod_along(&r, &r.sides[HAND_LEFT], landing_end(&r, &r.sides[HAND_LEFT]));
+	double x1 = rod_along(&r, &r.sides[HAND_RIGHT], landing_end(&r, &r.sides[HAND_RIGHT]));
 	double depth = r.nosing + r.riser + r.job->treads.landing_bearing;
-	double thickness = lip(&r) + rod_landing_rabbet(&r);
+	double thickness = landing_thickness(&r);
 	struct part *p = piece_add(&list, "landing nosing", r.job->material.treads,
 		rod_flat(&r, x0, r.steps * r.run - r.nosing, r.top - thickness));
 	p->size = (struct part_size){ x1 - x0, depth, thickness };

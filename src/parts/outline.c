@@ -96,15 +96,41 @@ static void add_point(struct profile *f, struct vec at, unsigned char soft)
 	f->soft[f->n++] = soft;
 }
 
+/* The direction in which a chain leaves a corner, and in which it comes in at the next. */
+static struct vec leaving(struct corner c, struct vec next)
+{
+	double half = 2 * atan(c.bulge);
+	return vec_rotate(vec_sub(next, c.at), -half);
+}
+
+static struct vec coming_in(struct corner c, struct vec next)
+{
+	double half = 2 * atan(c.bulge);
+	return vec_rotate(vec_sub(next, c.at), half);
+}
+
+/* Flatter than this a corner on a round is no arris: 1 degree. */
+#define SMOOTH 0.0175
+
+/* Does a round run smoothly through corner i? */
+static bool is_smooth(struct outline o, int i)
+{
+	struct corner c = o.corners[i], before = o.corners[(i + o.n - 1) % o.n];
+	struct vec in = coming_in(before, c.at);
+	struct vec out = leaving(c, o.corners[(i + 1) % o.n].at);
+	bool on_round = c.bulge != 0 || before.bulge != 0;
+	return on_round && vec_dot(in, out) > 0 &&
+		fabs(vec_cross(in, out)) < SMOOTH * vec_length(in) * vec_length(out);
+}
+
 struct profile profile_of(struct arena *a, struct outline o)
 {
 	struct profile f = { NEW_N(a, struct vec, o.n * FACETS),
 		NEW_N(a, unsigned char, o.n *FACETS), 0 };
 	for (int i = 0; i < o.n; i++) {
-		const struct corner *c = &o.corners[i], *before = &o.corners[(i + o.n - 1) % o.n];
+		const struct corner *c = &o.corners[i];
 		const struct corner *next = &o.corners[(i + 1) % o.n];
-		bool on_round = c->bulge != 0 || before->bulge != 0;
-		add_point(&f, c->at, on_round ? SOFT_SIDE : 0);
+		add_point(&f, c->at, is_smooth(o, i) ? SOFT_SIDE : 0);
 		for (int k = 1; c->bulge != 0 && k < FACETS; k++)
 			add_point(&f,
 				corner_arc_point(corner_arc(*c, next->at), (double)k / FACETS),

@@ -10,6 +10,7 @@ static const struct part_kind *const kinds[] = {
 	&part_riser,
 	&part_tread,
 	&part_landing,
+	&part_moulding,
 	&part_newel,
 	&part_rail,
 	&part_wall_rail,

@@ -135,6 +135,16 @@ static const char *waste_words(struct arena *a, const struct part *parts)
 	return "";
 }
 
+static const char *moulding_words(const struct part *parts)
+{
+	for (const struct part *p = parts; p; p = p->next)
+		if (p->stuff == STUFF_MOULDING)
+			return "Mouldings: run the profile on the edge of stock wide enough to "
+			       "hold, then rip it off; never rout or rip a thin strip by hand. Cut "
+			       "the end pieces off a length, and glue them on.";
+	return "";
+}
+
 static const char *return_words(struct arena *a, const struct stair *s)
 {
 	if (!has_returns(s))
@@ -159,6 +169,7 @@ static void note_sheet(struct sheet *s)
 		{ NULL, nosing_words(a, st) },
 		{ NULL, waste_words(a, s->context->parts) },
 		{ NULL, return_words(a, st) },
+		{ NULL, moulding_words(s->context->parts) },
 	};
 
 	sheet_notes(s, notes, sizeof(notes) / sizeof(*notes));
@@ -262,8 +273,7 @@ static struct drawing *draw(struct arena *a, const struct sheet_context *c)
 
 	note_sheet(&s);
 	rest = sheet_tables(&s, rest, TABLES_LEFT, box_width(s.room));
-	if (!rest.n)
-		draw_step(&s, c);
+	draw_step(&s, c);
 	s.drawing->next = sheets_of_tables(a, c, "Parts, continued", rest);
 	return s.drawing;
 }

@@ -22,6 +22,8 @@ struct draft {
 	double tread, nosing, riser;
 	double opening; /* its length; 0: not said */
 	bool level_runs;
+	double under; /* of a nosing: to where its underside is whole */
+	double side_overhang;
 };
 
 static inline bool once_in(struct draft *d, int n)
@@ -50,6 +52,10 @@ static inline void maybe(struct draft *d, int indent, const char *key, double fr
 	if (once_in(d, 2))
 		put(d, indent, key, mm);
 }
+
+/* The edge of treads, with their overhang; the group mouldings. */
+void draft_nosing(struct draft *d);
+void draft_mouldings(struct draft *d);
 
 /* The groups rail and wall_rails. */
 void draft_rail(struct draft *d);

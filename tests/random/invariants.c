@@ -5,6 +5,7 @@
 
 #include "random/balls.h"
 #include "random/joints.h"
+#include "random/mouldings.h"
 #include "random/overlap.h"
 
 #define OVERLAP_ALLOWED 0.01
@@ -268,6 +269,7 @@ const struct invariant invariants[] = {
 	{ "every joint has two halves that meet", joints_meet },
 	{ "no loose tenon of a tread is near another hole", tenons_clear },
 	{ "the largest balls are what brute force finds", balls_agree },
+	{ "a moulding touches the wood behind it and the tread", mouldings_touch },
 };
 
 const int invariant_count = sizeof(invariants) / sizeof(invariants[0]);

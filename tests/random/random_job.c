@@ -3,7 +3,6 @@
 #include <string.h>
 
 #include "random/draft.h"
-#include "random/draft.h"
 
 static void add_head(struct draft *d)
 {
@@ -122,19 +121,6 @@ static void add_stringers(struct draft *d, bool flush)
 			  : "220 mm, 245 mm, 270 mm, 295 mm, 320 mm, 360 mm, 400 mm, 460 mm");
 }
 
-static void add_nosing(struct draft *d)
-{
-	static const char *const profiles[] = { "eased", "full_round", "half_round", "chamfer" };
-	int profile = dice_count(&d->dice, 0, 3);
-	double chamfer = size(d, 2, 8);
-	text_add(&d->text, "  nosing_profile: %s\n", profiles[profile]);
-	if (profile == 3)
-		put(d, 2, "nosing_chamfer", chamfer);
-	if (profile != 1)
-		put(d, 2, "nosing_radius", once_in(d, 3) ? d->tread / 2 : size(d, 0, 9));
-	maybe(d, 2, "waste_margin", 0, 2);
-}
-
 /* A wall that a tread wraps. */
 static void add_notch(struct draft *d, int step)
 {
@@ -178,8 +164,7 @@ static void add_treads(struct draft *d)
 	text_add(&d->text, "treads:\n");
 	put(d, 2, "thickness", d->tread);
 	put(d, 2, "nosing", d->nosing);
-	add_nosing(d);
-	put(d, 2, "side_overhang", size(d, 23, 45));
+	draft_nosing(d);
 	if (once_in(d, 2))
 		put(d, 2, "strip_width", size(d, 46, 110));
 	maybe(d, 2, "return_past", 0, 60);
@@ -361,6 +346,7 @@ const char *random_job(struct arena *a, uint64_t seed)
 	add_stair(&d);
 	add_stringers(&d, flush);
 	add_treads(&d);
+	draft_mouldings(&d);
 	add_balustrade(&d);
 	add_code(&d);
 	return text_chars(&d.text);

@@ -1,0 +1,70 @@
+/*
+ * The keys of the mouldings in the corners of steps, and of skirt boards.
+ */
+#include "read/keys_wood.h"
+
+static const struct choice under_kinds[] = {
+	{ "none", MOULDING_NONE },
+	{ "cove", MOULDING_COVE },
+	{ "scotia", MOULDING_SCOTIA },
+	{ 0 },
+};
+
+static const struct choice back_kinds[] = {
+	{ "none", MOULDING_NONE },
+	{ "cove", MOULDING_COVE },
+	{ 0 },
+};
+
+/* Usual sizes of a cove or scotia are 1/2 x 5/8, 9/16 x 3/4 and 5/8 x 3/4 in: from memory. */
+static const char *under_width(const void *group, enum units units)
+{
+	const struct job_mouldings *m = group;
+
+	if (m->under_nosing == MOULDING_NONE)
+		return NULL;
+	return units == UNITS_INCHES ? "1/2\"" : "12 mm";
+}
+
+static const char *under_height(const void *group, enum units units)
+{
+	const struct job_mouldings *m = group;
+
+	if (m->under_nosing == MOULDING_NONE)
+		return NULL;
+	return units == UNITS_INCHES ? "5/8\"" : "16 mm";
+}
+
+/* Common practice: small, so as not to be kicked. */
+static const char *back_size(const void *group, enum units units)
+{
+	const struct job_mouldings *m = group;
+
+	if (m->back == MOULDING_NONE)
+		return NULL;
+	return units == UNITS_INCHES ? "3/8\"" : "10 mm";
+}
+
+/* None unless asked for: a nosing is whole without one, and many stairs have none. */
+static const struct field mouldings[] = {
+	{ FIELD_CHOICE, "under_nosing", LANDS(job_mouldings, under_nosing), .choices = under_kinds,
+		.usual = "none", .label = "moulding under the nosing",
+		.help = "moulding under the nosings, in front and along the returns" },
+	{ FIELD_LENGTH, "under_width", LANDS(job_mouldings, under_width), .least = 6, .most = 50,
+		.decide = under_width, .absent = "1/2\" or 12 mm", .label = "its width",
+		.shown = SHOWN_ELEVATION, .help = "its width, out from the riser" },
+	{ FIELD_LENGTH, "under_height", LANDS(job_mouldings, under_height), .least = 6, .most = 60,
+		.decide = under_height, .absent = "5/8\" or 16 mm", .label = "its height",
+		.shown = SHOWN_ELEVATION, .help = "its height, down from the tread" },
+	{ FIELD_CHOICE, "back", LANDS(job_mouldings, back), .choices = back_kinds, .usual = "none",
+		.label = "moulding on the back of the tread",
+		.help = "moulding on the back of the treads, against the riser above" },
+	{ FIELD_LENGTH, "back_size", LANDS(job_mouldings, back_size), .least = 5, .most = 30,
+		.decide = back_size, .absent = "3/8\" or 10 mm",
+		.label = "cove on the back of the tread", .shown = SHOWN_ELEVATION,
+		.help = "its width and height" },
+	{ 0 },
+};
+
+const struct group keys_mouldings = { "mouldings", sizeof(struct job_mouldings), mouldings,
+	.shorthand = "under_nosing", .keeps_node = true };

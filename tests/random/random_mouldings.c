@@ -1,0 +1,41 @@
+#include "random/draft.h"
+
+void draft_nosing(struct draft *d)
+{
+	static const char *const profiles[] = { "eased", "full_round", "half_round", "chamfer" };
+	int profile = dice_count(&d->dice, 0, 3);
+	double chamfer = size(d, 2, 8);
+	double radius = profile == 1 || once_in(d, 3) ? d->tread / 2 : size(d, 0, 9);
+	d->under = profile == 2 ? 0 : radius + (profile == 3 ? chamfer : 0);
+	text_add(&d->text, "  nosing_profile: %s\n", profiles[profile]);
+	if (profile == 3)
+		put(d, 2, "nosing_chamfer", chamfer);
+	if (profile != 1)
+		put(d, 2, "nosing_radius", radius);
+	maybe(d, 2, "waste_margin", 0, 2);
+	d->side_overhang = size(d, 23, 45);
+	put(d, 2, "side_overhang", d->side_overhang);
+}
+
+void draft_mouldings(struct draft *d)
+{
+	static const char *const kinds[] = { "none", "cove", "scotia" };
+	int kind = dice_count(&d->dice, 0, 2);
+	double room = fmin(d->nosing, d->side_overhang) - d->under;
+	double width = size(d, 7, fmax(8, fmin(room - 2, 16))), height = size(d, 18, 24);
+	double back = size(d, 6, 11);
+	if (d->open_risers)
+		return;
+	/* as often as not there is no room for one */
+	if (width > room && !once_in(d, 10))
+		kind = 0;
+	text_add(&d->text, "mouldings:\n  under_nosing: %s\n", kinds[kind]);
+	if (kind > 0) {
+		put(d, 2, "under_width", width);
+		put(d, 2, "under_height", height);
+	}
+	if (once_in(d, 2))
+		return;
+	text_add(&d->text, "  back: cove\n");
+	put(d, 2, "back_size", back);
+}
