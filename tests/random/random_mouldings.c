@@ -22,8 +22,8 @@ void draft_mouldings(struct draft *d)
 	static const char *const kinds[] = { "none", "cove", "scotia" };
 	int kind = dice_count(&d->dice, 0, 2);
 	double room = fmin(d->nosing, d->side_overhang) - d->under;
-	double width = size(d, 7, fmax(8, fmin(room - 2, 16))), height = size(d, 18, 24);
-	double back = size(d, 6, 11);
+	double width = size(d, 8, fmax(8, fmin(room - 2, 16))), height = size(d, 18, 24);
+	double back = size(d, 7, 11);
 	if (d->open_risers)
 		return;
 	/* as often as not there is no room for one */
