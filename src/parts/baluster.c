@@ -24,6 +24,7 @@ struct standing {
 	const struct stretch *stretch;
 	const struct job_balusters *spec;
 	double x, z;       /* of its front at the foot */
+	double width;      /* along the stair, between the flats of a round one */
 	double foot_slope; /* tangents of the cuts */
 	double top_slope;
 	double height; /* of its front: the short point */
@@ -45,12 +46,12 @@ static struct outline round_section(struct arena *a, const struct job *job)
 	double half = flat > 0 ? job->infill.cross_thickness / 2 : 0;
 	double bulge = tan((PI - 2 * asin(half / r)) / 4);
 	struct path p = path_begin(a, 4);
-	path_to(&p, flat, r - half);
+	path_to(&p, 0, r - half);
 	p.corners[p.n - 1].bulge = bulge;
-	path_to(&p, 2 * r - flat, r - half);
-	path_to(&p, 2 * r - flat, r + half);
+	path_to(&p, 2 * (r - flat), r - half);
+	path_to(&p, 2 * (r - flat), r + half);
 	p.corners[p.n - 1].bulge = bulge;
-	path_to(&p, flat, r + half);
+	path_to(&p, 0, r + half);
 	return path_close(p);
 }
 
@@ -64,32 +65,35 @@ static struct outline section_of(struct arena *a, const struct job *job)
 static struct standing standing_at(const struct stretch *s, double x)
 {
 	const struct job_balusters *b = &s->rod->job->balusters;
-	struct standing st = { .stretch = s, .spec = b, .x = x, .z = infill_foot(s, x) };
+	double flat = baluster_flat(s->rod->job);
+	struct standing st = { .stretch = s, .spec = b, .x = x + flat };
+	st.z = infill_foot(s, st.x);
+	st.width = b->section - 2 * flat;
 	st.foot_slope = infill_foot_is_raked(s) ? s->slope : 0;
 	st.top_slope = b->top == BALUSTER_TOP_RAKED ? s->slope : 0;
-	st.height = infill_head(s, x) - st.z;
+	st.height = infill_head(s, st.x) - st.z;
 	return st;
 }
 
 static struct baluster facts_of(const struct standing *st)
 {
-	double section = st->spec->section, run = st->stretch->rod->run;
+	double width = st->width, run = st->stretch->rod->run;
 	struct baluster b = { .short_point = st->height };
-	b.long_point = st->height + section * (st->top_slope - st->foot_slope);
+	b.long_point = st->height + width * (st->top_slope - st->foot_slope);
 	b.rake = atan(st->top_slope);
 	b.foot_rake = atan(st->foot_slope);
-	b.from_riser = st->x - run * floor(st->x / run + NEAR_ENOUGH) + section / 2;
+	b.from_riser = st->x - run * floor(st->x / run + NEAR_ENOUGH) + width / 2;
 	return b;
 }
 
 static struct outline shape(struct arena *a, const struct standing *st)
 {
-	double section = st->spec->section;
+	double width = st->width;
 	struct path p = path_begin(a, 4);
 	path_to(&p, 0, 0);
 	path_to(&p, st->height, 0);
-	path_to(&p, st->height + section * st->top_slope, section);
-	path_to(&p, section * st->foot_slope, section);
+	path_to(&p, st->height + width * st->top_slope, width);
+	path_to(&p, width * st->foot_slope, width);
 	return path_close(p);
 }
 
@@ -97,12 +101,12 @@ static struct outline shape(struct arena *a, const struct standing *st)
 static void foot_dowel(struct pieces *list, struct part *p, const struct standing *st)
 {
 	const struct job_balusters *b = st->spec;
-	double room = b->section - 2 * WALL;
+	double room = st->width - 2 * WALL;
 	double slot = fmin(b->dowel + b->play, room);
 	double in_tread =
 		fmin(b->dowel_length / 2, infill_dowel_room(st->stretch, INFILL_FOOT, st->x, 0));
 	struct bore bore = { .at = { .u = { 0, 1, 0 }, .v = { 0, 0, -1 }, .w = { -1, 0, 0 } } };
-	bore.at.origin = vec3(0, b->section / 2, b->thickness / 2);
+	bore.at.origin = vec3(0, st->width / 2, b->thickness / 2);
 	bore.size = bore_oblong(slot > b->dowel + NEAR_ENOUGH ? BORE_SLOT : BORE_HOLE, slot,
 		b->dowel, b->dowel_length - in_tread + GLUE_ROOM);
 	bore.fixing = FIXING_DOWEL;
@@ -122,12 +126,12 @@ static void end_dowel(struct pieces *list, struct part *p, const struct standing
 	const struct job_balusters *b = st->spec;
 	double slope = up > 0 ? st->top_slope : st->foot_slope;
 	double c = cos(atan(slope)), sine = sin(atan(slope));
-	double least = fmin(b->section, b->thickness), beside = least / 2 - b->dowel / 2 - WALL;
+	double least = fmin(st->width, b->thickness), beside = least / 2 - b->dowel / 2 - WALL;
 	double deep = fmin(b->dowel_length / 2, beside / fmax(sine, 0.01));
-	double end = (up > 0 ? st->height : 0) + slope * b->section / 2;
+	double end = (up > 0 ? st->height : 0) + slope * st->width / 2;
 	struct bore bore = { .at = { .u = { sine, c, 0 }, .v = { 0, 0, up } } };
 	bore.at.w = vec3(up * c, -up * sine, 0);
-	bore.at.origin = vec3(end, b->section / 2, b->thickness / 2);
+	bore.at.origin = vec3(end, st->width / 2, b->thickness / 2);
 	bore.size = bore_round(b->dowel, deep);
 	bore.mate = bore_round(b->dowel, in_other);
 	bore.fixing = FIXING_DOWEL;
@@ -144,9 +148,8 @@ static void end_pilot(struct pieces *list, struct part *p, const struct standing
 	bool screw = b->held == HELD_BY_SCREWS;
 	struct bore bore = { .at = { .u = { 1, 0, 0 }, .v = { 0, 0, 1 }, .w = { 0, -1, 0 } } };
 	double from_end = fmin(BRAD_UP, st->height / 4);
-	double deep = fmin(b->section / 2, 0.8 * from_end / fmax(1, st->stretch->slope));
-	bore.at.origin = vec3(up > 0 ? st->height - from_end : from_end,
-		baluster_flat(st->stretch->rod->job), b->thickness / 2);
+	double deep = fmin(st->width / 2, 0.8 * from_end / fmax(1, st->stretch->slope));
+	bore.at.origin = vec3(up > 0 ? st->height - from_end : from_end, 0, b->thickness / 2);
 	bore.size = bore_round(screw ? SCREW_HOLE : BRAD_HOLE, deep);
 	bore.fixing = screw ? FIXING_SCREW : FIXING_BRAD;
 	bore.text = up > 0 ? "pilot, on the slant up into the rail"
@@ -158,7 +161,7 @@ static void end_hold(struct pieces *list, struct part *p, const struct standing 
 {
 	const struct job_balusters *b = st->spec;
 	double room = infill_dowel_room(st->stretch, up > 0 ? INFILL_TOP : INFILL_FOOT,
-		st->x + b->section / 2, up > 0 ? st->top_slope : st->foot_slope);
+		st->x + st->width / 2, up > 0 ? st->top_slope : st->foot_slope);
 	bool meets = up < 0 || st->top_slope >= st->stretch->slope - NEAR_ENOUGH;
 	/* where there is no room for a dowel, or only a corner touches, it is nailed */
 	if (b->held == HELD_BY_DOWELS && room > b->dowel && meets)
@@ -181,14 +184,16 @@ struct part *baluster_add(struct pieces *list, const struct stretch *s, double x
 	struct baluster *b = NEW(a, struct baluster);
 	*b = facts_of(&st);
 	struct part *p = piece_add(list, "baluster", job->material.balustrade,
-		infill_post(s, x, st.z, spec->thickness));
+		infill_post(s, st.x, st.z, spec->thickness));
 	p->baluster = b;
-	p->size.length = fmax(st.height, st.height + spec->section * st.top_slope);
-	p->size.width = spec->section;
+	p->size.length = fmax(st.height, st.height + st.width * st.top_slope);
+	p->size.width = st.width;
 	p->size.thickness = spec->thickness;
 	p->outline = shape(a, &st);
 	if (spec->shape == BALUSTER_ROUND)
 		p->section = section_of(a, job);
+	if (spec->section > st.width + NEAR_ENOUGH)
+		p->note = "turned round first, then a flat for cross pieces at front and back";
 	p->start.mitre = b->foot_rake;
 	p->end.mitre = b->rake;
 	p->solids = solid_strip(a, profile_of(a, section_of(a, job)),
@@ -221,7 +226,7 @@ static bool clears_nosing(struct arena *a, const struct stretch *s, struct diags
 bool baluster_takes_dowel(struct arena *a, const struct stretch *s, struct diags *d)
 {
 	const struct job_balusters *b = &s->rod->job->balusters;
-	double least = fmin(b->section, b->thickness);
+	double least = fmin(b->section - 2 * baluster_flat(s->rod->job), b->thickness);
 	if (b->dowel <= least - 2 * WALL + NEAR_ENOUGH)
 		return clears_nosing(a, s, d);
 	diag_error(d, rod_pos(s->rod, b->src, "dowel"), "take a thinner dowel",

@@ -60,13 +60,15 @@ static void end_joint(struct pieces *list, struct part *p, const struct strip *b
 		strip_bore(list->arena, p, bar, tenon, end);
 }
 
-static void bar_add(struct pieces *list, const struct stretch *s, const struct span *span, double z)
+static void bar_add(struct pieces *list, const struct stretch *s, const struct span *span, double z,
+	const char *note)
 {
 	const struct job_infill *f = &s->rod->job->infill;
 	struct strip bar = { s, span->from, z, span->to - span->from, f->bar_width,
 		f->bar_thickness };
 	struct part *p = strip_add(list, "bar", &bar, (struct outline){ NULL, 0 });
 	double in_post = f->post / 2;
+	p->note = note;
 	if (span->post_before || infill_meets_newel(s, s->foot))
 		end_joint(list, p, &bar, s, span->post_before ? in_post : INFINITY, STRIP_LOW_END);
 	if (span->post_after || infill_meets_newel(s, s->head))
@@ -80,12 +82,14 @@ static void make(struct pieces *list, const struct stretch *s, struct diags *d)
 	if (n == 0)
 		return;
 	double gap = gap_of(height_between(s), f->bar_width, n);
+	const char *note = arena_printf(list->arena, "%d over each other, %s clear, square to them",
+		n, length_letter(list->arena, job_lettering(s->rod->job), gap));
 	struct spans spans = spans_make(list, s, d);
 	for (int k = 0; k < spans.n; k++)
 		for (int i = 0; i < n; i++) {
 			double up = gap + i * (f->bar_width + gap);
 			bar_add(list, s, &spans.span[k],
-				infill_bottom(s, spans.span[k].from) + up / s->cosine);
+				infill_bottom(s, spans.span[k].from) + up / s->cosine, note);
 		}
 }
 

@@ -60,7 +60,8 @@ static struct gap gap_between(const struct setting *set, int i)
 {
 	double flat = baluster_flat(set->stretch->rod->job);
 	double front = setting_front(set, i), next = setting_front(set, i + 1);
-	struct gap g = { front + set->section - flat, next + flat, { front, next }, 0 };
+	struct gap g = { front + set->section - flat, next + flat, { front + flat, next + flat },
+		0 };
 	g.level = tread_level(set->stretch,
 		set->start + i / set->per_tread * set->per_tread * set->pitch);
 	return g;

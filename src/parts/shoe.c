@@ -10,7 +10,7 @@
  * Over open stringers the shoe lies on the nosing line; on a closed stringer's
  * edge and on a floor it lies full length.
  */
-#include "parts/infill.h"
+#include "parts/baluster.h"
 #include "parts/setting.h"
 #include "parts/strip.h"
 
@@ -145,14 +145,14 @@ static void fillets_add(struct pieces *list, const struct stretch *s, double fro
 void fillets_make(struct pieces *list, const struct setting *set)
 {
 	const struct stretch *s = set->stretch;
-	double before = s->from;
+	double before = s->from, flat = baluster_flat(s->rod->job);
 	if (!s->rod->job->infill.fillets)
 		return;
 	for (int i = 0; i < set->count; i++) {
 		if (!setting_is_placed(set, i))
 			continue;
-		fillets_add(list, s, before, setting_front(set, i));
-		before = setting_front(set, i) + set->section;
+		fillets_add(list, s, before, setting_front(set, i) + flat);
+		before = setting_front(set, i) + set->section - flat;
 	}
 	fillets_add(list, s, before, s->to);
 }
