@@ -34,7 +34,7 @@ struct sheet_kind {
 };
 
 extern const struct sheet_kind sheet_cover, sheet_plan, sheet_elevation, sheet_section,
-	sheet_stringer, sheet_parts, sheet_pieces, sheet_cutlist, sheet_cutting, sheet_setups,
+	sheet_stringer, sheet_parts, sheet_details, sheet_pieces, sheet_cutlist, sheet_cutting, sheet_setups,
 	sheet_code;
 
 /* All drawings that the job's set asks for, numbered, framed and titled, then the templates.

@@ -9,8 +9,8 @@
 #include "sheets/template.h"
 
 static const struct sheet_kind *const kinds[] = { &sheet_cover, &sheet_plan, &sheet_elevation,
-	&sheet_section, &sheet_stringer, &sheet_parts, &sheet_pieces, &sheet_cutlist,
-	&sheet_cutting, &sheet_setups, &sheet_code };
+	&sheet_section, &sheet_stringer, &sheet_parts, &sheet_details, &sheet_pieces,
+	&sheet_cutlist, &sheet_cutting, &sheet_setups, &sheet_code };
 
 #define KINDS ((int)(sizeof(kinds) / sizeof(*kinds)))
 

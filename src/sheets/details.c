@@ -1,0 +1,313 @@
+/*
+ * Details: every different newel with what meets it, and the balustrade cut
+ * across, each as large as its part of the sheet allows.
+ */
+#include "draw/bounds.h"
+#include "draw/clip.h"
+#include "draw/dimension.h"
+#include "draw/view.h"
+#include "sheets/balloons.h"
+#include "sheets/compose.h"
+#include "sheets/stands.h"
+#include "sheets/words.h"
+
+#define MOST_ACROSS 3 /* details side by side */
+#define GAP 6.0
+
+/* What a detail takes in beside a newel, in the house. */
+#define IN_FRONT 120.0
+#define ALONG 420.0
+#define AROUND 90.0
+
+/* Pieces of which less than this shows on paper get no balloon. */
+#define LEAST_SHOWN 2.0
+
+struct detail {
+	const struct sheet_context *context;
+	const char *title;
+	struct view view;
+	struct box window;     /* of the view */
+	const double *heights; /* plumb from the first one, figured in one chain; rising */
+	int height_count;
+	double heights_at;         /* along the view: what they are measured on */
+	double wide_from, wide_to; /* and one size across, under it */
+};
+
+/* ---- drawing one ---- */
+
+/* The middle of the longest of its lines in the window; nothing where that is short. */
+struct shown {
+	double length;
+	struct vec middle;
+};
+
+static struct shown longest_shown(const struct detail *t, const struct part *p)
+{
+	struct shown best = { 0, { 0, 0 } };
+
+	for (int i = 0; i < t->view.stroke_count; i++) {
+		const struct stroke *s = &t->view.strokes[i];
+		if (s->part != p || s->pen == PEN_HIDDEN)
+			continue;
+		struct clipped c = clip_segment(t->window, s->a, s->b);
+		double length = c.some ? vec_length(vec_sub(c.a, c.b)) : 0;
+		if (length > best.length)
+			best = (struct shown){ length, vec_scale(vec_add(c.a, c.b), 0.5) };
+	}
+	return best;
+}
+
+/* On a plumb line to the right of it. */
+static struct box draw_marks(struct sheet *s, const struct detail *t, double scale, struct box used)
+{
+	struct arena *a = s->drawing->arena;
+	int n = 0, parts = 0;
+
+	for (const struct part *p = t->context->parts; p; p = p->next)
+		parts++;
+	struct balloon *list = NEW_N(a, struct balloon, parts + 1);
+	for (const struct part *p = t->context->parts; p; p = p->next) {
+		struct shown shown = longest_shown(t, p);
+		if (!part_is_existing(p) && shown.length * scale > LEAST_SHOWN)
+			list[n++] = (struct balloon){ p->mark, vec_scale(shown.middle, scale),
+				{ 0, 0 } };
+	}
+	double x = used.x1 + 3 * balloon_radius(s->hand);
+	balloons_set(s->hand, list, n, vec(x, 0), vec(0, 1));
+	return box_join(used, balloons_draw(s->hand, list, n));
+}
+
+static void add_heights(struct dims *d, const struct detail *t, double scale)
+{
+	const struct stair *s = t->context->stair;
+	struct arena *a = d->drawing->arena;
+	struct dim_link *links = NEW_N(a, struct dim_link, t->height_count + 1);
+	double foot = t->heights_at * scale, first = t->heights[0];
+	double last = t->heights[t->height_count - 1];
+
+	for (int i = 0; i + 1 < t->height_count; i++)
+		links[i] = (struct dim_link){ t->heights[i] * scale, t->heights[i + 1] * scale,
+			foot, foot, inches_words(a, s, t->heights[i + 1] - t->heights[i]) };
+	dims_chain(d, DIM_LEFT, links, t->height_count - 1);
+	if (t->height_count < 3)
+		return;
+	const struct dim_link all[] = { { first * scale, last * scale, foot, foot,
+		inches_words(a, s, last - first) } };
+	dims_chain(d, DIM_LEFT, all, 1);
+}
+
+static struct box compose_detail(struct sheet *s, const void *what, double scale)
+{
+	const struct detail *t = what;
+	struct arena *a = s->drawing->arena;
+	struct box used = box_scale(t->window, scale);
+
+	view_draw(s->drawing, &t->view, (struct placing){ .scale = scale }, &t->window);
+	struct dims d = dims_begin(s->drawing, s->hand.measure, s->hand.letter, used);
+	const struct dim_link wide[] = { { t->wide_from * scale, t->wide_to * scale, used.y0,
+		used.y0, inches_words(a, t->context->stair, t->wide_to - t->wide_from) } };
+	add_heights(&d, t, scale);
+	dims_chain(&d, DIM_BELOW, wide, 1);
+	used = draw_marks(s, t, scale, dims_draw(&d));
+	const char *written = scale_letter(a, 1 / scale, t->context->stair->job->about.units);
+	used.y0 -= s->hand.letter * 3;
+	double w = draw_view_title(s->hand, vec(used.x0, used.y0), t->title, written);
+	used.x1 = fmax(used.x1, used.x0 + w);
+	used.y0 -= s->hand.letter;
+	return used;
+}
+
+/* ---- what is drawn ---- */
+
+static double *copied(struct arena *a, const double *from, int n)
+{
+	double *to = NEW_N(a, double, n);
+
+	for (int i = 0; i < n; i++)
+		to[i] = from[i];
+	return to;
+}
+
+/* Along the view: to the right seen from the right of the stair, to the left from the other. */
+static struct box window_round(const struct part *p, enum view_from from, double along)
+{
+	double half = p->newel->section / 2;
+	struct vec3 foot = frame_place(p->places[0], vec3(0, half, half));
+	double u = view_project(from, foot).x, way = from == VIEW_FROM_RIGHT ? 1 : -1;
+	double front = u - way * (half + (along > 0 ? IN_FRONT : ALONG));
+	double back = u + way * (half + (along > 0 ? ALONG : IN_FRONT));
+
+	return (struct box){ fmin(front, back), foot.z - AROUND * 1.5, fmax(front, back),
+		foot.z + p->newel->height + AROUND };
+}
+
+/* Does the rail go on from it up the stair, or end at it? */
+static double way_along(const struct sheet_context *c, const struct part *p)
+{
+	double x = frame_place(p->places[0], vec3(0, 0, 0)).x;
+
+	return x < c->stair->flights[0].total_run / 2 ? 1 : -1;
+}
+
+static struct detail newel_detail(struct arena *a, const struct sheet_context *c,
+	const struct part *p)
+{
+	double half = p->newel->section / 2;
+	struct vec3 foot = frame_place(p->places[0], vec3(0, half, half));
+	enum view_from from = foot.y < c->stair->width / 2 ? VIEW_FROM_RIGHT : VIEW_FROM_LEFT;
+	struct view_spec spec = { .from = from };
+	struct detail t = { .context = c, .view = view_make(a, c->parts, spec) };
+	double u = view_project(from, foot).x;
+	const double heights[] = { foot.z, foot.z + p->newel->rail_low,
+		foot.z + p->newel->rail_high, foot.z + p->newel->height };
+
+	t.title = arena_printf(a, "Newel %s", p->mark);
+	t.window = window_round(p, from, way_along(c, p));
+	t.heights = copied(a, heights, 4);
+	t.height_count = 4;
+	t.heights_at = u - half;
+	t.wide_from = u - half;
+	t.wide_to = u + half;
+	return t;
+}
+
+static bool is_open(const struct step *step)
+{
+	return step->open_left || step->open_right;
+}
+
+/* The step in the middle of the open ones; NULL when none is. */
+static const struct step *middle_open(const struct flight *f)
+{
+	int n = 0, k = 0;
+
+	for (int i = 0; i < f->step_count; i++)
+		n += is_open(&f->steps[i]);
+	for (int i = 0; i < f->step_count; i++)
+		if (is_open(&f->steps[i]) && k++ == n / 2)
+			return &f->steps[i];
+	return NULL;
+}
+
+/* Across the view from the front; the middle of a rail is the origin of its section. */
+static double rail_middle(const struct sheet_context *c, const struct step *step)
+{
+	double middle = 0, least = INFINITY, edge = step->open_right ? 0 : c->stair->width;
+
+	for (const struct part *p = c->parts; p; p = p->next)
+		for (int i = 0; p->kind == &part_rail && i < p->count; i++) {
+			struct vec3 at = p->places[i].origin;
+			if (fabs(at.y - edge) >= least)
+				continue;
+			least = fabs(at.y - edge);
+			middle = view_project(VIEW_FRONT, at).x;
+		}
+	return middle;
+}
+
+/* Seen up the stair, cut through the front of a step: rail, infill, tread's end, stringer. */
+static struct detail across_detail(struct arena *a, const struct sheet_context *c,
+	const struct step *step)
+{
+	const struct stair *s = c->stair;
+	const struct flight *f = &s->flights[0];
+	double x = step->riser_x + s->job->balusters.section / 2;
+	struct vec3 at = frame_place(f->frame, vec3(x, step->open_right ? 0 : s->width, 0));
+	struct view_spec spec = { .from = VIEW_FRONT, .cut = true };
+	double u = view_project(spec.from, at).x, inward = step->open_right ? -1 : 1;
+	double top = slope_at(flight_nosing_line(s, f), x) + s->job->rail.height;
+	double out = u - inward * AROUND, in = u + inward * ALONG * 0.6;
+	const double heights[] = { step->level, top };
+
+	spec.at = vec3_dot(at, view_frame(spec.from).w);
+	struct detail t = { .context = c, .view = view_make(a, c->parts, spec) };
+	t.title = arena_printf(a, "Across the balustrade, step %d", step->number);
+	t.window = (struct box){ fmin(out, in), step->level - s->unit_rise - AROUND, fmax(out, in),
+		top + AROUND };
+	t.heights = copied(a, heights, 2);
+	t.height_count = 2;
+	t.heights_at = u;
+	t.wide_from = rail_middle(c, step) - s->job->rail.width / 2;
+	t.wide_to = t.wide_from + s->job->rail.width;
+	return t;
+}
+
+/* ---- the sheets ---- */
+
+static void note_sheet(struct sheet *s)
+{
+	const struct stair *st = s->context->stair;
+	const struct note notes[] = {
+		{ "Notes", general_words(s->drawing->arena, st) },
+		{ NULL,
+			"On a newel: from its foot to the underside of the rail on the face it "
+			"meets, to the rail's top, to the newel's top without a cap. Across the "
+			"balustrade: from the tread to the rail's top, plumb over the riser; and "
+			"the "
+			"rail's width." },
+	};
+
+	sheet_notes(s, notes, sizeof(notes) / sizeof(*notes));
+}
+
+static struct box place_in(const struct sheet *s, int i, int across)
+{
+	double wide = (box_width(s->room) - (across - 1) * GAP) / across;
+	double x = s->room.x0 + i * (wide + GAP);
+
+	return (struct box){ x, s->room.y0, x + wide, s->room.y1 };
+}
+
+static struct drawing *sheet_of(struct arena *a, const struct sheet_context *c,
+	const struct detail *details, int n)
+{
+	struct sheet s = sheet_begin(a, c, "Newels and balustrade");
+
+	note_sheet(&s);
+	for (int i = 0; i < n; i++)
+		sheet_compose(&s,
+			(struct composition){ compose_detail, &details[i], details[i].window, 4 },
+			place_in(&s, i, n), SET_CENTRED);
+	s.drawing->scale = "as noted";
+	return s.drawing;
+}
+
+static int newel_count(const struct part *parts)
+{
+	int n = 0;
+
+	for (const struct part *p = parts; p; p = p->next)
+		n += p->newel != NULL;
+	return n;
+}
+
+static int all_details(struct arena *a, const struct sheet_context *c, struct detail *list)
+{
+	const struct step *step = middle_open(&c->stair->flights[0]);
+	int n = 0;
+
+	for (const struct part *p = c->parts; p; p = p->next)
+		if (p->newel)
+			list[n++] = newel_detail(a, c, p);
+	if (step)
+		list[n++] = across_detail(a, c, step);
+	return n;
+}
+
+/* As evenly over the sheets as goes. */
+static struct drawing *draw(struct arena *a, const struct sheet_context *c)
+{
+	struct detail *list = NEW_N(a, struct detail, newel_count(c->parts) + 1);
+	struct drawing *first = NULL, **tail = &first;
+	int n = all_details(a, c, list), sheets = (n + MOST_ACROSS - 1) / MOST_ACROSS;
+
+	for (int i = 0, at = 0; i < sheets; i++) {
+		int here = (n - at + sheets - i - 1) / (sheets - i);
+		*tail = sheet_of(a, c, list + at, here);
+		tail = &(*tail)->next;
+		at += here;
+	}
+	return first;
+}
+
+const struct sheet_kind sheet_details = { "details", "S-5", draw };
