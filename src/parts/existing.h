@@ -11,8 +11,39 @@ struct work {
 	const char *name;
 };
 
+/* What is shown of it. */
+#define BEYOND 600.0 /* in front of the stair and behind it */
+#define BESIDE 300.0 /* and past an open side */
+#define WALL 115.0   /* a partition of 90 mm studs, boarded (common practice) */
+
+/* A strip across the floor that the floor's edge keeps clear of. */
+struct layer_notch {
+	double y0, y1, x;
+};
+
+/* One layer of a floor on plan: from `far` to an edge that draws back to notches. */
+struct layer {
+	const struct rod *rod;
+	double y0, y1, far, edge;
+	struct layer_notch notches[6];
+	int n;
+};
+
+void layer_notch(struct layer *l, double ya, double yb, double x);
+struct outline layer_outline(struct arena *a, const struct layer *l);
+
+/* As wide as the stair, past the sides that are open at this step. */
+struct layer layer_of(const struct rod *r, int step, double far, double edge);
+
+/* How far back it is shown. */
+double existing_back(const struct rod *r);
+
+struct part *existing_slab_add(struct pieces *list, const struct rod *r, struct work work,
+	struct outline plan, double z0, double z1);
 void existing_box_add(struct pieces *list, const struct rod *r, struct work work, struct vec3 from,
 	struct vec3 to);
+
+void existing_lower_floor_add(struct pieces *list, const struct rod *r);
 
 /* Upper floor, finish to ceiling. */
 double existing_floor_depth(const struct rod *r);
