@@ -84,7 +84,7 @@ static void glue_up_to_stock(struct arena *a, const struct job *job, struct blan
 		nominal_board(job->about.units, b->thickness, job->stock.rough_thickness);
 	b->nominal = n.bought;
 	struct offers o = offers_for(a, job, b);
-	double widest = offers_widest(&o) - job->stock.rough_width;
+	double widest = o.widest - job->stock.rough_width;
 	double boards = widest > 0 ? ceil(b->width / widest - NEAR_ENOUGH) : 1;
 	if (boards > 1) {
 		b->each *= (int)boards;

@@ -10,14 +10,29 @@
 #include "lists/nominal.h"
 #include "lists/ripping.h"
 
+#define MOST_LENGTHS 16 /* tried one by one; the longest ones take the fewest boards */
+
+/* Of one moulding: run with the same cutters. */
+static bool is_same_profile(const struct part *a, const struct part *b)
+{
+	if (a->section.n != b->section.n || fabs(a->size.width - b->size.width) > NEAR_ENOUGH ||
+		fabs(a->size.thickness - b->size.thickness) > NEAR_ENOUGH)
+		return false;
+	for (int i = 0; i < a->section.n; i++)
+		if (vec_length(vec_sub(a->section.corners[i].at, b->section.corners[i].at)) >
+				NEAR_ENOUGH ||
+			fabs(a->section.corners[i].bulge - b->section.corners[i].bulge) >
+				NEAR_ENOUGH)
+			return false;
+	return true;
+}
+
 static bool is_same_group(const struct blank *a, const struct blank *b)
 {
 	if (a->stuff != b->stuff || strcmp(a->species, b->species) != 0)
 		return false;
-	if (a->stuff == STUFF_MOULDING &&
-		(strcmp(a->part->name, b->part->name) != 0 ||
-			fabs(a->rough_width - b->rough_width) > NEAR_ENOUGH))
-		return false;
+	if (a->stuff == STUFF_MOULDING)
+		return is_same_profile(a->part, b->part);
 	if (a->part->stringer && b->part->stringer &&
 		fabs(a->part->stringer->plank_length - b->part->stringer->plank_length) >
 			NEAR_ENOUGH)
@@ -150,14 +165,6 @@ static struct plan better(struct plan p, struct plan q, enum cut_aim aim)
 	return q.wood < p.wood - NEAR_ENOUGH ? q : p;
 }
 
-static bool is_first_of_length(const struct offers *o, int i)
-{
-	for (int k = 0; k < i; k++)
-		if (fabs(o->offers[k].length - o->offers[i].length) < NEAR_ENOUGH)
-			return false;
-	return true;
-}
-
 /* No price is less than this and more than the bound. */
 static double whole_cents(double bound)
 {
@@ -168,23 +175,19 @@ static double whole_cents(double bound)
 static struct plan best_plan(struct arena *a, const struct ripping *r, double *bound)
 {
 	struct plan best = { 0 };
-	int lengths = 0;
+	int n;
+	const double *lengths = offers_lengths(a, r->offers, &n);
 
-	for (int i = 0; i < r->offers->n; i++) {
-		double length = r->offers->offers[i].length;
-		if (!is_first_of_length(r->offers, i))
+	for (int i = 0; i < n && i < MOST_LENGTHS; i++) {
+		if (!fits_length(r, lengths[i]))
 			continue;
-		lengths++;
-		if (!fits_length(r, length))
-			continue;
-		struct ripped cut = rip_boards(a, r, length);
-		*bound = cut.bound;
+		struct ripped cut = rip_boards(a, r, lengths[i]);
+		*bound = whole_cents(cut.bound);
 		best = better(best, plan_of(a, r, cut), r->aim);
 	}
-	*bound = whole_cents(*bound);
 	if (r->aim == CUT_FEWEST)
 		*bound = rip_fewest(a, r);
-	else if (lengths > 1) {
+	else if (n > 1) {
 		struct ripped cut = rip_any_boards(a, r);
 		*bound = whole_cents(cut.bound);
 		best = better(best, plan_of(a, r, cut), r->aim);
@@ -253,9 +256,8 @@ static void tell_misfit(struct arena *a, const struct job *job, const struct off
 		"%s %s is %s x %s rough; the largest board on offer is %s x %s, of which %s can be "
 		"used",
 		b->part->name, b->part->mark, length_say(a, l, b->rough_length),
-		length_say(a, l, b->rough_width), length_say(a, l, offers_longest(o)),
-		length_say(a, l, offers_widest(o)),
-		length_say(a, l, fmax(offer_clear(o, offers_longest(o)), 0)));
+		length_say(a, l, b->rough_width), length_say(a, l, o->longest),
+		length_say(a, l, o->widest), length_say(a, l, fmax(offer_clear(o, o->longest), 0)));
 }
 
 /* Takes those that fit no board out of the list. */

@@ -42,8 +42,8 @@ const char *group_proof(struct arena *a, const struct cut_group *g)
 {
 	const char *what = g->aim == CUT_CHEAPEST
 		? arena_printf(a, "%.2f", g->price)
-		: arena_printf(a, "%d %s", g->total,
-			  g->total == 1 ? stuff_word(g->stuff) : stuff_words(g->stuff));
+		: arena_printf(a, "%d %s%s", g->total, stuff_word(g->stuff),
+			  g->total == 1 ? "" : "s");
 
 	if (!g->total)
 		return "";

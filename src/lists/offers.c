@@ -4,21 +4,20 @@
 
 #define SAME_THICKNESS 0.5
 
-static void add(struct arena *a, struct offers *o, struct offer one)
+/* Room for so many more. */
+static void make_room(struct arena *a, struct offers *o, int more)
 {
-	struct offer *list = NEW_N(a, struct offer, o->n + 1);
+	struct offer *list = NEW_N(a, struct offer, o->n + more + 1);
 
 	for (int i = 0; i < o->n; i++)
 		list[i] = o->offers[i];
-	list[o->n++] = one;
 	o->offers = list;
 }
 
-static void add_lengths(struct arena *a, struct offers *o, double width, const double *lengths,
-	int n)
+static void add_lengths(struct offers *o, double width, const double *lengths, int n)
 {
 	for (int i = 0; i < n; i++)
-		add(a, o, (struct offer){ width, lengths[i], 0 });
+		o->offers[o->n++] = (struct offer){ width, lengths[i], 0 };
 }
 
 static bool is_for(const struct job_board *board, const struct blank *b)
@@ -35,11 +34,22 @@ static void add_named(struct arena *a, struct offers *o, const struct job_stock 
 		const struct job_board *board = &stock->boards[i];
 		if (!is_for(board, b))
 			continue;
+		make_room(a, o, board->length_count);
 		for (int k = 0; k < board->length_count; k++)
-			add(a, o,
-				(struct offer){ board->width, board->lengths[k],
-					board->price * board->lengths[k] / board->lengths[0] });
+			o->offers[o->n++] = (struct offer){ board->width, board->lengths[k],
+				board->price * board->lengths[k] / board->lengths[0] };
 	}
+}
+
+/* The plank that its own sheet names; without one, those the stringers are chosen from. */
+static void add_planks(struct offers *o, const struct job_stringers *s, const struct blank *b)
+{
+	const struct stringer *stringer = b->part->stringer;
+
+	if (stringer && stringer->plank_length > 0)
+		add_lengths(o, b->rough_width, &stringer->plank_length, 1);
+	else
+		add_lengths(o, b->rough_width, s->stock_lengths, s->stock_length_count);
 }
 
 /* What is on offer when no board is named for it. */
@@ -48,25 +58,17 @@ static void add_general(struct arena *a, struct offers *o, const struct job *job
 {
 	const struct job_stock *stock = &job->stock;
 
+	make_room(a, o,
+		stock->width_count * stock->length_count + job->stringers.stock_length_count);
 	switch (b->stuff) {
 	case STUFF_BOARD:
 		for (int i = 0; i < stock->width_count; i++)
-			add_lengths(a, o, stock->widths[i], stock->lengths, stock->length_count);
+			add_lengths(o, stock->widths[i], stock->lengths, stock->length_count);
 		return;
-	case STUFF_SHEET:
-		add(a, o, (struct offer){ stock->sheet_width, stock->sheet_length, 0 });
-		return;
-	case STUFF_PLANK:
-		if (b->part->stringer && b->part->stringer->plank_length > 0) {
-			/* the plank that its own sheet names */
-			add_lengths(a, o, b->rough_width, &b->part->stringer->plank_length, 1);
-			return;
-		}
-		add_lengths(a, o, b->rough_width, job->stringers.stock_lengths,
-			job->stringers.stock_length_count);
-		return;
+	case STUFF_SHEET: add_lengths(o, stock->sheet_width, &stock->sheet_length, 1); return;
+	case STUFF_PLANK: add_planks(o, &job->stringers, b); return;
 	case STUFF_MOULDING:
-		add_lengths(a, o, b->rough_width, stock->lengths, stock->length_count);
+		add_lengths(o, b->rough_width, stock->lengths, stock->length_count);
 		return;
 	case STUFF_BOUGHT: return;
 	}
@@ -97,6 +99,10 @@ struct offers offers_for(struct arena *a, const struct job *job, const struct bl
 	if (!o.n)
 		add_general(a, &o, job, b);
 	set_losses(&o, job, b->stuff);
+	for (int i = 0; i < o.n; i++) {
+		o.widest = fmax(o.widest, o.offers[i].width);
+		o.longest = fmax(o.longest, o.offers[i].length);
+	}
 	return o;
 }
 
@@ -112,26 +118,27 @@ double offer_clear(const struct offers *o, double length)
 
 double offer_takes(const struct offers *o, double piece)
 {
-	double longest = offers_longest(o), usable = offer_usable(o, longest);
-	bool is_for_clear = piece > usable && piece <= offer_clear(o, longest) + NEAR_ENOUGH;
+	double usable = offer_usable(o, o->longest);
+	bool is_for_clear = piece > usable && piece <= offer_clear(o, o->longest) + NEAR_ENOUGH;
 
 	return is_for_clear ? usable : piece;
 }
 
-double offers_widest(const struct offers *o)
+const double *offers_lengths(struct arena *a, const struct offers *o, int *n)
 {
-	double most = 0;
+	double *lengths = NEW_N(a, double, o->n + 1);
 
-	for (int i = 0; i < o->n; i++)
-		most = fmax(most, o->offers[i].width);
-	return most;
-}
-
-double offers_longest(const struct offers *o)
-{
-	double most = 0;
-
-	for (int i = 0; i < o->n; i++)
-		most = fmax(most, o->offers[i].length);
-	return most;
+	*n = 0;
+	for (int i = 0; i < o->n; i++) {
+		double length = o->offers[i].length;
+		int at = 0;
+		while (at < *n && lengths[at] > length + NEAR_ENOUGH)
+			at++;
+		if (at < *n && lengths[at] > length - NEAR_ENOUGH)
+			continue;
+		for (int k = (*n)++; k > at; k--)
+			lengths[k] = lengths[k - 1];
+		lengths[at] = length;
+	}
+	return lengths;
 }

@@ -12,9 +12,10 @@ struct offer {
 };
 
 struct offers {
-	const struct offer *offers;
+	struct offer *offers;
 	int n;
 	double end_trim, spare;
+	double widest, longest; /* of all; 0 when there is none */
 };
 
 /* Those the job names for this species and thickness, else its general widths and lengths; planks
@@ -29,8 +30,7 @@ double offer_clear(const struct offers *o, double length);
  * longest, a clear one, and takes all of it. */
 double offer_takes(const struct offers *o, double piece);
 
-/* The widest and the longest of all; 0 when there is none. */
-double offers_widest(const struct offers *o);
-double offers_longest(const struct offers *o);
+/* The different lengths among them, `n` of them, the longest first. */
+const double *offers_lengths(struct arena *a, const struct offers *o, int *n);
 
 #endif

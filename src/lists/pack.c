@@ -303,21 +303,6 @@ static struct search search_begin(struct arena *a, const struct pack_problem *p)
 	return s;
 }
 
-/* Counts in the order in which the pieces were given. */
-static struct packing unsorted(struct arena *a, struct packing k, const struct sorted *order, int n)
-{
-	struct packed_board *boards = NEW_N(a, struct packed_board, k.count + 1);
-
-	for (int b = 0; b < k.count; b++) {
-		int *counts = NEW_N(a, int, n + 1);
-		for (int i = 0; i < n; i++)
-			counts[order[i].index] = k.boards[b].counts[i];
-		boards[b] = (struct packed_board){ k.boards[b].stock, counts };
-	}
-	k.boards = boards;
-	return k;
-}
-
 static long common_divisor(const struct pack_problem *p)
 {
 	long divisor = 0;
@@ -331,22 +316,51 @@ static long common_divisor(const struct pack_problem *p)
 	return divisor;
 }
 
-/* Costs in the largest unit in which they are whole: what is cheaper is then cheaper by one. */
-static struct pack_problem simplified(struct arena *a, const struct pack_problem *p,
-	const struct sorted *order, long unit)
+/* Is there stock that does all that this does, at no more?  Of two alike the first is kept. */
+static bool is_needless(const struct pack_problem *p, int j)
+{
+	const struct pack_stock *s = &p->stock[j];
+
+	for (int k = 0; k < p->stock_count; k++) {
+		const struct pack_stock *o = &p->stock[k];
+		if (k == j || o->size < s->size || o->grade < s->grade || o->cost > s->cost)
+			continue;
+		bool is_alike = o->size == s->size && o->grade == s->grade && o->cost == s->cost;
+		if (!is_alike || k < j)
+			return true;
+	}
+	return false;
+}
+
+/* The problem as it is searched: longest piece first, no needless stock, and costs in the largest
+ * unit in which they are whole, so that what is cheaper is cheaper by one. */
+struct simplified {
+	struct pack_problem problem;
+	const struct sorted *order; /* of the pieces */
+	const int *stock;           /* which of those given */
+	long unit;
+};
+
+static struct simplified simplify(struct arena *a, const struct pack_problem *p)
 {
 	struct pack_piece *pieces = NEW_N(a, struct pack_piece, p->piece_count + 1);
 	struct pack_stock *stock = NEW_N(a, struct pack_stock, p->stock_count + 1);
-	struct pack_problem simple = *p;
+	int *from = NEW_N(a, int, p->stock_count + 1), n = 0;
+	struct simplified s = { *p, sorted_pieces(a, p), from, common_divisor(p) };
 
 	for (int i = 0; i < p->piece_count; i++)
-		pieces[i] = order[i].piece;
-	for (int j = 0; j < p->stock_count; j++)
-		stock[j] = (struct pack_stock){ p->stock[j].size, p->stock[j].cost / unit,
-			p->stock[j].grade };
-	simple.pieces = pieces;
-	simple.stock = stock;
-	return simple;
+		pieces[i] = s.order[i].piece;
+	for (int j = 0; j < p->stock_count; j++) {
+		if (is_needless(p, j))
+			continue;
+		from[n] = j;
+		stock[n] = p->stock[j];
+		stock[n++].cost /= s.unit;
+	}
+	s.problem.pieces = pieces;
+	s.problem.stock = stock;
+	s.problem.stock_count = n;
+	return s;
 }
 
 static void go(struct search *s)
@@ -363,17 +377,31 @@ static void go(struct search *s)
 	}
 }
 
+/* Counts and stock in the order in which they were given. */
+static const struct packed_board *as_given(struct arena *a, const struct packing *k,
+	const struct simplified *s)
+{
+	struct packed_board *boards = NEW_N(a, struct packed_board, k->count + 1);
+
+	for (int b = 0; b < k->count; b++) {
+		int *counts = NEW_N(a, int, s->problem.piece_count + 1);
+		for (int i = 0; i < s->problem.piece_count; i++)
+			counts[s->order[i].index] = k->boards[b].counts[i];
+		boards[b] = (struct packed_board){ s->stock[k->boards[b].stock], counts };
+	}
+	return boards;
+}
+
 struct packing pack_boards(struct arena *a, const struct pack_problem *p)
 {
-	const struct sorted *order = sorted_pieces(a, p);
-	long unit = common_divisor(p);
-	const struct pack_problem simple = simplified(a, p, order, unit);
-	struct search s = search_begin(a, &simple);
+	const struct simplified simple = simplify(a, p);
+	struct search s = search_begin(a, &simple.problem);
 
 	go(&s);
-	struct packing best = unsorted(a, s.best, order, p->piece_count);
-	best.cost *= unit;
-	best.bound = s.bound * unit;
+	struct packing best = s.best;
+	best.boards = as_given(a, &s.best, &simple);
+	best.cost *= simple.unit;
+	best.bound = s.bound * simple.unit;
 	best.steps = s.steps;
 	best.is_proved = s.best.cost <= s.bound;
 	return best;

@@ -339,26 +339,18 @@ struct ripped rip_boards(struct arena *a, const struct ripping *ask, double leng
 
 struct ripped rip_any_boards(struct arena *a, const struct ripping *ask)
 {
-	const struct offers *o = ask->offers;
-	double *lengths = NEW_N(a, double, o->n + 1);
-	int n = 0;
-
-	for (int i = 0; i < o->n; i++) {
-		int k = 0;
-		while (k < n && exact(lengths[k]) != exact(o->offers[i].length))
-			k++;
-		lengths[k] = o->offers[i].length;
-		n += k == n;
-	}
+	int n;
+	const double *lengths = offers_lengths(a, ask->offers, &n);
 	struct rip r = begin(a, ask, lengths, n);
 	double shares = pack_strips(&r);
 	struct boards out = cut_boards(&r);
+
 	return (struct ripped){ out.list, out.n, shares };
 }
 
 double rip_fewest(struct arena *a, const struct ripping *ask)
 {
-	const struct offer largest = { offers_widest(ask->offers), offers_longest(ask->offers), 0 };
+	struct offer largest = { ask->offers->widest, ask->offers->longest, 0 };
 	struct offers offers = *ask->offers;
 	struct ripping with_largest = *ask;
 
