@@ -29,9 +29,24 @@ static inline struct part *checked_parts(struct arena *a, const struct part *par
 	return first;
 }
 
-/* `text` is a whole job but for its code. */
-static inline struct checked checked_against(const char *edition, const char *text,
-	void (*change)(struct built *b, struct part *parts, double by), double by)
+/* The rules with one row only: the others need not be measured. */
+static inline const struct rule_set *checked_only(struct arena *a, const struct rule_set *rules,
+	const char *row)
+{
+	struct rule_set *one = NEW(a, struct rule_set);
+
+	if (!rules)
+		return NULL;
+	*one = *rules;
+	while (strcmp(one->rules->row, row) != 0)
+		one->rules++;
+	one->rule_count = 1;
+	return one;
+}
+
+/* `text` is a whole job but for its code; `row` NULL: all of them. */
+static inline struct checked checked_row_against(const char *edition, const char *row,
+	const char *text, void (*change)(struct built *b, struct part *parts, double by), double by)
 {
 	struct arena *a = arena_new();
 	struct checked c = { .built = built_from(arena_printf(a, "%scode: %s\n", text, edition)) };
@@ -46,8 +61,16 @@ static inline struct checked checked_against(const char *edition, const char *te
 		b->parts = parts;
 	}
 	const struct rule_set *rules = rules_read(b->arena, "templates", b->stair->job, &b->diags);
+	if (row)
+		rules = checked_only(b->arena, rules, row);
 	c.findings = code_check(b->arena, b->stair, b->parts, rules, &b->diags);
 	return c;
+}
+
+static inline struct checked checked_against(const char *edition, const char *text,
+	void (*change)(struct built *b, struct part *parts, double by), double by)
+{
+	return checked_row_against(edition, NULL, text, change, by);
 }
 
 static inline const struct finding *checked_row(const struct checked *c, const char *row)

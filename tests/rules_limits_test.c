@@ -19,7 +19,8 @@
 
 /* What no job can hold yet, and no change to the parts makes. */
 static const char *const unmade[] = { "winder_depth", "winder_narrow", "winder_difference",
-	"winder_angle", "landing_depth", "landing_width", "landing_between", "ball_in_triangle" };
+	"winder_angle", "landing_depth", "landing_width", "landing_between", "ball_in_triangle",
+	"floor_ball" };
 
 static bool is_unmade(const char *gauge)
 {
@@ -58,7 +59,8 @@ static void try(const char *edition, const struct rule *rule, double value, bool
 	}
 	if (!recipe_for(rule, value, &r))
 		fail_msg("%s %s: no recipe", edition, rule->row);
-	struct checked c = checked_against(edition, recipe_job(a, &r), r.change, r.by);
+	struct checked c =
+		checked_row_against(edition, rule->row, recipe_job(a, &r), r.change, r.by);
 	if (!c.findings)
 		fail_msg("%s %s: %s", edition, rule->row, built_complaint(&c.built));
 	const struct finding *f = checked_row(&c, rule->row);

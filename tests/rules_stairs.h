@@ -18,6 +18,7 @@ struct recipe {
 	bool left_open, right_open, open_risers, newels;
 	double rail_width, rail_height, baluster, largest_gap;
 	double plank_width, plank_thickness;
+	double floor_rail; /* height of a level rail at the upper floor; 0: there is none */
 	change_fn *change;
 	double by;
 };
@@ -26,6 +27,7 @@ struct recipe {
 #define FLOOR_THICKNESS 300.0
 #define WALL_GAP 38.0
 #define NEWEL 90.0
+#define BESIDE_STAIR 250.0
 
 static const struct recipe plain = {
 	.total = 14 * 190,
@@ -53,6 +55,16 @@ static inline const char *side_words(struct arena *a, bool open, int from_step)
 	return open ? arena_printf(a, "{side: open, from_step: %d}", from_step) : "wall";
 }
 
+/* Along the opening's edge, back over the flight. */
+static inline const char *level_run(struct arena *a, const struct recipe *r)
+{
+	if (r->floor_rail <= 0)
+		return "";
+	return arena_printf(a,
+		", level_runs: [{side: right, direction: back, length: 1500, height: %.4f}]",
+		r->floor_rail);
+}
+
 /* Lengths to the thousandth of a millimetre. */
 static inline const char *recipe_job(struct arena *a, const struct recipe *r)
 {
@@ -63,7 +75,7 @@ static inline const char *recipe_job(struct arena *a, const struct recipe *r)
 	return arena_printf(a,
 		"pitchboard: 1\njob: {name: Constructed, units: millimetres}\n"
 		"floors: {total_rise: %.4f}\n"
-		"opening: {length: %.4f, floor_thickness: %.1f}\n"
+		"opening: {length: %.4f, width: %.4f, floor_thickness: %.1f}\n"
 		"stair: {width: %.4f, left: %s, right: %s, segments: [{risers: %d, run: %.4f}]}\n"
 		"stringers: {least_throat: 40, wall_gap: %.1f%s, wall: {kind: sawtooth, "
 		"thickness: %.4f, width: %.4f}, middle: {thickness: %.4f, width: %.4f}, open: "
@@ -71,15 +83,15 @@ static inline const char *recipe_job(struct arena *a, const struct recipe *r)
 		"treads: {thickness: %.4f, nosing: %.4f, nosing_radius: %.4f, side_overhang: 35}\n"
 		"risers: {kind: %s}\n"
 		"newels: {section: %.1f, bottom: %s, top: %s}\n"
-		"rail: {width: %.4f, depth: 60, height: %.4f}\n"
+		"rail: {width: %.4f, depth: 60, height: %.4f%s}\n"
 		"balusters: {section: %.4f, largest_gap: %.4f}\n",
-		r->total, r->opening, FLOOR_THICKNESS, r->width,
-		side_words(a, r->left_open, r->from_step),
+		r->total, r->opening, r->width + (r->floor_rail > 0 ? BESIDE_STAIR : 0),
+		FLOOR_THICKNESS, r->width, side_words(a, r->left_open, r->from_step),
 		side_words(a, r->right_open, r->from_step), r->risers, r->run, WALL_GAP, middle,
 		r->plank_thickness, r->plank_width, r->plank_thickness, r->plank_width,
 		r->plank_thickness, r->plank_width, r->tread, r->nosing, r->radius,
 		r->open_risers ? "open" : "board, thickness: 18", NEWEL, yes_no, yes_no,
-		r->rail_width, r->rail_height, r->baluster, r->largest_gap);
+		r->rail_width, r->rail_height, level_run(a, r), r->baluster, r->largest_gap);
 }
 
 /* ---- one recipe a gauge ---- */
@@ -250,6 +262,11 @@ static inline void make_ball_between(struct recipe *r, double v)
 	r->largest_gap = v + 1;
 }
 
+static inline void make_floor_guard(struct recipe *r, double v)
+{
+	r->floor_rail = v;
+}
+
 static inline void make_plank_width(struct recipe *r, double v)
 {
 	r->plank_width = v;
@@ -381,6 +398,7 @@ static const struct {
 	{ "rail_recess_width", make_recess_width },
 	{ "drop_without_guard", make_drop_without_guard },
 	{ "ball_between", make_ball_between },
+	{ "floor_guard_height", make_floor_guard },
 	{ "stringer_throat", make_throat },
 	{ "stringer_width", make_plank_width },
 	{ "stringer_thickness", make_plank_thickness },

@@ -60,6 +60,7 @@ static struct placed placed_make(struct arena *a, const struct flight *f, const 
 			stretch(&placed, faces[i].at[k]);
 	placed.faces = faces;
 	placed.is_raked = fabs(at.u.z) > LEVEL && fabs(at.u.z) < 1 - LEVEL;
+	placed.is_upright = fabs(at.u.z) >= 1 - LEVEL;
 	return placed;
 }
 

@@ -23,6 +23,7 @@ struct placed {
 	int face_count;
 	struct vec3 low, high; /* box round it */
 	bool is_raked;         /* does its length climb with the flight? */
+	bool is_upright;
 };
 
 struct survey {
@@ -93,6 +94,12 @@ bool counts_level_rails(const struct part *p); /* round the opening, at the uppe
 bool counts_newels(const struct part *p);
 bool counts_infill(const struct part *p);
 bool counts_risers(const struct part *p);
+
+/* Infill that runs along: a bottom rail, a bar, a panel. */
+static inline bool counts_bars(const struct placed *p)
+{
+	return counts_infill(p->part) && !p->is_upright;
+}
 
 /* A length as it is said in a finding: in inches alone, or in millimetres with their unit. */
 const char *survey_say(const struct survey *s, double mm);

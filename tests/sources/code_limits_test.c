@@ -68,6 +68,8 @@ static const struct known irc_2018[] = {
 	{ "guard_height", 34 * IN, NONE, R, "R312.1.2" },
 	{ "ball_between", NONE, 4.375 * IN, R, "R312.1.3" },
 	{ "ball_in_triangle", NONE, 6 * IN, R, "R312.1.3" },
+	{ "floor_guard_height", 36 * IN, NONE, R, "R312.1.2" },
+	{ "floor_ball", NONE, 4 * IN, R, "R312.1.3" },
 	{ 0 },
 };
 
@@ -146,6 +148,7 @@ static const struct known australia[] = {
 	{ "headroom", 2000, NONE, M, "10.3.1" },
 	{ "guard_height", 865, NONE, M, "11.3.4" },
 	{ "ball_between", NONE, 125, M, "11.3.4" },
+	{ "floor_guard_height", 1000, NONE, M, "11.3.4" },
 	{ 0 },
 };
 
