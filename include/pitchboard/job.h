@@ -183,6 +183,16 @@ struct job_notch {
 			  the back corner); at the back, left-hand side to the wall */
 };
 
+/* A first tread that reaches out past the stringer, its end rounded. */
+enum start_ends { START_NONE, START_LEFT, START_RIGHT, START_BOTH };
+
+struct job_starting {
+	const struct node *src;
+	enum start_ends ends;
+	double projection; /* beyond the outer face of the stringer; 0: as the radius */
+	double radius;     /* of the corners of its end; 0: half its depth, a half round */
+};
+
 /* Loose tenons between the pieces of a tread. */
 struct job_tenons {
 	const struct node *src;
@@ -205,8 +215,9 @@ struct job_treads {
 	double return_past;    /* the return runs on this far behind the face of the riser above */
 	double scribe;         /* less than to the wall */
 	double newel_fit;      /* room left round a newel that a tread is cut out for */
-	double widest_board;    /* that a body is glued up from */
+	double widest_board;   /* that a body is glued up from */
 	struct job_tenons tenons;
+	struct job_starting starting;
 	struct job_notch *notches;
 	int notch_count;
 	double landing_bearing; /* nosing piece at the upper floor: width behind the top riser's
@@ -398,9 +409,9 @@ enum templates_kind { TEMPLATES_ALL, TEMPLATES_STRINGERS, TEMPLATES_NONE };
 
 struct job_sheets {
 	const struct node *src;
-	const char *paper;           /* row of templates/papers.yaml */
-	const char *template_paper;  /* for tiled templates */
-	const char *set;             /* row of templates/sets/ */
+	const char *paper;          /* row of templates/papers.yaml */
+	const char *template_paper; /* for tiled templates */
+	const char *set;            /* row of templates/sets/ */
 	enum templates_kind templates;
 	double printer_x, printer_y; /* measured over nominal length, 0.97 to 1.03 */
 };
@@ -430,7 +441,7 @@ struct job_stock {
 	int spare_every; /* one piece more for so many alike; 0: none */
 	double rough_length, rough_width, rough_thickness; /* more than finished; thickness 0: by
 							      the table of nominal sizes */
-	double short_piece; /* what is shorter is called out */
+	double short_piece;                                /* what is shorter is called out */
 };
 
 struct job {

@@ -103,9 +103,17 @@ static bool is_mitred(const struct tread_plan *t, enum hand hand, const struct m
 	return e->overhang > 0 && isinf(gap_in(&e->gaps, nosing - m->width, nosing));
 }
 
+/* Round the end of a starting step it is bent on site: drawn as far as it is straight. */
+static bool is_bent(const struct tread_plan *t, enum hand hand)
+{
+	return t->step == 1 && t->ends[hand].side->start > 0;
+}
+
 static struct stop front_stop(const struct tread_plan *t, enum hand hand, const struct moulding *m)
 {
 	double nosing = t->rod->nosing;
+	if (is_bent(t, hand))
+		return (struct stop){ 0, MOULDING_SQUARE };
 	if (is_mitred(t, hand, m))
 		return (struct stop){ -m->width, MOULDING_MITRED };
 	return stop_at(t, hand, nosing - m->width, nosing);
@@ -199,7 +207,7 @@ static void under_nosings_add(struct pieces *list, const struct rod *r, const st
 		struct tread_plan t = tread_plan_make(r, step);
 		front_add(list, &t, m);
 		for (int hand = 0; hand < 2; hand++)
-			if (t.ends[hand].overhang > 0)
+			if (t.ends[hand].overhang > 0 && !is_bent(&t, (enum hand)hand))
 				along_return_add(list, &t, (enum hand)hand, returned);
 	}
 	if (r->steps < r->risers)

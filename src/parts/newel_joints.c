@@ -180,7 +180,7 @@ static void tread_dowels_add(struct pieces *list, const struct post *p)
 		b.at = mouth(vec3(0, middle + (i ? out : -out), middle), back, down);
 		drill(list, p, b);
 	}
-	if (p->is_bottom)
+	if (p->is_bottom && p->side->from > 1)
 		note_add(list->arena, p, "pack out and screw to the end of the wall as well");
 }
 

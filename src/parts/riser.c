@@ -1,4 +1,4 @@
-#include "parts/tread.h"
+#include "parts/start.h"
 
 /*
  * Risers: each stands behind the back edge of the tread below and under the
@@ -28,6 +28,8 @@ static struct riser_end riser_end(const struct rod *r, const struct side *side, 
 		return (struct riser_end){ side->inner - r->job->stringers.housing_depth, 0 };
 	if (step == 1 && side_has_foot_newel(side))
 		return (struct riser_end){ rod_newel_inner(r, side), 0 };
+	if (step == 1 && side_starts(side))
+		return (struct riser_end){ 0, 0 };
 	bool at_floor = step > r->steps;
 	bool seen = at_floor ? side_open_at(side, r->steps) : side_shows_riser(side, step);
 	if (!seen)
@@ -79,6 +81,9 @@ static struct part *make(struct arena *a, const struct stair *s, const struct fl
 	(void)d;
 	for (int i = 1; r.riser > 0 && i <= r.risers; i++)
 		riser_add(&list, &r, i);
+	for (int i = 0; i < 2; i++)
+		if (r.riser > 0 && side_starts(&r.sides[i]))
+			start_block_add(&list, &r, &r.sides[i]);
 	return list.first;
 }
 

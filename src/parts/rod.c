@@ -91,6 +91,12 @@ static struct rail_end foot_of(const struct rod *r, const struct side *side)
 	if (!r->job->newels.bottom)
 		return (struct rail_end){ .kind = RAIL_END_PLUMB, .x = x };
 	x += side->from > 1 ? rod_cap_overhang(r) : 0; /* its cap clears the wall */
+	if (side->start > 0) {
+		/* over the middle of the rounded end */
+		double past = r->job->treads.return_past;
+		double front = (r->run + past - r->nosing - section) / 2;
+		return newel_at(RAIL_END_TREAD_NEWEL, front + section, front, r->rise);
+	}
 	if (side->from == 1) {
 		double back = housed ? -r->nosing - HOUSED_FRONT : r->riser;
 		return newel_at(RAIL_END_NEWEL, back, back - section,
@@ -131,6 +137,20 @@ static double infill_thickness(const struct job *job)
 	return job->infill.post;
 }
 
+/* As far as its radius when the job does not say; a half round when it gives no radius. */
+static double start_of(const struct rod *r, const struct side *side)
+{
+	const struct job_starting *s = &r->job->treads.starting;
+	double half = (r->nosing + r->run + r->job->treads.return_past) / 2;
+	bool here = s->ends == START_BOTH ||
+		s->ends == (side->hand == HAND_LEFT ? START_LEFT : START_RIGHT);
+	if (!here)
+		return 0;
+	if (s->projection > 0)
+		return s->projection;
+	return s->radius > 0 ? s->radius : half;
+}
+
 static struct side side_make(const struct rod *r, enum hand hand)
 {
 	const struct job_stair *stair = &r->job->stair;
@@ -142,6 +162,7 @@ static struct side side_make(const struct rod *r, enum hand hand)
 	bool off_the_wall = !side.is_open && side.kind != STRINGER_HOUSED;
 	side.outer = off_the_wall ? r->job->stringers.wall_gap : 0;
 	side.inner = side.outer + side.spec->thickness;
+	side.start = start_of(r, &side);
 	if (!side.is_open)
 		return side;
 	side.from = side.job->from_step > 1 ? side.job->from_step : 1;

@@ -54,6 +54,7 @@ struct side {
 	double outer; /* the stringer's outer and inner faces, in from the limit */
 	double inner;
 	double rail;     /* centre of rail, newels and balusters, in from the limit */
+	double start;    /* a rounded starting step reaches out so far beyond the limit; 0: none */
 	double wall_end; /* x at which the wall in front of the open steps ends */
 	struct rail_end foot, head;
 };

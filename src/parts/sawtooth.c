@@ -33,7 +33,8 @@ static bool is_mitred(const struct stand *at, int step)
 	const struct side *side = at->side;
 	if (!side || side->kind != STRINGER_MITRED || !side_shows_riser(side, step))
 		return false;
-	return step > 1 || !side_has_foot_newel(side); /* behind a newel the cut is square */
+	/* behind a newel the cut is square, and where the first riser goes on past it */
+	return step > 1 || !(side_has_foot_newel(side) || side->start > 0);
 }
 
 static struct cuts cuts_make(struct arena *a, const struct stand *at)

@@ -81,6 +81,28 @@ struct solid *solid_box(struct arena *a, struct vec3 from, struct vec3 to)
 	return solid_prism(a, profile_of(a, o), from.z, to.z);
 }
 
+static struct vec3 *points_moved(struct arena *a, const struct vec3 *p, int n, struct vec3 by)
+{
+	struct vec3 *moved = NEW_N(a, struct vec3, n);
+	for (int i = 0; i < n; i++)
+		moved[i] = vec3_add(p[i], by);
+	return moved;
+}
+
+struct solid *solids_moved(struct arena *a, const struct solid *list, struct vec3 by)
+{
+	struct solid *first = NULL, **tail = &first;
+	for (const struct solid *s = list; s; s = s->next) {
+		*tail = NEW(a, struct solid);
+		**tail = *s;
+		(*tail)->a = points_moved(a, s->a, s->n, by);
+		(*tail)->b = points_moved(a, s->b, s->n, by);
+		tail = &(*tail)->next;
+	}
+	*tail = NULL;
+	return first;
+}
+
 struct solid *solid_add(struct solid *list, struct solid *more)
 {
 	more->next = list;

@@ -27,6 +27,9 @@ struct solid *solid_strip(struct arena *a, struct profile f, struct end_plane fr
 
 struct solid *solid_box(struct arena *a, struct vec3 from, struct vec3 to);
 
+/* All of them, moved. */
+struct solid *solids_moved(struct arena *a, const struct solid *list, struct vec3 by);
+
 /* The list with one more in front. */
 struct solid *solid_add(struct solid *list, struct solid *more);
 

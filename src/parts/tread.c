@@ -1,6 +1,7 @@
 #include "parts/tread.h"
 
 #include "parts/nosing.h"
+#include "parts/start.h"
 
 /*
  * Treads, glued up from a body, a front strip that carries the nosing, and at
@@ -90,8 +91,7 @@ static struct outline body_outline(struct arena *a, const struct tread_plan *t)
 	return path_close(p);
 }
 
-/* Glued up from the fewest boards that are no wider than the job allows, all alike. */
-static struct makeup makeup_of(const struct job *job, double width)
+struct makeup tread_makeup(const struct job *job, double width)
 {
 	int boards = (int)ceil(width / job->treads.widest_board - NEAR_ENOUGH);
 	if (boards < 2)
@@ -109,7 +109,7 @@ static void body_add(struct pieces *list, const struct tread_plan *t)
 		rod_flat(r, at.x0, tread_front(t) + at.y0, t->step * r->rise - r->tread));
 	p->outline = outline_moved(a, o, -at.x0, -at.y0);
 	p->size = (struct part_size){ at.x1 - at.x0, at.y1 - at.y0, r->tread };
-	p->makeup = makeup_of(r->job, p->size.width);
+	p->makeup = tread_makeup(r->job, p->size.width);
 	p->solids = solid_prism(a, profile_of(a, p->outline), 0, r->tread);
 	tread_notches_add(a, p, t, at);
 }
@@ -198,6 +198,11 @@ static void tread_add(struct pieces *list, const struct rod *r, int step)
 {
 	struct tread_plan t = tread_plan_make(r, step);
 	list->unit = tread_unit(&t);
+	if (step == 1 && rod_has_start(r)) {
+		list->unit = 0; /* one piece alone is no unit */
+		start_tread_add(list, &t);
+		return;
+	}
 	body_add(list, &t);
 	strip_add(list, &t);
 	for (int i = 1; i >= 0; i--)
@@ -280,6 +285,7 @@ static bool sizes_fit(struct arena *a, const struct rod *r, struct diags *d)
 	for (int i = 0; i < 2; i++)
 		wall_ends_fit(a, r, &r->sides[i], d);
 	tread_notches_check(a, r, d);
+	start_check(a, r, d);
 	return d->errors == before;
 }
 

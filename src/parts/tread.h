@@ -58,6 +58,9 @@ struct tread_plan tread_plan_make(const struct rod *r, int step);
 /* The number of the unit that all its pieces are joined into. */
 int tread_unit(const struct tread_plan *t);
 
+/* Glued up from the fewest boards that are no wider than the job allows, all alike. */
+struct makeup tread_makeup(const struct job *job, double width);
+
 /* How far in a gap takes the end at a place between front and back; -INFINITY: none is there. */
 double tread_end_gap(const struct tread_end *e, double back);
 

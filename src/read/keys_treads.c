@@ -70,8 +70,8 @@ static const struct field tenons[] = {
 	{ FIELD_LENGTH, "thickness", LANDS(job_tenons, thickness), .least = 3, .most = 20,
 		.usual = "1/4\"", .usual_mm = "6 mm",
 		.help = "thickness; at most a third of the tread's is used" },
-	{ FIELD_LENGTH, "width", LANDS(job_tenons, width), .least = 8, .most = 80,
-		.usual = "3/4\"", .usual_mm = "20 mm", .help = "width, along the joint" },
+	{ FIELD_LENGTH, "width", LANDS(job_tenons, width), .least = 8, .most = 80, .usual = "3/4\"",
+		.usual_mm = "20 mm", .help = "width, along the joint" },
 	{ FIELD_LENGTH, "length", LANDS(job_tenons, length), .least = 16, .most = 120,
 		.usual = "1 1/2\"", .usual_mm = "40 mm",
 		.help = "length, half of it on either side where the strip is wide enough" },
@@ -85,6 +85,27 @@ static const struct field tenons[] = {
 
 static const struct group keys_tenons = { "treads.tenons", sizeof(struct job_tenons), tenons,
 	.shorthand = "used", .keeps_node = true };
+
+static const struct choice start_ends[] = {
+	{ "none", START_NONE },
+	{ "left", START_LEFT },
+	{ "right", START_RIGHT },
+	{ "both", START_BOTH },
+	{ 0 },
+};
+
+static const struct field starting[] = {
+	{ FIELD_CHOICE, "ends", LANDS(job_starting, ends), .choices = start_ends, .usual = "none",
+		.help = "which ends of the first step are rounded, going up" },
+	{ FIELD_LENGTH, "projection", LANDS(job_starting, projection), .least = 20, .most = 600,
+		.help = "beyond the outer face of the stringer", .absent = "as the radius" },
+	{ FIELD_LENGTH, "radius", LANDS(job_starting, radius), .least = 20, .most = 400,
+		.help = "of the corners of its end", .absent = "half its depth: a half round" },
+	{ 0 },
+};
+
+static const struct group keys_starting = { "treads.starting_step", sizeof(struct job_starting),
+	starting, .shorthand = "ends", .keeps_node = true };
 
 static const struct field treads[] = {
 	/* Hardwood 5/4 dressed is 1 1/16 in or 27 mm. */
@@ -144,6 +165,8 @@ static const struct field treads[] = {
 		.help = "widest board that the body of a tread is glued up from" },
 	{ FIELD_GROUP, "tenons", LANDS(job_treads, tenons), .group = &keys_tenons,
 		.help = "loose tenons between body and strips" },
+	{ FIELD_GROUP, "starting_step", LANDS(job_treads, starting), .group = &keys_starting,
+		.help = "a first step that reaches out past the stringer, its end rounded" },
 	{ FIELD_GROUPS, "notches", LANDS(job_treads, notches), COUNTED(job_treads, notch_count),
 		.group = &keys_notch, .help = "walls that a tread wraps, as measured on site",
 		.absent = "none" },

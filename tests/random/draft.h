@@ -16,7 +16,9 @@ struct draft {
 	struct dice dice;
 	bool inches;
 	bool right_open, left_open;
-	bool open_risers, wall_is_sawn;
+	bool open_risers, wall_is_sawn, open_is_sawn;
+	bool left_starts, right_starts; /* open from the first step on */
+	bool has_start;
 	double rise, run;
 	int risers, steps;
 	double tread, nosing, riser;
@@ -56,6 +58,9 @@ static inline void maybe(struct draft *d, int indent, const char *key, double fr
 /* The edge of treads, with their overhang; the group mouldings. */
 void draft_nosing(struct draft *d);
 void draft_mouldings(struct draft *d);
+
+/* Of the group treads: walls wrapped, a starting step, loose tenons. */
+void draft_treads(struct draft *d);
 
 /* The groups rail and wall_rails. */
 void draft_rail(struct draft *d);

@@ -50,7 +50,8 @@ static double *levels(struct arena *a, const struct stair *s, const struct part 
 	*n = 0;
 	z[(*n)++] = 0;
 	for (const struct part *p = parts; p; p = p->next) {
-		if (!is_named(p, "tread body") && !is_named(p, "landing nosing"))
+		if (!is_named(p, "tread body") && !is_named(p, "landing nosing") &&
+			!is_named(p, "starting tread"))
 			continue;
 		for (int i = 0; i < p->count && *n < s->treads + 2; i++)
 			z[(*n)++] = extent_of(p, i).high.z;
@@ -74,13 +75,18 @@ static const char *rises_equal(struct arena *a, const struct stair *s, const str
 	return NULL;
 }
 
+static bool carries_front(const struct part *p)
+{
+	return is_named(p, "tread front strip") || is_named(p, "starting tread");
+}
+
 /* Fronts of all front strips stand one unit run apart. */
 static const char *runs_equal(struct arena *a, const struct stair *s, const struct part *parts)
 {
 	double *x = NEW_N(a, double, s->treads);
 	int n = 0;
 	for (const struct part *p = parts; p; p = p->next)
-		for (int i = 0; is_named(p, "tread front strip") && i < p->count; i++)
+		for (int i = 0; carries_front(p) && i < p->count; i++)
 			if (n < s->treads)
 				x[n++] = extent_of(p, i).low.x;
 	qsort(x, (size_t)n, sizeof(*x), by_size);
@@ -209,7 +215,7 @@ static bool bears_on(struct arena *a, struct placed tread, struct placed stringe
 static bool is_tread_piece(const struct part *p)
 {
 	return is_named(p, "tread body") || is_named(p, "tread front strip") ||
-		is_named(p, "tread return");
+		is_named(p, "tread return") || is_named(p, "starting tread");
 }
 
 /* Does any piece of the tread with its underside at z bear on this stringer? */

@@ -61,6 +61,7 @@ static void add_side(struct draft *d, const char *name, bool open)
 	if (!open || d->steps < 4)
 		return;
 	int from = once_in(d, 2) ? dice_count(&d->dice, 1, d->steps - 2) : 1;
+	*(strcmp(name, "left") == 0 ? &d->left_starts : &d->right_starts) = from == 1;
 	if (from > 1)
 		text_add(&d->text, "    from_step: %d\n", from);
 	if (from > 1 && once_in(d, 3))
@@ -97,7 +98,9 @@ static void add_stringers(struct draft *d, bool flush)
 	const char *wall = kind_of(d, false);
 	d->wall_is_sawn = strcmp(wall, "sawtooth") == 0;
 	text_add(&d->text, "stringers:\n  wall: { kind: %s }\n", wall);
-	text_add(&d->text, "  open:\n    kind: %s\n", kind_of(d, true));
+	const char *open = kind_of(d, true);
+	d->open_is_sawn = strcmp(open, "housed") != 0;
+	text_add(&d->text, "  open:\n    kind: %s\n", open);
 	maybe(d, 4, "thickness", 25, 50);
 	if (once_in(d, 3))
 		text_add(&d->text, "  middle_count: %d\n", dice_count(&d->dice, 0, 3));
@@ -121,44 +124,6 @@ static void add_stringers(struct draft *d, bool flush)
 			  : "220 mm, 245 mm, 270 mm, 295 mm, 320 mm, 360 mm, 400 mm, 460 mm");
 }
 
-/* A wall that a tread wraps. */
-static void add_notch(struct draft *d, int step)
-{
-	bool end = d->wall_is_sawn && !(d->left_open && d->right_open) && !once_in(d, 3);
-	const char *place = d->left_open ? "right" : "left";
-	text_add(&d->text, "    - step: %d\n      at: %s\n", step, end ? place : "back");
-	put(d, 6, "along", size(d, 15, 150));
-	put(d, 6, "across", size(d, 10, 80));
-	if (!end)
-		put(d, 6, "from", size(d, 120, 350));
-	else if (once_in(d, 2))
-		put(d, 6, "from", once_in(d, 2) ? 0 : size(d, 10, 80));
-}
-
-static void add_notches(struct draft *d)
-{
-	if (!once_in(d, 3))
-		return;
-	text_add(&d->text, "  notches:\n");
-	for (int step = 1; step <= d->steps; step += dice_count(&d->dice, 1, d->steps))
-		add_notch(d, step);
-}
-
-static void add_tenons(struct draft *d)
-{
-	int throw = dice_count(&d->dice, 0, 3);
-	if (throw == 0)
-		text_add(&d->text, "  tenons: no\n");
-	if (throw != 1)
-		return;
-	text_add(&d->text, "  tenons:\n");
-	put(d, 4, "thickness", size(d, 4, 12));
-	maybe(d, 4, "width", 12, 40);
-	maybe(d, 4, "length", 24, 70);
-	maybe(d, 4, "pitch", 80, 400);
-	maybe(d, 4, "first", 30, 120);
-}
-
 static void add_treads(struct draft *d)
 {
 	text_add(&d->text, "treads:\n");
@@ -172,8 +137,7 @@ static void add_treads(struct draft *d)
 	maybe(d, 2, "landing_bearing", 40, 140);
 	maybe(d, 2, "newel_fit", 0, 3);
 	maybe(d, 2, "widest_board", 60, 200);
-	add_tenons(d);
-	add_notches(d);
+	draft_treads(d);
 	if (d->open_risers) {
 		text_add(&d->text, "risers: { kind: open }\n");
 		return;

@@ -1,0 +1,164 @@
+/*
+ * The starting step: its rounded tread, the block under it, the newel on it.
+ */
+#include <setjmp.h>
+#include <stdarg.h>
+#include <stddef.h>
+#include <stdint.h>
+
+#include <cmocka.h>
+
+#include "built.h"
+#include "near.h"
+
+/* A tread is 275 deep, its return runs on by 25: a half round of 150. */
+#define JOB(sides, stringers, start)                                                               \
+	"pitchboard: 1\n"                                                                          \
+	"job: {name: Test, units: millimetres}\n"                                                  \
+	"floors: {total_rise: 1800, upper_finish: 20}\n"                                           \
+	"stair: {width: 900, " sides ", segments: [{risers: 10, run: 250}]}\n"                     \
+	"stringers: {open: " stringers "}\n"                                                       \
+	"risers: {thickness: 18}\n"                                                                \
+	"newels: {section: 90}\n"                                                                  \
+	"balusters: {section: 32}\n"                                                               \
+	"treads: {thickness: 30, nosing: 25, nosing_radius: 10, side_overhang: 32, return_past: "  \
+	"25, scribe: 3, starting_step: " start "}\n"
+
+#define RIGHT "left: wall, right: open"
+
+static void without_more_its_end_is_a_half_round(void **state)
+{
+	struct built b = built_from(JOB(RIGHT, "mitred", "right"));
+	(void)state;
+	const struct part *tread = built_part(&b, "starting tread", 0);
+	struct extent e = built_extent(tread, 0);
+	assert_near(e.low.x, -25, 1e-9);
+	assert_near(e.high.x, 250 + 25, 1e-9);
+	assert_near(e.high.y, 897, 1e-9);
+	/* its facets touch the true round where it reaches furthest */
+	assert_near(e.low.y, -150, 1e-9);
+	assert_near(tread->size.length, 897 + 150, 1e-9);
+	assert_near(tread->size.width, 300, 1e-9);
+	arena_free(b.arena);
+}
+
+static void it_reaches_out_as_far_as_the_job_says(void **state)
+{
+	struct built b = built_from(JOB(RIGHT, "mitred", "{ends: right, projection: 200}"));
+	(void)state;
+	assert_near(built_extent(built_part(&b, "starting tread", 0), 0).low.y, -200, 1e-9);
+	arena_free(b.arena);
+}
+
+static void its_outline_keeps_the_true_rounds(void **state)
+{
+	struct built b = built_from(JOB(RIGHT, "mitred", "{ends: right, radius: 80}"));
+	(void)state;
+	const struct part *tread = built_part(&b, "starting tread", 0);
+	int rounds = 0;
+	for (int i = 0; i < tread->outline.n; i++) {
+		struct corner c = tread->outline.corners[i];
+		if (c.bulge == 0)
+			continue;
+		struct vec next = tread->outline.corners[(i + 1) % tread->outline.n].at;
+		assert_near(corner_arc(c, next).radius, 80, 1e-9);
+		rounds++;
+	}
+	assert_int_equal(rounds, 2);
+	arena_free(b.arena);
+}
+
+static void the_block_stands_back_by_the_nosing_all_round(void **state)
+{
+	struct built b = built_from(JOB(RIGHT, "mitred", "right"));
+	(void)state;
+	struct extent e = built_extent(built_part(&b, "riser block", 0), 0);
+	assert_near(e.low.x, 0, 1e-9); /* in line with the first riser */
+	assert_near(e.high.x, 275 - 25, 1e-9);
+	assert_near(e.low.y, -150 + 25, 1e-9);
+	assert_near(e.high.y, 0, 1e-9); /* against the stringer's outer face */
+	assert_near(e.low.z, 0, 1e-9);
+	assert_near(e.high.z, 180 - 30, 1e-9);
+	arena_free(b.arena);
+}
+
+/* Half a circle of radius 125: PI x 125 = 392.7. */
+static void the_bent_face_is_as_long_as_the_curve(void **state)
+{
+	struct built b = built_from(JOB(RIGHT, "mitred", "right"));
+	(void)state;
+	assert_non_null(strstr(built_part(&b, "riser block", 0)->note, "393 mm from"));
+	arena_free(b.arena);
+}
+
+static void the_first_riser_goes_past_the_stringer_square(void **state)
+{
+	struct built b = built_from(JOB(RIGHT, "mitred", "right"));
+	(void)state;
+	const struct part *riser = built_part(&b, "riser", 0);
+	assert_near(built_extent(riser, 0).low.y, 0, 1e-9);
+	assert_near(riser->end.bevel, 0, 1e-12);
+	assert_near(built_part(&b, "riser", 1)->end.bevel, PI / 4, 1e-12);
+	arena_free(b.arena);
+}
+
+static void the_newel_stands_on_it_over_the_middle_of_its_end(void **state)
+{
+	struct built b = built_from(JOB(RIGHT, "mitred", "right"));
+	(void)state;
+	struct extent e = built_extent(built_part(&b, "newel", 0), 0);
+	assert_near(e.low.z, 180, 1e-9);
+	assert_near((e.low.x + e.high.x) / 2, 125, 1e-9);
+	arena_free(b.arena);
+}
+
+static void both_ends_may_be_rounded(void **state)
+{
+	struct built b = built_from(JOB("left: open, right: open", "sawtooth", "both"));
+	(void)state;
+	struct extent e = built_extent(built_part(&b, "starting tread", 0), 0);
+	assert_near(e.low.y, -150, 1e-9);
+	assert_near(e.high.y, 1050, 1e-9);
+	assert_int_equal(built_count(&b, "riser block"), 2);
+	arena_free(b.arena);
+}
+
+static void refused(const char *job, const char *complaint)
+{
+	struct built b = built_from(job);
+	assert_null(b.parts);
+	assert_string_equal(built_complaint(&b), complaint);
+	arena_free(b.arena);
+}
+
+static void one_that_cannot_be_is_refused(void **state)
+{
+	(void)state;
+	refused(JOB(RIGHT, "housed", "right"),
+		"treads.starting_step: a housed stringer stands in the way of the rounded end");
+	refused(JOB(RIGHT, "mitred", "both"),
+		"treads.starting_step: the left side is not open at step 1");
+	refused(JOB("left: open, right: open", "mitred", "right"),
+		"treads.starting_step: its other end is open too");
+	refused(JOB(RIGHT, "mitred", "{ends: right, radius: 160}"),
+		"treads.starting_step: radius: 160 mm is more than half the depth, 150 mm");
+	refused(JOB(RIGHT, "mitred", "{ends: right, projection: 100}"),
+		"treads.starting_step: projection: 100 mm is less than the radius of its end, 150 "
+		"mm");
+}
+
+int main(void)
+{
+	const struct CMUnitTest tests[] = {
+		cmocka_unit_test(without_more_its_end_is_a_half_round),
+		cmocka_unit_test(it_reaches_out_as_far_as_the_job_says),
+		cmocka_unit_test(its_outline_keeps_the_true_rounds),
+		cmocka_unit_test(the_block_stands_back_by_the_nosing_all_round),
+		cmocka_unit_test(the_bent_face_is_as_long_as_the_curve),
+		cmocka_unit_test(the_first_riser_goes_past_the_stringer_square),
+		cmocka_unit_test(the_newel_stands_on_it_over_the_middle_of_its_end),
+		cmocka_unit_test(both_ends_may_be_rounded),
+		cmocka_unit_test(one_that_cannot_be_is_refused),
+	};
+	return cmocka_run_group_tests(tests, NULL, NULL);
+}

@@ -1,0 +1,62 @@
+#include "random/draft.h"
+
+/* A wall that a tread wraps. */
+static void add_notch(struct draft *d, int step)
+{
+	bool end = d->wall_is_sawn && !(d->left_open && d->right_open) && !once_in(d, 3);
+	const char *place = d->left_open ? "right" : "left";
+	text_add(&d->text, "    - step: %d\n      at: %s\n", step, end ? place : "back");
+	put(d, 6, "along", size(d, 15, 150));
+	put(d, 6, "across", size(d, 10, 80));
+	if (!end)
+		put(d, 6, "from", size(d, 120, 350));
+	else if (once_in(d, 2))
+		put(d, 6, "from", once_in(d, 2) ? 0 : size(d, 10, 80));
+}
+
+static void add_notches(struct draft *d)
+{
+	if (!once_in(d, 3))
+		return;
+	text_add(&d->text, "  notches:\n");
+	for (int step = d->has_start ? 2 : 1; step <= d->steps;
+		step += dice_count(&d->dice, 1, d->steps))
+		add_notch(d, step);
+}
+
+/* Where it can be: at every end that is open at the first step. */
+static void add_start(struct draft *d)
+{
+	bool can = d->open_is_sawn && !d->open_risers && (d->left_starts || d->right_starts);
+	if (!can || !once_in(d, 3))
+		return;
+	d->has_start = true;
+	text_add(&d->text, "  starting_step:\n    ends: %s\n",
+		d->left_starts && d->right_starts ? "both"
+			: d->left_starts          ? "left"
+						  : "right");
+	if (once_in(d, 2))
+		put(d, 4, "radius", size(d, 30, 110));
+}
+
+static void add_tenons(struct draft *d)
+{
+	int throw = dice_count(&d->dice, 0, 3);
+	if (throw == 0)
+		text_add(&d->text, "  tenons: no\n");
+	if (throw != 1)
+		return;
+	text_add(&d->text, "  tenons:\n");
+	put(d, 4, "thickness", size(d, 4, 12));
+	maybe(d, 4, "width", 12, 40);
+	maybe(d, 4, "length", 24, 70);
+	maybe(d, 4, "pitch", 80, 400);
+	maybe(d, 4, "first", 30, 120);
+}
+
+void draft_treads(struct draft *d)
+{
+	add_start(d);
+	add_tenons(d);
+	add_notches(d);
+}
