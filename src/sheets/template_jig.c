@@ -110,19 +110,36 @@ static void add_clamps(struct jig_maker *m)
 	}
 }
 
-static struct box block_box(const struct block *b)
+/* Does a line square to this direction keep them so far apart, `one` before `other`? */
+static bool is_before(const struct block *one, const struct block *other, struct vec along,
+	double gap)
 {
-	struct box box = box_empty();
+	double high = -INFINITY, low = INFINITY;
 
-	for (int i = 0; i < 4; i++)
-		box = box_add(box, b->corner[i]);
-	return box;
+	for (int i = 0; i < 4; i++) {
+		high = fmax(high, vec_dot(one->corner[i], along));
+		low = fmin(low, vec_dot(other->corner[i], along));
+	}
+	return low >= high + gap - NEAR_ENOUGH;
 }
 
-static bool is_clear(const struct jig_maker *m, const struct block *b)
+/* Two convex shapes are apart when a line along an edge of either keeps them so. */
+static bool is_apart(const struct block *one, const struct block *other, double gap)
+{
+	for (int i = 0; i < 4; i++) {
+		struct vec edge = vec_sub(one->corner[(i + 1) % 4], one->corner[i]);
+		struct vec square = vec_left(vec_unit(edge));
+		if (is_before(one, other, square, gap) ||
+			is_before(one, other, vec_scale(square, -1), gap))
+			return true;
+	}
+	return false;
+}
+
+static bool is_clear(const struct jig_maker *m, const struct block *b, double gap)
 {
 	for (int i = 0; i < m->jig.clamp_count; i++)
-		if (box_touches(box_grow(block_box(b), CLEAR), block_box(&m->jig.clamps[i])))
+		if (!is_apart(b, &m->jig.clamps[i], gap) && !is_apart(&m->jig.clamps[i], b, gap))
 			return false;
 	return true;
 }
@@ -143,7 +160,7 @@ static void add_side_block(struct jig_maker *m, double from, double step)
 
 	for (double x = from; (x - middle) * step < 0; x += step) {
 		struct block b = side_block(m, x);
-		if (!is_clear(m, &b))
+		if (!is_clear(m, &b, CLEAR))
 			continue;
 		m->jig.blocks[m->jig.block_count++] = b;
 		return;
@@ -172,6 +189,7 @@ static struct block end_block(const struct lying *l, double out)
 	return (struct block){ { p, q, vec_add(q, away), vec_add(p, away) } };
 }
 
+/* But where a clamp has to reach. */
 static void add_end_blocks(struct jig_maker *m)
 {
 	const struct unit_face *f = &m->jig.face;
@@ -180,8 +198,11 @@ static void add_end_blocks(struct jig_maker *m)
 		if (!is_baluster(&f->unit->pieces[i]))
 			continue;
 		struct lying l = lying(m->arena, f, i);
-		m->jig.blocks[m->jig.block_count++] = end_block(&l, -1);
-		m->jig.blocks[m->jig.block_count++] = end_block(&l, 1);
+		for (int out = -1; out <= 1; out += 2) {
+			struct block b = end_block(&l, out);
+			if (is_clear(m, &b, 0))
+				m->jig.blocks[m->jig.block_count++] = b;
+		}
 	}
 }
 
