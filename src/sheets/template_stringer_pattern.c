@@ -3,7 +3,9 @@
  * lower end, y up from its lower edge.
  */
 #include "draw/bounds.h"
+#include "sheets/template_bores.h"
 #include "sheets/template_draft.h"
+#include "sheets/template_joined.h"
 #include "sheets/template_stringer.h"
 
 struct box stringer_extent(struct arena *a, const struct part *part)
@@ -145,6 +147,26 @@ static void add_features(struct draft *d, const struct part *part)
 	}
 }
 
+/* Mortises and holes in its edges and ends. */
+static void add_edge_bores(struct draft *d, const struct part *part)
+{
+	struct unit_bores b = unit_bores(d->arena, unit_of_part(d->arena, part));
+
+	for (int i = 0; i < b.n; i++) {
+		const struct unit_bore *bore = &b.bore[i];
+		if (bore->side != BORE_IN_EDGE)
+			continue;
+		draft_bore(d, bore, vec(0, 0));
+		draft_label(d,
+			(struct pattern_label){
+				.at = vec(bore->at.origin.x, bore->at.origin.y),
+				.toward = vec_scale(vec_unit(vec(bore->at.w.x, bore->at.w.y)), -1),
+				.ways = { bore_words(d->arena, d->lettering, bore),
+					bore->bore->text },
+			});
+	}
+}
+
 static struct pattern finish(struct draft *d, const struct part *part)
 {
 	if (stringer_is_mirrored(part->stringer))
@@ -180,6 +202,7 @@ struct pattern stringer_pattern(struct arena *a, const struct part *part,
 	draft_base_line(d, chain_box(outline));
 	add_region_ends(d, chain_box(outline));
 	add_features(d, part);
+	add_edge_bores(d, part);
 	if (part->stringer->far_face.n > 0)
 		add_far_face(d, part, outline);
 	return finish(d, part);
