@@ -481,6 +481,16 @@ const struct job *job_read(struct arena *a, const char *text, struct diags *d);
 /* One key a line, defaults filled in: for goldens, bug reports and `--dump`. */
 const char *job_dump(struct arena *a, const struct job *job);
 
+/* A key whose value is not the same in two jobs, each as lettered there. */
+struct key_change {
+	struct key_change *next;
+	const char *path; /* "treads.nosing", "stair.segments[1].run" */
+	const char *was, *is;
+};
+
+/* In the order of the tables of keys; NULL when the jobs say the same. */
+const struct key_change *job_compare(struct arena *a, const struct job *was, const struct job *is);
+
 static inline struct lettering job_lettering(const struct job *job)
 {
 	return (struct lettering){ job->about.units, job->about.fraction, job->about.finest };

@@ -4,6 +4,7 @@
 #ifndef PITCHBOARD_SHEET_H
 #define PITCHBOARD_SHEET_H
 
+#include "pitchboard/change.h"
 #include "pitchboard/drawing.h"
 #include "pitchboard/list.h"
 #include "pitchboard/part.h"
@@ -22,6 +23,16 @@ struct sheet_context {
 	const struct blank *blanks;
 	const struct cut_group *cutting;
 	const struct finding *findings; /* NULL: the job names no code */
+	const struct change *changes;   /* since an earlier job */
+	const struct drawing *earlier;  /* its sheets; NULL: nothing is compared */
+};
+
+/* What is drawn, beside the wood: findings may be NULL when the job names no code, changes and the
+ * sheets of an earlier job when it is not compared with one. */
+struct remarks {
+	const struct finding *findings;
+	const struct change *changes;
+	const struct drawing *earlier;
 };
 
 /* A kind of sheet lives whole in src/sheets/NAME.c and ends in one row. */
@@ -34,13 +45,12 @@ struct sheet_kind {
 };
 
 extern const struct sheet_kind sheet_cover, sheet_plan, sheet_elevation, sheet_section,
-	sheet_stringer, sheet_parts, sheet_details, sheet_pieces, sheet_cutlist, sheet_cutting, sheet_setups,
-	sheet_code;
+	sheet_stringer, sheet_parts, sheet_details, sheet_pieces, sheet_cutlist, sheet_cutting,
+	sheet_setups, sheet_code;
 
 /* All drawings that the job's set asks for, numbered, framed and titled, then the templates.
- * NULL in, NULL out, but for the findings: a job may name no code.  NULL after an error. */
+ * NULL in, NULL out; NULL after an error. */
 const struct drawing *sheets_draw(struct arena *a, const struct stair *s, const struct part *parts,
-	const struct finding *findings, const struct stationery *st, struct measure m,
-	struct diags *d);
+	struct remarks remarks, const struct stationery *st, struct measure m, struct diags *d);
 
 #endif

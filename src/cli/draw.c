@@ -6,6 +6,7 @@
  */
 #include "base/file.h"
 #include "cli/command.h"
+#include "cli/earlier.h"
 #include "cli/files.h"
 #include "cli/findings.h"
 #include "pitchboard/sheet.h"
@@ -14,12 +15,14 @@
 #include <stdio.h>
 #include <string.h>
 
-enum { DRAW_OUTPUT, DRAW_QUIET, DRAW_TEMPLATES, DRAW_DUMP };
+enum { DRAW_OUTPUT, DRAW_QUIET, DRAW_TEMPLATES, DRAW_SINCE, DRAW_DUMP };
 
 static const struct option options[] = {
 	[DRAW_OUTPUT] = { 'o', "output", "DIR", "where the drawings go; out when not given" },
 	[DRAW_QUIET] = { 'q', "quiet", NULL, "print no paths and no table of layouts" },
 	[DRAW_TEMPLATES] = { 0, "templates", "DIR", "papers, title block, sets and fonts" },
+	[DRAW_SINCE] = { 0, "since", "JOB",
+		"an earlier job file: what differs is listed, and clouded on the sheets" },
 	[DRAW_DUMP] = { 0, "dump", "NOUN",
 		"print one stage as text: job, stair, parts or drawing" },
 	{ 0 },
@@ -31,6 +34,7 @@ enum dump { DUMP_NONE, DUMP_JOB, DUMP_STAIR, DUMP_PARTS, DUMP_DRAWING, DUMP_UNKN
 struct shop {
 	const char *dir;       /* where the drawings go */
 	const char *templates; /* where papers, sets and rules are */
+	struct earlier_job earlier;
 	bool quiet;
 	enum dump dump;
 	const struct stationery *stationery;
@@ -94,6 +98,25 @@ static enum status write_files(struct arena *a, const struct shop *shop, const s
 	return STATUS_MACHINE;
 }
 
+/* What is said on the sheets beside the wood; the earlier job is drawn for its lettering. */
+static struct remarks remarks_make(struct arena *a, const struct shop *shop,
+	const struct stair *stair, const struct part *parts, const struct finding *findings)
+{
+	const struct earlier *was = &shop->earlier.was;
+	struct remarks now = { .findings = findings };
+	struct diags d;
+
+	if (!was->parts || !parts)
+		return now;
+	diags_init(&d, a, shop->earlier.path, NULL);
+	now.changes = changes_find(a, *was, stair, parts);
+	const struct finding *before = code_check(a, was->stair, was->parts,
+		rules_read(a, shop->templates, was->stair->job, &d), &d);
+	now.earlier = sheets_draw(a, was->stair, was->parts, (struct remarks){ .findings = before },
+		shop->stationery, faces_measure(shop->faces), &d);
+	return now;
+}
+
 /* The program in a few lines: read, solve, make, check, draw, write. */
 static enum status draw_job(struct arena *a, const struct shop *shop, const char *text,
 	struct diags *d)
@@ -103,7 +126,8 @@ static enum status draw_job(struct arena *a, const struct shop *shop, const char
 	const struct part *parts = parts_make(a, stair, d);
 	const struct finding *findings =
 		code_check(a, stair, parts, rules_read(a, shop->templates, job, d), d);
-	const struct drawing *drawings = sheets_draw(a, stair, parts, findings, shop->stationery,
+	const struct remarks remarks = remarks_make(a, shop, stair, parts, findings);
+	const struct drawing *drawings = sheets_draw(a, stair, parts, remarks, shop->stationery,
 		faces_measure(shop->faces), d);
 
 	findings_tell(a, stair, parts, d);
@@ -111,6 +135,8 @@ static enum status draw_job(struct arena *a, const struct shop *shop, const char
 	diags_print(d, stderr);
 	if (stair && !shop->quiet)
 		fputs(stair_options_text(a, stair), stderr);
+	if (!shop->quiet)
+		earlier_tell(&shop->earlier, remarks.changes);
 	print_dump(a, shop->dump, job, stair, parts, drawings);
 	if (!drawings)
 		return STATUS_WRONG;
@@ -162,6 +188,8 @@ static const char *usage_problem(struct arena *a, const struct arguments *args, 
 				"each with its own -o",
 				other, args->operands[i]);
 	}
+	if (args->values[DRAW_SINCE] && args->count > 1)
+		return "--since compares one job with its earlier self: name one job";
 	return NULL;
 }
 
@@ -199,6 +227,11 @@ static enum status run_draw(struct arena *a, const struct arguments *args)
 
 	if (problem) {
 		complain("%s", problem);
+		return STATUS_WRONG;
+	}
+	shop.earlier = earlier_open(a, args->values[DRAW_SINCE]);
+	if (shop.earlier.problem) {
+		complain("%s", shop.earlier.problem);
 		return STATUS_WRONG;
 	}
 	enum status worst = shop_open(a, &shop, args->values[DRAW_TEMPLATES]);

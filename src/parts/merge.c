@@ -62,7 +62,7 @@ static bool same_bores(const struct bore *a, const struct bore *b)
 	return !a && !b;
 }
 
-static bool same_piece(const struct part *a, const struct part *b)
+bool parts_are_alike(const struct part *a, const struct part *b)
 {
 	return strcmp(a->name, b->name) == 0 && same_size(a->size, b->size) &&
 		same_outline(a->outline, b->outline) && same_solids(a->solids, b->solids) &&
@@ -74,7 +74,7 @@ static bool same_piece(const struct part *a, const struct part *b)
 static struct part *model_of(struct part *models, struct part *piece)
 {
 	for (struct part *m = models; m; m = m->next)
-		if (same_piece(m, piece))
+		if (parts_are_alike(m, piece))
 			return m;
 	return NULL;
 }

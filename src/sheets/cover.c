@@ -87,6 +87,20 @@ static struct table revision_table(struct arena *a, const struct job *job)
 	return (struct table){ "Revisions", columns, 4, cells, job->revision_count };
 }
 
+/* Since the earlier job that this one was compared with. */
+static struct table changes_table(struct arena *a, const struct change *changes)
+{
+	static const struct table_column columns[] = { { "Changed", ALIGN_LEFT, 96 } };
+	int n = 0, i = 0;
+
+	for (const struct change *c = changes; c; c = c->next)
+		n++;
+	const char **cells = NEW_N(a, const char *, n + 1);
+	for (const struct change *c = changes; c; c = c->next)
+		cells[i++] = c->text;
+	return (struct table){ "Changes since the last issue", columns, 1, cells, n };
+}
+
 static struct table index_table(struct arena *a, const struct drawing *sheets)
 {
 	static const struct table_column columns[] = { { "Sheet", ALIGN_LEFT, 0 },
@@ -165,12 +179,13 @@ static struct drawing *draw(struct arena *a, const struct sheet_context *c)
 	struct sheet s = sheet_begin(a, c, "Job, choices and cautions");
 	const struct stair *st = c->stair;
 	const struct table tables[] = { stair_table(a, c), options_table(a, st),
-		index_table(a, c->sheets), revision_table(a, st->job) };
+		index_table(a, c->sheets), revision_table(a, st->job),
+		changes_table(a, c->changes) };
 	struct view_spec spec = { .from = VIEW_PICTORIAL, .shows = is_made };
 	struct view picture = view_make(a, c->parts, spec);
 
 	note_sheet(&s);
-	struct table_list rest = sheet_tables(&s, (struct table_list){ tables, 4 }, TABLES_RIGHT,
+	struct table_list rest = sheet_tables(&s, (struct table_list){ tables, 5 }, TABLES_RIGHT,
 		box_width(s.room) * (1 - PICTURE));
 	sheet_compose(&s, (struct composition){ compose_picture, &picture, picture.box, 0 }, s.room,
 		SET_CENTRED);

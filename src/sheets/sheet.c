@@ -5,6 +5,7 @@
 
 #include <string.h>
 
+#include "sheets/clouds.h"
 #include "sheets/frame.h"
 #include "sheets/template.h"
 
@@ -70,6 +71,7 @@ static struct drawing *draw_set(struct arena *a, const struct sheet_context *c,
 		number(a, kind, stem, sheets, numbered(first, kind->series));
 		append(&first, sheets);
 	}
+	clouds_draw(a, c, first); /* the cover lists the changes in words */
 	with_index.sheets = first;
 	if (has_cover) {
 		cover = sheet_cover.draw(a, &with_index);
@@ -124,8 +126,7 @@ static void warn_small(const struct job *job, const struct drawing *sheets, stru
 }
 
 const struct drawing *sheets_draw(struct arena *a, const struct stair *s, const struct part *parts,
-	const struct finding *findings, const struct stationery *st, struct measure m,
-	struct diags *d)
+	struct remarks remarks, const struct stationery *st, struct measure m, struct diags *d)
 {
 	if (!s || !parts || !st || d->errors)
 		return NULL;
@@ -142,7 +143,9 @@ const struct drawing *sheets_draw(struct arena *a, const struct stair *s, const 
 		.stationery = st,
 		.paper = paper,
 		.measure = m,
-		.findings = findings,
+		.findings = remarks.findings,
+		.changes = remarks.changes,
+		.earlier = remarks.earlier,
 		.blanks = blanks_make(a, s, parts) };
 	c.cutting = cutting_make(a, s, c.blanks, d);
 	struct drawing *first = draw_set(a, &c, set, job_stem(a, job));

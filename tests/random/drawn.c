@@ -33,8 +33,9 @@ const char *sheets_fault(struct arena *a, const struct stair *s, const struct pa
 	const struct shop *shop, struct diags *d)
 {
 	const struct drawing *g = sheets_draw(a, s, parts,
-		code_check(a, s, parts, rules_read(a, "templates", s->job, d), d), shop->stationery,
-		shop->measure, d);
+		(struct remarks){ .findings = code_check(a, s, parts,
+					  rules_read(a, "templates", s->job, d), d) },
+		shop->stationery, shop->measure, d);
 	const char *report = "";
 	if (!g)
 		return arena_printf(a, "not drawn: %s", d->first ? d->first->text : "no reason");

@@ -1,0 +1,110 @@
+/*
+ * Two jobs key by key, from the tables that read them.
+ */
+#include <string.h>
+
+#include "read/keys_table.h"
+
+struct comparing {
+	struct arena *arena;
+	struct lettering was, is; /* each job's own */
+	struct key_change *first, **tail;
+};
+
+static void compare_groups(struct comparing *c, const struct group *g, const char *path,
+	const char *was, const char *is);
+
+static const char *lengths_words(struct arena *a, struct lettering l, const double *mm, int n)
+{
+	const char *words = "";
+
+	for (int i = 0; i < n; i++)
+		words = arena_printf(a, "%s%s%s", words, i ? ", " : "", length_say(a, l, mm[i]));
+	return words;
+}
+
+static const char *texts_words(struct arena *a, const char *const *texts, int n)
+{
+	const char *words = "";
+
+	for (int i = 0; i < n; i++)
+		words = arena_printf(a, "%s%s%s", words, i ? ", " : "", texts[i]);
+	return words;
+}
+
+static const char *value_words(struct arena *a, struct lettering l, const struct field *f,
+	const char *from)
+{
+	const void *at = from + f->at;
+	const int *count = (const int *)(from + f->count_at);
+
+	switch (f->kind) {
+	case FIELD_TEXT:
+	case FIELD_DATE: return *(const char *const *)at ? *(const char *const *)at : "";
+	case FIELD_LENGTH: return length_say(a, l, *(const double *)at);
+	case FIELD_NUMBER: return arena_printf(a, "%g", *(const double *)at);
+	case FIELD_COUNT: return arena_printf(a, "%d", *(const int *)at);
+	case FIELD_CHOICE: return choice_word(f->choices, *(const int *)at);
+	case FIELD_YES_NO: return *(const bool *)at ? "yes" : "no";
+	case FIELD_LENGTHS: return lengths_words(a, l, *(const double *const *)at, *count);
+	case FIELD_TEXTS: return texts_words(a, *(const char *const *const *)at, *count);
+	case FIELD_GROUP:
+	case FIELD_GROUPS: break;
+	}
+	return "";
+}
+
+static void compare_value(struct comparing *c, const struct field *f, const char *path,
+	const char *was, const char *is)
+{
+	const char *before = value_words(c->arena, c->was, f, was);
+	const char *now = value_words(c->arena, c->is, f, is);
+
+	if (strcmp(before, now) == 0)
+		return;
+	struct key_change *k = NEW(c->arena, struct key_change);
+	*k = (struct key_change){ NULL, arena_printf(c->arena, "%s%s", path, f->key), before, now };
+	*c->tail = k;
+	c->tail = &k->next;
+}
+
+/* Entry by entry; one that only one of the jobs has is compared with an empty one. */
+static void compare_lists(struct comparing *c, const struct field *f, const char *path,
+	const char *was, const char *is)
+{
+	const char *before = *(const char *const *)(was + f->at);
+	const char *now = *(const char *const *)(is + f->at);
+	int had = *(const int *)(was + f->count_at), has = *(const int *)(is + f->count_at);
+	size_t size = f->group->size;
+	const char *empty = NEW_N(c->arena, char, size);
+
+	for (int i = 0; i < had || i < has; i++)
+		compare_groups(c, f->group,
+			arena_printf(c->arena, "%s%s[%d].", path, f->key, i + 1),
+			i < had ? before + (size_t)i * size : empty,
+			i < has ? now + (size_t)i * size : empty);
+}
+
+static void compare_groups(struct comparing *c, const struct group *g, const char *path,
+	const char *was, const char *is)
+{
+	for (const struct field *f = g->fields; f->key; f++) {
+		if (f->kind == FIELD_GROUP)
+			compare_groups(c, f->group, arena_printf(c->arena, "%s%s.", path, f->key),
+				was + f->at, is + f->at);
+		else if (f->kind == FIELD_GROUPS)
+			compare_lists(c, f, path, was, is);
+		else
+			compare_value(c, f, path, was, is);
+	}
+}
+
+const struct key_change *job_compare(struct arena *a, const struct job *was, const struct job *is)
+{
+	struct comparing c = { .arena = a, .was = job_lettering(was), .is = job_lettering(is) };
+
+	c.tail = &c.first;
+	/* job_read() made each as the first member of a struct job_file, which the table is for */
+	compare_groups(&c, &keys_file, "", (const char *)was, (const char *)is);
+	return c.first;
+}

@@ -1,0 +1,141 @@
+/*
+ * What is different since an earlier job, in words and by part.
+ */
+#include <setjmp.h>
+#include <stdarg.h>
+#include <stddef.h>
+#include <stdint.h>
+#include <string.h>
+
+#include <cmocka.h>
+
+#include "built.h"
+#include "pitchboard/change.h"
+
+#define JOB(more)                                                                                  \
+	"pitchboard: 1\n"                                                                          \
+	"job: {name: Test, units: millimetres}\n"                                                  \
+	"floors: {total_rise: 1800}\n"                                                             \
+	"stair: {width: 900, left: wall, right: open, segments: [{risers: 10, run: 250}]}\n" more
+
+struct pair {
+	struct built was, is;
+	const struct change *changes;
+};
+
+static struct pair compared(const char *was, const char *is)
+{
+	struct pair p = { built_from(was), built_from(is), NULL };
+
+	assert_non_null(p.was.parts);
+	assert_non_null(p.is.parts);
+	p.changes = changes_find(p.is.arena, (struct earlier){ p.was.stair, p.was.parts },
+		p.is.stair, p.is.parts);
+	return p;
+}
+
+static void done(struct pair *p)
+{
+	arena_free(p->was.arena);
+	arena_free(p->is.arena);
+}
+
+static bool says(const struct change *c, const char *text)
+{
+	for (; c; c = c->next)
+		if (strcmp(c->text, text) == 0)
+			return true;
+	return false;
+}
+
+static void a_job_has_not_changed_since_itself(void **state)
+{
+	struct pair p = compared(JOB(""), JOB(""));
+	(void)state;
+	assert_null(p.changes);
+	done(&p);
+}
+
+static void a_key_that_was_changed_is_told_with_both_values(void **state)
+{
+	struct pair p = compared(JOB(""), JOB("treads: {nosing: 30}\n"));
+	(void)state;
+	assert_true(says(p.changes, "treads.nosing: was 25 mm, now 30 mm"));
+	done(&p);
+}
+
+static void what_follows_for_the_stair_is_told(void **state)
+{
+	struct pair p = compared(JOB(""),
+		"pitchboard: 1\n"
+		"job: {name: Test, units: millimetres}\n"
+		"floors: {total_rise: 1870}\n"
+		"stair: {width: 900, left: wall, right: open, segments: [{risers: 11, run: "
+		"260}]}\n");
+	(void)state;
+	assert_true(says(p.changes, "risers: was 10, now 11"));
+	assert_true(says(p.changes, "unit rise, all risers: was 180 mm, now 170 mm"));
+	assert_true(says(p.changes, "unit run, all treads: was 250 mm, now 260 mm"));
+	done(&p);
+}
+
+static void only_pieces_made_otherwise_have_changed(void **state)
+{
+	struct pair p = compared(JOB(""), JOB("rail: {height: 950}\n"));
+	int changed = 0;
+	(void)state;
+	for (const struct part *q = p.is.parts; q; q = q->next) {
+		if (part_is_existing(q))
+			continue;
+		bool of_the_balustrade = q->kind == &part_newel || q->baluster;
+		if (q->kind != &part_rail && q->kind != &part_newel && !of_the_balustrade)
+			assert_false(part_has_changed(p.changes, q));
+		changed += part_has_changed(p.changes, q);
+	}
+	assert_true(part_has_changed(p.changes, built_part(&p.is, "newel", 0)));
+	assert_true(part_has_changed(p.changes, built_part(&p.is, "baluster", 0)));
+	/* a rail stands higher, but is the same piece of wood */
+	assert_false(part_has_changed(p.changes, built_part(&p.is, "rail", 0)));
+	assert_true(changed > 2);
+	done(&p);
+}
+
+static void a_piece_that_is_gone_is_told(void **state)
+{
+	struct pair p = compared(JOB(""),
+		"pitchboard: 1\n"
+		"job: {name: Test, units: millimetres}\n"
+		"floors: {total_rise: 1800}\n"
+		"stair: {width: 900, left: wall, right: wall, segments: [{risers: 10, run: "
+		"250}]}\n");
+	(void)state;
+	assert_true(says(p.changes, "H1 rail: no longer made"));
+	done(&p);
+}
+
+static void who_drew_it_and_when_is_no_change(void **state)
+{
+	struct pair p = compared(JOB(""),
+		"pitchboard: 1\n"
+		"job: {name: Test again, date: 2026-11-20, units: millimetres}\n"
+		"floors: {total_rise: 1800}\n"
+		"stair: {width: 900, left: wall, right: open, segments: [{risers: 10, run: "
+		"250}]}\n"
+		"revisions: [{mark: A, date: 2026-11-20, text: again}]\n");
+	(void)state;
+	assert_null(p.changes);
+	done(&p);
+}
+
+int main(void)
+{
+	const struct CMUnitTest tests[] = {
+		cmocka_unit_test(a_job_has_not_changed_since_itself),
+		cmocka_unit_test(a_key_that_was_changed_is_told_with_both_values),
+		cmocka_unit_test(what_follows_for_the_stair_is_told),
+		cmocka_unit_test(only_pieces_made_otherwise_have_changed),
+		cmocka_unit_test(a_piece_that_is_gone_is_told),
+		cmocka_unit_test(who_drew_it_and_when_is_no_change),
+	};
+	return cmocka_run_group_tests(tests, NULL, NULL);
+}
