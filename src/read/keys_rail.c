@@ -174,7 +174,7 @@ static const struct field rail[] = {
 	{ FIELD_GROUPS, "level_runs", LANDS(job_rail, level_runs),
 		COUNTED(job_rail, level_run_count), .most = 12, .group = &keys_level_run,
 		.absent = "none",
-		.help = "level rails at the upper floor, from the head of the stair on" },
+		.help = "level rails at the upper floor" },
 	{ 0 },
 };
 
