@@ -49,7 +49,8 @@ double infill_head(const struct stretch *s, double x);
 enum infill_end { INFILL_FOOT, INFILL_TOP };
 double infill_dowel_room(const struct stretch *s, enum infill_end end, double x, double slope);
 
-/* Does the stretch end against a newel with wood behind its whole face?  A panelled one has none. */
+/* Does the stretch end against a newel with wood behind its whole face?  A panelled one has none.
+ */
 bool infill_meets_newel(const struct stretch *s, struct rail_end e);
 
 /* A place for a post of this thickness, its front at x: x up, y along, z to the left. */

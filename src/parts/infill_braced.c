@@ -62,8 +62,7 @@ static struct gap gap_between(const struct setting *set, int i)
 	double front = setting_front(set, i), next = setting_front(set, i + 1);
 	struct gap g = { front + set->section - flat, next + flat, { front + flat, next + flat },
 		0 };
-	g.level = tread_level(set->stretch,
-		set->start + i / set->per_tread * set->per_tread * set->pitch);
+	g.level = tread_level(set->stretch, setting_front(set, i - i % set->per_tread));
 	return g;
 }
 

@@ -13,7 +13,7 @@ struct pieces {
 	struct arena *arena;
 	const struct part_kind *kind;
 	struct part *first, *last;
-	int unit; /* pieces added are joined into this unit; 0: into none */
+	int unit;  /* pieces added are joined into this unit; 0: into none */
 	int units; /* how many were begun */
 };
 

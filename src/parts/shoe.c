@@ -11,6 +11,7 @@
  * edge and on a floor it lies full length.
  */
 #include "parts/baluster.h"
+#include "parts/rail_joint.h"
 #include "parts/setting.h"
 #include "parts/strip.h"
 
@@ -63,6 +64,20 @@ static void hold_ends(struct pieces *list, struct part *p, struct strip strip)
 		strip_bore(list->arena, p, &strip, tenon, STRIP_HIGH_END);
 }
 
+/* Wider ones would run into each other at a corner newel. */
+static bool fits_newels(struct arena *a, const struct stretch *s, struct diags *d)
+{
+	double wide = s->rod->job->infill.strip_width, newel = s->rod->job->newels.section;
+	bool newels = rail_end_has_newel(s->foot) || rail_end_has_newel(s->head);
+	if (!newels || wide <= newel + NEAR_ENOUGH)
+		return true;
+	diag_error(d, rod_pos(s->rod, s->rod->job->infill.src, "strip_width"),
+		"take narrower strips, or thicker newels",
+		"infill.strip_width: %s is wider than the newels, %s", infill_letter(s, a, wide),
+		infill_letter(s, a, newel));
+	return false;
+}
+
 static bool takes_plough(struct arena *a, const struct stretch *s, const char *key, double depth,
 	struct diags *d)
 {
@@ -92,6 +107,8 @@ void shoe_make(struct pieces *list, const struct stretch *s, struct diags *d)
 	double plough = plough_width(job);
 	struct strip strip = { s, s->from, infill_base(s, s->from), s->to - s->from, f->shoe_depth,
 		f->strip_width };
+	if ((infill_has_shoe(job) || infill_has_subrail(job)) && !fits_newels(a, s, d))
+		return;
 	if (infill_has_shoe(job) && takes_plough(a, s, "shoe_depth", f->shoe_depth, d)) {
 		struct part *p =
 			strip_add(list, "shoe", &strip, ploughed(a, f, strip.depth, plough, 1));

@@ -62,6 +62,9 @@ void draft_mouldings(struct draft *d);
 /* Of the group treads: walls wrapped, a starting step, loose tenons. */
 void draft_treads(struct draft *d);
 
+/* The groups balusters and infill. */
+void draft_infill(struct draft *d);
+
 /* The groups rail and wall_rails. */
 void draft_rail(struct draft *d);
 void draft_wall_rails(struct draft *d);
