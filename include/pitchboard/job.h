@@ -233,6 +233,20 @@ struct job_risers {
 	double thickness; /* 0 when open */
 };
 
+enum skirt_kind {
+	SKIRT_NONE,
+	SKIRT_PLAIN,     /* behind treads and risers, which butt against its face */
+	SKIRT_CUT_ROUND, /* over their ends, scribed to them */
+};
+
+struct job_skirts {
+	const struct node *src;
+	enum skirt_kind wall;
+	double thickness;
+	double height;    /* nosing line to upper edge, square to the pitch */
+	double baseboard; /* height of the baseboards it dies into */
+};
+
 enum moulding_kind {
 	MOULDING_NONE,
 	MOULDING_COVE,   /* hollowed by a quarter of a circle */
@@ -407,6 +421,7 @@ struct job {
 	struct job_treads treads;
 	struct job_risers risers;
 	struct job_mouldings mouldings;
+	struct job_skirts skirts;
 	struct job_newels newels;
 	struct job_rail rail;
 	struct job_wall_rail *wall_rails;

@@ -344,8 +344,8 @@ struct part_kind {
 };
 
 extern const struct part_kind part_existing, part_stringer, part_block, part_riser, part_tread,
-	part_landing, part_moulding, part_newel, part_rail, part_wall_rail, part_bracket,
-	part_infill;
+	part_landing, part_moulding, part_skirt, part_newel, part_rail, part_wall_rail,
+	part_bracket, part_infill;
 
 /* All parts of the stair, in the order of the table, marks given.
  * NULL in, NULL out; NULL after an error. */

@@ -21,7 +21,7 @@ double landing_end(const struct rod *r, const struct side *side)
 		return fmax(rod_newel_inner(r, side) + r->job->treads.newel_fit, stringer);
 	if (side->kind == STRINGER_HOUSED)
 		return stringer;
-	return open ? 0 : r->job->treads.scribe;
+	return open ? 0 : rod_wall_end(r, side);
 }
 
 /* How far the underside of the nose is lower than the rabbet: nothing when it does not overhang

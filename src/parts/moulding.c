@@ -53,7 +53,7 @@ static struct stop stop_at(const struct tread_plan *t, enum hand hand, double fr
 		return (struct stop){ gap, MOULDING_SQUARE };
 	if (side_open_at(side, t->step) || e->overhang > 0)
 		return (struct stop){ 0, MOULDING_RETURNED };
-	return (struct stop){ e->body, MOULDING_SQUARE };
+	return (struct stop){ side->skirt > 0 ? side->skirt : e->body, MOULDING_SQUARE };
 }
 
 /* Across the stair, in the corner at x and z; from and to count from the right-hand limit. */
@@ -130,7 +130,7 @@ static void front_add(struct pieces *list, const struct tread_plan *t, const str
 /* Under the nosing piece at the floor, whose end a newel may leave free. */
 static struct stop landing_stop(const struct rod *r, const struct side *side)
 {
-	double end = landing_end(r, side);
+	double end = side->skirt > 0 ? side->skirt : landing_end(r, side);
 	bool at_string = side->kind == STRINGER_HOUSED && end <= side->inner + NEAR_ENOUGH;
 	bool free = side_open_at(side, r->steps) && !at_string;
 	return (struct stop){ end, free ? MOULDING_RETURNED : MOULDING_SQUARE };

@@ -11,6 +11,7 @@ static const struct part_kind *const kinds[] = {
 	&part_tread,
 	&part_landing,
 	&part_moulding,
+	&part_skirt,
 	&part_newel,
 	&part_rail,
 	&part_wall_rail,

@@ -15,11 +15,11 @@ struct riser_end {
 /* A wall that the tread over it is cut out for stands in its way too. */
 static double beside_wall(const struct rod *r, const struct side *side, int step)
 {
-	double scribe = r->job->treads.scribe;
+	double end = rod_wall_end(r, side);
 	if (step > r->steps)
-		return scribe;
+		return end;
 	struct tread_plan t = tread_plan_make(r, step);
-	return fmax(scribe, tread_end_gap(&t.ends[side->hand], r->nosing + r->riser / 2));
+	return fmax(end, tread_end_gap(&t.ends[side->hand], r->nosing + r->riser / 2));
 }
 
 static struct riser_end riser_end(const struct rod *r, const struct side *side, int step)

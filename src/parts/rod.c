@@ -30,6 +30,12 @@ double rod_along(const struct rod *r, const struct side *side, double in)
 	return side->hand == HAND_LEFT ? in : r->width - in;
 }
 
+double rod_wall_end(const struct rod *r, const struct side *side)
+{
+	bool butts = r->job->skirts.wall == SKIRT_PLAIN;
+	return r->job->treads.scribe + (butts ? side->skirt : 0);
+}
+
 double rod_newel_inner(const struct rod *r, const struct side *side)
 {
 	return side->rail + r->job->newels.section / 2;
@@ -163,6 +169,9 @@ static struct side side_make(const struct rod *r, enum hand hand)
 	side.outer = off_the_wall ? r->job->stringers.wall_gap : 0;
 	side.inner = side.outer + side.spec->thickness;
 	side.start = start_of(r, &side);
+	/* a housed stringer is its own skirt */
+	if (!side.is_open && side.kind != STRINGER_HOUSED && r->job->skirts.wall != SKIRT_NONE)
+		side.skirt = r->job->skirts.thickness;
 	if (!side.is_open)
 		return side;
 	side.from = side.job->from_step > 1 ? side.job->from_step : 1;

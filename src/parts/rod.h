@@ -53,6 +53,7 @@ struct side {
 	int from, to; /* the open steps */
 	double outer; /* the stringer's outer and inner faces, in from the limit */
 	double inner;
+	double skirt;    /* on a wall all along: thickness of its skirt board; 0: there is none */
 	double rail;     /* centre of rail, newels and balusters, in from the limit */
 	double start;    /* a rounded starting step reaches out so far beyond the limit; 0: none */
 	double wall_end; /* x at which the wall in front of the open steps ends */
@@ -94,6 +95,10 @@ double rod_y(const struct rod *r, const struct side *side, double in);
 /* The same, counted from the left-hand limit towards the right: how treads and risers, seen from
  * the front, are measured along. */
 double rod_along(const struct rod *r, const struct side *side, double in);
+
+/* Where treads and risers end at a wall, in from its limit: the scribe less than to the wall, or to
+ * the face of a plain skirt. */
+double rod_wall_end(const struct rod *r, const struct side *side);
 
 /* Inner face of the newels of a side, in from the limit. */
 double rod_newel_inner(const struct rod *r, const struct side *side);

@@ -65,8 +65,7 @@ struct outline bench_outline(struct arena *a, struct bench b, struct outline fli
 	return (struct outline){ c, flight.n };
 }
 
-/* The place of a plank whose left-hand face stands at y of the flight. */
-static struct frame bench_frame(const struct rod *r, struct bench b, double y)
+struct frame bench_frame(const struct rod *r, struct bench b, double y)
 {
 	struct frame f = { .u = { b.cosine, 0, b.sine }, .v = { -b.sine, 0, b.cosine } };
 	f.w = vec3(0, -1, 0);

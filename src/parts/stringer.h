@@ -37,6 +37,8 @@ struct bench {
 /* `faces`: everything the plank must hold, in flight's x and z. */
 struct bench bench_make(const struct rod *r, struct edges e, const struct outline *faces, int n);
 struct vec bench_point(struct bench b, struct vec flight);
+/* The place of a plank whose left-hand face stands at y of the flight. */
+struct frame bench_frame(const struct rod *r, struct bench b, double y);
 struct outline bench_outline(struct arena *a, struct bench b, struct outline flight);
 
 /* The part, with all that the kinds have in common filled in. */

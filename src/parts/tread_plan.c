@@ -121,7 +121,7 @@ static struct tread_end end_make(struct tread_plan *t, const struct side *side)
 		find_wall_behind(t, &e);
 		give_return(&e, &r->job->treads);
 	} else {
-		e.body = e.strip = r->job->treads.scribe;
+		e.body = e.strip = rod_wall_end(r, side);
 	}
 	return e;
 }

@@ -51,7 +51,7 @@ static const struct field mouldings[] = {
 		.usual = "none", .label = "moulding under the nosing",
 		.help = "moulding under the nosings, in front and along the returns" },
 	{ FIELD_LENGTH, "under_width", LANDS(job_mouldings, under_width), .least = 6, .most = 50,
-		.decide = under_width, .absent = "1/2\" or 12 mm", .label = "its width",
+		.decide = under_width, .absent = "1/2\" or 12 mm", .label = "moulding out from the riser",
 		.shown = SHOWN_ELEVATION, .help = "its width, out from the riser" },
 	{ FIELD_LENGTH, "under_height", LANDS(job_mouldings, under_height), .least = 6, .most = 60,
 		.decide = under_height, .absent = "5/8\" or 16 mm", .label = "its height",
@@ -68,3 +68,56 @@ static const struct field mouldings[] = {
 
 const struct group keys_mouldings = { "mouldings", sizeof(struct job_mouldings), mouldings,
 	.shorthand = "under_nosing", .keeps_node = true };
+
+static const struct choice skirt_kinds[] = {
+	{ "none", SKIRT_NONE },
+	{ "plain", SKIRT_PLAIN },
+	{ "cut_round", SKIRT_CUT_ROUND },
+	{ 0 },
+};
+
+/* Its sizes have a default only where there is one. */
+static const char *with_skirt(const void *group, const char *size)
+{
+	const struct job_skirts *s = group;
+
+	return s->wall == SKIRT_NONE ? NULL : size;
+}
+
+static const char *skirt_thickness(const void *group, enum units units)
+{
+	return with_skirt(group, units == UNITS_INCHES ? "3/4\"" : "18 mm");
+}
+
+static const char *skirt_height(const void *group, enum units units)
+{
+	return with_skirt(group, units == UNITS_INCHES ? "3\"" : "75 mm");
+}
+
+static const char *skirt_baseboard(const void *group, enum units units)
+{
+	return with_skirt(group, units == UNITS_INCHES ? "3 1/2\"" : "90 mm");
+}
+
+/* Common practice.  None unless asked for: the wall may be finished without one. */
+static const struct field skirts[] = {
+	{ FIELD_CHOICE, "wall", LANDS(job_skirts, wall), .choices = skirt_kinds, .usual = "none",
+		.label = "skirt boards",
+		.help = "on walls that run all the way: plain, set first, treads and risers butt "
+			"against its face; or cut round the steps and scribed over their ends" },
+	{ FIELD_LENGTH, "thickness", LANDS(job_skirts, thickness), .least = 6, .most = 50,
+		.decide = skirt_thickness, .absent = "3/4\" or 18 mm", .label = "skirt thickness",
+		.shown = SHOWN_ELEVATION, .help = "thickness of the board" },
+	{ FIELD_LENGTH, "height", LANDS(job_skirts, height), .least = 10, .most = 300,
+		.decide = skirt_height, .absent = "3\" or 75 mm",
+		.label = "skirt over the nosing line", .shown = SHOWN_ELEVATION,
+		.help = "nosing line to its upper edge, square to the pitch" },
+	{ FIELD_LENGTH, "baseboard", LANDS(job_skirts, baseboard), .least = 20, .most = 300,
+		.decide = skirt_baseboard, .absent = "3 1/2\" or 90 mm",
+		.label = "baseboard height", .shown = SHOWN_ELEVATION,
+		.help = "height of the baseboards that it dies into" },
+	{ 0 },
+};
+
+const struct group keys_skirts = { "skirts", sizeof(struct job_skirts), skirts, .shorthand = "wall",
+	.keeps_node = true };

@@ -58,6 +58,7 @@ static inline void maybe(struct draft *d, int indent, const char *key, double fr
 /* The edge of treads, with their overhang; the group mouldings. */
 void draft_nosing(struct draft *d);
 void draft_mouldings(struct draft *d);
+void draft_skirts(struct draft *d);
 
 /* Of the group treads: walls wrapped, a starting step, loose tenons. */
 void draft_treads(struct draft *d);

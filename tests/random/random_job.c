@@ -252,6 +252,7 @@ const char *random_job(struct arena *a, uint64_t seed)
 	add_stringers(&d, flush);
 	add_treads(&d);
 	draft_mouldings(&d);
+	draft_skirts(&d);
 	add_balustrade(&d);
 	add_code(&d);
 	return text_chars(&d.text);

@@ -1,5 +1,7 @@
 #include "random/draft.h"
 
+#include <string.h>
+
 void draft_nosing(struct draft *d)
 {
 	static const char *const profiles[] = { "eased", "full_round", "half_round", "chamfer" };
@@ -15,6 +17,24 @@ void draft_nosing(struct draft *d)
 	maybe(d, 2, "waste_margin", 0, 2);
 	d->side_overhang = size(d, 23, 45);
 	put(d, 2, "side_overhang", d->side_overhang);
+}
+
+void draft_skirts(struct draft *d)
+{
+	static const char *const kinds[] = { "none", "plain", "cut_round" };
+	int kind = dice_count(&d->dice, 0, 2);
+	double thickness = size(d, 8, 20);
+	if (kind == 0 || strstr(text_chars(&d->text), "notches:"))
+		return;
+	if (kind == 2 && d->open_risers)
+		return;
+	/* the usual gap holds any of these, others seldom */
+	if (kind == 1 && strstr(text_chars(&d->text), "wall_gap:") && !once_in(d, 8))
+		return;
+	text_add(&d->text, "skirts:\n  wall: %s\n", kinds[kind]);
+	put(d, 2, "thickness", thickness);
+	maybe(d, 2, "height", 20, 120);
+	maybe(d, 2, "baseboard", 40, 180);
 }
 
 void draft_mouldings(struct draft *d)

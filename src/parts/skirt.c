@@ -1,0 +1,165 @@
+#include "parts/landing.h"
+#include "parts/nosing.h"
+#include "parts/stringer.h"
+
+/*
+ * Skirt boards on walls, their upper edge a stated height over the nosing line:
+ *
+ *                      ____ baseboard of the upper floor
+ *                   .'|____
+ *                 .'  |         plain: treads and risers butt against its face;
+ *               .'   .'         cut round: it is scribed over their ends
+ *     ________.'   .'
+ *             |  .'
+ *     ________|.'__ floor
+ *      baseboard
+ *
+ * It ends plumb in front where its upper edge has come down to the baseboard,
+ * and plumb over the upper floor, level with the baseboard there.
+ */
+
+/* A plain skirt reaches this far below the corner of tread and riser (common practice). */
+#define COVER 25.0
+
+/* It begins at least this far in front of the first nosing (common practice). */
+#define LEAST_FRONT 20.0
+
+struct skirt {
+	const struct rod *rod;
+	double upper;       /* level of its upper edge over x = 0 */
+	double front, back; /* its plumb ends */
+	double level_from;  /* where its upper edge goes over into the baseboard's at the head */
+};
+
+static struct skirt skirt_of(const struct rod *r)
+{
+	const struct job_skirts *j = &r->job->skirts;
+	struct skirt k = { .rod = r };
+	k.upper = rod_nosing_z(r, 0) + j->height / r->cosine;
+	k.front = fmin((j->baseboard - k.upper) / r->slope, -r->nosing - LEAST_FRONT);
+	k.level_from = (r->top + j->baseboard - k.upper) / r->slope;
+	k.back = fmax(k.level_from, r->header_x);
+	return k;
+}
+
+/* From the back end along the upper edge to the front one. */
+static void strike_upper(struct path *p, const struct skirt *k)
+{
+	const struct rod *r = k->rod;
+	double head = r->top + r->job->skirts.baseboard;
+	path_to(p, k->back, r->top);
+	path_to(p, k->back, head);
+	path_to(p, k->level_from, head);
+	path_to(p, k->front, k->upper + r->slope * k->front);
+}
+
+static struct outline plain(struct arena *a, const struct skirt *k, double lower)
+{
+	const struct rod *r = k->rod;
+	double foot = fmin(-lower / r->slope, r->header_x);
+	struct path p = path_begin(a, 10);
+	path_to(&p, k->front, 0);
+	path_to(&p, foot, 0);
+	if (foot < r->header_x)
+		path_to(&p, r->header_x, lower + r->slope * r->header_x);
+	path_to(&p, r->header_x, r->top);
+	strike_upper(&p, k);
+	return path_close(p);
+}
+
+/* Up the face of a riser and round the nosing over it. */
+static void strike_step(struct path *p, const struct rod *r, int step, double thickness)
+{
+	struct nosing n = nosing_make(&r->job->treads, thickness);
+	double face = (step - 1) * r->run, top = step * r->rise;
+	path_to(p, face, (step - 1) * r->rise);
+	path_to(p, face, top - thickness);
+	nosing_strike_up(p, &n, face - r->nosing, top - thickness);
+}
+
+static struct outline cut_round(struct arena *a, const struct skirt *k)
+{
+	const struct rod *r = k->rod;
+	struct path p = path_begin(a, (NOSING_ROOM + 2) * r->risers + 8);
+	path_to(&p, k->front, 0);
+	for (int step = 1; step <= r->steps; step++)
+		strike_step(&p, r, step, r->tread);
+	if (r->steps < r->risers)
+		strike_step(&p, r, r->risers, landing_thickness(r));
+	strike_upper(&p, k);
+	return path_close(p);
+}
+
+static const char *note_of(const struct side *side, enum skirt_kind kind)
+{
+	bool left = side->hand == HAND_LEFT;
+	if (kind == SKIRT_CUT_ROUND)
+		return left ? "face up as drawn; scribe it to treads and risers"
+			    : "face down as drawn; scribe it to treads and risers";
+	return left ? "face up as drawn" : "face down as drawn";
+}
+
+static void skirt_add(struct pieces *list, const struct rod *r, const struct side *side)
+{
+	struct arena *a = list->arena;
+	enum skirt_kind kind = r->job->skirts.wall;
+	struct skirt k = skirt_of(r);
+	double width = k.upper * r->cosine + (kind == SKIRT_PLAIN ? COVER : 0);
+	struct edges e = { k.upper, k.upper - width / r->cosine };
+	struct outline face = kind == SKIRT_PLAIN ? plain(a, &k, e.lower) : cut_round(a, &k);
+	struct bench b = bench_make(r, e, &face, 1);
+	double one = rod_y(r, side, 0), other = rod_y(r, side, side->skirt);
+	struct part *p = piece_add(list,
+		kind == SKIRT_PLAIN ? "wall skirt" : "wall skirt, cut round the steps",
+		r->job->material.risers, bench_frame(r, b, fmax(one, other)));
+	p->outline = bench_outline(a, b, face);
+	p->size = (struct part_size){ outline_extent(p->outline).x1, width, side->skirt };
+	p->start.mitre = PI / 2 - r->pitch; /* the level foot cut */
+	p->end.mitre = r->pitch;            /* the plumb head cut */
+	p->solids = solid_prism(a, profile_of(a, p->outline), 0, side->skirt);
+	p->note = note_of(side, kind);
+}
+
+/* What a tread is cut out for at this side stands where the skirt would. */
+static bool is_notched(const struct rod *r, const struct side *side)
+{
+	const struct job_treads *t = &r->job->treads;
+	enum notch_at at = side->hand == HAND_LEFT ? NOTCH_LEFT : NOTCH_RIGHT;
+	for (int i = 0; i < t->notch_count; i++)
+		if (t->notches[i].at == at || t->notches[i].at == NOTCH_BACK)
+			return true;
+	return false;
+}
+
+static bool skirt_fits(struct arena *a, const struct rod *r, const struct side *side,
+	struct diags *d)
+{
+	const struct job_skirts *j = &r->job->skirts;
+	struct lettering l = job_lettering(r->job);
+	struct pos at = rod_pos(r, j->src, "wall");
+	int before = d->errors;
+	if (j->wall == SKIRT_PLAIN && side->skirt > side->outer + NEAR_ENOUGH)
+		diag_error(d, at, "make wall_gap as wide, or write cut_round",
+			"skirts.wall: behind the stringer there is %s for a skirt %s thick",
+			length_say(a, l, side->outer), length_say(a, l, side->skirt));
+	if (j->wall == SKIRT_CUT_ROUND && r->riser <= 0)
+		diag_error(d, at, "write plain",
+			"skirts.wall: open risers leave nothing to scribe it to");
+	if (is_notched(r, side))
+		diag_error(d, at, "write none, and fit it in lengths between the notches",
+			"skirts.wall: treads are notched for a wall that stands in its way");
+	return d->errors == before;
+}
+
+static struct part *make(struct arena *a, const struct stair *s, const struct flight *f,
+	struct diags *d)
+{
+	struct pieces list = { .arena = a, .kind = &part_skirt };
+	struct rod r = rod_make(s, f);
+	for (int i = 0; i < 2; i++)
+		if (r.sides[i].skirt > 0 && skirt_fits(a, &r, &r.sides[i], d))
+			skirt_add(&list, &r, &r.sides[i]);
+	return list.first;
+}
+
+const struct part_kind part_skirt = { "skirt", "F", make };
