@@ -81,12 +81,10 @@ static bool has_section(const struct rod *r, const struct job_wall_rail *w, stru
 	return false;
 }
 
-static void say_no_wall(const struct rod *r, const struct job_wall_rail *w, bool has_wall,
-	struct diags *d)
+static void say_no_wall(const struct job_wall_rail *w, int walls, struct diags *d)
 {
 	const char *side = w->side == ON_THE_RIGHT ? "right" : "left";
-	(void)r;
-	if (has_wall)
+	if (walls > 0)
 		diag_error(d, node_pos(w->src, "side"), "take in more steps, or leave it out",
 			"wall_rails: on the %s the wall is too short for a rail", side);
 	else
@@ -110,7 +108,7 @@ static void add_runs(struct arena *a, const struct rod *r, const struct job_wall
 			to->run[to->n++] = run;
 	}
 	if (to->n == before && d)
-		say_no_wall(r, w, walls.n > 0, d);
+		say_no_wall(w, walls.n, d);
 }
 
 /* On one side two rails keep apart. */
