@@ -4,6 +4,7 @@
 #include <string.h>
 
 #include "random/balls.h"
+#include "random/boards.h"
 #include "random/joints.h"
 #include "random/mouldings.h"
 #include "random/overlap.h"
@@ -275,6 +276,7 @@ const struct invariant invariants[] = {
 	{ "every joint has two halves that meet", joints_meet },
 	{ "no loose tenon of a tread is near another hole", tenons_clear },
 	{ "the largest balls are what brute force finds", balls_agree },
+	{ "every piece is cut, and no board holds more than it is", boards_wrong },
 	{ "a moulding touches the wood behind it and the tread", mouldings_touch },
 };
 

@@ -27,7 +27,7 @@ static const char *const more_rules[MORE_RULES] = {
 	"most of the jobs made up can be built",
 };
 
-#define RULES 16
+#define RULES 24
 
 struct tally {
 	uint64_t broken_by[RULES]; /* seed of the first job that broke it; 0: none */

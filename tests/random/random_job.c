@@ -255,5 +255,6 @@ const char *random_job(struct arena *a, uint64_t seed)
 	draft_skirts(&d);
 	add_balustrade(&d);
 	add_code(&d);
+	draft_stock(&d);
 	return text_chars(&d.text);
 }
