@@ -4,7 +4,7 @@
 #include <stdlib.h>
 #include <string.h>
 
-#define MOST_STEPS 200000
+#define MOST_STEPS 50000
 
 struct entry {
 	struct knapsack_item item;
@@ -56,13 +56,17 @@ static void fill(struct filling *f, int i, long room, long value)
 		f->best_value = value;
 		memcpy(f->best, f->now, (size_t)f->n * sizeof(*f->best));
 	}
-	if (i == f->n || ++f->steps > MOST_STEPS || value + limit(f, i, room) <= f->best_value)
+	if (i == f->n || ++f->steps > MOST_STEPS)
 		return;
 	struct knapsack_item item = f->entries[i].item;
 	long fit = room / item.size;
 	for (int k = fit < item.most ? (int)fit : item.most; k >= 0; k--) {
+		long left = room - k * item.size, so_far = value + k * item.value;
+		/* with fewer of what is worth most for its size it only gets worse */
+		if (so_far + limit(f, i + 1, left) <= f->best_value)
+			break;
 		f->now[i] = k;
-		fill(f, i + 1, room - k * item.size, value + k * item.value);
+		fill(f, i + 1, left, so_far);
 	}
 	f->now[i] = 0;
 }

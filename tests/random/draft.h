@@ -62,6 +62,7 @@ void draft_skirts(struct draft *d);
 
 /* Of the group treads: walls wrapped, a starting step, loose tenons. */
 void draft_treads(struct draft *d);
+
 /* The group stock. */
 void draft_stock(struct draft *d);
 
