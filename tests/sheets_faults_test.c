@@ -81,7 +81,7 @@ static void check_sheets(const char *path, const char *paper)
 	const struct stationery *st = stationery_read(a, "templates", &d);
 	const struct finding *findings =
 		code_check(a, s, parts, rules_read(a, "templates", s->job, &d), &d);
-	const struct drawing *g = sheets_draw(a, s, parts, (struct remarks){ .findings = findings },
+	const struct drawing *g = sheets_draw(a, s, parts, (struct issue){ .findings = findings },
 		st, faces_measure(faces), &d);
 	assert_non_null(g);
 	for (; g; g = g->next) {

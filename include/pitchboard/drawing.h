@@ -157,6 +157,9 @@ struct box drawing_bounds(const struct drawing *g, struct measure m);
  * else it gets one line a fault. */
 int drawing_faults(struct arena *a, const struct drawing *g, struct measure m, const char **report);
 
+/* 12 hex digits that tell one set of drawings from another. */
+const char *drawings_fingerprint(struct arena *a, const struct drawing *list);
+
 /* One line a mark, rounded to 0.001 mm: golden tests and `--dump=drawing`. */
 const char *drawing_dump(struct arena *a, const struct drawing *g);
 

@@ -25,11 +25,16 @@ struct sheet_context {
 	const struct finding *findings; /* NULL: the job names no code */
 	const struct change *changes;   /* since an earlier job */
 	const struct drawing *earlier;  /* its sheets; NULL: nothing is compared */
+	const struct sheet_set *set;
+	const char
+		*set_fingerprint; /* of all its sheets without their frames: when all are drawn */
 };
 
-/* What is drawn, beside the wood: findings may be NULL when the job names no code, changes and the
+/* What is issued, beside the wood: findings may be NULL when the job names no code, changes and the
  * sheets of an earlier job when it is not compared with one. */
-struct remarks {
+struct issue {
+	const char *
+		set; /* NULL: the one that the job asks for; else its name is added to the files' */
 	const struct finding *findings;
 	const struct change *changes;
 	const struct drawing *earlier;
@@ -51,6 +56,6 @@ extern const struct sheet_kind sheet_cover, sheet_plan, sheet_elevation, sheet_s
 /* All drawings that the job's set asks for, numbered, framed and titled, then the templates.
  * NULL in, NULL out; NULL after an error. */
 const struct drawing *sheets_draw(struct arena *a, const struct stair *s, const struct part *parts,
-	struct remarks remarks, const struct stationery *st, struct measure m, struct diags *d);
+	struct issue issue, const struct stationery *st, struct measure m, struct diags *d);
 
 #endif

@@ -4,6 +4,8 @@
 #ifndef PITCHBOARD_STATIONERY_H
 #define PITCHBOARD_STATIONERY_H
 
+#include <stdbool.h>
+
 #include "pitchboard/arena.h"
 #include "pitchboard/diag.h"
 #include "pitchboard/drawing.h"
@@ -23,7 +25,7 @@ struct paper {
 struct title_cell {
 	const char *label; /* small, at the top of the cell; may be "" */
 	const char *shows; /* a field by name: job, client, site, drawn_by, date, title, sheet, of,
-			      scale, revision, status, units, fingerprint, job_number, program,
+			      scale, revision, status, units, fingerprint, set, job_number, program,
 			      initials; or literal text in quotes "=" first */
 	double share;      /* of the row's width */
 	double letter;     /* height of a capital */
@@ -45,6 +47,9 @@ struct title_block {
 struct sheet_set {
 	const char *name;
 	const char *title;
+	const char *says; /* in the margin of every sheet; "": nothing */
+	double stamp;     /* width of the space kept clear for a stamp beside the title block */
+	bool templates;   /* do the full-size templates come with it? */
 	const char *const *sheets;
 	int n;
 };

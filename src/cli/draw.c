@@ -15,12 +15,14 @@
 #include <stdio.h>
 #include <string.h>
 
-enum { DRAW_OUTPUT, DRAW_QUIET, DRAW_TEMPLATES, DRAW_SINCE, DRAW_DUMP };
+enum { DRAW_OUTPUT, DRAW_QUIET, DRAW_TEMPLATES, DRAW_SET, DRAW_SINCE, DRAW_DUMP };
 
 static const struct option options[] = {
 	[DRAW_OUTPUT] = { 'o', "output", "DIR", "where the drawings go; out when not given" },
 	[DRAW_QUIET] = { 'q', "quiet", NULL, "print no paths and no table of layouts" },
 	[DRAW_TEMPLATES] = { 0, "templates", "DIR", "papers, title block, sets and fonts" },
+	[DRAW_SET] = { 0, "set", "NAME",
+		"which sheets instead of the job's own: full, shop, client, permit ..." },
 	[DRAW_SINCE] = { 0, "since", "JOB",
 		"an earlier job file: what differs is listed, and clouded on the sheets" },
 	[DRAW_DUMP] = { 0, "dump", "NOUN",
@@ -34,6 +36,7 @@ enum dump { DUMP_NONE, DUMP_JOB, DUMP_STAIR, DUMP_PARTS, DUMP_DRAWING, DUMP_UNKN
 struct shop {
 	const char *dir;       /* where the drawings go */
 	const char *templates; /* where papers, sets and rules are */
+	const char *set;       /* NULL: each job's own */
 	struct earlier_job earlier;
 	bool quiet;
 	enum dump dump;
@@ -99,11 +102,11 @@ static enum status write_files(struct arena *a, const struct shop *shop, const s
 }
 
 /* What is said on the sheets beside the wood; the earlier job is drawn for its lettering. */
-static struct remarks remarks_make(struct arena *a, const struct shop *shop,
-	const struct stair *stair, const struct part *parts, const struct finding *findings)
+static struct issue issue_make(struct arena *a, const struct shop *shop, const struct stair *stair,
+	const struct part *parts, const struct finding *findings)
 {
 	const struct earlier *was = &shop->earlier.was;
-	struct remarks now = { .findings = findings };
+	struct issue now = { .set = shop->set, .findings = findings };
 	struct diags d;
 
 	if (!was->parts || !parts)
@@ -112,8 +115,9 @@ static struct remarks remarks_make(struct arena *a, const struct shop *shop,
 	now.changes = changes_find(a, *was, stair, parts);
 	const struct finding *before = code_check(a, was->stair, was->parts,
 		rules_read(a, shop->templates, was->stair->job, &d), &d);
-	now.earlier = sheets_draw(a, was->stair, was->parts, (struct remarks){ .findings = before },
-		shop->stationery, faces_measure(shop->faces), &d);
+	now.earlier = sheets_draw(a, was->stair, was->parts,
+		(struct issue){ .set = shop->set, .findings = before }, shop->stationery,
+		faces_measure(shop->faces), &d);
 	return now;
 }
 
@@ -126,8 +130,8 @@ static enum status draw_job(struct arena *a, const struct shop *shop, const char
 	const struct part *parts = parts_make(a, stair, d);
 	const struct finding *findings =
 		code_check(a, stair, parts, rules_read(a, shop->templates, job, d), d);
-	const struct remarks remarks = remarks_make(a, shop, stair, parts, findings);
-	const struct drawing *drawings = sheets_draw(a, stair, parts, remarks, shop->stationery,
+	const struct issue issue = issue_make(a, shop, stair, parts, findings);
+	const struct drawing *drawings = sheets_draw(a, stair, parts, issue, shop->stationery,
 		faces_measure(shop->faces), d);
 
 	findings_tell(a, stair, parts, d);
@@ -136,7 +140,7 @@ static enum status draw_job(struct arena *a, const struct shop *shop, const char
 	if (stair && !shop->quiet)
 		fputs(stair_options_text(a, stair), stderr);
 	if (!shop->quiet)
-		earlier_tell(&shop->earlier, remarks.changes);
+		earlier_tell(&shop->earlier, issue.changes);
 	print_dump(a, shop->dump, job, stair, parts, drawings);
 	if (!drawings)
 		return STATUS_WRONG;
@@ -221,6 +225,7 @@ static enum status run_draw(struct arena *a, const struct arguments *args)
 	struct shop shop = {
 		.dir = dir ? dir : "out",
 		.quiet = args->values[DRAW_QUIET] != NULL,
+		.set = args->values[DRAW_SET],
 		.dump = dump_named(args->values[DRAW_DUMP]),
 	};
 	const char *problem = usage_problem(a, args, shop.dump);

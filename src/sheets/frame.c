@@ -21,6 +21,14 @@ static double title_width(const struct sheet_context *c)
 	return fmin(c->stationery->title.width, box_width(frame_box(c->paper)));
 }
 
+/* On a paper too narrow for both there is none. */
+static double stamp_width(const struct sheet_context *c)
+{
+	double left = box_width(frame_box(c->paper)) - title_width(c);
+
+	return c->set && c->set->stamp <= left ? c->set->stamp : 0;
+}
+
 static double title_height(const struct title_block *t)
 {
 	double h = 0;
@@ -166,7 +174,7 @@ void sheet_notes(struct sheet *s, const struct note *notes, int n)
 	struct set_line *line =
 		NEW_N(s->drawing->arena, struct set_line, most_lines(notes, n) + 2 * n + 1);
 
-	beside.x1 = frame.x1 - title_width(c) - COLUMN_GAP;
+	beside.x1 = frame.x1 - title_width(c) - stamp_width(c) - COLUMN_GAP;
 	beside.y1 = frame.y0 + title - ROOM_MARGIN * 0.5;
 	over.y0 = frame.y0 + title + ROOM_MARGIN * 0.5;
 	over.y1 = over.y0 + s->hand.letter;
@@ -244,6 +252,7 @@ static const char *field_text(struct arena *a, const struct title_page *p, const
 		{ "status", status_text(a, p->context->stair) },
 		{ "units", units_text(a, job) },
 		{ "fingerprint", job->fingerprint },
+		{ "set", p->context->set_fingerprint },
 		{ "program", "pitchboard" },
 		{ "initials", "" },
 	};
@@ -337,6 +346,31 @@ static void draw_warning(struct arena *a, const struct title_page *p, struct han
 		LETTER_BOLD, text);
 }
 
+/* What the set is for, under the frame. */
+static void draw_says(const struct title_page *p, struct hand h)
+{
+	struct box frame = frame_box(p->context->paper);
+
+	if (p->context->set)
+		draw_text_styled(h.g, vec((frame.x0 + frame.x1) / 2, frame.y0 - 2 - h.letter),
+			h.letter, 0, ALIGN_MIDDLE, LETTER_BOLD, p->context->set->says);
+}
+
+/* The space kept clear for a stamp, beside the title block on every sheet. */
+static void draw_stamp_space(const struct title_page *p, struct hand h)
+{
+	const struct sheet_context *c = p->context;
+	struct box frame = frame_box(c->paper);
+	double x = frame.x1 - title_width(c), top = frame.y0 + title_height(&c->stationery->title);
+	double wide = stamp_width(c);
+
+	if (wide <= 0)
+		return;
+	draw_box(h.g, PEN_TABLE, (struct box){ x - wide, frame.y0, x, top });
+	draw_text(h.g, vec(x - wide + 1.5, top - 2 * h.letter), h.letter, ALIGN_LEFT,
+		"kept clear for the department's stamp");
+}
+
 void frames_draw(struct arena *a, const struct sheet_context *c, struct drawing *sheets)
 {
 	struct title_page p = { .context = c };
@@ -349,6 +383,8 @@ void frames_draw(struct arena *a, const struct sheet_context *c, struct drawing 
 		p.number++;
 		draw_box(g, PEN_FRAME, frame_box(c->paper));
 		draw_title_block(a, &p, h);
+		draw_stamp_space(&p, h);
 		draw_warning(a, &p, h);
+		draw_says(&p, h);
 	}
 }

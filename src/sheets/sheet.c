@@ -54,9 +54,9 @@ static void append(struct drawing **tail, struct drawing *list)
 
 /* A sheet sees those before it; the cover lists all others, so it is drawn when they are there and
  * put before them. */
-static struct drawing *draw_set(struct arena *a, const struct sheet_context *c,
-	const struct sheet_set *set, const char *stem)
+static struct drawing *draw_set(struct arena *a, const struct sheet_context *c, const char *stem)
 {
+	const struct sheet_set *set = c->set;
 	struct drawing *first = NULL, *cover = NULL;
 	struct sheet_context with_index = *c;
 	bool has_cover = false;
@@ -78,7 +78,8 @@ static struct drawing *draw_set(struct arena *a, const struct sheet_context *c,
 		number(a, &sheet_cover, stem, cover, 0);
 	}
 	append(&cover, first);
-	frames_draw(a, c, cover);
+	with_index.set_fingerprint = drawings_fingerprint(a, cover);
+	frames_draw(a, &with_index, cover);
 	return cover;
 }
 
@@ -94,12 +95,13 @@ static const struct paper *job_paper(const struct stationery *st, const struct j
 }
 
 /* A set may name only sheets that the table has: found out before anything is drawn. */
-static bool is_sound(const struct job *job, const struct sheet_set *set, struct diags *d)
+static bool is_sound(const struct job *job, const char *wanted, const struct sheet_set *set,
+	struct diags *d)
 {
 	struct pos at = node_pos(job->sheets.src, "set");
 
 	if (!set) {
-		diag_error(d, at, NULL, "no set \"%s\" in templates/sets", job->sheets.set);
+		diag_error(d, at, NULL, "no set \"%s\" in templates/sets", wanted);
 		return false;
 	}
 	for (int i = 0; i < set->n; i++) {
@@ -125,31 +127,42 @@ static void warn_small(const struct job *job, const struct drawing *sheets, stru
 	}
 }
 
+/* A set that was asked for by name has files of its own beside those of the job's. */
+static const char *issue_stem(struct arena *a, const struct job *job, const char *set)
+{
+	const char *stem = job_stem(a, job);
+
+	return set ? arena_printf(a, "%s-%s", stem, set) : stem;
+}
+
 const struct drawing *sheets_draw(struct arena *a, const struct stair *s, const struct part *parts,
-	struct remarks remarks, const struct stationery *st, struct measure m, struct diags *d)
+	struct issue issue, const struct stationery *st, struct measure m, struct diags *d)
 {
 	if (!s || !parts || !st || d->errors)
 		return NULL;
 	const struct job *job = s->job;
-	const struct sheet_set *set = stationery_set(st, job->sheets.set);
+	const char *wanted = issue.set ? issue.set : job->sheets.set;
+	const struct sheet_set *set = stationery_set(st, wanted);
 	const struct paper *paper = job_paper(st, job, "paper", job->sheets.paper, d);
 	const struct paper *tiles =
 		job_paper(st, job, "template_paper", job->sheets.template_paper, d);
 
-	if (!is_sound(job, set, d) || !paper || !tiles)
+	if (!is_sound(job, wanted, set, d) || !paper || !tiles)
 		return NULL;
 	struct sheet_context c = { .stair = s,
 		.parts = parts,
 		.stationery = st,
 		.paper = paper,
 		.measure = m,
-		.findings = remarks.findings,
-		.changes = remarks.changes,
-		.earlier = remarks.earlier,
+		.findings = issue.findings,
+		.changes = issue.changes,
+		.earlier = issue.earlier,
+		.set = set,
 		.blanks = blanks_make(a, s, parts) };
 	c.cutting = cutting_make(a, s, c.blanks, d);
-	struct drawing *first = draw_set(a, &c, set, job_stem(a, job));
+	struct drawing *first = draw_set(a, &c, issue_stem(a, job, issue.set));
 	warn_small(job, first, d);
-	append(&first, templates_draw(a, &c, tiles));
+	if (set->templates)
+		append(&first, templates_draw(a, &c, tiles));
 	return first;
 }

@@ -169,7 +169,7 @@ static const struct drawing *drawings_of(struct arena *a, const char *path)
 	const struct stationery *stationery = stationery_read(a, "templates", &d);
 	const struct stair *stair = stair_solve(a, job_read(a, yaml, &d), &d);
 	const struct drawing *drawings = sheets_draw(a, stair, parts_make(a, stair, &d),
-		(struct remarks){ .findings = NULL }, stationery, faces_measure(faces), &d);
+		(struct issue){ .findings = NULL }, stationery, faces_measure(faces), &d);
 	if (!drawings)
 		diags_print(&d, stderr);
 	return drawings;

@@ -49,7 +49,7 @@ int LLVMFuzzerTestOneInput(const uint8_t *data, size_t size)
 	const struct rule_set *rules = rules_read(a, "templates", job, &d);
 	const struct finding *findings = code_check(a, stair, parts, rules, &d);
 	const struct drawing *drawings = sheets_draw(a, stair, parts,
-		(struct remarks){ .findings = findings }, stationery(), measure, &d);
+		(struct issue){ .findings = findings }, stationery(), measure, &d);
 	if ((drawings == NULL) != (d.errors > 0))
 		abort();
 	arena_free(a);

@@ -33,8 +33,8 @@ const char *sheets_fault(struct arena *a, const struct stair *s, const struct pa
 	const struct shop *shop, struct diags *d)
 {
 	const struct drawing *g = sheets_draw(a, s, parts,
-		(struct remarks){ .findings = code_check(a, s, parts,
-					  rules_read(a, "templates", s->job, d), d) },
+		(struct issue){ .findings = code_check(a, s, parts,
+					rules_read(a, "templates", s->job, d), d) },
 		shop->stationery, shop->measure, d);
 	const char *report = "";
 	if (!g)
