@@ -161,6 +161,26 @@ static void open_risers_have_no_boards(void **state)
 	arena_free(b.arena);
 }
 
+/* 180 of rise less a tread of 27 less the bar. */
+static void a_bar_narrows_the_gap_of_open_risers(void **state)
+{
+	struct built b = built_from("pitchboard: 1\njob: {name: Test, units: millimetres}\n"
+				    "floors: {total_rise: 1800}\n"
+				    "stair: {width: 900, right: wall, segments: [{risers: 10, run: "
+				    "250}]}\nrisers: {kind: open, bar: 60}\n"
+				    "treads: {thickness: 27, nosing: 25, nosing_radius: 10}\n");
+	(void)state;
+	const struct part *bar = built_part(&b, "riser bar", 0);
+	struct extent e = built_extent(bar, 1);
+	assert_int_equal(built_count(&b, "riser bar"), 10);
+	assert_near(e.high.x, 250, 1e-9); /* flush with the riser's line, 12 thick */
+	assert_near(e.low.x, 250 - 12, 1e-9);
+	assert_near(e.high.z, 360 - 27, 1e-9);
+	assert_near(e.low.z - 180, 93, 1e-9);
+	assert_string_equal(bar->note, "leaves a gap of 93 mm over the tread below");
+	arena_free(b.arena);
+}
+
 static void a_housed_tread_enters_both_grooves(void **state)
 {
 	struct built b = built_from("pitchboard: 1\njob: {name: Test, units: millimetres}\n"
@@ -232,6 +252,7 @@ int main(void)
 		cmocka_unit_test(the_first_riser_is_lower_by_the_tread),
 		cmocka_unit_test(a_riser_is_mitred_only_where_the_stringer_is),
 		cmocka_unit_test(open_risers_have_no_boards),
+		cmocka_unit_test(a_bar_narrows_the_gap_of_open_risers),
 		cmocka_unit_test(a_housed_tread_enters_both_grooves),
 		cmocka_unit_test(the_nosing_piece_makes_the_last_rise_equal),
 		cmocka_unit_test(a_flush_last_tread_needs_no_nosing_piece),

@@ -231,6 +231,8 @@ struct job_risers {
 	const struct node *src;
 	enum riser_kind kind;
 	double thickness; /* 0 when open */
+	double bar;       /* open: a bar of this height under the front of each tread; 0: none */
+	double bar_thickness;
 };
 
 enum skirt_kind {

@@ -1,3 +1,5 @@
+#include "parts/riser.h"
+
 #include "parts/start.h"
 
 /*
@@ -78,12 +80,12 @@ static struct part *make(struct arena *a, const struct stair *s, const struct fl
 {
 	struct pieces list = { .arena = a, .kind = &part_riser };
 	struct rod r = rod_make(s, f);
-	(void)d;
 	for (int i = 1; r.riser > 0 && i <= r.risers; i++)
 		riser_add(&list, &r, i);
 	for (int i = 0; i < 2; i++)
 		if (r.riser > 0 && side_starts(&r.sides[i]))
 			start_block_add(&list, &r, &r.sides[i]);
+	riser_bars_add(&list, &r, d);
 	return list.first;
 }
 

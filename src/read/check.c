@@ -245,6 +245,10 @@ static void check_treads(const struct check *c)
 		diag_error(c->diags, node_pos(c->job->risers.src, "thickness"),
 			"leave it out, or write kind: board",
 			"risers: open risers have no thickness");
+	if (c->job->risers.kind == RISER_BOARD && c->job->risers.bar > 0)
+		diag_error(c->diags, node_pos(c->job->risers.src, "bar"),
+			"leave it out, or write kind: open",
+			"risers: there is no gap for a bar beside boards");
 }
 
 static void check_balusters(const struct check *c)

@@ -204,6 +204,13 @@ static const struct field risers[] = {
 		.decide = riser_thickness, .absent = "3/4\" or 18 mm; none when open",
 		.label = "riser thickness", .shown = SHOWN_ELEVATION | SHOWN_STRINGER,
 		.matters = has_boards, .help = "thickness of the boards" },
+	{ FIELD_LENGTH, "bar", LANDS(job_risers, bar), .least = 10, .most = 200,
+		.help = "open risers: height of a bar under the front of each tread",
+		.absent = "none" },
+	/* Common practice. */
+	{ FIELD_LENGTH, "bar_thickness", LANDS(job_risers, bar_thickness), .least = 6, .most = 60,
+		.usual = "1/2\"", .usual_mm = "12 mm", .label = "thickness of riser bars",
+		.matters = has_riser_bars, .help = "its thickness" },
 	{ 0 },
 };
 

@@ -65,6 +65,11 @@ bool has_newels(const struct job *job)
 	return has_open_side(job) && (job->newels.bottom || job->newels.top);
 }
 
+bool has_riser_bars(const struct job *job)
+{
+	return job->risers.bar > 0;
+}
+
 bool has_boards(const struct job *job)
 {
 	return job->risers.kind == RISER_BOARD;

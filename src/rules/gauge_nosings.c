@@ -87,7 +87,8 @@ static struct reading riser_slope(const struct survey *s)
 	return r;
 }
 
-/* The ball that goes through between two treads: as high as the opening is, for it is wider. */
+/* The ball that goes through between two treads: as high as the opening is under
+ * its bar, for it is wider. */
 static struct reading riser_opening(const struct survey *s)
 {
 	const struct footing *f = footings_make(s);
@@ -97,7 +98,8 @@ static struct reading riser_opening(const struct survey *s)
 		return reading_not_applicable("the risers are closed");
 	for (int i = 1; i <= s->flight->risers; i++)
 		for (int end = 0; end < FOOTING_ENDS; end++) {
-			double gap = f[i].level[end] - tread_thickness_of(s) - f[i - 1].level[end];
+			double gap = f[i].level[end] - tread_thickness_of(s) -
+				s->stair->job->risers.bar - f[i - 1].level[end];
 			if (!isnan(gap))
 				reading_add(&r, gap, arena_printf(s->arena, "under step %d", i));
 		}

@@ -139,7 +139,11 @@ static void add_treads(struct draft *d)
 	maybe(d, 2, "widest_board", 60, 200);
 	draft_treads(d);
 	if (d->open_risers) {
-		text_add(&d->text, "risers: { kind: open }\n");
+		text_add(&d->text, "risers:\n  kind: open\n");
+		if (once_in(d, 2) && d->nosing - d->under > 6) {
+			put(d, 2, "bar", size(d, 20, 80));
+			put(d, 2, "bar_thickness", 6);
+		}
 		return;
 	}
 	text_add(&d->text, "risers:\n");

@@ -1,0 +1,75 @@
+#include "parts/landing.h"
+#include "parts/nosing.h"
+#include "parts/riser.h"
+
+/*
+ * Bars of open risers: hung under the front of each tread, they leave a gap
+ * that a child's head does not go through.
+ *
+ *      ___________________
+ *     (___________________| tread
+ *         |_| bar
+ *          gap
+ *      ___________________
+ *     (___________________|
+ */
+
+static double bar_end(const struct rod *r, const struct side *side, int step)
+{
+	if (side->kind == STRINGER_HOUSED)
+		return side->inner;
+	if (step == 1 && side_has_foot_newel(side))
+		return rod_newel_inner(r, side);
+	int beside = step > r->steps ? r->steps : step;
+	if (!side_open_at(side, beside))
+		return r->job->treads.scribe;
+	return 0;
+}
+
+static const char *note(struct arena *a, const struct rod *r)
+{
+	struct lettering l = job_lettering(r->job);
+	return arena_printf(a, "leaves a gap of %s over the tread below",
+		length_say(a, l, r->rise - r->tread - r->job->risers.bar));
+}
+
+static void bar_add(struct pieces *list, const struct rod *r, int step)
+{
+	struct arena *a = list->arena;
+	const struct job_risers *job = &r->job->risers;
+	double x0 = rod_along(r, &r->sides[HAND_LEFT], bar_end(r, &r->sides[HAND_LEFT], step));
+	double x1 = rod_along(r, &r->sides[HAND_RIGHT], bar_end(r, &r->sides[HAND_RIGHT], step));
+	double under = step > r->steps ? r->top - landing_thickness(r) : step * r->rise - r->tread;
+	struct part *p = piece_add(list, "riser bar", r->job->material.risers,
+		rod_upright(r, x0, (step - 1) * r->run, under - job->bar));
+	p->size = (struct part_size){ x1 - x0, job->bar, job->bar_thickness };
+	p->outline = outline_box(a, 0, 0, x1 - x0, job->bar);
+	p->solids = solid_box(a, vec3(0, 0, 0), vec3(x1 - x0, job->bar, job->bar_thickness));
+	p->note = note(a, r);
+}
+
+static bool bars_fit(struct arena *a, const struct rod *r, struct diags *d)
+{
+	struct lettering l = job_lettering(r->job);
+	const struct job_risers *job = &r->job->risers;
+	struct nosing n = nosing_make(&r->job->treads, r->tread);
+	double room = r->nosing - nosing_under(&n), gap = r->rise - r->tread;
+	int before = d->errors;
+	if (job->bar > gap - NEAR_ENOUGH)
+		diag_error(d, rod_pos(r, job->src, "bar"), NULL,
+			"risers.bar: %s fills the gap between two treads, %s",
+			length_say(a, l, job->bar), length_say(a, l, gap));
+	else if (job->bar_thickness > room + NEAR_ENOUGH)
+		diag_error(d, rod_pos(r, job->src, "bar_thickness"), "or a longer nosing",
+			"risers.bar_thickness: %s stands out from under the nosing: at most %s",
+			length_say(a, l, job->bar_thickness), length_say(a, l, fmax(room, 0)));
+	return d->errors == before;
+}
+
+void riser_bars_add(struct pieces *list, const struct rod *r, struct diags *d)
+{
+	if (r->job->risers.bar <= 0 || !bars_fit(list->arena, r, d))
+		return;
+	for (int step = 1; step <= r->risers; step++)
+		bar_add(list, r, step);
+}
