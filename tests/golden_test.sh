@@ -18,7 +18,7 @@ says_the_same() { # JOB NOUN WANTED
 
 for job in jobs/*.yaml; do
 	name=$(basename "$job" .yaml)
-	for noun in job stair parts drawing; do
+	for noun in job stair parts findings drawing; do
 		check "$name: the $noun is as blessed" \
 			says_the_same "$job" $noun "$golden/$name.$noun"
 	done

@@ -125,6 +125,11 @@ struct finding {
 const struct finding *code_check(struct arena *a, const struct stair *s, const struct part *parts,
 	const struct rule_set *rules, struct diags *d);
 
+/* Warns of what the job itself asks for and does not get: headroom as wanted, planks as on offer.
+ * NULL stair or parts: of nothing. */
+void wishes_check(struct arena *a, const struct stair *s, const struct part *parts,
+	struct diags *d);
+
 int findings_count(const struct finding *list, enum finding_state state);
 
 /* As a table for a terminal, and for other programs. */

@@ -57,6 +57,7 @@ static enum status check_job(struct arena *a, const struct asked *asked, const c
 	/* findings are printed in full below, not as warnings */
 	diags_init(&told, a, d->file, d->source);
 	const struct finding *list = code_check(a, stair, parts, rules, &told);
+	wishes_check(a, stair, parts, d);
 	diags_print(d, stderr);
 	if (!parts || d->errors)
 		return STATUS_WRONG;

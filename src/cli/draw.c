@@ -8,7 +8,7 @@
 #include "cli/command.h"
 #include "cli/earlier.h"
 #include "cli/files.h"
-#include "cli/findings.h"
+#include "cli/letters.h"
 #include "pitchboard/sheet.h"
 #include "pitchboard/write.h"
 
@@ -26,11 +26,19 @@ static const struct option options[] = {
 	[DRAW_SINCE] = { 0, "since", "JOB",
 		"an earlier job file: what differs is listed, and clouded on the sheets" },
 	[DRAW_DUMP] = { 0, "dump", "NOUN",
-		"print one stage as text: job, stair, parts or drawing" },
+		"print one stage as text: job, stair, parts, findings or drawing" },
 	{ 0 },
 };
 
-enum dump { DUMP_NONE, DUMP_JOB, DUMP_STAIR, DUMP_PARTS, DUMP_DRAWING, DUMP_UNKNOWN };
+enum dump {
+	DUMP_NONE,
+	DUMP_JOB,
+	DUMP_STAIR,
+	DUMP_PARTS,
+	DUMP_FINDINGS,
+	DUMP_DRAWING,
+	DUMP_UNKNOWN
+};
 
 /* What the jobs of one call share. */
 struct shop {
@@ -47,7 +55,7 @@ struct shop {
 /* DUMP_NONE when nothing was asked for. */
 static enum dump dump_named(const char *name)
 {
-	static const char *const nouns[] = { "", "job", "stair", "parts", "drawing" };
+	static const char *const nouns[] = { "", "job", "stair", "parts", "findings", "drawing" };
 
 	if (!name)
 		return DUMP_NONE;
@@ -58,7 +66,8 @@ static enum dump dump_named(const char *name)
 }
 
 static void print_dump(struct arena *a, enum dump dump, const struct job *job,
-	const struct stair *stair, const struct part *parts, const struct drawing *drawings)
+	const struct stair *stair, const struct part *parts, const struct finding *findings,
+	const struct drawing *drawings)
 {
 	switch (dump) {
 	case DUMP_NONE:
@@ -66,6 +75,7 @@ static void print_dump(struct arena *a, enum dump dump, const struct job *job,
 	case DUMP_JOB: fputs(job ? job_dump(a, job) : "", stdout); return;
 	case DUMP_STAIR: fputs(stair ? stair_dump(a, stair) : "", stdout); return;
 	case DUMP_PARTS: fputs(parts ? parts_dump(a, parts) : "", stdout); return;
+	case DUMP_FINDINGS: fputs(findings_text(a, findings), stdout); return;
 	case DUMP_DRAWING:
 		for (const struct drawing *g = drawings; g; g = g->next)
 			fputs(drawing_dump(a, g), stdout);
@@ -134,14 +144,14 @@ static enum status draw_job(struct arena *a, const struct shop *shop, const char
 	const struct drawing *drawings = sheets_draw(a, stair, parts, issue, shop->stationery,
 		faces_measure(shop->faces), d);
 
-	findings_tell(a, stair, parts, d);
-	findings_tell_letters(faces_missing(shop->faces, drawings), d);
+	wishes_check(a, stair, parts, d);
+	letters_tell_missing(faces_missing(shop->faces, drawings), d);
 	diags_print(d, stderr);
 	if (stair && !shop->quiet)
 		fputs(stair_options_text(a, stair), stderr);
 	if (!shop->quiet)
 		earlier_tell(&shop->earlier, issue.changes);
-	print_dump(a, shop->dump, job, stair, parts, drawings);
+	print_dump(a, shop->dump, job, stair, parts, findings, drawings);
 	if (!drawings)
 		return STATUS_WRONG;
 	enum status status = d->warnings ? STATUS_FINDINGS : STATUS_DONE;
@@ -181,7 +191,7 @@ static const char *namesake(struct arena *a, const struct arguments *args, int j
 static const char *usage_problem(struct arena *a, const struct arguments *args, enum dump dump)
 {
 	if (dump == DUMP_UNKNOWN)
-		return "--dump takes job, stair, parts or drawing";
+		return "--dump takes job, stair, parts, findings or drawing";
 	if (args->count == 0)
 		return "which job? try: pitchboard draw my-stair.yaml";
 	for (int i = 0; i < args->count; i++) {

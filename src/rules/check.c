@@ -1,6 +1,7 @@
 /*
  * Rule by rule: what is asked, what this stair has, and what came of it.
  */
+#include <assert.h>
 #include <string.h>
 
 #include "rules/limits.h"
@@ -166,7 +167,7 @@ static const char *asked_words(struct arena *a, const struct bench *w, const str
 	enum units own = rule->amends ? w->job->about.units : rule->written_in->units;
 	const char *asked = bounds_words(a, &rule->bounds, g->unit, own);
 
-	if (*rule->asked)
+	if (*rule->asked && !rule->amends)
 		return rule->asked;
 	if (g->unit != GAUGE_LENGTH || own == w->job->about.units)
 		return asked;
@@ -277,6 +278,7 @@ static struct finding *find(struct arena *a, const struct bench *w, const struct
 		f->at = node_pos(w->job->code.src, "edition");
 		return f;
 	}
+	assert(g && "rules_read let a row without a gauge pass");
 	f->asked = asked_words(a, w, rule, g);
 	f->at = place_in_job(w->job, g);
 	if (!is_put_aside(a, w, f))

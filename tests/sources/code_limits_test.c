@@ -181,8 +181,7 @@ static void agrees(const struct checked *c, const struct known *k)
 {
 	const struct finding *f = checked_row(c, k->row);
 
-	if (!f)
-		fail_msg("there is no row %s", k->row);
+	assert_non_null(f);
 	const struct bounds *b = &f->rule->bounds;
 	bool is_strict = b->below.text && *b->below.text;
 	same_limit(f->rule, b->least, k->least);

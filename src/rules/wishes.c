@@ -1,4 +1,7 @@
-#include "cli/findings.h"
+/*
+ * What the job itself asks for, in no code's name.
+ */
+#include "pitchboard/rule.h"
 
 static void tell_headroom(struct arena *a, const struct stair *s, struct diags *d)
 {
@@ -27,19 +30,7 @@ static void tell_plank(struct arena *a, const struct stair *s, const struct part
 			p->stringer->cut_length + 2 * stringers->end_trim));
 }
 
-void findings_tell_letters(struct missing m, struct diags *d)
-{
-	if (!m.text)
-		return;
-	diag_warning(d, (struct pos){ 0, 0 },
-		"Latin, Greek and Cyrillic letters are there; spell it in those",
-		"%d %s drawn as a question mark (U+FFFD); the first is U+%04X in \"%s\"", m.letters,
-		m.letters == 1 ? "letter cannot be set and is" : "letters cannot be set and are",
-		m.code, m.text);
-}
-
-void findings_tell(struct arena *a, const struct stair *s, const struct part *parts,
-	struct diags *d)
+void wishes_check(struct arena *a, const struct stair *s, const struct part *parts, struct diags *d)
 {
 	if (!s || !parts)
 		return;
