@@ -23,6 +23,6 @@ const struct list *lists_find(struct lists l, const char *name)
 {
 	for (int i = 0; i < l.n; i++)
 		if (strcmp(l.lists[i].name, name) == 0)
-			return &l.lists[i];
+			return l.lists + i;
 	return NULL;
 }

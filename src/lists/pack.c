@@ -313,7 +313,7 @@ static long common_divisor(const struct pack_problem *p)
 			divisor = a;
 			a = rest;
 		}
-	return divisor;
+	return divisor > 0 ? divisor : 1;
 }
 
 /* Is there stock that does all that this does, at no more?  Of two alike the first is kept. */

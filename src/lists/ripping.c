@@ -132,7 +132,7 @@ static struct strip_stock strip_stock(const struct rip *r)
 				continue;
 			s.lengths[s.n] = k;
 			s.stock[s.n++] = (struct pack_stock){ exact(usable + r->ask->kerf),
-				(long)floor(share * SHARE), i };
+				(long)fmax(floor(share * SHARE), 1), i };
 		}
 	return s;
 }
@@ -234,7 +234,7 @@ static int board_stock(const struct rip *r, int length, struct pack_stock *stock
 			continue;
 		from[n] = &o->offers[i];
 		stock[n++] = (struct pack_stock){ exact(o->offers[i].width + r->ask->kerf),
-			lround(cost_of(r->ask, &o->offers[i]) * 100), 0 };
+			(long)fmax(round(cost_of(r->ask, &o->offers[i]) * 100), 1), 0 };
 	}
 	return n;
 }

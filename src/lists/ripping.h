@@ -40,12 +40,12 @@ struct ripped {
 };
 
 /* Out of boards of one length, which holds every blank. */
-struct ripped rip_boards(struct arena *a, const struct ripping *r, double length);
+struct ripped rip_boards(struct arena *a, const struct ripping *ask, double length);
 
 /* Out of boards of any length; for the cheapest. */
-struct ripped rip_any_boards(struct arena *a, const struct ripping *r);
+struct ripped rip_any_boards(struct arena *a, const struct ripping *ask);
 
 /* So many boards it takes at least, were they all as wide and as long as any on offer. */
-double rip_fewest(struct arena *a, const struct ripping *r);
+double rip_fewest(struct arena *a, const struct ripping *ask);
 
 #endif

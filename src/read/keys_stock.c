@@ -35,8 +35,8 @@ static const struct field stock[] = {
 	 * memory. */
 	{ FIELD_LENGTHS, "lengths", LANDS(job_stock, lengths), COUNTED(job_stock, length_count),
 		.least = 300, .most = 12000, .usual = "8', 10', 12', 14', 16'",
-		.usual_mm = "2.5 m, 3 m, 3.5 m, 4 m, 4.5 m, 5 m, 5.5 m, 6 m", .label = "boards on offer, long",
-		.shown = SHOWN_CUTTING,
+		.usual_mm = "2.5 m, 3 m, 3.5 m, 4 m, 4.5 m, 5 m, 5.5 m, 6 m",
+		.label = "boards on offer, long", .shown = SHOWN_CUTTING,
 		.help = "lengths of boards on offer, of species that boards does not name" },
 	/* Panels of 4 by 8 ft, 2440 by 1220 mm: from memory. */
 	{ FIELD_LENGTH, "sheet_width", LANDS(job_stock, sheet_width), .least = 300, .most = 2500,
