@@ -3,6 +3,7 @@
 #include "sheets/template_jig.h"
 #include "sheets/template_rods.h"
 #include "sheets/template_sheets.h"
+#include "sheets/template_skirt.h"
 #include "sheets/template_small.h"
 #include "sheets/template_stringer.h"
 #include "sheets/template_tread.h"
@@ -41,6 +42,17 @@ static void add_group(struct folder *f, struct template_group g)
 	f->next += g.n;
 }
 
+static void add_skirts(struct folder *f)
+{
+	for (const struct part *p = f->context->parts; p; p = p->next) {
+		if (!skirt_needs_template(f->arena, p))
+			continue;
+		const struct template_job t =
+			skirt_template(f->arena, f->context, p, f->paper, f->next);
+		add_group(f, (struct template_group){ &t, 1 });
+	}
+}
+
 struct drawing *templates_draw(struct arena *a, const struct sheet_context *c,
 	const struct paper *tile_paper)
 {
@@ -53,6 +65,7 @@ struct drawing *templates_draw(struct arena *a, const struct sheet_context *c,
 	if (wanted == TEMPLATES_STRINGERS)
 		return f.list;
 	const struct unit *units = units_make(a, c->parts);
+	add_skirts(&f);
 	add_group(&f, tread_templates(a, c, units, tile_paper, f.next));
 	add_group(&f, jig_templates(a, c, units, tile_paper, f.next));
 	*drawings_end(&f.list) = small_draw(a, c, small_patterns(a, c), tile_paper, f.next++);

@@ -6,6 +6,11 @@
  *   template_pattern.h      what is drawn at true size, whatever it is of
  *   template_draft.c        drawing a pattern, and the lines that prove it
  *   template_stringer*.c    a stringer: its pattern, its words; its grooves; parted into few pieces
+ *   template_unit.c         pieces joined edge to edge: their outline, joints and holes
+ *   template_joined.c template_bores.c
+ *   template_tread.c template_skirt.c template_jig*.c
+ *   template_small*.c       profiles and cut ends, several to a sheet
+ *   template_rods*.c        what is marked with rods
  *   template_rod.c          a marking rod: a strip with running positions
  *   template_tiling.c       how a pattern is spread over sheets of one size
  *   template_window.c       one sheet of it: its piece of the lines, joints and checks

@@ -52,6 +52,25 @@ for roll in "$TMPDIR"/out/*-S[0-9]*-roll.pdf; do
 	check "$name: a corner 0.05 mm out would be noticed" would_be_noticed "$stem" "$mark" tiles
 done
 
+# A skirt cut round the steps: on the left it is seen as its outline is struck, on the right from
+# behind.
+for wall in left right; do
+	open=$([ $wall = left ] && echo right || echo left)
+	cat >"$TMPDIR/skirt-$wall.yaml" <<END
+pitchboard: 1
+job: { name: Made up, units: millimetres }
+floors: { total_rise: 1800 }
+stair: { width: 900, $wall: wall, $open: open, segments: [{ risers: 10, run: 250 }] }
+skirts: { wall: cut_round }
+END
+	"$PITCHBOARD" draw -q -o "$TMPDIR/out" "$TMPDIR/skirt-$wall.yaml" || [ $? = 1 ] || exit 3
+	"$PITCHBOARD" draw -q --dump parts "$TMPDIR/skirt-$wall.yaml" \
+		>"$TMPDIR/skirt-$wall.parts" || exit 3
+	check "the line to cut a skirt on the $wall is the model's" agrees "skirt-$wall" F1 roll
+	check "its sheets, joined by their crosses, are the model's" agrees "skirt-$wall" F1 tiles
+	check "a corner of it 0.05 mm out would be noticed" would_be_noticed "skirt-$wall" F1 tiles
+done
+
 # The same stair for a printer that draws 1.01 times too long along x and 0.99 times along y.
 sed 's/^sheets:.*/&\n  printer_x: 1.01\n  printer_y: 0.99/' jobs/kiln-yard.yaml \
 	>"$TMPDIR/corrected.yaml"
