@@ -190,6 +190,22 @@ static void a_cap_that_would_stand_in_the_wall_is_refused(void **state)
 		"room for 10 mm");
 }
 
+/* The level run begins at a newel of its own, half of it beyond the opening's edge: 160 out from
+ * the limit of the stair, inside which, by 16, the stair's own stands: (160 + 45 + 16 - 90) / 2. */
+static void caps_that_would_run_into_each_other_are_refused(void **state)
+{
+	(void)state;
+	refused("pitchboard: 1\njob: {name: Test, units: millimetres}\n"
+		"floors: {total_rise: 1800}\n"
+		"opening: {length: 2400, width: 1060, floor_thickness: 250}\n"
+		"stair: {width: 900, left: wall, right: open, segments: [{risers: 10, run: 250}]}\n"
+		"rail: {height: 900, level_runs: [{side: right, direction: back, length: 1200}]}\n"
+		"balusters: {section: 32, largest_gap: 120}\n"
+		"newels: {section: 90, cap: {kind: flat, overhang: 80}}\n",
+		"newels.cap: with an overhang of 80 mm two caps run into each other: there is room "
+		"for 66 mm");
+}
+
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
@@ -206,6 +222,7 @@ int main(void)
 		cmocka_unit_test(boards_too_thick_for_a_mitred_pyramid_are_refused),
 		cmocka_unit_test(a_rail_that_would_run_into_the_cap_is_refused),
 		cmocka_unit_test(a_cap_that_would_stand_in_the_wall_is_refused),
+		cmocka_unit_test(caps_that_would_run_into_each_other_are_refused),
 	};
 	return cmocka_run_group_tests(tests, NULL, NULL);
 }

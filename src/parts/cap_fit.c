@@ -1,4 +1,5 @@
 #include "parts/cap.h"
+#include "parts/rail_joint.h"
 
 /*
  * Whether a cap's sizes go together, and it with what is round it.
@@ -70,13 +71,36 @@ static double above_rail_needed(const struct post *p)
 	return fmax(k->overhang * slope, k->quarter_round * (1 + slope));
 }
 
+/* From this newel's face to that of the nearest beside it. */
+static double room_beside(const struct post *p)
+{
+	double room = INFINITY, half = p->section / 2;
+	for (const struct stretch *s = p->all; s; s = s->next) {
+		const struct rail_end ends[2] = { s->foot, s->head };
+		for (int i = 0; i < 2; i++) {
+			struct vec3 at = vec3(ends[i].newel_x + half, 0, 0);
+			struct vec3 on = frame_place_back(p->place, frame_place(s->axes, at));
+			double off = fmax(fabs(on.y - half), fabs(on.z - half));
+			if (rail_end_has_newel(ends[i]) && off > 1)
+				room = fmin(room, off - p->section);
+		}
+	}
+	return room;
+}
+
 bool cap_fits(struct arena *a, const struct post *p, const struct cap *c, struct diags *d)
 {
 	const struct rod *r = p->rod;
 	const struct job_newel_cap *k = &r->job->newels.cap;
 	bool at_wall = p->is_bottom && p->side->from > 1;
 	double chamfer = c->kind == CAP_CHAMFERED ? k->chamfer : 0, above = above_rail_needed(p);
+	double beside = room_beside(p) / 2;
 	const struct demand demands[] = {
+		{ k->overhang <= beside + NEAR_ENOUGH, "overhang", NULL,
+			arena_printf(a,
+				"with an overhang of %s two caps run into each other: there is "
+				"room for %s",
+				letter(a, p, k->overhang), letter(a, p, fmax(0, beside))) },
 		{ k->quarter_round <= k->overhang + NEAR_ENOUGH, "quarter_round",
 			"take a smaller one, 0 for none, or more overhang",
 			arena_printf(a, "a quarter-round of %s shows beyond the overhang of %s",
@@ -90,7 +114,7 @@ bool cap_fits(struct arena *a, const struct post *p, const struct cap *c, struct
 				"there is room for %s",
 				letter(a, p, k->overhang), letter(a, p, r->nosing)) },
 	};
-	bool fits = all_hold(p, demands, 3, d);
+	bool fits = all_hold(p, demands, 4, d);
 	if (r->job->newels.above_rail < above - NEAR_ENOUGH) {
 		diag_error(d, rod_pos(r, r->job->newels.src, "above_rail"), NULL,
 			"newels.above_rail: with %s the rail runs into the cap: it takes %s",
