@@ -117,7 +117,8 @@ struct finding {
 	const char *reason;   /* why it was not checked, or does not apply; "" */
 	const char *mend;     /* what would put it right, with a number; "" unless it is not met */
 	const char *source;   /* "read", "from memory", "amended by B. Example, 2026-10-02" */
-	struct pos at;        /* the key of the job that decides it */
+	const char *source_in_short; /* "read in IRC 2018" */
+	struct pos at;               /* the key of the job that decides it */
 };
 
 /* Every row of the edition, in its order; what is not met is a warning in `d` too.  NULL in, NULL

@@ -175,6 +175,20 @@ static const char *asked_words(struct arena *a, const struct bench *w, const str
 		bounds_words(a, &rule->bounds, g->unit, w->job->about.units));
 }
 
+/* What was read in one edition was not read in the next. */
+static bool is_carried_over(const struct bench *w, const struct rule *rule)
+{
+	return rule->written_in != w->rules && rule->source != SOURCE_FROM_MEMORY;
+}
+
+static const char *short_source(struct arena *a, const struct bench *w, const struct rule *rule)
+{
+	const char *word = rule_source_word(rule->source);
+
+	return is_carried_over(w, rule) ? arena_printf(a, "%s in %s", word, rule->written_in->brief)
+					: word;
+}
+
 static const char *source_words(struct arena *a, const struct bench *w, const struct rule *rule)
 {
 	const struct job_amendment *m = rule->amends;
@@ -186,9 +200,9 @@ static const char *source_words(struct arena *a, const struct bench *w, const st
 			*m->text ? ": " : "", m->text,
 			bounds_words(a, &rule->enacted, g->unit, rule->written_in->units));
 	}
-	if (rule->written_in == w->rules || rule->source == SOURCE_FROM_MEMORY)
+	if (!is_carried_over(w, rule))
 		return word;
-	return arena_printf(a, "%s in %s; carried over from memory", word, rule->written_in->brief);
+	return arena_printf(a, "%s; carried over from memory", short_source(a, w, rule));
 }
 
 static const char *mend_words(struct arena *a, const struct bench *w, const struct gauge *g,
@@ -271,6 +285,7 @@ static struct finding *find(struct arena *a, const struct bench *w, const struct
 	f->provided = f->place = f->reason = f->mend = "";
 	f->what = *rule->what ? rule->what : g ? g->what : spoken(a, rule->row);
 	f->source = source_words(a, w, rule);
+	f->source_in_short = short_source(a, w, rule);
 	if (*rule->not_checked) {
 		f->state = FINDING_NOT_CHECKED;
 		f->asked = rule->asked;

@@ -50,11 +50,16 @@ static const char *result_words(enum finding_state state)
 /* Fills the cells of one row; false: the finding does not belong in the table. */
 typedef bool row_fn(const struct finding *f, enum finding_state state, const char **cells);
 
+/* In short: a note says what is carried over, a table who amended what. */
+static const char *source_of(const struct finding *f)
+{
+	return f->rule->amends ? "amended, see below" : f->source_in_short;
+}
+
 static bool limit_row(const struct finding *f, enum finding_state state, const char **cells)
 {
 	const char *row[LIMIT_COLUMNS] = { result_words(f->state), f->what, f->asked, f->provided,
-		f->rule->section, f->place,
-		f->rule->amends ? "amended for this place" : f->source };
+		f->rule->section, f->place, source_of(f) };
 
 	memcpy(cells, row, sizeof(row));
 	return f->state == state;
@@ -163,8 +168,9 @@ static void note_sheet(struct sheet *s)
 		{ NULL, c->findings->rules->note },
 		{ NULL,
 			"Limits are as entered in the file of the edition: read in the text, known "
-			"second hand or from memory, as the table says. Codes differ by place; the "
-			"authority having jurisdiction decides." },
+			"second hand or from memory, as the table says; what was read in another "
+			"edition is carried over from memory. Codes differ by place; the authority "
+			"having jurisdiction decides." },
 		{ NULL, general_words(a, c->stair) },
 	};
 
