@@ -18,7 +18,9 @@ struct recipe {
 	bool left_open, right_open, open_risers, newels;
 	double rail_width, rail_height, baluster, largest_gap;
 	double plank_width, plank_thickness;
-	double floor_rail; /* height of a level rail at the upper floor; 0: there is none */
+	double floor_rail;        /* height of a level rail at the upper floor; 0: there is none */
+	double floor_rail_length; /* newel to newel */
+	bool shoe;                /* a bottom rail on the nosing line */
 	change_fn *change;
 	double by;
 };
@@ -48,6 +50,7 @@ static const struct recipe plain = {
 	.largest_gap = 95,
 	.plank_width = 320,
 	.plank_thickness = 45,
+	.floor_rail_length = 1500,
 };
 
 static inline const char *side_words(struct arena *a, bool open, int from_step)
@@ -61,8 +64,8 @@ static inline const char *level_run(struct arena *a, const struct recipe *r)
 	if (r->floor_rail <= 0)
 		return "";
 	return arena_printf(a,
-		", level_runs: [{side: right, direction: back, length: 1500, height: %.4f}]",
-		r->floor_rail);
+		", level_runs: [{side: right, direction: back, length: %.4f, height: %.4f}]",
+		r->floor_rail_length, r->floor_rail);
 }
 
 /* Lengths to the thousandth of a millimetre. */
@@ -84,14 +87,16 @@ static inline const char *recipe_job(struct arena *a, const struct recipe *r)
 		"risers: {kind: %s}\n"
 		"newels: {section: %.1f, bottom: %s, top: %s}\n"
 		"rail: {width: %.4f, depth: 60, height: %.4f%s}\n"
-		"balusters: {section: %.4f, largest_gap: %.4f}\n",
+		"balusters: {section: %.4f, largest_gap: %.4f}\n"
+		"infill: {kind: plain, shoe: %s}\n",
 		r->total, r->opening, r->width + (r->floor_rail > 0 ? BESIDE_STAIR : 0),
 		FLOOR_THICKNESS, r->width, side_words(a, r->left_open, r->from_step),
 		side_words(a, r->right_open, r->from_step), r->risers, r->run, WALL_GAP, middle,
 		r->plank_thickness, r->plank_width, r->plank_thickness, r->plank_width,
 		r->plank_thickness, r->plank_width, r->tread, r->nosing, r->radius,
 		r->open_risers ? "open" : "board, thickness: 18", NEWEL, yes_no, yes_no,
-		r->rail_width, r->rail_height, level_run(a, r), r->baluster, r->largest_gap);
+		r->rail_width, r->rail_height, level_run(a, r), r->baluster, r->largest_gap,
+		r->shoe ? "yes" : "no");
 }
 
 /* ---- one recipe a gauge ---- */
@@ -267,6 +272,26 @@ static inline void make_floor_guard(struct recipe *r, double v)
 	r->floor_rail = v;
 }
 
+/* Six balusters in seven gaps. */
+static inline void make_floor_ball(struct recipe *r, double v)
+{
+	r->floor_rail = 1000;
+	r->floor_rail_length = 6 * r->baluster + 7 * v;
+	r->largest_gap = v + 1;
+}
+
+/* The circle that touches tread, riser and the line of the nosings, no nosing overhanging: v = R +
+ * G
+ * - sqrt(R^2 + G^2), solved for the run. */
+static inline void make_triangle(struct recipe *r, double v)
+{
+	double rise = rise_in(r);
+
+	r->shoe = true;
+	r->nosing = 0;
+	r->run = v * (2 * rise - v) / (2 * (rise - v));
+}
+
 static inline void make_plank_width(struct recipe *r, double v)
 {
 	r->plank_width = v;
@@ -399,6 +424,8 @@ static const struct {
 	{ "drop_without_guard", make_drop_without_guard },
 	{ "ball_between", make_ball_between },
 	{ "floor_guard_height", make_floor_guard },
+	{ "floor_ball", make_floor_ball },
+	{ "ball_in_triangle", make_triangle },
 	{ "stringer_throat", make_throat },
 	{ "stringer_width", make_plank_width },
 	{ "stringer_thickness", make_plank_thickness },

@@ -188,6 +188,17 @@ static const char *mend_between(const struct survey *s, struct shortfall f)
 		survey_say(s, run / n - section));
 }
 
+/* The opening grows as its height does: a rail as much lower, plumb, as what is missing has of it.
+ */
+static const char *mend_triangle(const struct survey *s, struct shortfall f)
+{
+	double rise = s->stair->unit_rise, run = s->flight->unit_run;
+	double inscribed = rise + run - hypot(rise, run);
+
+	return arena_printf(s->arena, "a bottom rail about %s lower",
+		survey_say(s, fabs(f.by) * rise / inscribed));
+}
+
 const struct gauge gauges_of_guard[] = {
 	{ "drop", "drop at an open side", GAUGE_LENGTH, drop, NULL, "stair", NULL },
 	{ "drop_without_guard", "drop without a guard", GAUGE_LENGTH, drop_without_guard, mend_drop,
@@ -198,7 +209,7 @@ const struct gauge gauges_of_guard[] = {
 		"balusters", "largest_gap" },
 	{ "ball_between", "ball through the guard", GAUGE_LENGTH, ball_between, mend_between,
 		"balusters", "largest_gap" },
-	{ "ball_in_triangle", "ball under the bottom rail", GAUGE_LENGTH, ball_in_triangle, NULL,
-		"balusters", NULL },
+	{ "ball_in_triangle", "ball under the bottom rail", GAUGE_LENGTH, ball_in_triangle,
+		mend_triangle, "balusters", NULL },
 	{ 0 },
 };

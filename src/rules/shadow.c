@@ -136,7 +136,7 @@ struct shadows shadows_on(const struct survey *s, struct guard_plane plane, doub
 		}
 		for (int k = 0; k < p->face_count; k++) {
 			list[all.n] = shadow_of(s->arena, &p->faces[k], plane);
-			list[all.n].is_bar = counts_bars(p);
+			list[all.n].is_bar = counts_bars(s, p);
 			all.n += !is_edge_on(&list[all.n]);
 		}
 	}

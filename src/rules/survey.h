@@ -95,10 +95,13 @@ bool counts_newels(const struct part *p);
 bool counts_infill(const struct part *p);
 bool counts_risers(const struct part *p);
 
-/* Infill that runs along: a bottom rail, a bar, a panel. */
-static inline bool counts_bars(const struct placed *p)
+/* Infill that runs along over a step and more: a bottom rail, a bar, a panel; no brace between two
+ * balusters. */
+static inline bool counts_bars(const struct survey *s, const struct placed *p)
 {
-	return counts_infill(p->part) && !p->is_upright;
+	bool is_long = p->high.x - p->low.x > s->flight->unit_run - NEAR_ENOUGH;
+
+	return counts_infill(p->part) && !p->is_upright && is_long;
 }
 
 /* A length as it is said in a finding: in inches alone, or in millimetres with their unit. */
