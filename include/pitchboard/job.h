@@ -17,6 +17,7 @@
 
 #include "pitchboard/arena.h"
 #include "pitchboard/diag.h"
+#include "pitchboard/job_code.h"
 #include "pitchboard/job_infill.h"
 #include "pitchboard/job_newels.h"
 #include "pitchboard/length.h"
@@ -349,23 +350,6 @@ struct job_material {
 	const struct node *src;
 	const char *treads, *risers, *stringers, *balustrade; /* species */
 	const char *finish;
-};
-
-/* A row of the edition that applies otherwise in this place. */
-struct job_amendment {
-	const struct node *src;
-	const char *row;
-	const char *least, *most; /* as typed; "" is not given */
-	const char *by, *date, *text;
-};
-
-/* The building code that the stair is checked against. */
-struct job_code {
-	const struct node *src;
-	const char *edition; /* a file of templates/rules; "": none */
-	double tolerance;    /* what a built size may be off the drawn one */
-	const struct job_amendment *amendments;
-	int amendment_count;
 };
 
 /* Which full-size templates are drawn. */
