@@ -15,7 +15,8 @@
 #include "rules/gauge.h"
 #include "rules_stairs.h"
 
-#define HAIR 0.02 /* so far inside or outside, in millimetres; of an angle in thousandths */
+#define HAIR 0.02      /* so far inside or outside, in millimetres; of an angle in thousandths */
+#define BALL_HAIR 0.05 /* balls are measured to 0.02 mm */
 
 /* What no job can hold yet, and no change to the parts makes. */
 static const char *const unmade[] = { "winder_depth", "winder_narrow", "winder_difference",
@@ -38,7 +39,10 @@ static bool is_impossible(const struct rule *rule, double value)
 static double step_off(const struct rule *rule)
 {
 	switch (gauge_find(rule->gauge)->unit) {
-	case GAUGE_LENGTH: return strcmp(rule->gauge, "rail_gap") == 0 ? 500 : HAIR;
+	case GAUGE_LENGTH:
+		if (strstr(rule->gauge, "ball"))
+			return BALL_HAIR;
+		return strcmp(rule->gauge, "rail_gap") == 0 ? 500 : HAIR;
 	case GAUGE_ANGLE: return HAIR / 1000;
 	case GAUGE_COUNT: return 1;
 	}

@@ -1,14 +1,10 @@
 /*
  * Guards of open sides: where there is a drop, and what ball goes through.
  */
-#include "pitchboard/rail.h"
-#include "rules/ball.h"
+#include "pitchboard/ball.h"
 #include "rules/gauge.h"
 
 #define NEAR_SIDE 150.0 /* the balustrade stands within this of the limit of its side */
-#define WITHIN 10.0     /* of the middle of the rail: what stands there stands in the guard */
-#define LEAST_BALL 1.0  /* less is a joint, not an opening */
-#define BAY 500.0       /* a level guard is looked at in bays */
 
 static bool is_open(const struct step *step, bool on_right)
 {
@@ -25,7 +21,10 @@ static bool is_guarded(const struct survey *s, const struct step *step, bool on_
 	return survey_extreme(s, counts_guard_rails, over, vec3(0, 0, 1)).found;
 }
 
-static struct reading highest_open(const struct survey *s, bool only_bare)
+/* All open edges of steps, or those without a guard. */
+enum edges { EDGES_ALL, EDGES_BARE };
+
+static struct reading highest_open(const struct survey *s, enum edges edges)
 {
 	struct reading r = reading_none();
 
@@ -33,7 +32,7 @@ static struct reading highest_open(const struct survey *s, bool only_bare)
 		for (int side = 0; side < 2; side++) {
 			const struct step *step = &s->flight->steps[i];
 			if (!is_open(step, side == 0) ||
-				(only_bare && is_guarded(s, step, side == 0)))
+				(edges == EDGES_BARE && is_guarded(s, step, side == 0)))
 				continue;
 			reading_add(&r, step->level,
 				arena_printf(s->arena, "%s side, step %d",
@@ -44,14 +43,14 @@ static struct reading highest_open(const struct survey *s, bool only_bare)
 
 static struct reading drop(const struct survey *s)
 {
-	struct reading r = highest_open(s, false);
+	struct reading r = highest_open(s, EDGES_ALL);
 
 	return r.state == READING_TAKEN ? r : reading_not_applicable("no side is open");
 }
 
 static struct reading drop_without_guard(const struct survey *s)
 {
-	struct reading all = highest_open(s, false), bare = highest_open(s, true);
+	struct reading all = highest_open(s, EDGES_ALL), bare = highest_open(s, EDGES_BARE);
 
 	if (all.state != READING_TAKEN)
 		return reading_not_applicable("no side is open");
@@ -62,65 +61,42 @@ static struct reading drop_without_guard(const struct survey *s)
 
 /* ---- what ball goes through ---- */
 
-/* Over each step from its nosing to the next, above its tread; over the lower floor and the upper
- * one as far as the rail goes. */
-static struct box room_over(const struct survey *s, const struct placed *rail, int i)
+static const char *ball_at(const struct survey *s, const struct ball *b)
 {
-	const struct flight *f = s->flight;
-	double from = s->first_nosing + (i - 1) * f->unit_run, to = from + f->unit_run;
-	struct box b = { .x0 = i == 0 ? rail->low.x : fmax(from, rail->low.x) };
+	const char *side = b->on_left ? "left side" : "right side";
 
-	b.x1 = i == f->step_count ? rail->high.x : fmin(to, rail->high.x);
-	b.y0 = i == 0 ? 0 : f->steps[i - 1].level;
-	b.y1 = rail->high.z;
-	return b;
+	if (!b->on_rake)
+		return arena_printf(s->arena, "%s, at the upper floor, %s", side,
+			ball_place_name(b->place));
+	return arena_printf(s->arena, "%s, over step %d, %s", side, b->step,
+		ball_place_name(b->place));
 }
 
-static void add_balls_on_rake(const struct survey *s, const struct placed *rail,
-	enum ball_place place, struct reading *r)
-{
-	double y = (rail->low.y + rail->high.y) / 2;
-	struct guard_plane plane = { { 0, y, 0 }, { 1, 0, 0 } };
-	struct shadows all = shadows_on(s, plane, WITHIN, rail->low.x, rail->high.x);
-	struct slope_line top = s->nosing_line;
+enum opening { OPENING_TRIANGLE, OPENING_OTHER };
 
-	top.z0 += rail->part->rail->height;
-	for (int i = 0; i <= s->flight->step_count; i++) {
-		struct box box = room_over(s, rail, i);
-		struct ball b = ball_largest(s->arena, &all,
-			(struct ball_window){ box, top, place, fmax(LEAST_BALL, r->most) });
-		if (b.diameter > 0)
-			reading_add(r, b.diameter,
-				arena_printf(s->arena, "%s side, over %s", survey_side(s, y),
-					survey_place(s, b.at.x)));
-	}
-}
-
-static struct reading balls_on_rake(const struct survey *s, enum ball_place place,
+/* In the triangle over a step, or in any other opening, of the rake. */
+static struct reading balls_on_rake(const struct survey *s, enum opening opening,
 	const char *otherwise)
 {
+	const struct ball *b = balls_measure(s->arena, s->stair, s->parts);
 	struct reading r = reading_none();
-	bool any = false;
 
-	for (int i = 0; i < s->count; i++) {
-		if (!counts_guard_rails(s->pieces[i].part))
-			continue;
-		any = true;
-		add_balls_on_rake(s, &s->pieces[i], place, &r);
-	}
-	if (!any)
+	if (highest_open(s, EDGES_ALL).state != READING_TAKEN)
 		return reading_not_applicable("no side is open");
+	for (; b; b = b->next)
+		if (b->on_rake && (b->place == BALL_TRIANGLE) == (opening == OPENING_TRIANGLE))
+			reading_add(&r, b->diameter, ball_at(s, b));
 	return r.state == READING_TAKEN ? r : reading_not_applicable(otherwise);
 }
 
 static struct reading ball_between(const struct survey *s)
 {
-	return balls_on_rake(s, BALL_BETWEEN, "nothing is open under the rail");
+	return balls_on_rake(s, OPENING_OTHER, "nothing is open between steps and rail");
 }
 
 static struct reading ball_in_triangle(const struct survey *s)
 {
-	return balls_on_rake(s, BALL_UNDER_BAR,
+	return balls_on_rake(s, OPENING_TRIANGLE,
 		"no bottom rail runs over the steps: what stands there stands on them, or on a "
 		"closed stringer");
 }
@@ -140,31 +116,14 @@ static struct reading floor_guard_height(const struct survey *s)
 	return r.state == READING_TAKEN ? r : reading_not_possible(no_level_rail);
 }
 
-static void add_balls_on_level(const struct survey *s, const struct placed *rail, struct reading *r)
-{
-	struct vec3 middle = vec3_scale(vec3_add(rail->low, rail->high), 0.5);
-	bool lengthwise = rail->high.x - rail->low.x > rail->high.y - rail->low.y;
-	double half = (lengthwise ? rail->high.x - rail->low.x : rail->high.y - rail->low.y) / 2;
-	struct guard_plane plane = { middle, lengthwise ? vec3(1, 0, 0) : vec3(0, 1, 0) };
-	struct shadows all = shadows_on(s, plane, WITHIN, -half, half);
-	struct slope_line top = { rail->high.z, 0 };
-
-	for (double from = -half; from < half; from += BAY) {
-		struct box box = { from, s->top, fmin(from + BAY, half), rail->high.z };
-		struct ball b = ball_largest(s->arena, &all,
-			(struct ball_window){ box, top, BALL_ANYWHERE, fmax(LEAST_BALL, r->most) });
-		if (b.diameter > 0)
-			reading_add(r, b.diameter, "at the upper floor");
-	}
-}
-
 static struct reading floor_ball(const struct survey *s)
 {
+	const struct ball *b = balls_measure(s->arena, s->stair, s->parts);
 	struct reading r = reading_none();
 
-	for (int i = 0; i < s->count; i++)
-		if (counts_level_rails(s->pieces[i].part))
-			add_balls_on_level(s, &s->pieces[i], &r);
+	for (; b; b = b->next)
+		if (!b->on_rake)
+			reading_add(&r, b->diameter, ball_at(s, b));
 	return r.state == READING_TAKEN ? r : reading_not_possible(no_level_rail);
 }
 

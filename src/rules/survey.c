@@ -94,7 +94,7 @@ static int scratch_room(const struct survey *s)
 
 struct survey survey_make(struct arena *a, const struct stair *s, const struct part *parts)
 {
-	struct survey v = { .arena = a, .stair = s, .flight = &s->flights[0] };
+	struct survey v = { .arena = a, .stair = s, .parts = parts, .flight = &s->flights[0] };
 
 	v.pieces = pieces_make(a, v.flight, parts, &v.count);
 	for (int i = 0; i < 2; i++)

@@ -29,6 +29,7 @@ struct placed {
 struct survey {
 	struct arena *arena;
 	const struct stair *stair;
+	const struct part *parts;
 	const struct flight *flight;
 	const struct placed *pieces;
 	int count;
@@ -94,15 +95,6 @@ bool counts_level_rails(const struct part *p); /* round the opening, at the uppe
 bool counts_newels(const struct part *p);
 bool counts_infill(const struct part *p);
 bool counts_risers(const struct part *p);
-
-/* Infill that runs along over a step and more: a bottom rail, a bar, a panel; no brace between two
- * balusters. */
-static inline bool counts_bars(const struct survey *s, const struct placed *p)
-{
-	bool is_long = p->high.x - p->low.x > s->flight->unit_run - NEAR_ENOUGH;
-
-	return counts_infill(p->part) && !p->is_upright && is_long;
-}
 
 /* A length as it is said in a finding: in inches alone, or in millimetres with their unit. */
 const char *survey_say(const struct survey *s, double mm);
