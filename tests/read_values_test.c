@@ -112,7 +112,7 @@ static const struct said_case cases[] = {
 		"qqqqqqqqqq: 1\n",
 		"job.yaml:8:3: error: unknown key \"qqqqqq\" in rail\n"
 		"    8 |   qqqqqq: 1\n"
-		"      |   ^ its keys are width, depth, height\n"
+		"      |   ^ `pitchboard keys` prints those there are\n"
 		"job.yaml:9:1: error: unknown key \"qqqqqqqqqq\" in the file\n"
 		"    9 | qqqqqqqqqq: 1\n"
 		"      | ^ `pitchboard keys` prints those there are\n"

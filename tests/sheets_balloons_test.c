@@ -3,8 +3,8 @@
  */
 #include <setjmp.h>
 #include <stdarg.h>
-#include <stddef.h>
 #include <stdbool.h>
+#include <stddef.h>
 #include <stdint.h>
 
 #include <cmocka.h>

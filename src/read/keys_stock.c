@@ -7,7 +7,7 @@ static const struct field board[] = {
 	{ FIELD_TEXT, "species", LANDS(job_board, species), .most = 40,
 		.help = "species, as under material", .absent = "any" },
 	{ FIELD_LENGTH, "thickness", LANDS(job_board, thickness), .least = 3, .most = 250,
-		.help = "thickness as sawn: 1 1/4\" is 5/4", .absent = "any" },
+		.help = "thickness as sawn: an inch and a quarter is 5/4", .absent = "any" },
 	{ FIELD_LENGTH, "width", LANDS(job_board, width), .required = true, .least = 20,
 		.most = 2500, .help = "width of the board" },
 	{ FIELD_LENGTHS, "lengths", LANDS(job_board, lengths), COUNTED(job_board, length_count),

@@ -166,7 +166,7 @@ static const struct field treads[] = {
 	{ FIELD_GROUP, "tenons", LANDS(job_treads, tenons), .group = &keys_tenons,
 		.help = "loose tenons between body and strips" },
 	{ FIELD_GROUP, "starting_step", LANDS(job_treads, starting), .group = &keys_starting,
-		.help = "a first step that reaches out past the stringer, its end rounded" },
+		.help = "a first step that reaches past the stringer, rounded" },
 	{ FIELD_GROUPS, "notches", LANDS(job_treads, notches), COUNTED(job_treads, notch_count),
 		.group = &keys_notch, .help = "walls that a tread wraps, as measured on site",
 		.absent = "none" },

@@ -83,7 +83,7 @@ says_what_it_is() {
 asks_for_actual_size_if_full_size() {
 	scaling=$(mutool show "$1" trailer/Root/ViewerPreferences/PrintScaling)
 	case $(basename "$1") in
-	*-roll.pdf | *-tiles.pdf | *-step.pdf) [ "$scaling" = /None ] ;;
+	*-roll.pdf | *-tiles.pdf | *-step.pdf | *-rods.pdf | *-small.pdf) [ "$scaling" = /None ] ;;
 	*) [ "$scaling" = null ] ;;
 	esac
 }
@@ -94,7 +94,9 @@ has_no_page_over_200_inches() {
 		END { exit bad || !n }'
 }
 
+# A roll is cut where a template ends, so its pages are as long as what is on them.
 is_of_one_page_size() {
+	case $1 in *-roll.pdf) return 0 ;; esac
 	[ "$(pdfinfo -l -1 "$1" | awk '/^Page.* size:/ { print $4, $6 }' | sort -u | wc -l)" = 1 ]
 }
 
