@@ -43,10 +43,14 @@ struct title_block {
 	int n;
 };
 
+/* Who reads a set: decides what a view says beside the stair itself (src/sheets/reader.c). */
+enum set_reader { READER_SHOP, READER_DEPARTMENT, READER_CLIENT };
+
 /* Which sheets a set holds, by the names in the table of src/sheets/sheet.c. */
 struct sheet_set {
 	const char *name;
 	const char *title;
+	enum set_reader reader;
 	const char *says; /* in the margin of every sheet; "": nothing */
 	double stamp;     /* width of the space kept clear for a stamp beside the title block */
 	bool templates;   /* do the full-size templates come with it? */

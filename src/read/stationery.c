@@ -100,9 +100,14 @@ static const struct field title[] = {
 static const struct group title_keys = { "", sizeof(struct stationery), title,
 	.keeps_node = false };
 
+static const struct choice readers[] = { { "shop", READER_SHOP },
+	{ "department", READER_DEPARTMENT }, { "client", READER_CLIENT }, { 0 } };
+
 static const struct field set[] = {
 	{ FIELD_TEXT, "title", LANDS(sheet_set, title), .required = true,
 		.help = "what the set is, in words" },
+	{ FIELD_CHOICE, "reader", LANDS(sheet_set, reader), .choices = readers, .usual = "shop",
+		.help = "who reads it: decides what the views say beside the stair itself" },
 	{ FIELD_TEXT, "says", LANDS(sheet_set, says), .most = 120,
 		.help = "what it is for, in the margin of every sheet" },
 	{ FIELD_LENGTH, "stamp", LANDS(sheet_set, stamp), .most = 200,

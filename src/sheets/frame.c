@@ -356,19 +356,26 @@ static void draw_says(const struct title_page *p, struct hand h)
 			h.letter, 0, ALIGN_MIDDLE, LETTER_BOLD, p->context->set->says);
 }
 
-/* The space kept clear for a stamp, beside the title block on every sheet. */
+/* The space kept clear for a stamp, beside the title block on every sheet; nothing is in it, the
+ * words for it stand over it. */
 static void draw_stamp_space(const struct title_page *p, struct hand h)
 {
 	const struct sheet_context *c = p->context;
 	struct box frame = frame_box(c->paper);
 	double x = frame.x1 - title_width(c), top = frame.y0 + title_height(&c->stationery->title);
-	double wide = stamp_width(c);
+	double wide = stamp_width(c), strip = 2 * h.letter;
 
 	if (wide <= 0)
 		return;
-	draw_box(h.g, PEN_TABLE, (struct box){ x - wide, frame.y0, x, top });
-	draw_text(h.g, vec(x - wide + 1.5, top - 2 * h.letter), h.letter, ALIGN_LEFT,
+	draw_box(h.g, PEN_TABLE, (struct box){ x - wide, frame.y0, x, top - strip });
+	draw_box(h.g, PEN_TABLE, (struct box){ x - wide, top - strip, x, top });
+	draw_text(h.g, vec(x - wide + 1.5, top - 1.5 * h.letter), h.letter, ALIGN_LEFT,
 		"kept clear for the department's stamp");
+}
+
+bool frame_lacks_stamp(const struct sheet_context *c)
+{
+	return c->set->stamp > 0 && stamp_width(c) <= 0;
 }
 
 void frames_draw(struct arena *a, const struct sheet_context *c, struct drawing *sheets)

@@ -45,4 +45,7 @@ const char *assumptions_text(struct arena *a, const struct job *job, unsigned sh
  * drawn. */
 void frames_draw(struct arena *a, const struct sheet_context *c, struct drawing *sheets);
 
+/* Is the paper too narrow for title block and stamp beside each other? */
+bool frame_lacks_stamp(const struct sheet_context *c);
+
 #endif

@@ -263,7 +263,7 @@ static struct box draw_section_marks(struct hand h, const struct plan *p, struct
 	double y = at(p, 0, section_y(h.g->arena, p->context), scale).y;
 	double x0 = around.x0 - h.letter * 4, x1 = around.x1 + h.letter * 4;
 
-	if (!has_section(p->context->stair))
+	if (!has_section(p->context))
 		return around;
 	draw_cutting_plane(h, vec(x0, y), 1);
 	draw_cutting_plane(h, vec(x1, y), -1);

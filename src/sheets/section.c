@@ -9,7 +9,7 @@ static struct drawing *draw(struct arena *a, const struct sheet_context *c)
 	struct view_spec spec = { .from = VIEW_FROM_RIGHT, .cut = true };
 	const struct flight *f = &c->stair->flights[0];
 
-	if (!has_section(c->stair))
+	if (!has_section(c))
 		return NULL;
 	struct vec3 through = frame_place(f->frame, vec3(0, section_y(a, c), 0));
 	spec.at = vec3_dot(through, view_frame(spec.from).w);

@@ -127,6 +127,16 @@ static void warn_small(const struct job *job, const struct drawing *sheets, stru
 	}
 }
 
+static void warn_stamp(const struct sheet_context *c, struct diags *d)
+{
+	const struct job *job = c->stair->job;
+
+	if (frame_lacks_stamp(c))
+		diag_warning(d, node_pos(job->sheets.src, "paper"), "choose a wider one",
+			"paper \"%s\" has no room for the stamp that the %s keeps clear",
+			job->sheets.paper, c->set->title);
+}
+
 /* A set that was asked for by name has files of its own beside those of the job's. */
 static const char *issue_stem(struct arena *a, const struct job *job, const char *set)
 {
@@ -162,6 +172,7 @@ const struct drawing *sheets_draw(struct arena *a, const struct stair *s, const 
 	c.cutting = cutting_make(a, s, c.blanks, d);
 	struct drawing *first = draw_set(a, &c, issue_stem(a, job, issue.set));
 	warn_small(job, first, d);
+	warn_stamp(&c, d);
 	if (set->templates)
 		append(&first, templates_draw(a, &c, tiles));
 	return first;

@@ -1,4 +1,5 @@
 #include "draw/bounds.h"
+#include "sheets/reader.h"
 #include "sheets/side_drafting.h"
 #include "sheets/words.h"
 
@@ -103,21 +104,72 @@ void side_add_dimensions(struct dims *dims, const struct drafting *d, const stru
 		dims_chain(dims, side_low(d), &rest->links[i], 1);
 }
 
-struct box side_draw_levels(const struct drafting *d, struct box used)
+/* What a floor is built up of, where the set's reader wants it. */
+static const char *floor_words(const struct drafting *d, double structure, double finish)
+{
+	struct arena *a = d->sheet->drawing->arena;
+	const struct stair *s = d->stair;
+
+	if (!sheet_says(d->what->context, SAYS_FLOORS))
+		return "";
+	if (finish <= 0)
+		return "its build-up is not in the job";
+	return arena_printf(a, "finish %s on structure at %s%s", length_words(a, s, finish),
+		structure < 0 ? "-" : "+", length_words(a, s, fabs(structure)));
+}
+
+/* Words, figure and build-up of one floor under each other. */
+struct level_words {
+	const char *name, *figure, *build_up;
+};
+
+static struct box draw_floor_level(const struct drafting *d, struct vec at, struct level_words w,
+	struct box used)
 {
 	struct hand h = d->sheet->hand;
-	struct arena *a = h.g->arena;
-	const struct stair *s = d->stair;
 	bool right = side_high(d) == DIM_RIGHT;
-	struct vec low = vec(right ? used.x1 : used.x0, side_at(d, 0, 0).y);
-	struct vec high = vec(low.x, side_at(d, 0, s->total_rise).y);
-	const char *upper = "Upper finished floor", *lower = "Lower finished floor";
-	double wide = measure_width(h.measure, LETTER_REGULAR, h.letter, upper) + h.letter * 3.5;
+	double wide = fmax(measure_width(h.measure, LETTER_REGULAR, h.letter, w.name),
+		measure_width(h.measure, LETTER_REGULAR, h.letter, w.build_up));
+	struct vec left = vec(at.x + (right ? 2.2 * h.letter : -wide - 2.7 * h.letter),
+		at.y - 2.6 * h.letter - 1);
 
-	draw_level(h, low, right ? LEVEL_RIGHT : LEVEL_LEFT, lower,
-		arena_printf(a, "±%s", length_words(a, s, 0)));
-	draw_level(h, high, right ? LEVEL_RIGHT : LEVEL_LEFT, upper,
-		arena_printf(a, "+%s", length_words(a, s, s->total_rise)));
-	used = box_add(used, vec(low.x + (right ? wide : -wide), low.y - 2 * h.letter));
-	return box_add(used, vec(high.x, high.y + 2 * h.letter));
+	draw_level(h, at, right ? LEVEL_RIGHT : LEVEL_LEFT, w.name, w.figure);
+	if (*w.build_up)
+		draw_text(h.g, left, h.letter, ALIGN_LEFT, w.build_up);
+	wide += h.letter * 3.5;
+	used = box_add(used,
+		vec(at.x + (right ? wide : -wide), at.y - (*w.build_up ? 3.5 : 2) * h.letter));
+	return box_add(used, vec(at.x, at.y + 2 * h.letter));
+}
+
+struct box side_draw_levels(const struct drafting *d, struct box used)
+{
+	struct arena *a = d->sheet->drawing->arena;
+	const struct stair *s = d->stair;
+	const struct job_floors *f = &s->job->floors;
+	double x = side_high(d) == DIM_RIGHT ? used.x1 : used.x0;
+	const struct level_words lower = { "Lower finished floor",
+		arena_printf(a, "±%s", length_words(a, s, 0)),
+		floor_words(d, s->lower_structural, f->lower_finish) };
+	const struct level_words upper = { "Upper finished floor",
+		arena_printf(a, "+%s", length_words(a, s, s->total_rise)),
+		floor_words(d, s->upper_structural, f->upper_finish) };
+
+	used = draw_floor_level(d, vec(x, side_at(d, 0, 0).y), lower, used);
+	return draw_floor_level(d, vec(x, side_at(d, 0, s->total_rise).y), upper, used);
+}
+
+const char *side_steps_note(struct arena *a, const struct sheet_context *c)
+{
+	const struct stair *s = c->stair;
+	const struct job *job = s->job;
+	const char *risers = job->risers.kind == RISER_OPEN
+		? "risers open"
+		: arena_printf(a, "risers %s thick", inches_words(a, s, job->risers.thickness));
+
+	if (!sheet_says(c, SAYS_LIMITS))
+		return "";
+	return arena_printf(a, "Treads %s thick, their nosings %s over the riser's face; %s.",
+		inches_words(a, s, job->treads.thickness), inches_words(a, s, job->treads.nosing),
+		risers);
 }

@@ -51,6 +51,8 @@ struct box side_draw_levels(const struct drafting *d, struct box used);
 
 /* Least headroom and where the balustrade's figures come from, as notes. */
 const char *side_headroom_note(struct arena *a, const struct stair *s);
+/* Treads, nosings and risers in figures, for who does not get the shop's sheets; else "". */
+const char *side_steps_note(struct arena *a, const struct sheet_context *c);
 const char *balustrade_words(struct arena *a, const struct side_view *v);
 
 #endif

@@ -1,6 +1,7 @@
 #include "draw/bounds.h"
 #include "draw/place.h"
 #include "pitchboard/rail.h"
+#include "sheets/reader.h"
 #include "sheets/side_drafting.h"
 #include "sheets/words.h"
 
@@ -12,6 +13,37 @@ static void draw_nosing_line(const struct drafting *d)
 
 	draw_line(d->sheet->drawing, PEN_CENTRE, side_at(d, from, slope_at(d->nosing, from)),
 		side_at(d, to, slope_at(d->nosing, to)));
+}
+
+/* As far over the nosing line as headroom is wanted, up to the top of the view: what hangs below it
+ * is too low. */
+static void draw_headroom_line(const struct drafting *d, struct box view)
+{
+	const struct flight *f = d->flight;
+	struct slope_line line = d->nosing;
+	struct hand h = d->sheet->hand;
+	double wanted = d->stair->job->opening.headroom;
+
+	line.z0 += wanted;
+	double from = f->steps[0].nosing_x - f->unit_run * 0.5;
+	double to = fmin((view.y1 / d->scale - line.z0) / line.slope, f->total_run);
+	if (!sheet_says(d->what->context, SAYS_LIMITS) || to <= from)
+		return;
+	draw_line(h.g, PEN_CENTRE, side_at(d, from, slope_at(line, from)),
+		side_at(d, to, slope_at(line, to)));
+	const char *text = arena_printf(h.g->arena, "headroom line, %s over the nosing line",
+		length_words(h.g->arena, d->stair, wanted));
+	double angle = side_high(d) == DIM_RIGHT ? f->pitch : -f->pitch;
+	struct spot spots[14];
+	for (int i = 0; i < 14; i++) {
+		double x = from + (to - from) * (0.3 + 0.06 * (i / 2));
+		double lift = i % 2 ? -1.6 * h.letter : 0.6 * h.letter;
+		spots[i] =
+			(struct spot){ side_at(d, x,
+					       slope_at(line, x) + lift / d->scale / cos(f->pitch)),
+				ALIGN_MIDDLE, angle, SPOT_PLAIN };
+	}
+	place_text(h.g, h.measure, h.letter, spots, 14, text);
 }
 
 /* Under the stringer, along the pitch: nothing else stands there.  Where the view is too small for
@@ -91,6 +123,8 @@ static struct box draw_headroom(const struct drafting *d, struct box view, struc
 	if (h->state == HEADROOM_NOT_CHECKED)
 		return view;
 	draw_plumb(hand, low, high);
+	if (sheet_says(d->what->context, SAYS_LIMITS))
+		draw_circle(hand.g, PEN_DIM, high, 1.2);
 	view = box_add(box_add(view, low), high);
 	int n = spots_beside(spots, 12, hand, vec(high.x, high.y - hand.letter * 2), width);
 	int i = place_text(hand.g, hand.measure, hand.letter, spots, n, text);
@@ -100,18 +134,51 @@ static struct box draw_headroom(const struct drafting *d, struct box view, struc
 	return view;
 }
 
-/* The open step in the middle of those that are open; NULL when none is. */
-static const struct step *middle_open(const struct drafting *d)
+/* How far a part shows across the view; empty: nowhere. */
+static struct box shown_of(const struct side_view *v, const struct part *p)
 {
-	const struct flight *f = d->flight;
-	int n = 0, k = 0;
+	struct box b = box_empty();
 
-	for (int i = 0; i < f->step_count; i++)
-		n += side_step_is_open(d->what, &f->steps[i]);
-	for (int i = 0; i < f->step_count; i++)
-		if (side_step_is_open(d->what, &f->steps[i]) && k++ == n / 2)
-			return &f->steps[i];
-	return NULL;
+	for (int i = 0; i < v->view.stroke_count; i++) {
+		const struct stroke *s = &v->view.strokes[i];
+		if (s->part == p && s->pen != PEN_HIDDEN)
+			b = box_add(box_add(b, s->a), s->b);
+	}
+	return b;
+}
+
+/* The raked rail that shows for longest, of a balustrade or along a wall; NULL: none does. */
+static const struct part *longest_rail(const struct drafting *d)
+{
+	const struct part *longest = NULL;
+	double most = 0;
+
+	for (const struct part *p = d->what->context->parts; p; p = p->next) {
+		struct box b = p->rail && p->rail->pitch > 0 ? shown_of(d->what, p) : box_empty();
+		if (box_is_empty(b) || box_width(b) <= most)
+			continue;
+		most = box_width(b);
+		longest = p;
+	}
+	return longest;
+}
+
+/* The step whose nosing is under the middle of it. */
+static const struct step *step_under(const struct drafting *d, const struct part *rail)
+{
+	struct box b = shown_of(d->what, rail);
+	const struct flight *f = d->flight;
+	const struct step *nearest = f->steps;
+	double middle = (b.x0 + b.x1) / 2 * d->scale, least = INFINITY;
+
+	for (int i = 0; i < f->step_count; i++) {
+		double off = fabs(side_at(d, f->steps[i].nosing_x, 0).x - middle);
+		if (off >= least)
+			continue;
+		least = off;
+		nearest = &f->steps[i];
+	}
+	return nearest;
 }
 
 /* From a nosing plumb up to the top of the rail, the figure over the rail. */
@@ -119,15 +186,16 @@ static struct box draw_rail_height(const struct drafting *d, struct box view,
 	struct left_over *rest)
 {
 	const struct stair *s = d->stair;
-	const struct step *step = middle_open(d);
+	const struct part *rail = longest_rail(d);
 	struct hand h = d->sheet->hand;
 
-	if (!step || !side_shows_rail(d->what))
+	if (!rail)
 		return view;
+	const struct step *step = step_under(d, rail);
 	const char *text = arena_printf(h.g->arena, "rail %s",
-		inches_words(h.g->arena, s, s->job->rail.height));
+		inches_words(h.g->arena, s, rail->rail->height));
 	struct vec low = side_at(d, step->nosing_x, step->level);
-	struct vec high = side_at(d, step->nosing_x, step->level + s->job->rail.height);
+	struct vec high = side_at(d, step->nosing_x, step->level + rail->rail->height);
 	double width = measure_width(h.measure, LETTER_REGULAR, h.letter, text),
 	       lift = h.letter * 3;
 	struct spot spots[6];
@@ -144,19 +212,6 @@ static struct box draw_rail_height(const struct drafting *d, struct box view,
 }
 
 /* ---- the guard of the upper floor ---- */
-
-/* How far a part shows across the view; empty: nowhere. */
-static struct box shown_of(const struct side_view *v, const struct part *p)
-{
-	struct box b = box_empty();
-
-	for (int i = 0; i < v->view.stroke_count; i++) {
-		const struct stroke *s = &v->view.strokes[i];
-		if (s->part == p && s->pen != PEN_HIDDEN)
-			b = box_add(box_add(b, s->a), s->b);
-	}
-	return b;
-}
 
 /* Is there a longer one of this height, or one that comes before it? */
 static bool is_told_by_another(const struct drafting *d, const struct part *p, double width)
@@ -217,7 +272,9 @@ struct box side_draw_lines(const struct drafting *d, struct box view, struct lef
 {
 	draw_nosing_line(d);
 	view = draw_rail_height(d, draw_headroom(d, view, rest), rest);
-	return draw_guards(d, view, rest);
+	view = draw_guards(d, view, rest);
+	draw_headroom_line(d, view);
+	return view;
 }
 
 const char *side_headroom_note(struct arena *a, const struct stair *s)

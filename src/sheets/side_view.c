@@ -1,6 +1,7 @@
 #include "sheets/side_view.h"
 
 #include "draw/bounds.h"
+#include "sheets/reader.h"
 #include "sheets/side_drafting.h"
 #include "sheets/tables.h"
 #include "sheets/words.h"
@@ -80,7 +81,8 @@ static struct box compose(struct sheet *s, const void *what, double scale)
 
 	view_draw(s->drawing, &shown, (struct placing){ .scale = scale }, NULL);
 	struct mark_run balloons = { s->drawing->tail, NULL };
-	around = side_draw_balloons(&d, &shown, around);
+	if (sheet_says(v->context, SAYS_MARKS))
+		around = side_draw_balloons(&d, &shown, around);
 	balloons.to = s->drawing->tail;
 	around = side_draw_lines(&d, around, &left);
 	struct dims dims = dims_begin(s->drawing, s->hand.measure, s->hand.letter, around);
@@ -106,6 +108,7 @@ static void note_sheet(struct sheet *s, const struct side_view *v)
 		{ "Notes", general_words(a, st) },
 		{ NULL, rounding_words(a, st) },
 		{ NULL, side_headroom_note(a, st) },
+		{ NULL, side_steps_note(a, v->context) },
 		{ NULL, not_met_words(a, v->context->findings) },
 		{ "Balustrade", balustrade_words(a, v) },
 		{ "Taken where the job is silent", assumptions_text(a, st->job, SHOWN_ELEVATION) },
@@ -167,6 +170,8 @@ static struct table_list position_tables(struct arena *a, const struct side_view
 {
 	struct table *tables = NEW_N(a, struct table, 2);
 
+	if (!sheet_says(v->context, SAYS_POSITIONS))
+		return (struct table_list){ NULL, 0 };
 	tables[0] = steps_table(a, v);
 	tables[1] = newels_table(a, v);
 	return (struct table_list){ tables, side_shows_rail(v) ? 2 : 1 };

@@ -1,5 +1,7 @@
 #include "sheets/stands.h"
 
+#include "sheets/reader.h"
+
 struct stands list_stands(struct arena *a, const struct part *parts)
 {
 	struct stand *at;
@@ -27,8 +29,12 @@ static bool is_open_all_the_way(const struct stair *s, const struct job_side *si
 		(side->to_step == 0 || side->to_step >= s->treads);
 }
 
-bool has_section(const struct stair *s)
+bool has_section(const struct sheet_context *c)
 {
+	const struct stair *s = c->stair;
+
+	if (sheet_says(c, SAYS_SECTION))
+		return true;
 	return !is_open_all_the_way(s, &s->job->stair.left) &&
 		!is_open_all_the_way(s, &s->job->stair.right);
 }

@@ -19,8 +19,8 @@ struct stands {
 
 struct stands list_stands(struct arena *a, const struct part *parts);
 
-/* Is a section drawn?  Where a wall hides steps from both sides. */
-bool has_section(const struct stair *s);
+/* Is a section drawn?  Where a wall hides steps from both sides, or the set's reader wants one. */
+bool has_section(const struct sheet_context *c);
 
 /* y of the section along the flight: near the middle, through no stringer. */
 double section_y(struct arena *a, const struct sheet_context *c);
