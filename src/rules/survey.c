@@ -4,8 +4,6 @@
 
 #include "pitchboard/rail.h"
 
-#define LEVEL 0.01 /* sine of a length that is still called level */
-
 /* A face in house axes, in the axes of the flight. */
 static struct vec3 into_flight(const struct flight *f, struct vec3 p)
 {
@@ -59,8 +57,6 @@ static struct placed placed_make(struct arena *a, const struct flight *f, const 
 		for (int k = 0; k < faces[i].n; k++)
 			stretch(&placed, faces[i].at[k]);
 	placed.faces = faces;
-	placed.is_raked = fabs(at.u.z) > LEVEL && fabs(at.u.z) < 1 - LEVEL;
-	placed.is_upright = fabs(at.u.z) >= 1 - LEVEL;
 	return placed;
 }
 

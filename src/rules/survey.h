@@ -22,8 +22,6 @@ struct placed {
 	const struct face *faces;
 	int face_count;
 	struct vec3 low, high; /* box round it */
-	bool is_raked;         /* does its length climb with the flight? */
-	bool is_upright;
 };
 
 struct survey {
