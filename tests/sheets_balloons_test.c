@@ -20,7 +20,7 @@ static struct hand hand_of(struct arena *a)
 	return (struct hand){ g, six_tenths(), 2.5 };
 }
 
-static bool leaders_cross(const struct balloon *p, const struct balloon *q)
+static bool leaders_cross(const struct leader *p, const struct leader *q)
 {
 	struct vec a = p->points_at, b = p->at, c = q->points_at, d = q->at;
 	struct vec ab = vec_sub(b, a), cd = vec_sub(d, c);
@@ -33,7 +33,7 @@ static void balloons_keep_apart(void **state)
 {
 	struct arena *a = arena_new();
 	struct hand h = hand_of(a);
-	struct balloon list[] = { { "A1", { 50, 10 }, { 0, 0 } }, { "A2", { 51, 30 }, { 0, 0 } },
+	struct leader list[] = { { "A1", { 50, 10 }, { 0, 0 } }, { "A2", { 51, 30 }, { 0, 0 } },
 		{ "A3", { 49, 20 }, { 0, 0 } } };
 	(void)state;
 	balloons_set(h, list, 3, vec(0, 100), vec(1, 0));
@@ -49,7 +49,7 @@ static void no_two_leaders_cross(void **state)
 {
 	struct arena *a = arena_new();
 	struct hand h = hand_of(a);
-	struct balloon list[24];
+	struct leader list[24];
 	unsigned dice = 7;
 	(void)state;
 	for (int round = 0; round < 200; round++) {
@@ -57,7 +57,7 @@ static void no_two_leaders_cross(void **state)
 			dice = dice * 1103515245u + 12345u;
 			double x = (dice >> 16) % 200;
 			dice = dice * 1103515245u + 12345u;
-			list[i] = (struct balloon){ "A1", { x, -(double)((dice >> 16) % 90) },
+			list[i] = (struct leader){ "A1", { x, -(double)((dice >> 16) % 90) },
 				{ 0, 0 } };
 		}
 		balloons_set(h, list, 24, vec(0, 10), vec(1, 0));

@@ -17,6 +17,7 @@
 
 #include "pitchboard/arena.h"
 #include "pitchboard/diag.h"
+#include "pitchboard/job_agreement.h"
 #include "pitchboard/job_code.h"
 #include "pitchboard/job_infill.h"
 #include "pitchboard/job_newels.h"
@@ -417,6 +418,7 @@ struct job {
 	struct job_material material;
 	struct job_code code;
 	struct job_stock stock;
+	struct job_agreement agreement;
 	struct job_sheets sheets;
 	const struct assumption *assumptions;
 	const char *fingerprint; /* of the file's bytes: 12 hex digits */
@@ -439,6 +441,10 @@ struct key_change {
 
 /* In the order of the tables of keys; NULL when the jobs say the same. */
 const struct key_change *job_compare(struct arena *a, const struct job *was, const struct job *is);
+
+/* The value of a key in words: "eased" for "treads.nosing_profile"; "" where there is no such key,
+ * or it has a list of keys on its way. */
+const char *job_value_words(struct arena *a, const struct job *job, const char *path);
 
 static inline struct lettering job_lettering(const struct job *job)
 {

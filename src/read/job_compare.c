@@ -3,7 +3,7 @@
  */
 #include <string.h>
 
-#include "read/keys_table.h"
+#include "read/key_value.h"
 
 struct comparing {
 	struct arena *arena;
@@ -14,51 +14,11 @@ struct comparing {
 static void compare_groups(struct comparing *c, const struct group *g, const char *path,
 	const char *was, const char *is);
 
-static const char *lengths_words(struct arena *a, struct lettering l, const double *mm, int n)
-{
-	const char *words = "";
-
-	for (int i = 0; i < n; i++)
-		words = arena_printf(a, "%s%s%s", words, i ? ", " : "", length_say(a, l, mm[i]));
-	return words;
-}
-
-static const char *texts_words(struct arena *a, const char *const *texts, int n)
-{
-	const char *words = "";
-
-	for (int i = 0; i < n; i++)
-		words = arena_printf(a, "%s%s%s", words, i ? ", " : "", texts[i]);
-	return words;
-}
-
-static const char *value_words(struct arena *a, struct lettering l, const struct field *f,
-	const char *from)
-{
-	const void *at = from + f->at;
-	const int *count = (const int *)(from + f->count_at);
-
-	switch (f->kind) {
-	case FIELD_TEXT:
-	case FIELD_DATE: return *(const char *const *)at ? *(const char *const *)at : "";
-	case FIELD_LENGTH: return length_say(a, l, *(const double *)at);
-	case FIELD_NUMBER: return arena_printf(a, "%g", *(const double *)at);
-	case FIELD_COUNT: return arena_printf(a, "%d", *(const int *)at);
-	case FIELD_CHOICE: return choice_word(f->choices, *(const int *)at);
-	case FIELD_YES_NO: return *(const bool *)at ? "yes" : "no";
-	case FIELD_LENGTHS: return lengths_words(a, l, *(const double *const *)at, *count);
-	case FIELD_TEXTS: return texts_words(a, *(const char *const *const *)at, *count);
-	case FIELD_GROUP:
-	case FIELD_GROUPS: break;
-	}
-	return "";
-}
-
 static void compare_value(struct comparing *c, const struct field *f, const char *path,
 	const char *was, const char *is)
 {
-	const char *before = value_words(c->arena, c->was, f, was);
-	const char *now = value_words(c->arena, c->is, f, is);
+	const char *before = key_value_words(c->arena, c->was, f, was);
+	const char *now = key_value_words(c->arena, c->is, f, is);
 
 	if (strcmp(before, now) == 0)
 		return;

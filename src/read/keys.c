@@ -310,6 +310,8 @@ static const struct field file[] = {
 		.help = "the building code to check against" },
 	{ FIELD_GROUP, "stock", LANDS(job_file, job.stock), .group = &keys_stock,
 		.help = "boards on offer, and what sawing takes" },
+	{ FIELD_GROUP, "agreement", LANDS(job_file, job.agreement), .group = &keys_agreement,
+		.help = "what is agreed beside the drawings, for the client's set" },
 	{ FIELD_GROUP, "sheets", LANDS(job_file, job.sheets), .group = &keys_sheets,
 		.help = "paper and sheets" },
 	{ 0 },

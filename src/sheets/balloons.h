@@ -8,20 +8,13 @@
 #ifndef SHEETS_BALLOONS_H
 #define SHEETS_BALLOONS_H
 
-#include "draw/annotate.h"
+#include "sheets/leaders.h"
 
-struct balloon {
-	const char *text;
-	struct vec points_at; /* on paper */
-	struct vec at;        /* its middle */
-};
-
-/* Sets them on the line through `from` along the unit vector `along`, as near as may be to what
- * they point at, leaders uncrossed. */
-void balloons_set(struct hand h, struct balloon *list, int n, struct vec from, struct vec along);
+/* Sets them on the line through `from` along the unit vector `along`. */
+void balloons_set(struct hand h, struct leader *list, int n, struct vec from, struct vec along);
 
 /* Draws them; the box they took. */
-struct box balloons_draw(struct hand h, const struct balloon *list, int n);
+struct box balloons_draw(struct hand h, const struct leader *list, int n);
 
 /* Half the width of a balloon that holds any mark of this sheet. */
 double balloon_radius(struct hand h);

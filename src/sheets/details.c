@@ -65,11 +65,11 @@ static struct box draw_marks(struct sheet *s, const struct detail *t, double sca
 
 	for (const struct part *p = t->context->parts; p; p = p->next)
 		parts++;
-	struct balloon *list = NEW_N(a, struct balloon, parts + 1);
+	struct leader *list = NEW_N(a, struct leader, parts + 1);
 	for (const struct part *p = t->context->parts; p; p = p->next) {
 		struct shown shown = longest_shown(t, p);
 		if (!part_is_existing(p) && shown.length * scale > LEAST_SHOWN)
-			list[n++] = (struct balloon){ p->mark, vec_scale(shown.middle, scale),
+			list[n++] = (struct leader){ p->mark, vec_scale(shown.middle, scale),
 				{ 0, 0 } };
 	}
 	double x = used.x1 + 3 * balloon_radius(s->hand);

@@ -8,8 +8,6 @@
 
 #define ROOM_MARGIN 5.0 /* frame to the nearest view or note */
 #define COLUMN 66.0     /* width of a column of notes at 2.5 mm lettering */
-#define COLUMN_GAP 6.0
-#define LINE_PITCH 1.5 /* of the height of a capital (ISO 3098, mixed letters without accents) */
 
 static struct box frame_box(const struct paper *p)
 {
@@ -53,98 +51,6 @@ struct sheet sheet_begin(struct arena *a, const struct sheet_context *c, const c
 		.top = frame.y1 - ROOM_MARGIN };
 }
 
-/* One line of the notes as it will be set. */
-struct set_line {
-	const char *text;
-	enum letter_style style;
-	double drop;   /* base line below the line before */
-	bool together; /* with the next one in a column: a heading, the ends of a paragraph */
-};
-
-static int set_notes(const struct sheet *s, const struct note *notes, int n, double width,
-	struct set_line *out)
-{
-	struct arena *a = s->drawing->arena;
-	double pitch = s->hand.letter * LINE_PITCH;
-	int count = 0;
-
-	for (int i = 0; i < n; i++) {
-		if (!notes[i].text || !*notes[i].text)
-			continue;
-		if (notes[i].heading)
-			out[count++] = (struct set_line){ notes[i].heading, LETTER_BOLD,
-				pitch * 1.4, true };
-		struct lines l =
-			wrap_text(a, s->hand.measure, s->hand.letter, width, notes[i].text);
-		for (int k = 0; k < l.n; k++)
-			out[count++] = (struct set_line){ l.line[k], LETTER_REGULAR,
-				k || notes[i].heading ? pitch : pitch * 1.2,
-				k + 1 < l.n && (k == 0 || k + 2 == l.n) };
-	}
-	return count;
-}
-
-/* Room for the letters of all notes: no more lines can come of them. */
-static int most_lines(const struct note *notes, int n)
-{
-	size_t letters = 0;
-
-	for (int i = 0; i < n; i++)
-		letters += 2 + (notes[i].text ? strlen(notes[i].text) : 0);
-	return (int)letters;
-}
-
-/* How far down a line and those that stay with it reach. */
-static double reach(const struct set_line *line, int n, int i)
-{
-	double down = line[i].drop;
-
-	for (; line[i].together && i + 1 < n; i++)
-		down += line[i + 1].drop;
-	return down;
-}
-
-/* Fills columns from the left, top down; draws nothing when `g` is NULL.  The number of columns. */
-static int flow(struct sheet *s, const struct set_line *line, int n, struct box area, double width,
-	struct drawing *g)
-{
-	double x = area.x0, y = area.y1;
-	int columns = 1;
-	bool fresh = true, kept = false;
-
-	for (int i = 0; i < n; i++) {
-		double need = kept ? line[i].drop : reach(line, n, i);
-		if (!fresh && y - need < area.y0) {
-			x += width + COLUMN_GAP;
-			y = area.y1;
-			columns++;
-			fresh = true;
-		}
-		y -= fresh ? s->hand.letter * 1.1 : line[i].drop;
-		fresh = false;
-		kept = line[i].together;
-		if (g)
-			draw_text_styled(g, vec(x, y), s->hand.letter, 0, ALIGN_LEFT, line[i].style,
-				line[i].text);
-	}
-	return columns;
-}
-
-/* Columns of one length: no last line left over at the head of a column. */
-static struct box balance(struct sheet *s, const struct set_line *line, int n, struct box area,
-	double width)
-{
-	int columns = flow(s, line, n, area, width, NULL);
-	struct box shorter = area;
-
-	while (columns > 1 && shorter.y0 < shorter.y1 &&
-		flow(s, line, n, shorter, width, NULL) == columns) {
-		area = shorter;
-		shorter.y0 += s->hand.letter / 2;
-	}
-	return area;
-}
-
 /* Where notes stand: columns in an area that is as deep as they need. */
 struct notes_place {
 	struct box area;
@@ -152,16 +58,15 @@ struct notes_place {
 	double width;
 };
 
-static struct notes_place place_notes(struct sheet *s, const struct set_line *line, int n,
-	struct box area)
+static struct notes_place place_notes(struct sheet *s, struct prose p, struct box area)
 {
 	double wanted = COLUMN * s->hand.letter / 2.5;
-	int columns = (int)fmax(1, floor((box_width(area) + COLUMN_GAP) / (wanted + COLUMN_GAP)));
-	double width = (box_width(area) - (columns - 1) * COLUMN_GAP) / columns;
+	int columns = (int)fmax(1, floor((box_width(area) + PROSE_GAP) / (wanted + PROSE_GAP)));
+	double width = (box_width(area) - (columns - 1) * PROSE_GAP) / columns;
 
-	while (flow(s, line, n, area, width, NULL) > columns)
+	while (prose_columns(s->hand, p, area, width) > columns)
 		area.y1 += s->hand.letter / 2;
-	return (struct notes_place){ balance(s, line, n, area, width), columns, width };
+	return (struct notes_place){ prose_balance(s->hand, p, area, width), columns, width };
 }
 
 /* Beside the title block where that costs the views no more room than over it. */
@@ -171,22 +76,20 @@ void sheet_notes(struct sheet *s, const struct note *notes, int n)
 	struct box frame = frame_box(c->paper), beside = box_grow(frame, -ROOM_MARGIN * 0.7);
 	struct box over = beside;
 	double title = title_height(&c->stationery->title);
-	struct set_line *line =
-		NEW_N(s->drawing->arena, struct set_line, most_lines(notes, n) + 2 * n + 1);
 
-	beside.x1 = frame.x1 - title_width(c) - stamp_width(c) - COLUMN_GAP;
+	beside.x1 = frame.x1 - title_width(c) - stamp_width(c) - PROSE_GAP;
 	beside.y1 = frame.y0 + title - ROOM_MARGIN * 0.5;
 	over.y0 = frame.y0 + title + ROOM_MARGIN * 0.5;
 	over.y1 = over.y0 + s->hand.letter;
 	double narrow = fmin(box_width(beside), COLUMN * s->hand.letter / 2.5);
-	int count = set_notes(s, notes, n, narrow, line);
-	struct notes_place low = place_notes(s, line, count, over), place = low;
+	struct prose p = prose_set(s->hand, notes, n, narrow);
+	struct notes_place low = place_notes(s, p, over), place = low;
 	if (box_width(beside) > narrow * 0.7) {
-		place = place_notes(s, line, count, beside);
+		place = place_notes(s, p, beside);
 		if (place.area.y1 > low.area.y1)
 			place = low;
 	}
-	flow(s, line, count, place.area, place.width, s->drawing);
+	prose_draw(s->hand, p, place.area, place.width);
 	s->room.y0 = fmax(s->room.y0, place.area.y1 + 2 * s->hand.letter);
 }
 

@@ -15,6 +15,7 @@
 
 #include "draw/annotate.h"
 #include "pitchboard/sheet.h"
+#include "sheets/prose.h"
 
 /* A sheet being drawn. */
 struct sheet {
@@ -28,13 +29,7 @@ struct sheet {
 
 struct sheet sheet_begin(struct arena *a, const struct sheet_context *c, const char *title);
 
-/* Paragraphs in columns beside the title block, rising above it only when there are too many.
- * Each is wrapped; a heading is set bold. */
-struct note {
-	const char *heading; /* NULL: continues under the last one */
-	const char *text;
-};
-
+/* Paragraphs in columns beside the title block, rising above it only when there are too many. */
 void sheet_notes(struct sheet *s, const struct note *notes, int n);
 
 /* The job's assumptions that belong on this kind of sheet as one paragraph, "" when there are none.

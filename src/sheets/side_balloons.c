@@ -18,7 +18,7 @@ struct sight {
 
 /* The balloons of one line. */
 struct line_of {
-	struct balloon *list;
+	struct leader *list;
 	int n;
 };
 
@@ -125,13 +125,13 @@ struct box side_draw_balloons(const struct drafting *d, const struct view *shown
 	double clear = CLEAR * d->sheet->hand.letter;
 	int n;
 	struct sight *s = sights(a, d->what, shown, &n);
-	struct line_of over = { NEW_N(a, struct balloon, n + 1), 0 };
-	struct line_of under = { NEW_N(a, struct balloon, n + 1), 0 };
+	struct line_of over = { NEW_N(a, struct leader, n + 1), 0 };
+	struct line_of under = { NEW_N(a, struct leader, n + 1), 0 };
 
 	for (int i = 0; i < n; i++) {
 		double share = (i + 0.5) / n;
 		double wanted = shown->box.x0 + share * box_width(shown->box);
-		struct balloon b = { s[i].part->mark,
+		struct leader b = { s[i].part->mark,
 			vec_scale(point_on(shown, s[i].part, wanted), d->scale), { 0, 0 } };
 		struct line_of *l = over_nosing(d, b.points_at) > clear / 2 ? &over : &under;
 		l->list[l->n++] = b;

@@ -1,0 +1,94 @@
+/*
+ * What a key says in words, found by its path; and what is agreed beside the drawings.
+ */
+#include <setjmp.h>
+#include <stdarg.h>
+#include <stddef.h>
+#include <stdint.h>
+
+#include <cmocka.h>
+
+#include "read_said.h"
+
+static struct arena *arena;
+
+static int open_arena(void **state)
+{
+	(void)state;
+	arena = arena_new();
+	return 0;
+}
+
+static int close_arena(void **state)
+{
+	(void)state;
+	arena_free(arena);
+	return 0;
+}
+
+static const struct job *job_of(const char *yaml)
+{
+	struct diags d;
+
+	diags_init(&d, arena, "job.yaml", yaml);
+	const struct job *job = job_read(arena, yaml, &d);
+	assert_non_null(job);
+	return job;
+}
+
+static void says(const struct job *job, const char *path, const char *words)
+{
+	assert_string_equal(job_value_words(arena, job, path), words);
+}
+
+static void a_value_is_said_as_it_is_typed_or_taken(void **state)
+{
+	const struct job *job = job_of(SOUND "treads: {nosing_profile: full_round}\n"
+					     "newels: {cap: {kind: pyramid}}\n"
+					     "material: {treads: red oak}\n");
+
+	(void)state;
+	says(job, "treads.nosing_profile", "full round");
+	says(job, "newels.cap.kind", "pyramid");
+	says(job, "material.treads", "red oak");
+	says(job, "rail.height", "3'-0\""); /* 36", the default */
+	says(job, "skirts.wall", "none");
+}
+
+static void what_is_no_single_value_says_nothing(void **state)
+{
+	const struct job *job = job_of(SOUND);
+
+	(void)state;
+	says(job, "treads", "");
+	says(job, "treads.colour", "");
+	says(job, "treads.nosing.deep", "");
+	says(job, "stair.segments.run", "");
+	says(job, "", "");
+}
+
+static void the_usual_exclusions_stand_unless_others_are_named(void **state)
+{
+	(void)state;
+	assert_true(job_of(SOUND)->agreement.not_included_count >= 5);
+	says(job_of(SOUND "agreement: {not_included: [permit fees]}\n"), "agreement.not_included",
+		"permit fees");
+	assert_int_equal(job_of(SOUND "agreement: {not_included: []}\n")
+				 ->agreement.not_included_count,
+		0);
+	assert_int_equal(job_of(SOUND)->agreement.note_count, 0);
+}
+
+int main(void)
+{
+	const struct CMUnitTest tests[] = {
+		cmocka_unit_test_setup_teardown(a_value_is_said_as_it_is_typed_or_taken, open_arena,
+			close_arena),
+		cmocka_unit_test_setup_teardown(what_is_no_single_value_says_nothing, open_arena,
+			close_arena),
+		cmocka_unit_test_setup_teardown(the_usual_exclusions_stand_unless_others_are_named,
+			open_arena, close_arena),
+	};
+
+	return cmocka_run_group_tests(tests, NULL, NULL);
+}
