@@ -173,8 +173,7 @@ static const struct field rail[] = {
 		.help = "dowels between rail and newel" },
 	{ FIELD_GROUPS, "level_runs", LANDS(job_rail, level_runs),
 		COUNTED(job_rail, level_run_count), .most = 12, .group = &keys_level_run,
-		.absent = "none",
-		.help = "level rails at the upper floor" },
+		.absent = "none", .help = "level rails at the upper floor" },
 	{ 0 },
 };
 

@@ -18,10 +18,10 @@ struct plan {
 	bool has_break; /* a stair no higher than the cut is drawn whole */
 	double cut_height;
 	struct break_line break_line;
-	struct view near;  /* the stair cut, without its rail */
-	struct view whole; /* the stair as if nothing were cut */
-	struct view walls; /* cut */
-	struct view floor; /* above */
+	struct view near;         /* the stair cut, without its rail */
+	struct view whole;        /* the stair as if nothing were cut */
+	struct view walls;        /* cut */
+	struct view floor;        /* above */
 	const struct box *covers; /* the rails along walls: what lies under them is not seen */
 	int cover_count;
 };

@@ -63,7 +63,7 @@ static struct vec middle(const struct stroke *s)
  * edge is worth going a little further for. */
 static struct vec point_on(const struct view *v, const struct part *p, double wanted)
 {
-	const struct stroke *best = NULL;
+	struct vec best = { 0, 0 };
 	double least = INFINITY;
 
 	for (int i = 0; i < v->stroke_count; i++) {
@@ -73,10 +73,10 @@ static struct vec point_on(const struct view *v, const struct part *p, double wa
 		double off = fabs(middle(s).x - wanted) - vec_length(vec_sub(s->a, s->b));
 		if (off < least) {
 			least = off;
-			best = s;
+			best = middle(s);
 		}
 	}
-	return middle(best);
+	return best;
 }
 
 /* How far a point of the view stands over the nosing line, square to it. */
