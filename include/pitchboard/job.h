@@ -93,8 +93,6 @@ struct job_opening {
 
 enum side_kind { SIDE_WALL, SIDE_OPEN };
 
-enum which_side { ON_THE_RIGHT, ON_THE_LEFT }; /* going up */
-
 /* One side of the stair: a wall all the way, or open from one step to another
  * with wall before and after. */
 struct job_side {
