@@ -1,5 +1,5 @@
 /*
- * Skirt boards on walls.
+ * Skirt boards on walls, and before the carriages of open sides.
  */
 #include <setjmp.h>
 #include <stdarg.h>
@@ -141,6 +141,114 @@ static void a_plain_one_needs_room_behind_the_stringer(void **state)
 	arena_free(b.arena);
 }
 
+#define OPEN_STAIR                                                                                 \
+	"pitchboard: 1\n"                                                                          \
+	"job: {name: Test, units: millimetres}\n"                                                  \
+	"floors: {total_rise: 1500}\n"                                                             \
+	"stair: {width: 900, left: wall, right: open, segments: [{risers: 10, run: 200}]}\n"       \
+	"comfort: {least_rise: 100, least_run: 150, step_least: 400, sum_least: 300}\n"            \
+	"treads: {thickness: 30, nosing: 20, nosing_radius: 10, scribe: 3}\n"                      \
+	"newels: {bottom: no, top: no}\n"                                                          \
+	"risers: {thickness: 20}\n"
+
+#define ROUGH "stringers: {open: {kind: sawtooth, thickness: 40, width: 300}}\n"
+#define BOARD "skirts: {open: mitred, thickness: 18, cover: 8}\n"
+
+static void the_carriage_of_an_open_side_stands_behind_its_skirt(void **state)
+{
+	struct built b = built_from(OPEN_STAIR ROUGH BOARD);
+	(void)state;
+	struct extent skirt = built_extent(built_part(&b, "open skirt, right hand", 0), 0);
+	struct extent carriage = { { 0, 0, 0 }, { 0, 0, 0 } };
+	for (const struct part *p = b.parts; p; p = p->next)
+		for (int i = 0; p->stringer && i < p->count; i++)
+			if (built_extent(p, i).low.y < 100)
+				carriage = built_extent(p, i);
+	assert_near(skirt.low.y, 0, 1e-9);
+	assert_near(skirt.high.y, 18, 1e-9);
+	assert_near(carriage.low.y, 18, 1e-9);
+	assert_near(carriage.high.y, 58, 1e-9);
+	arena_free(b.arena);
+}
+
+/* Long points in the risers' faces, on the outer face; on the inner one 18 further back, 45
+ * degrees over the board's thickness. */
+static void its_riser_cuts_run_back_by_its_thickness(void **state)
+{
+	struct built b = built_from(OPEN_STAIR ROUGH BOARD);
+	(void)state;
+	const struct part *p = built_part(&b, "open skirt, right hand", 0);
+	double outer = INFINITY, inner = INFINITY;
+	for (int i = 0; i < p->solids->n; i++) {
+		struct vec3 at = frame_place(p->places[0], p->solids->a[i]);
+		struct vec3 other = frame_place(p->places[0], p->solids->b[i]);
+		*(at.y < 9 ? &outer : &inner) = fmin(*(at.y < 9 ? &outer : &inner), at.x);
+		*(other.y < 9 ? &outer : &inner) = fmin(*(other.y < 9 ? &outer : &inner), other.x);
+	}
+	assert_near(outer, 0, 1e-9);
+	assert_near(inner, 18, 1e-9);
+	arena_free(b.arena);
+}
+
+/* Plank 300 wide, its corners at the backs of the riser boards; the skirt's are 20 further in
+ * front, which on a slope of 3/4 is 20 x 3/5 = 12 further out, and it covers 8 below. */
+static void it_covers_the_carriage_and_what_is_nailed_under_it(void **state)
+{
+	struct built b = built_from(OPEN_STAIR ROUGH BOARD);
+	(void)state;
+	const struct part *p = built_part(&b, "open skirt, right hand", 0);
+	assert_near(p->size.width, 300 + 12 + 8, 1e-9);
+	assert_near(p->size.thickness, 18, 1e-9);
+	arena_free(b.arena);
+}
+
+static void risers_are_mitred_to_it_with_their_long_point_in_its_face(void **state)
+{
+	struct built b = built_from(OPEN_STAIR ROUGH BOARD);
+	(void)state;
+	const struct part *riser = built_part(&b, "riser", 0);
+	assert_near(built_extent(riser, 0).low.y, 0, 1e-9);
+	assert_near(riser->end.bevel, atan(1), 1e-9);
+	arena_free(b.arena);
+}
+
+static void each_open_side_has_one_of_its_own_hand(void **state)
+{
+	struct built b = built_from("pitchboard: 1\n"
+				    "job: {name: Test, units: millimetres}\n"
+				    "floors: {total_rise: 2700}\n"
+				    "stair: {width: 900, left: open, right: open}\n" ROUGH BOARD);
+	(void)state;
+	assert_int_equal(built_count(&b, "open skirt, right hand"), 1);
+	assert_int_equal(built_count(&b, "open skirt, left hand"), 1);
+	arena_free(b.arena);
+}
+
+static void a_finished_stringer_takes_no_board_before_it(void **state)
+{
+	struct built b = built_from(OPEN_STAIR "stringers: {open: mitred}\n" BOARD);
+	(void)state;
+	assert_null(b.parts);
+	assert_string_equal(built_complaint(&b),
+		"skirts.open: a skirt is set in front of a rough carriage, and a mitred stringer "
+		"is finished itself");
+	arena_free(b.arena);
+}
+
+static void open_risers_have_no_mitre_for_it(void **state)
+{
+	struct built b = built_from("pitchboard: 1\n"
+				    "job: {name: Test, units: millimetres}\n"
+				    "floors: {total_rise: 2700}\n"
+				    "risers: open\n"
+				    "stair: {width: 900, left: wall, right: open}\n" ROUGH BOARD);
+	(void)state;
+	assert_null(b.parts);
+	assert_string_equal(built_complaint(&b),
+		"skirts.open: open risers leave nothing to mitre it to");
+	arena_free(b.arena);
+}
+
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
@@ -155,6 +263,13 @@ int main(void)
 		cmocka_unit_test(coves_end_at_its_face),
 		cmocka_unit_test(a_housed_stringer_is_its_own_skirt),
 		cmocka_unit_test(a_plain_one_needs_room_behind_the_stringer),
+		cmocka_unit_test(the_carriage_of_an_open_side_stands_behind_its_skirt),
+		cmocka_unit_test(its_riser_cuts_run_back_by_its_thickness),
+		cmocka_unit_test(it_covers_the_carriage_and_what_is_nailed_under_it),
+		cmocka_unit_test(risers_are_mitred_to_it_with_their_long_point_in_its_face),
+		cmocka_unit_test(each_open_side_has_one_of_its_own_hand),
+		cmocka_unit_test(a_finished_stringer_takes_no_board_before_it),
+		cmocka_unit_test(open_risers_have_no_mitre_for_it),
 	};
 	return cmocka_run_group_tests(tests, NULL, NULL);
 }

@@ -276,6 +276,9 @@ int job_carriages(const struct job *job);
 int job_carriages_by_spacing(const struct job *job);
 double job_carriage_spacing(const struct job *job);
 
+/* Thickness of the finished board in front of an open side's carriage; 0: there is none. */
+double job_open_skirt(const struct job *job);
+
 /* Was this measurement ("total_rise", "width", "opening_length", ...) marked as measured on site?
  */
 bool job_is_measured(const struct job *job, const char *size);

@@ -88,12 +88,19 @@ enum skirt_kind {
 	SKIRT_CUT_ROUND, /* over their ends, scribed to them */
 };
 
+enum open_skirt_kind {
+	OPEN_SKIRT_NONE,
+	OPEN_SKIRT_MITRED, /* in front of a rough carriage, under the treads, mitred to the risers */
+};
+
 struct job_skirts {
 	const struct node *src;
 	enum skirt_kind wall;
+	enum open_skirt_kind open;
 	double thickness;
 	double height;    /* nosing line to upper edge, square to the pitch */
 	double baseboard; /* height of the baseboards it dies into */
+	double cover;     /* open: how far it comes down lower than the carriage */
 };
 
 enum moulding_kind {

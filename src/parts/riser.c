@@ -37,18 +37,19 @@ static struct riser_end riser_end(const struct rod *r, const struct side *side, 
 	if (!seen)
 		return (struct riser_end){ beside_wall(r, side, step), 0 };
 	/* the last riser stands against the header, above the stringer's last cut */
-	bool mitred = side->kind == STRINGER_MITRED && !at_floor;
+	bool mitred = (side->kind == STRINGER_MITRED || side->board > 0) && !at_floor;
 	return (struct riser_end){ 0, mitred ? 1 : 0 };
 }
 
-static void add_end_mitre(struct arena *a, struct part *p, struct riser_end e)
+static void add_end_mitre(struct arena *a, struct part *p, struct riser_end e, const char *to)
 {
 	if (e.lean > 0)
 		piece_feature(a, p,
 			(struct feature){ .kind = FEATURE_MITRE,
 				.angle = PI / 4,
-				.text = "end mitred 45 degrees to the stringer, long point at the "
-					"face" });
+				.text = arena_printf(a,
+					"end mitred 45 degrees to the %s, long point at the face",
+					to) });
 }
 
 static void riser_add(struct pieces *list, const struct rod *r, int step)
@@ -71,8 +72,9 @@ static void riser_add(struct pieces *list, const struct rod *r, int step)
 	p->solids = solid_strip(list->arena, profile_of(list->arena, section),
 		(struct end_plane){ left.lean * r->riser, 0, -left.lean },
 		(struct end_plane){ length - right.lean * r->riser, 0, right.lean });
-	add_end_mitre(list->arena, p, left);
-	add_end_mitre(list->arena, p, right);
+	const char *to = job_open_skirt(r->job) > 0 ? "skirt" : "stringer";
+	add_end_mitre(list->arena, p, left, to);
+	add_end_mitre(list->arena, p, right, to);
 }
 
 static struct part *make(struct arena *a, const struct stair *s, const struct flight *f,

@@ -22,7 +22,7 @@ static double bar_end(const struct rod *r, const struct side *side, int step)
 		return rod_newel_inner(r, side);
 	int beside = step > r->steps ? r->steps : step;
 	if (!side_open_at(side, beside))
-		return r->job->treads.scribe;
+		return rod_wall_end(r, side);
 	return 0;
 }
 

@@ -166,7 +166,8 @@ static struct side side_make(const struct rod *r, enum hand hand)
 	side.spec = side.is_open ? &r->job->stringers.open : &r->job->stringers.wall;
 	side.kind = side.spec->kind;
 	bool off_the_wall = !side.is_open && side.kind != STRINGER_HOUSED;
-	side.outer = off_the_wall ? r->job->stringers.wall_gap : 0;
+	side.board = side.is_open ? job_open_skirt(r->job) : 0;
+	side.outer = off_the_wall ? r->job->stringers.wall_gap : side.board;
 	side.inner = side.outer + side.spec->thickness;
 	side.start = start_of(r, &side);
 	/* a housed stringer is its own skirt */

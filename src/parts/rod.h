@@ -54,6 +54,7 @@ struct side {
 	double outer; /* the stringer's outer and inner faces, in from the limit */
 	double inner;
 	double skirt;    /* on a wall all along: thickness of its skirt board; 0: there is none */
+	double board;    /* thickness of the finished board before an open carriage; 0: none */
 	double rail;     /* centre of rail, newels and balusters, in from the limit */
 	double start;    /* a rounded starting step reaches out so far beyond the limit; 0: none */
 	double wall_end; /* x at which the wall in front of the open steps ends */

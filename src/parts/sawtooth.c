@@ -1,69 +1,26 @@
-#include <assert.h>
+#include "parts/cuts.h"
+
 #include <stdlib.h>
 
-#include "parts/stringer.h"
-
 /*
- * Sawtooth and mitred stringers: steps cut out of a plank's upper edge.
+ * Sawtooth and mitred stringers: steps cut out of a plank's upper edge (cuts.c),
+ * and what is left of the plank under them:
  *
- *                 x_i + riser
- *                     |________  i * rise - tread
- *                     |        |
- *          upper .'   |  tread cut
- *          edge   ____|  riser cut
- *              .'|
+ *               |  tread cut
+ *           ____|  riser cut
+ *              .'
  *               throat, square to the pitch, to the lower edge
  *
  * The whole stringer is dropped by the thickness of a tread, so that the boards
- * laid on it bring every rise out equal.  A mitred one has its riser cuts sawn
- * at 45 degrees: on the outer face they lie in the face of the riser, and run
- * back through the thickness (Building Trades Pocketbook: thickness of the
- * string square across, then corner to corner).
+ * laid on it bring every rise out equal.
  */
 
-/* Where the riser cuts lie on the two faces of one stringer, one a step. */
-struct cuts {
-	const struct rod *rod;
-	double *outer, *inner;
-	bool mitred; /* anywhere */
-};
-
-static bool is_mitred(const struct stand *at, int step)
+static struct cuts cuts_of(struct arena *a, const struct stand *at)
 {
-	const struct side *side = at->side;
-	if (!side || side->kind != STRINGER_MITRED || !side_shows_riser(side, step))
-		return false;
-	/* behind a newel the cut is square, and where the first riser goes on past it */
-	return step > 1 || !(side_has_foot_newel(side) || side->start > 0);
-}
-
-static struct cuts cuts_make(struct arena *a, const struct stand *at)
-{
-	const struct rod *r = at->rod;
-	struct cuts c = { r, NEW_N(a, double, r->steps), NEW_N(a, double, r->steps), false };
-	for (int i = 0; i < r->steps; i++) {
-		bool mitred = is_mitred(at, i + 1);
-		c.outer[i] = i * r->run + (mitred ? 0 : r->riser);
-		c.inner[i] = i * r->run + (mitred ? at->spec->thickness : r->riser);
-		c.mitred = c.mitred || mitred;
-	}
+	bool mitred = at->side && at->side->kind == STRINGER_MITRED;
+	struct cuts c = cuts_make(a, at->rod, mitred ? at->side : NULL, at->spec->thickness);
+	c.block = stringers_have_block(at->rod);
 	return c;
-}
-
-static double tread_cut_z(const struct rod *r, int i)
-{
-	return (i + 1) * r->rise - r->tread;
-}
-
-/* The upper edge of the plank touches the outermost corner. */
-static double upper_edge(const struct cuts *c)
-{
-	double upper = -INFINITY;
-	for (int i = 0; i < c->rod->steps; i++) {
-		double corner = tread_cut_z(c->rod, i) - c->outer[i] * c->rod->slope;
-		upper = fmax(upper, corner);
-	}
-	return upper;
 }
 
 /* The corner behind a tread, in the flight's x and z, on the face that is cut further back. */
@@ -71,7 +28,7 @@ static struct vec back_corner(const struct cuts *c, int i)
 {
 	const struct rod *r = c->rod;
 	double back = i + 1 < r->steps ? fmax(c->inner[i + 1], c->outer[i + 1]) : r->header_x;
-	return vec(back, tread_cut_z(r, i));
+	return vec(back, cuts_tread_z(r, i));
 }
 
 /* How deep a step is cut, square to the upper edge. */
@@ -94,54 +51,11 @@ static int deepest_step(const struct cuts *c, double upper)
 	return deepest;
 }
 
-/* From the front of the foot along the floor to the lower edge. */
-static void strike_foot(struct path *p, const struct rod *r, double front, double foot_end)
-{
-	if (stringers_have_block(r)) {
-		double up = r->foot + r->job->stringers.block_thickness;
-		double back = r->riser + r->job->stringers.block_width;
-		path_to(p, front, up);
-		path_to(p, back, up);
-		path_to(p, back, r->foot);
-	} else {
-		path_to(p, front, r->foot);
-	}
-	path_to(p, fmin(foot_end, r->header_x), r->foot);
-}
-
-/* One face, counter-clockwise in the flight's x and z. */
-static struct outline strike(struct arena *a, const struct rod *r, const double *riser_x,
-	struct edges e)
-{
-	struct path p = path_begin(a, 2 * r->steps + 8);
-	double foot_end = foot_end_x(r, e);
-	strike_foot(&p, r, riser_x[0], foot_end);
-	if (foot_end < r->header_x)
-		path_to(&p, r->header_x, e.lower + r->slope * r->header_x);
-	path_to(&p, r->header_x, tread_cut_z(r, r->steps - 1));
-	for (int i = r->steps - 1; i >= 0; i--) {
-		path_to(&p, riser_x[i], tread_cut_z(r, i));
-		if (i > 0)
-			path_to(&p, riser_x[i], tread_cut_z(r, i - 1));
-	}
-	return path_close(p);
-}
-
-static struct vec3 *face_points(struct arena *a, struct bench b, struct outline face, double z)
-{
-	struct vec3 *points = NEW_N(a, struct vec3, face.n);
-	for (int i = 0; i < face.n; i++) {
-		struct vec at = bench_point(b, face.corners[i].at);
-		points[i] = vec3(at.x, at.y, z);
-	}
-	return points;
-}
-
 static const struct vec *outer_corners(struct arena *a, const struct cuts *c, struct bench b)
 {
 	struct vec *corners = NEW_N(a, struct vec, c->rod->steps);
 	for (int i = 0; i < c->rod->steps; i++)
-		corners[i] = bench_point(b, vec(c->outer[i], tread_cut_z(c->rod, i)));
+		corners[i] = bench_point(b, vec(c->outer[i], cuts_tread_z(c->rod, i)));
 	return corners;
 }
 
@@ -151,7 +65,7 @@ static const struct vec *inner_corners(struct arena *a, const struct cuts *c, st
 	struct vec *corners = NEW_N(a, struct vec, r->steps);
 	for (int i = 0; i < r->steps; i++) {
 		double x = i + 1 < r->steps ? c->outer[i + 1] : r->header_x;
-		corners[i] = bench_point(b, vec(x, tread_cut_z(r, i)));
+		corners[i] = bench_point(b, vec(x, cuts_tread_z(r, i)));
 	}
 	return corners;
 }
@@ -165,25 +79,6 @@ static void add_notch(struct arena *a, struct part *p, const struct rod *r, stru
 	f.depth = p->size.thickness;
 	f.text = "notch for the thrust block";
 	piece_feature(a, p, f);
-}
-
-/* The riser cut of every mitred step, as a line on the outer face. */
-static void add_mitres(struct arena *a, struct part *p, const struct stand *at,
-	const struct cuts *c, struct bench b)
-{
-	const struct rod *r = at->rod;
-	for (int i = 0; i < r->steps; i++) {
-		if (!is_mitred(at, i + 1))
-			continue;
-		struct path line = path_begin(a, 2);
-		double low = i > 0 ? tread_cut_z(r, i - 1) : r->foot;
-		path_to(&line, c->outer[i], low);
-		path_to(&line, c->outer[i], tread_cut_z(r, i));
-		struct feature f = { .kind = FEATURE_MITRE, .angle = PI / 4 };
-		f.at = bench_outline(a, b, path_close(line));
-		f.text = "riser cut, 45 degrees back from the outer face";
-		piece_feature(a, p, f);
-	}
 }
 
 /* The width of plank that leaves the throat, or 0 and an error with what is missing. */
@@ -228,29 +123,35 @@ static bool foot_fits(struct arena *a, const struct stand *at, struct edges e, s
 static void fill_mitred(struct arena *a, struct part *p, struct stringer *g, const struct stand *at,
 	const struct outline faces[2], struct bench b)
 {
-	double thickness = at->spec->thickness;
-	bool right = at->side->hand == HAND_RIGHT;
-	assert(faces[0].n == faces[1].n);
-	p->solids = solid_join(a, faces[0].n, face_points(a, b, faces[0], right ? thickness : 0),
-		face_points(a, b, faces[1], right ? 0 : thickness), NULL);
+	p->solids = cuts_solid(a, b, faces, at->side->hand, at->spec->thickness);
 	g->far_face = bench_outline(a, b, faces[1]);
-	if (!right)
+	if (at->side->hand == HAND_LEFT)
 		p->note = "left hand: the outline is of the outer face, seen through the plank";
+}
+
+struct edges sawtooth_edges(struct arena *a, const struct stand *at)
+{
+	struct cuts c = cuts_of(a, at);
+	double upper = cuts_upper_edge(&c);
+	double depth = depth_at(&c, upper, deepest_step(&c, upper));
+	double width = plank_width(at->rod, at->spec, depth + at->rod->job->stringers.least_throat);
+	return (struct edges){ upper, upper - width / at->rod->cosine };
 }
 
 void sawtooth_add(struct pieces *list, const struct stand *at, struct diags *d)
 {
 	struct arena *a = list->arena;
 	const struct rod *r = at->rod;
-	struct cuts c = cuts_make(a, at);
-	struct edges e = { .upper = upper_edge(&c) };
+	struct cuts c = cuts_of(a, at);
+	struct edges e = { .upper = cuts_upper_edge(&c) };
 	int deepest = deepest_step(&c, e.upper);
 	double depth = depth_at(&c, e.upper, deepest);
 	double width = width_for(a, at, depth, d);
 	e.lower = e.upper - width / r->cosine;
 	if (width <= 0 || !foot_fits(a, at, e, d))
 		return;
-	struct outline faces[2] = { strike(a, r, c.outer, e), strike(a, r, c.inner, e) };
+	struct outline faces[2] = { cuts_strike(a, &c, c.outer, e),
+		cuts_strike(a, &c, c.inner, e) };
 	struct bench b = bench_make(r, e, faces, 2);
 	struct part *p = stringer_part(list, at, b, faces[0], width);
 	struct stringer *g = (struct stringer *)p->stringer;
@@ -260,7 +161,7 @@ void sawtooth_add(struct pieces *list, const struct stand *at, struct diags *d)
 	g->inner_corners = inner_corners(a, &c, b);
 	if (stringers_have_block(r))
 		add_notch(a, p, r, b);
-	add_mitres(a, p, at, &c, b);
+	cuts_mitres_add(a, p, &c, b, "riser cut, 45 degrees back from the outer face");
 	if (c.mitred)
 		fill_mitred(a, p, g, at, faces, b);
 	else

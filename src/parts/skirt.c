@@ -1,3 +1,5 @@
+#include "parts/skirt.h"
+
 #include "parts/landing.h"
 #include "parts/nosing.h"
 #include "parts/stringer.h"
@@ -159,6 +161,10 @@ static struct part *make(struct arena *a, const struct stair *s, const struct fl
 	for (int i = 0; i < 2; i++)
 		if (r.sides[i].skirt > 0 && skirt_fits(a, &r, &r.sides[i], d))
 			skirt_add(&list, &r, &r.sides[i]);
+	if (open_skirt_fits(&r, d))
+		for (int i = 0; i < 2; i++)
+			if (r.sides[i].board > 0)
+				open_skirt_add(&list, &r, (enum hand)i);
 	return list.first;
 }
 

@@ -54,6 +54,10 @@ bool stringers_have_block(const struct rod *r);
 /* The outer two, as they stand. */
 struct stand side_stand(const struct rod *r, enum hand hand);
 
+/* The plank that a sawtooth or mitred one is cut out of; its edges are one when none on offer does.
+ */
+struct edges sawtooth_edges(struct arena *a, const struct stand *at);
+
 void sawtooth_add(struct pieces *list, const struct stand *at, struct diags *d);
 void housed_add(struct pieces *list, const struct stand *at, struct diags *d);
 

@@ -6,14 +6,27 @@
 #include "pitchboard/job.h"
 #include "pitchboard/vec.h"
 
-/* From the limit of a side to the middle of its stringer: a sawtooth one keeps off its wall. */
+double job_open_skirt(const struct job *job)
+{
+	const struct job_skirts *s = &job->skirts;
+	bool rough = job->stringers.open.kind == STRINGER_SAWTOOTH;
+
+	return s->open != OPEN_SKIRT_NONE && rough ? s->thickness : 0;
+}
+
+/* From the limit of a side to the middle of its stringer: a sawtooth one keeps off its wall, and
+ * behind its skirt. */
 static double centre_in(const struct job *job, const struct job_side *side)
 {
 	const struct job_stringers *all = &job->stringers;
 	const struct job_stringer *spec = side->kind == SIDE_OPEN ? &all->open : &all->wall;
 	bool keeps_off = side->kind == SIDE_WALL && spec->kind != STRINGER_HOUSED;
 
-	return (keeps_off ? all->wall_gap : 0) + spec->thickness / 2;
+	double off = keeps_off ? all->wall_gap : 0;
+
+	if (side->kind == SIDE_OPEN)
+		off = job_open_skirt(job);
+	return off + spec->thickness / 2;
 }
 
 /* Centre to centre of the outer two. */

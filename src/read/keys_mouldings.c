@@ -77,6 +77,17 @@ static const struct choice skirt_kinds[] = {
 	{ 0 },
 };
 
+static const struct choice open_skirt_kinds[] = {
+	{ "none", OPEN_SKIRT_NONE },
+	{ "mitred", OPEN_SKIRT_MITRED },
+	{ 0 },
+};
+
+static bool has_open_skirt(const struct job *job)
+{
+	return has_open_side(job) && job_open_skirt(job) > 0;
+}
+
 /* Its sizes have a default only where there is one. */
 static const char *with_skirt(const void *group, const char *size)
 {
@@ -87,7 +98,11 @@ static const char *with_skirt(const void *group, const char *size)
 
 static const char *skirt_thickness(const void *group, enum units units)
 {
-	return with_skirt(group, units == UNITS_INCHES ? "3/4\"" : "18 mm");
+	const struct job_skirts *s = group;
+
+	if (s->wall == SKIRT_NONE && s->open == OPEN_SKIRT_NONE)
+		return NULL;
+	return units == UNITS_INCHES ? "3/4\"" : "18 mm";
 }
 
 static const char *skirt_height(const void *group, enum units units)
@@ -106,6 +121,10 @@ static const struct field skirts[] = {
 		.label = "skirt boards",
 		.help = "on walls that run all the way: plain, set first, treads and risers butt "
 			"against its face; or cut round the steps and scribed over their ends" },
+	{ FIELD_CHOICE, "open", LANDS(job_skirts, open), .choices = open_skirt_kinds,
+		.usual = "none", .label = "skirt boards at open sides",
+		.help = "at open sides: mitred, a finished board in front of a sawtooth carriage, "
+			"under the treads and mitred to the risers" },
 	{ FIELD_LENGTH, "thickness", LANDS(job_skirts, thickness), .least = 6, .most = 50,
 		.decide = skirt_thickness, .absent = "3/4\" or 18 mm", .label = "skirt thickness",
 		.shown = SHOWN_ELEVATION, .help = "thickness of the board" },
@@ -117,6 +136,11 @@ static const struct field skirts[] = {
 		.decide = skirt_baseboard, .absent = "3 1/2\" or 90 mm",
 		.label = "baseboard height", .shown = SHOWN_ELEVATION,
 		.help = "height of the baseboards that it dies into" },
+	{ FIELD_LENGTH, "cover", LANDS(job_skirts, cover), .most = 100, .usual = "0\"",
+		.label = "skirt below the carriage", .shown = SHOWN_ELEVATION,
+		.matters = has_open_skirt,
+		.help = "at open sides: how far it comes down lower than the carriage behind it, "
+			"over what is nailed under that; square to the pitch" },
 	{ 0 },
 };
 

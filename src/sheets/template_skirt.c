@@ -22,14 +22,49 @@ bool skirt_needs_template(struct arena *a, const struct part *p)
 	return face_positions(a, &f).n > PLAIN_CORNERS;
 }
 
-/* Its outline is seen from its own z: from the wall when that points there. */
-static bool is_seen_from_wall(const struct stair *s, const struct part *p)
+/* One of an open side has its risers mitred to it. */
+static const struct feature *first_mitre(const struct part *p)
+{
+	const struct feature *f = p->features;
+
+	while (f && f->kind != FEATURE_MITRE)
+		f = f->next;
+	return f;
+}
+
+/* Its outline is seen from its own z: from behind when that points to the wall, or, of one that is
+ * seen from outside, into the stair. */
+static bool is_seen_from_behind(const struct stair *s, const struct part *p)
 {
 	struct frame place = p->places[0], flight = s->flights[0].frame;
 	struct vec3 middle = frame_place(flight, vec3(0, s->width / 2, 0));
-	double away = vec3_dot(vec3_sub(middle, place.origin), flight.v);
+	double inward = vec3_dot(vec3_sub(middle, place.origin), flight.v);
+	bool from_wall = inward * vec3_dot(place.w, flight.v) < 0;
 
-	return away * vec3_dot(place.w, flight.v) < 0;
+	return first_mitre(p) ? !from_wall : from_wall;
+}
+
+/* Where its mitred riser cuts come out on the inner face: its thickness further back on the level,
+ * which lies down the board as much as its end is off square. */
+static void add_short_points(struct draft *d, const struct part *p)
+{
+	double pitch = p->end.mitre;
+	struct vec back = vec_scale(vec(cos(pitch), -sin(pitch)), p->size.thickness);
+
+	for (const struct feature *f = first_mitre(p); f; f = f->next) {
+		if (f->kind != FEATURE_MITRE)
+			continue;
+		struct vec low = vec_add(f->at.corners[0].at, back);
+		struct vec high = vec_add(f->at.corners[1].at, back);
+		draft_segment(d, PEN_HIDDEN, f->at.corners[0].at, low);
+		draft_segment(d, PEN_HIDDEN, low, high);
+		draft_label(d,
+			(struct pattern_label){
+				.at = vec_scale(vec_add(low, high), 0.5),
+				.toward = vec_left(vec_unit(vec_sub(low, high))),
+				.ways = { "here the mitre comes out below", "mitre, below" },
+			});
+	}
 }
 
 static struct template_words words(struct arena *a, const struct stair *s, const struct part *p)
@@ -39,9 +74,13 @@ static struct template_words words(struct arena *a, const struct stair *s, const
 
 	w.piece = piece_words(a, p->mark, p->name, p->count);
 	w.face = "SHOW FACE UP";
-	w.edges = is_seen_from_wall(s, p) ? "↑ upper edge, ↔ grain, → lower end"
-					  : "↑ upper edge, ↔ grain, ← lower end";
-	w.work = "Cut a little full and scribe it to treads and risers as they stand.";
+	w.edges = is_seen_from_behind(s, p) ? "↑ upper edge, ↔ grain, → lower end"
+					    : "↑ upper edge, ↔ grain, ← lower end";
+	if (first_mitre(p))
+		w.work =
+			"Cut to the long points, blade at 45 degrees, leaning back under the line.";
+	else
+		w.work = "Cut a little full and scribe it to treads and risers as they stand.";
 	w.stock = arena_printf(a, "Board %s x %s x %s, %s",
 		length_letter_inches(a, l, p->size.thickness),
 		length_letter_inches(a, l, p->size.width), length_letter(a, l, p->size.length),
@@ -60,7 +99,8 @@ struct template_job skirt_template(struct arena *a, const struct sheet_context *
 	struct draft *d = face_draft(a, &f, p, face_region(&f));
 	struct template_part *whole = NEW(a, struct template_part);
 
-	if (is_seen_from_wall(c->stair, part))
+	add_short_points(d, part);
+	if (is_seen_from_behind(c->stair, part))
 		draft_mirror(d);
 	*whole = (struct template_part){ "", d->pattern };
 	return (struct template_job){

@@ -71,6 +71,28 @@ END
 	check "a corner of it 0.05 mm out would be noticed" would_be_noticed "skirt-$wall" F1 tiles
 done
 
+# One before the carriage of an open side is seen from outside: on the right as its outline is
+# struck, on the left from behind.
+for open in left right; do
+	wall=$([ $open = left ] && echo right || echo left)
+	cat >"$TMPDIR/board-$open.yaml" <<END
+pitchboard: 1
+job: { name: Made up, units: millimetres }
+floors: { total_rise: 1800 }
+stair: { width: 900, $wall: wall, $open: open, segments: [{ risers: 10, run: 250 }] }
+stringers: { open: sawtooth }
+skirts: { open: mitred }
+END
+	"$PITCHBOARD" draw -q -o "$TMPDIR/out" "$TMPDIR/board-$open.yaml" || [ $? = 1 ] || exit 3
+	"$PITCHBOARD" draw -q --dump parts "$TMPDIR/board-$open.yaml" \
+		>"$TMPDIR/board-$open.parts" || exit 3
+	check "the line to cut an open skirt on the $open is the model's" \
+		agrees "board-$open" F1 roll
+	check "its sheets, joined by their crosses, are the model's" agrees "board-$open" F1 tiles
+	check "a corner of it 0.05 mm out would be noticed" \
+		would_be_noticed "board-$open" F1 tiles
+done
+
 # The same stair for a printer that draws 1.01 times too long along x and 0.99 times along y.
 sed 's/^sheets:.*/&\n  printer_x: 1.01\n  printer_y: 0.99/' jobs/kiln-yard.yaml \
 	>"$TMPDIR/corrected.yaml"

@@ -16,7 +16,7 @@ struct draft {
 	struct dice dice;
 	bool inches;
 	bool right_open, left_open;
-	bool open_risers, wall_is_sawn, open_is_sawn;
+	bool open_risers, wall_is_sawn, open_is_sawn, open_is_rough;
 	bool left_starts, right_starts; /* open from the first step on */
 	bool has_start;
 	double rise, run;

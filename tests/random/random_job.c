@@ -100,6 +100,7 @@ static void add_stringers(struct draft *d, bool flush)
 	text_add(&d->text, "stringers:\n  wall: { kind: %s }\n", wall);
 	const char *open = kind_of(d, true);
 	d->open_is_sawn = strcmp(open, "housed") != 0;
+	d->open_is_rough = strcmp(open, "sawtooth") == 0;
 	text_add(&d->text, "  open:\n    kind: %s\n", open);
 	maybe(d, 4, "thickness", 25, 50);
 	if (once_in(d, 3))

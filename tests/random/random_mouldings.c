@@ -19,22 +19,36 @@ void draft_nosing(struct draft *d)
 	put(d, 2, "side_overhang", d->side_overhang);
 }
 
+/* What the wall's skirt is, as far as the rest of the job has room for it. */
+static int wall_skirt(struct draft *d)
+{
+	int kind = dice_count(&d->dice, 0, 2);
+	if (strstr(text_chars(&d->text), "notches:"))
+		return 0;
+	if (kind == 2 && d->open_risers)
+		return 0;
+	/* the usual gap holds any of these, others seldom */
+	if (kind == 1 && strstr(text_chars(&d->text), "wall_gap:") && !once_in(d, 8))
+		return 0;
+	return kind;
+}
+
 void draft_skirts(struct draft *d)
 {
 	static const char *const kinds[] = { "none", "plain", "cut_round" };
-	int kind = dice_count(&d->dice, 0, 2);
+	int kind = wall_skirt(d);
+	bool before_carriage = once_in(d, 2) && d->open_is_rough && !d->open_risers;
 	double thickness = size(d, 8, 20);
-	if (kind == 0 || strstr(text_chars(&d->text), "notches:"))
-		return;
-	if (kind == 2 && d->open_risers)
-		return;
-	/* the usual gap holds any of these, others seldom */
-	if (kind == 1 && strstr(text_chars(&d->text), "wall_gap:") && !once_in(d, 8))
+	if (kind == 0 && !before_carriage)
 		return;
 	text_add(&d->text, "skirts:\n  wall: %s\n", kinds[kind]);
 	put(d, 2, "thickness", thickness);
 	maybe(d, 2, "height", 20, 120);
 	maybe(d, 2, "baseboard", 40, 180);
+	if (!before_carriage)
+		return;
+	text_add(&d->text, "  open: mitred\n");
+	maybe(d, 2, "cover", 0, 30);
 }
 
 void draft_mouldings(struct draft *d)
