@@ -38,7 +38,7 @@ static void spans_add(struct arena *a, struct spans *s, struct span span)
  * whole, and what never gets up to `least` not at all. */
 static struct span span_where(struct span s, double start, double end, double enough, double least)
 {
-	if (start >= enough && end >= enough && fmax(start, end) >= least)
+	if (start >= enough && end >= enough && (start >= least || end >= least))
 		return s;
 	if (start < least && end < least)
 		return (struct span){ 1, 0 };
@@ -66,13 +66,26 @@ static bool own(const struct screen *s, const struct edge *e)
 	return s->face && (s->face == e->left || s->face == e->right);
 }
 
-/* A cheap test first: most screens of a cell are beside the edge or behind it. */
-static bool apart(const struct screen *s, const struct edge *e)
+/* What an edge takes of the view, with the rim round it, and how far back it begins. */
+struct reach {
+	struct box box;
+	double farthest;
+};
+
+static struct reach reach_of(const struct edge *e)
 {
-	struct box b = s->box;
-	return fmin(e->a.z, e->b.z) > s->nearest - NEARER || fmax(e->a.x, e->b.x) < b.x0 - RIM ||
-		fmin(e->a.x, e->b.x) > b.x1 + RIM || fmax(e->a.y, e->b.y) < b.y0 - RIM ||
-		fmin(e->a.y, e->b.y) > b.y1 + RIM;
+	return (struct reach){
+		.box = { fmin(e->a.x, e->b.x) - RIM, fmin(e->a.y, e->b.y) - RIM,
+			fmax(e->a.x, e->b.x) + RIM, fmax(e->a.y, e->b.y) + RIM },
+		.farthest = fmin(e->a.z, e->b.z) + NEARER,
+	};
+}
+
+/* A cheap test first: most screens of a cell are beside the edge or behind it. */
+static bool apart(const struct screen *s, const struct reach *r)
+{
+	return r->farthest > s->nearest || r->box.x1 < s->box.x0 || r->box.x0 > s->box.x1 ||
+		r->box.y1 < s->box.y0 || r->box.y0 > s->box.y1;
 }
 
 static struct span span_hidden(const struct screen *s, const struct edge *e)
@@ -118,10 +131,12 @@ static void spans_unite(struct spans *s, double shortest)
 static void spans_find(const struct scene *s, struct grid *g, const struct edge *e,
 	struct spans *out)
 {
+	const struct reach reach = reach_of(e);
+
 	out->n = 0;
 	struct screen *c = grid_search(g, vec(e->a.x, e->a.y), vec(e->b.x, e->b.y));
 	for (; c; c = c->found) {
-		if (own(c, e) || apart(c, e))
+		if (apart(c, &reach) || own(c, e))
 			continue;
 		struct span span = span_hidden(c, e);
 		if (span.from < span.to)

@@ -149,14 +149,28 @@ static double way_along(const struct sheet_context *c, const struct part *p)
 	return x < c->stair->flights[0].total_run / 2 ? 1 : -1;
 }
 
+/* The whole stair from either side, made when the first newel asks for it. */
+struct side_views {
+	struct view right, left;
+};
+
+static struct view view_from_side(struct arena *a, const struct sheet_context *c,
+	struct side_views *made, enum view_from from)
+{
+	struct view *v = from == VIEW_FROM_RIGHT ? &made->right : &made->left;
+
+	if (!v->strokes)
+		*v = view_make(a, c->parts, (struct view_spec){ .from = from });
+	return *v;
+}
+
 static struct detail newel_detail(struct arena *a, const struct sheet_context *c,
-	const struct part *p)
+	struct side_views *made, const struct part *p)
 {
 	double half = p->newel->section / 2;
 	struct vec3 foot = frame_place(p->places[0], vec3(0, half, half));
 	enum view_from from = foot.y < c->stair->width / 2 ? VIEW_FROM_RIGHT : VIEW_FROM_LEFT;
-	struct view_spec spec = { .from = from };
-	struct detail t = { .context = c, .view = view_make(a, c->parts, spec) };
+	struct detail t = { .context = c, .view = view_from_side(a, c, made, from) };
 	double u = view_project(from, foot).x;
 	const double heights[] = { foot.z, foot.z + p->newel->rail_low,
 		foot.z + p->newel->rail_high, foot.z + p->newel->height };
@@ -284,11 +298,12 @@ static int newel_count(const struct part *parts)
 static int all_details(struct arena *a, const struct sheet_context *c, struct detail *list)
 {
 	const struct step *step = middle_open(&c->stair->flights[0]);
+	struct side_views made = { .right.strokes = NULL };
 	int n = 0;
 
 	for (const struct part *p = c->parts; p; p = p->next)
 		if (p->newel)
-			list[n++] = newel_detail(a, c, p);
+			list[n++] = newel_detail(a, c, &made, p);
 	if (step)
 		list[n++] = across_detail(a, c, step);
 	return n;
