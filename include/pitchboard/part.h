@@ -60,6 +60,9 @@ struct vec corner_arc_point(struct corner_arc arc, double share);
 /* The box round an outline, its arcs with it. */
 struct box outline_extent(struct outline o);
 
+/* Does a round run smoothly through corner i, so that there is no arris? */
+bool outline_is_smooth(struct outline o, int i);
+
 /* What is done to a piece beside its outline. */
 enum feature_kind {
 	FEATURE_GROOVE,

@@ -112,8 +112,7 @@ static struct vec coming_in(struct corner c, struct vec next)
 /* Flatter than this a corner on a round is no arris: 1 degree. */
 #define SMOOTH 0.0175
 
-/* Does a round run smoothly through corner i? */
-static bool is_smooth(struct outline o, int i)
+bool outline_is_smooth(struct outline o, int i)
 {
 	struct corner c = o.corners[i], before = o.corners[(i + o.n - 1) % o.n];
 	struct vec in = coming_in(before, c.at);
@@ -130,7 +129,7 @@ struct profile profile_of(struct arena *a, struct outline o)
 	for (int i = 0; i < o.n; i++) {
 		const struct corner *c = &o.corners[i];
 		const struct corner *next = &o.corners[(i + 1) % o.n];
-		add_point(&f, c->at, is_smooth(o, i) ? SOFT_SIDE : 0);
+		add_point(&f, c->at, outline_is_smooth(o, i) ? SOFT_SIDE : 0);
 		for (int k = 1; c->bulge != 0 && k < FACETS; k++)
 			add_point(&f,
 				corner_arc_point(corner_arc(*c, next->at), (double)k / FACETS),

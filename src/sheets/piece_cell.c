@@ -13,21 +13,7 @@
 #define GAP 5.0   /* between views */
 #define PITCH 1.5 /* of lines, of the height of a capital */
 
-/* Scales worth having (1 to so much). */
-#define WHOLE_MOST 12
-#define BROKEN_MOST 10
-
-/* A piece less than this across on paper is slender, unless it is drawn larger than 1 to 4. */
-#define SLENDER 7.0
-#define SLENDER_DRILLED 12.0
-#define SLENDER_RATIO 4
-
-#define LEAST_SECTION 10.0 /* on paper; smaller than this it tells nothing */
-
-#define BROKEN_HIGH 40.0  /* a broken piece is drawn no wider across, on paper */
-#define FIGURES_ROOM 34.0 /* beside a view, for what is figured across it */
 #define WORDS_BESIDE 70.0 /* room that words take beside a view */
-#define SHOWN_BREAK 10.0  /* of each stretch that is broken out, at least so much, on paper */
 
 /* A cell being filled, from the top down. */
 struct filling {
@@ -79,23 +65,27 @@ static void letter_lines(struct filling *f, double width, const char *text)
 	}
 }
 
+/* Beside the room for the key. */
 static void draw_heading(struct filling *f)
 {
 	struct hand h = f->sheet->hand;
 	struct arena *a = h.g->arena;
 	const struct stair *s = f->sheet->context->stair;
 	double big = h.letter * 1.4, text_width = f->width - box_width(f->wish->key->box) - 3 * PAD;
+	bool begins = f->wish->holds & CELL_FACE, goes_on = !(f->wish->holds & CELL_ENDS);
+	const char *heading = piece_heading(a, f->part);
 
-	draw_key(h.g, f->wish->key,
-		vec(f->width - PAD - box_width(f->wish->key->box),
-			-PAD - box_height(f->wish->key->box)),
-		f->part);
 	f->y -= PAD + big;
-	draw_text_styled(h.g, vec(PAD, f->y), big, 0, ALIGN_LEFT, LETTER_BOLD,
-		piece_heading(a, f->part));
-	letter_lines(f, text_width, piece_size_words(a, s, f->part));
-	letter_lines(f, text_width,
-		arena_printf(a, "Scale %s.", scale_letter(a, 1 / f->scale, s->job->about.units)));
+	if (!begins)
+		heading = arena_printf(a, "%s, continued", heading);
+	draw_text_styled(h.g, vec(PAD, f->y), big, 0, ALIGN_LEFT, LETTER_BOLD, heading);
+	if (begins)
+		letter_lines(f, text_width, piece_size_words(a, s, f->part));
+	if (f->wish->holds != CELL_ENDS)
+		letter_lines(f, text_width,
+			arena_printf(a, "Scale %s.%s",
+				scale_letter(a, 1 / f->scale, s->job->about.units),
+				goes_on ? " Continued in another cell." : ""));
 	f->y = fmin(f->y - h.letter, -2 * PAD - box_height(f->wish->key->box));
 }
 
@@ -130,7 +120,7 @@ static void draw_grain(struct drawing *g, const struct piece_view *v, double sca
 static struct block view_block(struct filling *f, enum piece_side side, double scale)
 {
 	struct sheet s = with_drawing(f->sheet, scrap(f->sheet));
-	struct piece_view v = piece_view(s.drawing->arena, f->part, side, f->breaks);
+	struct piece_view v = piece_view(s.drawing->arena, f->wish->sides, side, f->breaks);
 	struct box used = piece_view_draw(s.drawing, &v, scale);
 
 	if (side == PIECE_FACE) {
@@ -189,10 +179,12 @@ static bool has_bore_out_of(const struct part *p, struct vec3 way)
 }
 
 /* An edge is drawn where the face and its thickness do not say all. */
-static bool needs_edge(const struct part *p)
+unsigned cell_holds_all(const struct part *p)
 {
-	return has_bore_out_of(p, vec3(0, 1, 0)) || has_bore_out_of(p, vec3(0, -1, 0)) ||
+	bool edge = has_bore_out_of(p, vec3(0, 1, 0)) || has_bore_out_of(p, vec3(0, -1, 0)) ||
 		fabs(p->start.bevel) > NEAR_ENOUGH || fabs(p->end.bevel) > NEAR_ENOUGH;
+
+	return CELL_FACE | (edge ? CELL_EDGE : 0) | CELL_ENDS;
 }
 
 /* ---- the section ---- */
@@ -209,7 +201,7 @@ static double ratio_within(const struct cell_wish *w, double size, double most)
 
 static double section_ratio(const struct cell_wish *w)
 {
-	struct box b = outline_extent(w->part->section);
+	struct box b = outline_extent(w->sides->part->section);
 
 	return ratio_within(w, fmax(box_width(b), box_height(b)), fmin(w->width * 0.6, w->section));
 }
@@ -293,126 +285,44 @@ static void draw_ends(struct filling *f, double top)
 
 static void draw_views(struct filling *f)
 {
-	struct block face = view_block(f, PIECE_FACE, f->scale);
-	double start = PAD - face.box.x0;
+	bool has_face = f->wish->holds & CELL_FACE, has_edge = f->wish->holds & CELL_EDGE;
+	struct block face = { .box = box_empty() }, edge = face;
 
-	if (!needs_edge(f->part)) {
-		put_along(f, face, start);
-		return;
+	if (has_face)
+		face = view_block(f, PIECE_FACE, f->scale);
+	if (has_edge) {
+		edge = view_block(f, PIECE_EDGE, f->scale);
+		name_block(f, &edge, "From the near edge");
 	}
-	struct block edge = view_block(f, PIECE_EDGE, f->scale);
-	name_block(f, &edge, "From the near edge");
-	start = PAD - fmin(face.box.x0, edge.box.x0);
-	put_along(f, face, start);
-	put_along(f, edge, start);
+	double start = PAD - fmin(face.box.x0, edge.box.x0);
+	if (has_face)
+		put_along(f, face, start);
+	if (has_edge)
+		put_along(f, edge, start);
 }
 
-static struct cell fill(const struct cell_wish *w, double ratio, struct piece_breaks breaks)
+struct cell cell_fill(const struct cell_wish *w, double ratio, struct piece_breaks breaks)
 {
 	struct sheet mine = with_drawing(w->sheet, scrap(w->sheet));
-	struct filling f = { .wish = w, .sheet = &mine, .part = w->part, .scale = 1 / ratio };
+	struct filling f = { .wish = w,
+		.sheet = &mine,
+		.part = w->sides->part,
+		.scale = 1 / ratio };
 
 	f.width = w->width;
 	f.breaks = breaks;
 	draw_heading(&f);
 	double top = f.y;
 	draw_views(&f);
-	draw_ends(&f, top);
-	return (struct cell){ w->part, mine.drawing, f.wide + PAD, -f.y + PAD, ratio };
+	if (w->holds & CELL_ENDS)
+		draw_ends(&f, top);
+	return (struct cell){ f.part, mine.drawing, f.wide + PAD, -f.y + PAD, ratio };
 }
 
-static bool goes_in(const struct cell *c, const struct cell_wish *w)
+void cell_draw_key(const struct cell *c, const struct cell_wish *w)
 {
-	return c->width <= w->width + NEAR_ENOUGH && c->height <= w->height + NEAR_ENOUGH;
-}
+	struct box key = w->key->box;
 
-static struct cell none(const struct cell_wish *w)
-{
-	return (struct cell){ w->part, NULL, 0, 0, 0 };
-}
-
-/* The largest scale at which it goes in, down to 1:most. */
-static struct cell whole(const struct cell_wish *w, double most)
-{
-	const double *ratio = sheet_ratios(w->sheet->context->paper);
-
-	for (; *ratio != 0 && *ratio <= most; ratio++) {
-		if (w->part->size.length / *ratio > w->width)
-			continue;
-		struct cell c = fill(w, *ratio, piece_unbroken());
-		if (goes_in(&c, w))
-			return c;
-	}
-	return none(w);
-}
-
-/* What is broken out of the piece so that it fills the width, both in millimetres of the piece. */
-static struct piece_breaks breaks_to_fill(struct arena *a, const struct part *p, double width,
-	double ratio)
-{
-	double shown = SHOWN_BREAK * ratio;
-	struct piece_breaks b = piece_breaks(a, p, shown);
-	double left = width - breaks_drawn_at(&b, p->size.length);
-
-	return b.n > 0 && left > 0 ? piece_breaks(a, p, shown + left / b.n) : b;
-}
-
-/* Broken so as to take this share of the width: half of it leaves room for the ends beside. */
-static struct cell broken_to(const struct cell_wish *w, double share)
-{
-	const double *ratio = sheet_ratios(w->sheet->context->paper);
-	const struct part *p = w->part;
-	double room = w->width * share - FIGURES_ROOM;
-
-	for (; *ratio != 0 && *ratio <= BROKEN_MOST; ratio++) {
-		if (p->size.width / *ratio > BROKEN_HIGH)
-			continue;
-		struct piece_breaks b =
-			breaks_to_fill(w->sheet->drawing->arena, p, room * *ratio, *ratio);
-		if (b.n == 0 || breaks_drawn_at(&b, p->size.length) / *ratio > room + NEAR_ENOUGH)
-			continue;
-		struct cell c = fill(w, *ratio, b);
-		if (goes_in(&c, w))
-			return c;
-	}
-	return none(w);
-}
-
-static struct cell broken(const struct cell_wish *w)
-{
-	struct cell c = broken_to(w, 1);
-
-	return c.drawing ? c : broken_to(w, 0.5);
-}
-
-/* A piece so slender that nothing could be told at the scale at which it goes in whole. */
-static bool is_slender(const struct cell *c)
-{
-	double least = c->part->bores ? SLENDER_DRILLED : SLENDER;
-
-	return c->ratio > SLENDER_RATIO && c->part->size.width / c->ratio < least;
-}
-
-struct cell cell_make(const struct cell_wish *wish)
-{
-	struct cell c = whole(wish, WHOLE_MOST);
-
-	if (c.drawing && !is_slender(&c))
-		return c;
-	struct cell large = broken(wish);
-	return large.drawing ? large : c;
-}
-
-struct cell cell_make_anyhow(const struct cell_wish *wish)
-{
-	struct cell_wish w = *wish;
-
-	for (; w.section > LEAST_SECTION; w.section /= 2) {
-		struct cell c = cell_make(&w);
-		if (!c.drawing)
-			c = whole(&w, INFINITY);
-		if (c.drawing)
-			return c;
-	}
-	return fill(wish, BROKEN_MOST, piece_unbroken());
+	draw_key(c->drawing, w->key, vec(w->width - PAD - box_width(key), -PAD - box_height(key)),
+		c->part);
 }

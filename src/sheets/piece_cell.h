@@ -16,6 +16,7 @@
 
 #include "sheets/frame.h"
 #include "sheets/piece_key.h"
+#include "sheets/piece_view.h"
 
 struct cell {
 	const struct part *part;
@@ -24,20 +25,36 @@ struct cell {
 	double ratio; /* 4 for 1:4 */
 };
 
+/* What of its piece a cell holds; where all does not go into one, it is continued in another.  With
+ * the ends goes what else must be known. */
+enum { CELL_FACE = 1, CELL_EDGE = 2, CELL_ENDS = 4 };
+
+/* All that there is of this piece. */
+unsigned cell_holds_all(const struct part *p);
+
 /* What a cell is made for. */
 struct cell_wish {
 	struct sheet *sheet;
 	const struct key_view *key;
-	const struct part *part;
+	const struct piece_sides *sides;
+	unsigned holds;       /* of CELL_... */
 	double width, height; /* at most */
 	double section;       /* a section comes out no larger than this */
 };
+
+/* At one scale, with these stretches broken out, however large it comes out; with room for the key,
+ * but without it. */
+struct cell cell_fill(const struct cell_wish *wish, double ratio, struct piece_breaks breaks);
+
+void cell_draw_key(const struct cell *c, const struct cell_wish *wish);
 
 /* At the largest standard scale that goes in.  Its drawing is NULL where no scale worth having
  * does. */
 struct cell cell_make(const struct cell_wish *wish);
 
-/* The same at whatever scale goes in. */
+/* The same at whatever scale goes in; where it goes in at none, too large. */
 struct cell cell_make_anyhow(const struct cell_wish *wish);
+
+bool cell_goes_in(const struct cell *c, const struct cell_wish *wish);
 
 #endif

@@ -19,7 +19,7 @@ struct sizes {
 
 static struct sizes sizes_begin(struct arena *a, const struct part *p)
 {
-	int room = 4 + p->outline.n;
+	int room = 4 + 2 * p->outline.n;
 
 	for (const struct bore *b = p->bores; b; b = b->next)
 		room++;
@@ -42,14 +42,28 @@ static void add(struct sizes *s, double at)
 	s->n++;
 }
 
-/* An end of an arc that is tangent to what follows is no corner to mark out, but its middle's place
- * is: the part's section or outline at full size shows it.  Straight corners count. */
+static void add_point(struct sizes *along, struct sizes *across, struct vec at)
+{
+	add(along, at.x);
+	add(across, at.y);
+}
+
+/* Where an arc runs on smoothly there is no corner to mark out: it is figured at its centre. */
 static void add_corners(struct sizes *along, struct sizes *across, const struct part *p)
 {
-	for (int i = 0; i < p->outline.n; i++) {
-		add(along, p->outline.corners[i].at.x);
-		add(across, p->outline.corners[i].at.y);
+	const struct outline *o = &p->outline;
+	struct box all = outline_extent(*o);
+
+	for (int i = 0; i < o->n; i++) {
+		struct corner c = o->corners[i];
+		struct vec next = o->corners[(i + 1) % o->n].at;
+		if (c.bulge != 0)
+			add_point(along, across, corner_arc(c, next).centre);
+		if (!outline_is_smooth(*o, i))
+			add_point(along, across, c.at);
 	}
+	if (o->n > 0)
+		add_point(along, across, vec(all.x1, all.y1));
 }
 
 static struct box run_along(struct sheet *s, const struct piece_view *v, const struct sizes *sizes,

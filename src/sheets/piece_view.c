@@ -64,13 +64,23 @@ static struct vec3 lowest(const struct part *p)
 	return low;
 }
 
-struct piece_view piece_view(struct arena *a, const struct part *p, enum piece_side side,
+struct piece_sides piece_sides(struct arena *a, const struct part *p)
+{
+	struct piece_sides s = { .part = p, .zero = lowest(p) };
+	const struct part *piece = alone(a, p);
+
+	for (int i = 0; i < PIECE_SIDES; i++)
+		s.view[i] = view_make(a, piece, (struct view_spec){ .from = view_from(i) });
+	return s;
+}
+
+struct piece_view piece_view(struct arena *a, const struct piece_sides *sides, enum piece_side side,
 	struct piece_breaks breaks)
 {
-	struct piece_view v = { .part = p, .side = side, .breaks = breaks };
+	struct piece_view v = { .part = sides->part, .side = side, .breaks = breaks };
 
-	v.zero = lowest(p);
-	v.view = view_make(a, alone(a, p), (struct view_spec){ .from = view_from(side) });
+	v.zero = sides->zero;
+	v.view = sides->view[side];
 	v.box = v.view.box;
 	if (!runs_along(side))
 		return v;

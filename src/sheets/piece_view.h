@@ -14,17 +14,26 @@
 
 enum piece_side { PIECE_FACE, PIECE_EDGE, PIECE_START, PIECE_END, PIECE_SIDES };
 
+/* A piece from all sides, made once for all the scales at which it is tried. */
+struct piece_sides {
+	const struct part *part;
+	struct view view[PIECE_SIDES];
+	struct vec3
+		zero; /* in the piece's axes: the lowest of x, y and z; all is figured from here */
+};
+
+struct piece_sides piece_sides(struct arena *a, const struct part *p);
+
 struct piece_view {
 	const struct part *part;
 	enum piece_side side;
 	struct view view; /* u of a face or edge is x with the breaks taken out */
 	struct piece_breaks breaks;
-	struct box box; /* of the piece as drawn */
-	struct vec3
-		zero; /* in the piece's axes: the lowest of x, y and z; all is figured from here */
+	struct box box;   /* of the piece as drawn */
+	struct vec3 zero; /* of its sides */
 };
 
-struct piece_view piece_view(struct arena *a, const struct part *p, enum piece_side side,
+struct piece_view piece_view(struct arena *a, const struct piece_sides *sides, enum piece_side side,
 	struct piece_breaks breaks);
 
 /* A point of the piece on the view's plane. */

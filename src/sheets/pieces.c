@@ -54,7 +54,9 @@ static void note_sheet(struct sheet *s)
 			"Finished sizes. Every position is measured from the circled corner; where "
 			"a piece is broken out the figures are true. Broken lines: drilled from "
 			"the far side, or inside." },
-		{ NULL, "Views in third-angle projection. A hole is figured at its middle." },
+		{ NULL,
+			"Views in third-angle projection. A hole is figured at its middle, a round "
+			"at its centre." },
 	};
 
 	sheet_notes(s, notes, sizeof(notes) / sizeof(*notes));
@@ -137,6 +139,7 @@ static struct open_sheet *sheet_for(struct filing *f, double height, int span)
 	return open_sheet(f);
 }
 
+/* Both cells of one piece may come to stand on one sheet. */
 static void put(const struct filing *f, struct open_sheet *o, const struct cell *c, int span)
 {
 	int column = highest_place(f, o, span);
@@ -149,37 +152,62 @@ static void put(const struct filing *f, struct open_sheet *o, const struct cell 
 	drawing_take(o->sheet.drawing, c->drawing, vec(x, y));
 	for (int i = column; i < column + span; i++)
 		o->used[i] = down + c->height + COLUMN_GAP;
-	o->pieces[o->piece_count++] = c->part;
+	if (o->piece_count == 0 || o->pieces[o->piece_count - 1] != c->part)
+		o->pieces[o->piece_count++] = c->part;
 }
 
 /* ---- cells ---- */
 
-/* The fewest columns in which the piece comes out at a scale worth having. */
-static struct cell cell_for(struct filing *f, const struct part *p, int *span)
+/* In the fewest columns in which the piece comes out at a scale worth having. */
+static struct cell cell_for(const struct filing *f, struct cell_wish *wish, int *span)
 {
-	struct cell_wish wish = { .sheet = &f->first->sheet, .key = &f->key, .part = p };
-
-	wish.height = f->height;
-	wish.section = SECTION;
 	for (*span = 1; *span < f->columns; ++*span) {
-		wish.width = width_of(f, *span);
-		struct cell c = cell_make(&wish);
+		wish->width = width_of(f, *span);
+		struct cell c = cell_make(wish);
 		if (c.drawing)
 			return c;
 	}
-	wish.width = width_of(f, *span);
-	return cell_make_anyhow(&wish);
+	wish->width = width_of(f, *span);
+	return cell_make_anyhow(wish);
 }
 
-static void add(struct filing *f, const struct part *p)
+static void file_cell(struct filing *f, const struct cell_wish *wish, const struct cell *c,
+	int span)
 {
-	int span;
-	struct cell c = cell_for(f, p, &span);
-	struct open_sheet *o = sheet_for(f, c.height, span);
+	struct open_sheet *o = sheet_for(f, c->height, span);
 
-	if (c.height > f->height + NEAR_ENOUGH || c.width > width_of(f, span) + NEAR_ENOUGH)
+	if (!cell_goes_in(c, wish))
 		o->sheet.drawing->is_too_small = 1;
-	put(f, o, &c, span);
+	cell_draw_key(c, wish);
+	put(f, o, c, span);
+}
+
+/* In one cell; where that does not go in at any scale, what it holds last gets another. */
+static void add(struct filing *f, const struct piece_sides *sides, unsigned holds)
+{
+	struct cell_wish wish = { .sheet = &f->first->sheet,
+		.key = &f->key,
+		.sides = sides,
+		.holds = holds,
+		.height = f->height,
+		.section = SECTION };
+	unsigned last = holds & CELL_ENDS ? CELL_ENDS : CELL_EDGE, before = holds & ~last;
+	int span;
+	struct cell c = cell_for(f, &wish, &span);
+
+	if (before == 0 || cell_goes_in(&c, &wish)) {
+		file_cell(f, &wish, &c, span);
+		return;
+	}
+	add(f, sides, before);
+	add(f, sides, last);
+}
+
+static void add_piece(struct filing *f, const struct part *p)
+{
+	const struct piece_sides sides = piece_sides(f->arena, p);
+
+	add(f, &sides, cell_holds_all(p));
 }
 
 /* ---- the sheets ---- */
@@ -241,7 +269,7 @@ static struct drawing *draw(struct arena *a, const struct sheet_context *c)
 	divide(&f, &open_sheet(&f)->sheet);
 	for (const struct part *p = c->parts; p; p = p->next)
 		if (has_cell(p))
-			add(&f, p);
+			add_piece(&f, p);
 	return finish(&f);
 }
 

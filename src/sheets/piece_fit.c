@@ -1,0 +1,127 @@
+/*
+ * At which scale a piece is drawn: whole and as large as goes in, or with plain stretches broken
+ * out where it is so slender that nothing could be told then.
+ */
+#include "sheets/compose.h"
+#include "sheets/piece_cell.h"
+
+/* Scales worth having (1 to so much). */
+#define WHOLE_MOST 12
+#define BROKEN_MOST 10
+
+/* A piece less than this across on paper is slender, unless it is drawn larger than 1 to 4. */
+#define SLENDER 7.0
+#define SLENDER_DRILLED 12.0
+#define SLENDER_RATIO 4
+
+#define LEAST_SECTION 10.0 /* on paper; smaller than this it tells nothing */
+
+#define BROKEN_HIGH 40.0  /* a broken piece is drawn no wider across, on paper */
+#define FIGURES_ROOM 34.0 /* beside a view, for what is figured across it */
+#define SHOWN_BREAK 10.0  /* of each stretch that is broken out, at least so much, on paper */
+
+bool cell_goes_in(const struct cell *c, const struct cell_wish *w)
+{
+	return c->width <= w->width + NEAR_ENOUGH && c->height <= w->height + NEAR_ENOUGH;
+}
+
+static struct cell none(const struct cell_wish *w)
+{
+	return (struct cell){ w->sides->part, NULL, 0, 0, 0 };
+}
+
+/* The largest scale at which it goes in, down to 1:most. */
+static struct cell whole(const struct cell_wish *w, double most)
+{
+	const double *ratio = sheet_ratios(w->sheet->context->paper);
+
+	for (; *ratio != 0 && *ratio <= most; ratio++) {
+		if (w->sides->part->size.length / *ratio > w->width)
+			continue;
+		struct cell c = cell_fill(w, *ratio, piece_unbroken());
+		if (cell_goes_in(&c, w))
+			return c;
+	}
+	return none(w);
+}
+
+/* What is broken out of the piece so that it fills the width, both in millimetres of the piece. */
+static struct piece_breaks breaks_to_fill(struct arena *a, const struct part *p, double width,
+	double ratio)
+{
+	double shown = SHOWN_BREAK * ratio;
+	struct piece_breaks b = piece_breaks(a, p, shown);
+	double left = width - breaks_drawn_at(&b, p->size.length);
+
+	return b.n > 0 && left > 0 ? piece_breaks(a, p, shown + left / b.n) : b;
+}
+
+/* Broken so as to take this share of the width: half of it leaves room for the ends beside. */
+static struct cell broken_to(const struct cell_wish *w, double share)
+{
+	const double *ratio = sheet_ratios(w->sheet->context->paper);
+	const struct part *p = w->sides->part;
+	double room = w->width * share - FIGURES_ROOM;
+
+	for (; *ratio != 0 && *ratio <= BROKEN_MOST; ratio++) {
+		if (p->size.width / *ratio > BROKEN_HIGH)
+			continue;
+		struct piece_breaks b =
+			breaks_to_fill(w->sheet->drawing->arena, p, room * *ratio, *ratio);
+		if (b.n == 0 || breaks_drawn_at(&b, p->size.length) / *ratio > room + NEAR_ENOUGH)
+			continue;
+		struct cell c = cell_fill(w, *ratio, b);
+		if (cell_goes_in(&c, w))
+			return c;
+	}
+	return none(w);
+}
+
+static struct cell broken(const struct cell_wish *w)
+{
+	struct cell c = broken_to(w, 1);
+
+	return c.drawing ? c : broken_to(w, 0.5);
+}
+
+/* A piece so slender that nothing could be told at the scale at which it goes in whole. */
+static bool is_slender(const struct cell *c)
+{
+	double least = c->part->bores ? SLENDER_DRILLED : SLENDER;
+
+	return c->ratio > SLENDER_RATIO && c->part->size.width / c->ratio < least;
+}
+
+/* Ends and words have scales of their own. */
+static struct cell ends(const struct cell_wish *w)
+{
+	struct cell c = cell_fill(w, 1, piece_unbroken());
+
+	return cell_goes_in(&c, w) ? c : none(w);
+}
+
+struct cell cell_make(const struct cell_wish *wish)
+{
+	if (wish->holds == CELL_ENDS)
+		return ends(wish);
+	struct cell c = whole(wish, WHOLE_MOST);
+
+	if (c.drawing && !is_slender(&c))
+		return c;
+	struct cell large = broken(wish);
+	return large.drawing ? large : c;
+}
+
+struct cell cell_make_anyhow(const struct cell_wish *wish)
+{
+	struct cell_wish w = *wish;
+
+	for (; w.section > LEAST_SECTION; w.section /= 2) {
+		struct cell c = cell_make(&w);
+		if (!c.drawing && w.holds != CELL_ENDS)
+			c = whole(&w, INFINITY);
+		if (c.drawing)
+			return c;
+	}
+	return cell_fill(wish, BROKEN_MOST, piece_unbroken());
+}
