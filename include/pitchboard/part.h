@@ -307,6 +307,7 @@ struct part {
 	const char *name; /* "tread body" */
 	const char *material;
 	struct part_size size;
+	double bent; /* length beyond its solid that is bent round another piece: sawn with it */
 	struct outline
 		outline; /* of its face, in its own x and y: this is the full-size template */
 	struct outline section; /* across its length: y of the part to the right, z up; empty: a
@@ -335,6 +336,12 @@ struct part {
 static inline bool part_is_existing(const struct part *p)
 {
 	return !p->mark || !p->mark[0];
+}
+
+/* As long as it is sawn: what is bent round another piece afterwards with it. */
+static inline double part_sawn_length(const struct part *p)
+{
+	return p->size.length + p->bent;
 }
 
 /* A family of parts lives whole in src/parts/NAME.c and ends in one row. */

@@ -43,7 +43,7 @@ static void set_sizes(const struct job *job, struct blank *b, const struct part 
 	enum units units = job->about.units;
 	double planing = job->stock.rough_thickness;
 
-	b->length = p->grain == GRAIN_ACROSS ? p->size.width : p->size.length;
+	b->length = p->grain == GRAIN_ACROSS ? p->size.width : part_sawn_length(p);
 	b->width = p->grain == GRAIN_ACROSS ? p->size.length : p->size.width;
 	b->thickness = p->size.thickness;
 	if (b->stuff != STUFF_BOARD || p->makeup.plies || b->width >= b->thickness)

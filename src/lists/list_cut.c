@@ -123,7 +123,7 @@ static void add(struct list_maker *m, const struct part *p, const struct blank *
 	row[CUT_SPECIES] = cell_text(p->material);
 	row[CUT_THICK] = cell_length(m, p->size.thickness);
 	row[CUT_WIDE] = cell_length(m, p->size.width);
-	row[CUT_LONG] = cell_length(m, p->size.length);
+	row[CUT_LONG] = cell_length(m, part_sawn_length(p));
 	row[CUT_GRAIN] = cell_text(grain_words(p->grain));
 	row[CUT_ENDS] = cell_text(ends_words(m->arena, p));
 	row[CUT_SHOWN] = cell_text(shown_on(m->arena, p, sheets));

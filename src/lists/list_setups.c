@@ -186,7 +186,7 @@ static void want_ends(struct setups *s, const struct blank *b)
 		last = swap;
 	}
 	want(s, crosscut(first, 0), b, n);
-	want(s, crosscut(last, b->part->size.length), b, n);
+	want(s, crosscut(last, part_sawn_length(b->part)), b, n);
 }
 
 /* Waste comes off before the router; across the grain before along it. */

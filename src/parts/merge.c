@@ -65,8 +65,8 @@ static bool same_bores(const struct bore *a, const struct bore *b)
 bool parts_are_alike(const struct part *a, const struct part *b)
 {
 	return strcmp(a->name, b->name) == 0 && same_size(a->size, b->size) &&
-		same_outline(a->outline, b->outline) && same_solids(a->solids, b->solids) &&
-		same_bores(a->bores, b->bores);
+		near(a->bent, b->bent) && same_outline(a->outline, b->outline) &&
+		same_solids(a->solids, b->solids) && same_bores(a->bores, b->bores);
 }
 
 /* The first piece of the list that is equal to this one: itself, unless an equal one came before.

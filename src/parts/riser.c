@@ -52,6 +52,17 @@ static void add_end_mitre(struct arena *a, struct part *p, struct riser_end e, c
 					to) });
 }
 
+/* Beyond the side where a starting step reaches out past the stringer. */
+static void bend_on(struct arena *a, struct part *p, const struct rod *r)
+{
+	for (int i = 0; i < 2; i++)
+		if (side_starts(&r->sides[i]))
+			p->bent += start_bent_length(r, &r->sides[i]);
+	if (p->bent > 0)
+		p->note = arena_printf(a, "drawn without the %s that go on round the block",
+			length_say(a, job_lettering(r->job), p->bent));
+}
+
 static void riser_add(struct pieces *list, const struct rod *r, int step)
 {
 	struct riser_end left = riser_end(r, &r->sides[HAND_LEFT], step);
@@ -75,6 +86,8 @@ static void riser_add(struct pieces *list, const struct rod *r, int step)
 	const char *to = job_open_skirt(r->job) > 0 ? "skirt" : "stringer";
 	add_end_mitre(list->arena, p, left, to);
 	add_end_mitre(list->arena, p, right, to);
+	if (step == 1)
+		bend_on(list->arena, p, r);
 }
 
 static struct part *make(struct arena *a, const struct stair *s, const struct flight *f,

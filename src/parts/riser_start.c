@@ -14,7 +14,7 @@
 #define BENT 3.0
 
 /* Of the curve that the face is bent to, its two quarters and what is straight between. */
-static double bent_length(const struct rod *r, const struct side *side)
+double start_bent_length(const struct rod *r, const struct side *side)
 {
 	double radius = fmax(start_radius(r) - r->nosing, 0), back = start_back(r) - r->nosing;
 	double out = side->start - r->nosing;
@@ -27,10 +27,9 @@ static const char *note(struct arena *a, const struct rod *r, const struct side 
 	return arena_printf(a,
 		"core glued up in layers, %s less than drawn round the curve; the riser goes on "
 		"round it thinned to %s, or kerfed: %s from the stringer's face to the block's "
-		"back "
-		"end",
+		"back end",
 		length_say(a, l, BENT), length_say(a, l, BENT),
-		length_say(a, l, bent_length(r, side)));
+		length_say(a, l, start_bent_length(r, side)));
 }
 
 void start_block_add(struct pieces *list, const struct rod *r, const struct side *side)

@@ -20,6 +20,9 @@ void start_tread_add(struct pieces *list, const struct tread_plan *t);
  * front of the nosing. */
 struct outline start_block_outline(struct arena *a, const struct rod *r, const struct side *side);
 
+/* How much longer the first riser is for being bent round the block at this side. */
+double start_bent_length(const struct rod *r, const struct side *side);
+
 void start_block_add(struct pieces *list, const struct rod *r, const struct side *side);
 
 void start_check(struct arena *a, const struct rod *r, struct diags *d);

@@ -35,6 +35,8 @@ static const char *baluster_ends(struct arena *a, const struct stair *s, const s
 {
 	const char *rake = angle_letter(a, b->rake);
 
+	if (b->rake < NEAR_ENOUGH)
+		return "foot and top square";
 	if (b->foot_rake > NEAR_ENOUGH)
 		return arena_printf(a, "foot and top %s, each face %s", rake,
 			inches_words(a, s, b->long_point));
@@ -79,7 +81,7 @@ static struct table parts_table(struct arena *a, const struct sheet_context *c)
 		row[2] = arena_printf(a, "%d", p->count);
 		row[3] = inches_words(a, s, p->size.thickness);
 		row[4] = inches_words(a, s, p->size.width);
-		row[5] = inches_words(a, s, p->size.length);
+		row[5] = inches_words(a, s, part_sawn_length(p));
 		row[6] = ends_words(a, s, p);
 		row[7] = p->material;
 		n++;

@@ -24,7 +24,7 @@ const char *piece_size_words(struct arena *a, const struct stair *s, const struc
 {
 	return arena_printf(a, "Make %d; %s; %s x %s x %s%s.", p->count, p->material,
 		inches_words(a, s, p->size.thickness), inches_words(a, s, p->size.width),
-		inches_words(a, s, p->size.length), grain_words(p->grain));
+		inches_words(a, s, part_sawn_length(p)), grain_words(p->grain));
 }
 
 static void add_line(struct text *t, const char *line)
