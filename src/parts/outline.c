@@ -2,9 +2,10 @@
 
 #include <assert.h>
 
-/* Facets to a quarter round: at 13 mm radius they lie within half a millimetre of it, which no
- * view shows; the outlines that are cut to keep their true rounds. */
+/* Facets to a round: enough for a small one, and of a large one so many that they lie this near to
+ * it, which no view shows; the outlines that are cut to keep their true rounds. */
 #define FACETS 6
+#define FACET_ERROR 0.2
 
 #define QUARTER_BULGE 0.41421356237309503 /* tan(90 degrees / 4) */
 
@@ -122,17 +123,31 @@ bool outline_is_smooth(struct outline o, int i)
 		fabs(vec_cross(in, out)) < SMOOTH * vec_length(in) * vec_length(out);
 }
 
+/* Of the chain that goes on from corner i: 1 where it is straight. */
+static int facets_from(struct outline o, int i)
+{
+	struct corner c = o.corners[i];
+	if (c.bulge == 0)
+		return 1;
+	struct corner_arc arc = corner_arc(c, o.corners[(i + 1) % o.n].at);
+	double step = 2 * acos(fmax(1 - FACET_ERROR / arc.radius, 0.5));
+	return (int)fmax(FACETS, ceil(fabs(arc.to - arc.from) / step - NEAR_ENOUGH));
+}
+
 struct profile profile_of(struct arena *a, struct outline o)
 {
-	struct profile f = { NEW_N(a, struct vec, o.n * FACETS),
-		NEW_N(a, unsigned char, o.n *FACETS), 0 };
+	int room = 0;
+	for (int i = 0; i < o.n; i++)
+		room += facets_from(o, i);
+	struct profile f = { NEW_N(a, struct vec, room), NEW_N(a, unsigned char, room), 0 };
 	for (int i = 0; i < o.n; i++) {
-		const struct corner *c = &o.corners[i];
-		const struct corner *next = &o.corners[(i + 1) % o.n];
-		add_point(&f, c->at, outline_is_smooth(o, i) ? SOFT_SIDE : 0);
-		for (int k = 1; c->bulge != 0 && k < FACETS; k++)
+		struct corner c = o.corners[i];
+		int facets = facets_from(o, i);
+		add_point(&f, c.at, outline_is_smooth(o, i) ? SOFT_SIDE : 0);
+		for (int k = 1; k < facets; k++)
 			add_point(&f,
-				corner_arc_point(corner_arc(*c, next->at), (double)k / FACETS),
+				corner_arc_point(corner_arc(c, o.corners[(i + 1) % o.n].at),
+					(double)k / facets),
 				SOFT_SIDE);
 	}
 	return f;
