@@ -21,12 +21,18 @@ static struct setting on_rake(const struct stretch *s, int per_tread)
 	};
 }
 
+/* How far the panels of a newel lie behind its face: a ball beside it has that much more room. */
+static double newel_recess(const struct job_newels *n)
+{
+	return n->build == NEWEL_PANELLED ? n->panels.strip_thickness : 0;
+}
+
 /* As few as keep the gap, all gaps equal: n = (clear - gap) / (section + gap), rounded up. */
 static struct setting on_floor(const struct stretch *s, double limit)
 {
 	const struct job_balusters *b = &s->rod->job->balusters;
 	double clear = s->to - s->from;
-	double gap = limit - 2 * baluster_flat(s->rod->job);
+	double gap = limit - 2 * baluster_flat(s->rod->job) - newel_recess(&s->rod->job->newels);
 	double n = ceil((clear - gap) / (b->section + gap) - NEAR_ENOUGH);
 	struct setting set = { .stretch = s, .section = b->section };
 	set.per_tread = b->per_tread > 0 ? b->per_tread : UNIT_ON_FLOOR;
