@@ -71,6 +71,15 @@ static struct reading nosing_radius(const struct survey *s)
 	return r;
 }
 
+/* A riser stands on edge; the block that it goes round at a starting step lies flat, and the edges
+ * that it shows are square to its face. */
+static double lean_of(struct frame place)
+{
+	double from_plumb = asin(fmin(1, fabs(place.w.z)));
+
+	return fmin(from_plumb, PI / 2 - from_plumb);
+}
+
 /* The angle of a riser from plumb. */
 static struct reading riser_slope(const struct survey *s)
 {
@@ -81,8 +90,7 @@ static struct reading riser_slope(const struct survey *s)
 	for (int i = 0; i < s->count; i++)
 		if (counts_risers(s->pieces[i].part))
 			for (int k = 0; k < s->pieces[i].part->count; k++)
-				reading_add(&r,
-					asin(fmin(1, fabs(s->pieces[i].part->places[k].w.z))),
+				reading_add(&r, lean_of(s->pieces[i].part->places[k]),
 					"every riser");
 	return r;
 }

@@ -86,17 +86,20 @@ static struct reading rail_projection(const struct survey *s)
 	return r.state == READING_TAKEN ? r : reading_not_applicable("there is no rail");
 }
 
-/* The face of the wall beside a rail, in y; NAN where no wall stands beside it. */
+/* The face of the wall beside a rail, in y; NAN where no wall stands beside it.  What ends under
+ * the rail, all the way up, is not beside it. */
 static double wall_beside(const struct survey *s, const struct placed *rail, bool on_right)
 {
-	struct vec3 low = rail->low, high = rail->high;
+	struct vec3 low = rail->low, high = rail->high, over = survey_over_nosings(s);
+	double underside = vec3_dot(over, low);
 
 	if (on_right)
 		low.y -= NEXT_TO;
 	else
 		high.y += NEXT_TO;
-	struct extreme face = survey_extreme(s, counts_walls, region_box(low, high),
-		vec3(0, on_right ? 1 : -1, 0));
+	struct region beside = region_between(region_box(low, high), over, underside, INFINITY);
+	struct extreme face =
+		survey_extreme(s, counts_walls, beside, vec3(0, on_right ? 1 : -1, 0));
 	if (!face.found)
 		return NAN;
 	return on_right ? face.value : -face.value;
