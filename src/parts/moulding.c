@@ -40,6 +40,14 @@ static double gap_in(const struct gaps *g, double from, double to)
 	return in;
 }
 
+/* The skirt of the wall that a tread is cut out for: beside the first open step, or behind the
+ * last. */
+static double skirt_beside(const struct tread_plan *t, const struct side *side)
+{
+	bool at_end = side->from > 1 && t->step == side->from;
+	return at_end || !side_open_at(side, t->step) ? side->skirt : 0;
+}
+
 /* Between two places of a tread's end, counted back from its front, where nothing leads it on: at a
  * string, at what the tread is cut out for, at a wall, or returned at the end of its riser. */
 static struct stop stop_at(const struct tread_plan *t, enum hand hand, double from, double to)
@@ -50,7 +58,7 @@ static struct stop stop_at(const struct tread_plan *t, enum hand hand, double fr
 	if (side->kind == STRINGER_HOUSED)
 		return (struct stop){ side->inner, MOULDING_SQUARE };
 	if (!isinf(gap))
-		return (struct stop){ gap, MOULDING_SQUARE };
+		return (struct stop){ fmax(gap, skirt_beside(t, side)), MOULDING_SQUARE };
 	if (side_open_at(side, t->step) || e->overhang > 0)
 		return (struct stop){ 0, MOULDING_RETURNED };
 	return (struct stop){ side->skirt > 0 ? side->skirt : e->body, MOULDING_SQUARE };
@@ -130,7 +138,8 @@ static void front_add(struct pieces *list, const struct tread_plan *t, const str
 /* Under the nosing piece at the floor, whose end a newel may leave free. */
 static struct stop landing_stop(const struct rod *r, const struct side *side)
 {
-	double end = side->skirt > 0 ? side->skirt : landing_end(r, side);
+	bool at_skirt = side->skirt > 0 && !side_open_at(side, r->steps);
+	double end = at_skirt ? side->skirt : landing_end(r, side);
 	bool at_string = side->kind == STRINGER_HOUSED && end <= side->inner + NEAR_ENOUGH;
 	bool free = side_open_at(side, r->steps) && !at_string;
 	return (struct stop){ end, free ? MOULDING_RETURNED : MOULDING_SQUARE };

@@ -15,6 +15,11 @@ bool side_shows_riser(const struct side *side, int step)
 	return side_open_at(side, step) || (side->is_open && step == side->to + 1);
 }
 
+bool side_has_wall(const struct rod *r, const struct side *side)
+{
+	return !side->is_open || side->from > 1 || side->to < r->steps;
+}
+
 bool side_has_foot_newel(const struct side *side)
 {
 	return side->is_open && side->foot.kind == RAIL_END_NEWEL;
@@ -157,6 +162,16 @@ static double start_of(const struct rod *r, const struct side *side)
 	return s->radius > 0 ? s->radius : half;
 }
 
+/* A housed stringer is its own skirt; and before one that is open further on, which stands against
+ * the wall, there is room only for what is cut round the steps. */
+static double wall_skirt_of(const struct rod *r, const struct side *side)
+{
+	enum skirt_kind kind = r->job->skirts.wall;
+	if (side->kind == STRINGER_HOUSED || kind == SKIRT_NONE || !side_has_wall(r, side))
+		return 0;
+	return side->is_open && kind == SKIRT_PLAIN ? 0 : r->job->skirts.thickness;
+}
+
 static struct side side_make(const struct rod *r, enum hand hand)
 {
 	const struct job_stair *stair = &r->job->stair;
@@ -170,13 +185,13 @@ static struct side side_make(const struct rod *r, enum hand hand)
 	side.outer = off_the_wall ? r->job->stringers.wall_gap : side.board;
 	side.inner = side.outer + side.spec->thickness;
 	side.start = start_of(r, &side);
-	/* a housed stringer is its own skirt */
-	if (!side.is_open && side.kind != STRINGER_HOUSED && r->job->skirts.wall != SKIRT_NONE)
-		side.skirt = r->job->skirts.thickness;
+	if (side.is_open) {
+		side.from = side.job->from_step > 1 ? side.job->from_step : 1;
+		side.to = side.job->to_step > 0 ? side.job->to_step : r->steps;
+	}
+	side.skirt = wall_skirt_of(r, &side);
 	if (!side.is_open)
 		return side;
-	side.from = side.job->from_step > 1 ? side.job->from_step : 1;
-	side.to = side.job->to_step > 0 ? side.job->to_step : r->steps;
 	side.rail =
 		(side.kind == STRINGER_HOUSED ? side.spec->thickness : infill_thickness(r->job)) /
 		2;

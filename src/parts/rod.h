@@ -53,7 +53,7 @@ struct side {
 	int from, to; /* the open steps */
 	double outer; /* the stringer's outer and inner faces, in from the limit */
 	double inner;
-	double skirt;    /* on a wall all along: thickness of its skirt board; 0: there is none */
+	double skirt;    /* thickness of the skirt board on its wall; 0: there is none */
 	double board;    /* thickness of the finished board before an open carriage; 0: none */
 	double rail;     /* centre of rail, newels and balusters, in from the limit */
 	double start;    /* a rounded starting step reaches out so far beyond the limit; 0: none */
@@ -86,6 +86,9 @@ bool side_open_at(const struct side *side, int step);
 
 /* Is the end of riser `step` seen from the side?  That of the one behind the open steps is. */
 bool side_shows_riser(const struct side *side, int step);
+
+/* Has it a wall anywhere? */
+bool side_has_wall(const struct rod *r, const struct side *side);
 
 /* Does a newel stand on the lower floor in front of this side? */
 bool side_has_foot_newel(const struct side *side);

@@ -17,7 +17,9 @@
  *      baseboard
  *
  * It ends plumb in front where its upper edge has come down to the baseboard,
- * and plumb over the upper floor, level with the baseboard there.
+ * and plumb over the upper floor, level with the baseboard there.  Where the side
+ * is open for some steps, it ends plumb with the wall, on the tread that the
+ * wall's end stands beside.
  */
 
 /* A plain skirt reaches this far below the corner of tread and riser (common practice). */
@@ -31,6 +33,7 @@ struct skirt {
 	double upper;       /* level of its upper edge over x = 0 */
 	double front, back; /* its plumb ends */
 	double level_from;  /* where its upper edge goes over into the baseboard's at the head */
+	int first, last;    /* riser that it goes up first, and last */
 };
 
 static struct skirt skirt_of(const struct rod *r)
@@ -41,6 +44,26 @@ static struct skirt skirt_of(const struct rod *r)
 	k.front = fmin((j->baseboard - k.upper) / r->slope, -r->nosing - LEAST_FRONT);
 	k.level_from = (r->top + j->baseboard - k.upper) / r->slope;
 	k.back = fmax(k.level_from, r->header_x);
+	k.first = 1;
+	k.last = r->risers;
+	return k;
+}
+
+/* On the wall in front of the open steps. */
+static struct skirt skirt_before(const struct rod *r, const struct side *side)
+{
+	struct skirt k = skirt_of(r);
+	k.back = side->wall_end;
+	k.last = side->from;
+	return k;
+}
+
+/* And on the one behind them. */
+static struct skirt skirt_behind(const struct rod *r, const struct side *side)
+{
+	struct skirt k = skirt_of(r);
+	k.front = side->head.x;
+	k.first = side->to + 2;
 	return k;
 }
 
@@ -49,10 +72,11 @@ static void strike_upper(struct path *p, const struct skirt *k)
 {
 	const struct rod *r = k->rod;
 	double head = r->top + r->job->skirts.baseboard;
-	path_to(p, k->back, r->top);
-	path_to(p, k->back, head);
-	path_to(p, k->level_from, head);
-	path_to(p, k->front, k->upper + r->slope * k->front);
+	path_to(p, k->back, k->last * r->rise);
+	path_to(p, k->back, fmin(head, k->upper + r->slope * k->back));
+	if (k->front < k->level_from && k->level_from < k->back)
+		path_to(p, k->level_from, head);
+	path_to(p, k->front, fmin(head, k->upper + r->slope * k->front));
 }
 
 static struct outline plain(struct arena *a, const struct skirt *k, double lower)
@@ -83,11 +107,9 @@ static struct outline cut_round(struct arena *a, const struct skirt *k)
 {
 	const struct rod *r = k->rod;
 	struct path p = path_begin(a, (NOSING_ROOM + 2) * r->risers + 8);
-	path_to(&p, k->front, 0);
-	for (int step = 1; step <= r->steps; step++)
-		strike_step(&p, r, step, r->tread);
-	if (r->steps < r->risers)
-		strike_step(&p, r, r->risers, landing_thickness(r));
+	path_to(&p, k->front, (k->first - 1) * r->rise);
+	for (int step = k->first; step <= k->last; step++)
+		strike_step(&p, r, step, step > r->steps ? landing_thickness(r) : r->tread);
 	strike_upper(&p, k);
 	return path_close(p);
 }
@@ -101,14 +123,27 @@ static const char *note_of(const struct side *side, enum skirt_kind kind)
 	return left ? "face up as drawn" : "face down as drawn";
 }
 
-static void skirt_add(struct pieces *list, const struct rod *r, const struct side *side)
+/* The narrowest board that holds it. */
+static struct edges edges_of(const struct rod *r, struct outline face)
+{
+	struct edges e = { -INFINITY, INFINITY };
+	for (int i = 0; i < face.n; i++) {
+		struct vec at = face.corners[i].at;
+		e.upper = fmax(e.upper, at.y - r->slope * at.x);
+		e.lower = fmin(e.lower, at.y - r->slope * at.x);
+	}
+	return e;
+}
+
+static void skirt_add(struct pieces *list, const struct skirt *k, const struct side *side)
 {
 	struct arena *a = list->arena;
+	const struct rod *r = k->rod;
 	enum skirt_kind kind = r->job->skirts.wall;
-	struct skirt k = skirt_of(r);
-	double width = k.upper * r->cosine + (kind == SKIRT_PLAIN ? COVER : 0);
-	struct edges e = { k.upper, k.upper - width / r->cosine };
-	struct outline face = kind == SKIRT_PLAIN ? plain(a, &k, e.lower) : cut_round(a, &k);
+	struct outline face =
+		kind == SKIRT_PLAIN ? plain(a, k, -COVER / r->cosine) : cut_round(a, k);
+	struct edges e = edges_of(r, face);
+	double width = (e.upper - e.lower) * r->cosine;
 	struct bench b = bench_make(r, e, &face, 1);
 	double one = rod_y(r, side, 0), other = rod_y(r, side, side->skirt);
 	struct part *p = piece_add(list,
@@ -153,14 +188,41 @@ static bool skirt_fits(struct arena *a, const struct rod *r, const struct side *
 	return d->errors == before;
 }
 
+/* On a wall all along one, else one before and one behind the open steps. */
+static void side_add(struct pieces *list, const struct rod *r, const struct side *side)
+{
+	struct skirt whole = skirt_of(r);
+	if (!side->is_open) {
+		skirt_add(list, &whole, side);
+		return;
+	}
+	struct skirt before = skirt_before(r, side), behind = skirt_behind(r, side);
+	if (side->from > 1)
+		skirt_add(list, &before, side);
+	if (side->to < r->steps)
+		skirt_add(list, &behind, side);
+}
+
+static void warn_of_no_room(const struct rod *r, const struct side *side, struct diags *d)
+{
+	bool wanted = r->job->skirts.wall == SKIRT_PLAIN && side->kind != STRINGER_HOUSED;
+	if (wanted && side->is_open && side_has_wall(r, side))
+		diag_warning(d, rod_pos(r, r->job->skirts.src, "wall"), "write cut_round",
+			"skirts.wall: none on the %s, where the stringer of the open steps stands "
+			"against the wall: a plain one would have to go behind it",
+			side->hand == HAND_LEFT ? "left" : "right");
+}
+
 static struct part *make(struct arena *a, const struct stair *s, const struct flight *f,
 	struct diags *d)
 {
 	struct pieces list = { .arena = a, .kind = &part_skirt };
 	struct rod r = rod_make(s, f);
-	for (int i = 0; i < 2; i++)
+	for (int i = 0; i < 2; i++) {
+		warn_of_no_room(&r, &r.sides[i], d);
 		if (r.sides[i].skirt > 0 && skirt_fits(a, &r, &r.sides[i], d))
-			skirt_add(&list, &r, &r.sides[i]);
+			side_add(&list, &r, &r.sides[i]);
+	}
 	if (open_skirt_fits(&r, d))
 		for (int i = 0; i < 2; i++)
 			if (r.sides[i].board > 0)
