@@ -7,7 +7,7 @@
  *
  *          s = 0                  length_in   length
  *   e = 0   \_______________________________/|
- *             \          strip            /  |  end piece, its grain across
+ *             \          strip            /  |  end piece, grain along its back
  *   overhang    \.....................__/____|
  *     width       \__________________|
  *                  front mitre       face of the riser above
@@ -225,8 +225,7 @@ static void end_add(struct pieces *list, const struct run *n)
 	p->section = nosing_outline(n->a, &n->nosing, over);
 	p->solids = end_solids(n);
 	nosing_add(n->a, p, r->job, &n->nosing);
-	p->grain = GRAIN_ACROSS;
-	p->note = "grain across, along the back of the return";
+	p->note = "grain along the back of the return";
 }
 
 void return_add(struct pieces *list, const struct tread_plan *t, const struct tread_end *e)
