@@ -99,6 +99,21 @@ void text_join(struct text *t, const char *between, const char *word)
 	text_put(t, word);
 }
 
+int text_columns(const char *words)
+{
+	int n = 0;
+
+	for (; *words; words++)
+		n += ((unsigned char)*words & 0xc0) != 0x80;
+	return n;
+}
+
+void text_put_blanks(struct text *t, int n)
+{
+	for (int i = 0; i < n; i++)
+		text_put_char(t, ' ');
+}
+
 const char *text_chars(const struct text *t)
 {
 	return t->chars ? t->chars : "";

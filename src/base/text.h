@@ -30,6 +30,12 @@ void text_put_thousandths(struct text *t, long v);
 /* One more word of a list; `between` stands before every word but the first: "a, b, c". */
 void text_join(struct text *t, const char *between, const char *word);
 
+/* The columns that a terminal gives it: the bytes that go on with a character (10xxxxxx) are not
+ * counted.
+ */
+int text_columns(const char *words);
+void text_put_blanks(struct text *t, int n);
+
 /* What has been added so far; "" when nothing has. */
 const char *text_chars(const struct text *t);
 

@@ -13,33 +13,21 @@ static const struct list_cell *cell_at(const struct list *l, int row, int column
 
 /* ---- text ---- */
 
-/* In characters: the bytes that go on with one (10xxxxxx) are not counted. */
-static int width_of(const char *text)
-{
-	int n = 0;
-
-	for (; *text; text++)
-		n += (*text & 0xc0) != 0x80;
-	return n;
-}
-
 static void put_padded(struct text *t, const char *word, int width, enum list_kind kind)
 {
-	int pad = width - width_of(word);
+	int pad = width - text_columns(word);
 
-	for (int i = 0; kind != LIST_TEXT && i < pad; i++)
-		text_put_char(t, ' ');
+	text_put_blanks(t, kind == LIST_TEXT ? 0 : pad);
 	text_put(t, word);
-	for (int i = 0; kind == LIST_TEXT && i < pad; i++)
-		text_put_char(t, ' ');
+	text_put_blanks(t, kind == LIST_TEXT ? pad : 0);
 }
 
 static int column_width(const struct list *l, int column)
 {
-	int most = width_of(l->columns[column].head);
+	int most = text_columns(l->columns[column].head);
 
 	for (int r = 0; r < l->row_count; r++) {
-		int w = width_of(cell_at(l, r, column)->text);
+		int w = text_columns(cell_at(l, r, column)->text);
 		most = w > most ? w : most;
 	}
 	return most;

@@ -17,21 +17,10 @@ static const char *state_shown(enum finding_state state)
 	return state == FINDING_NOT_MET ? "NOT MET" : state == FINDING_NEAR ? "near" : "met";
 }
 
-/* Characters, as a terminal counts them. */
-static int width_of(const char *words)
-{
-	int n = 0;
-
-	for (; *words; words++)
-		n += ((unsigned char)*words & 0xc0) != 0x80;
-	return n;
-}
-
 static void put_padded(struct text *t, const char *words, int width)
 {
 	text_put(t, words);
-	for (int n = width_of(words); n < width; n++)
-		text_put_char(t, ' ');
+	text_put_blanks(t, width - text_columns(words));
 }
 
 /* Widths of the columns what, asked, here. */
@@ -41,7 +30,7 @@ struct widths {
 
 static int wider(int width, const char *words)
 {
-	int n = width_of(words);
+	int n = text_columns(words);
 
 	return n > width && n <= WIDEST ? n : width;
 }
