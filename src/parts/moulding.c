@@ -256,21 +256,13 @@ static struct pos pos_of(const struct rod *r, const char *key)
 	return rod_pos(r, r->job->mouldings.src, key);
 }
 
-static bool has_returns(const struct rod *r)
-{
-	bool any = false;
-	for (int i = 0; i < 2; i++)
-		any = any || (r->sides[i].is_open && r->sides[i].kind != STRINGER_HOUSED);
-	return any && r->job->treads.side_overhang > NEAR_ENOUGH;
-}
-
 /* Under the nosing there is room as far as its underside is flat, in front and at the returns. */
 static bool width_fits(struct arena *a, const struct rod *r, struct diags *d)
 {
 	struct lettering l = job_lettering(r->job);
 	struct nosing n = nosing_make(&r->job->treads, r->tread);
 	double over = r->nosing, width = r->job->mouldings.under_width;
-	if (has_returns(r))
+	if (rod_has_returns(r))
 		over = fmin(over, r->job->treads.side_overhang);
 	double room = over - nosing_under(&n);
 	if (width <= room + NEAR_ENOUGH)

@@ -20,6 +20,14 @@ bool side_has_wall(const struct rod *r, const struct side *side)
 	return !side->is_open || side->from > 1 || side->to < r->steps;
 }
 
+bool rod_has_returns(const struct rod *r)
+{
+	bool any = false;
+	for (int i = 0; i < 2; i++)
+		any = any || (r->sides[i].is_open && r->sides[i].kind != STRINGER_HOUSED);
+	return any && r->job->treads.side_overhang > NEAR_ENOUGH;
+}
+
 bool side_has_foot_newel(const struct side *side)
 {
 	return side->is_open && side->foot.kind == RAIL_END_NEWEL;

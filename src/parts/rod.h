@@ -90,6 +90,9 @@ bool side_shows_riser(const struct side *side, int step);
 /* Has it a wall anywhere? */
 bool side_has_wall(const struct rod *r, const struct side *side);
 
+/* Do treads stand out over an open side, with a return along it? */
+bool rod_has_returns(const struct rod *r);
+
 /* Does a newel stand on the lower floor in front of this side? */
 bool side_has_foot_newel(const struct side *side);
 

@@ -210,14 +210,6 @@ static void tread_add(struct pieces *list, const struct rod *r, int step)
 			return_add(list, &t, &t.ends[i]);
 }
 
-static bool has_returns(const struct rod *r)
-{
-	bool any = false;
-	for (int i = 0; i < 2; i++)
-		any = any || (r->sides[i].is_open && r->sides[i].kind != STRINGER_HOUSED);
-	return any && r->job->treads.side_overhang > NEAR_ENOUGH;
-}
-
 /* One size that only goes with another: a complaint when it does not hold. */
 struct demand {
 	bool holds;
@@ -280,7 +272,7 @@ static bool sizes_fit(struct arena *a, const struct rod *r, struct diags *d)
 	demand(a, r, d,
 		(struct demand){ t->strip_width <= body, "strip_width", t->strip_width,
 			"leaves no body of the tread: at most", body });
-	if (has_returns(r))
+	if (rod_has_returns(r))
 		returns_fit(a, r, d);
 	for (int i = 0; i < 2; i++)
 		wall_ends_fit(a, r, &r->sides[i], d);
