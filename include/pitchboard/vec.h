@@ -33,6 +33,11 @@ struct box {
 	double x0, y0, x1, y1;
 };
 
+/* A box in space, its sides along the axes. */
+struct box3 {
+	struct vec3 low, high;
+};
+
 static inline struct vec vec(double x, double y)
 {
 	return (struct vec){ x, y };
@@ -86,6 +91,16 @@ static inline struct vec vec_rotate(struct vec a, double angle)
 	return (struct vec){ a.x * c - a.y * s, a.x * s + a.y * c };
 }
 
+/* For qsort: from left to right, of those as far along from below upwards. */
+static inline int vec_by_place(const void *one, const void *other)
+{
+	const struct vec *p = one, *q = other;
+
+	if (fabs(p->x - q->x) > NEAR_ENOUGH)
+		return p->x < q->x ? -1 : 1;
+	return (p->y > q->y) - (p->y < q->y);
+}
+
 static inline struct vec3 vec3(double x, double y, double z)
 {
 	return (struct vec3){ x, y, z };
@@ -125,6 +140,20 @@ static inline struct vec3 vec3_unit(struct vec3 a)
 {
 	double n = vec3_length(a);
 	return n > 0 ? vec3_scale(a, 1 / n) : a;
+}
+
+static inline struct box3 box3_empty(void)
+{
+	return (struct box3){ { INFINITY, INFINITY, INFINITY },
+		{ -INFINITY, -INFINITY, -INFINITY } };
+}
+
+static inline struct box3 box3_add(struct box3 b, struct vec3 p)
+{
+	return (struct box3){
+		{ fmin(b.low.x, p.x), fmin(b.low.y, p.y), fmin(b.low.z, p.z) },
+		{ fmax(b.high.x, p.x), fmax(b.high.y, p.y), fmax(b.high.z, p.z) },
+	};
 }
 
 /* The house itself as a frame. */

@@ -24,7 +24,7 @@
 /* A piece with the box it fills in the house. */
 struct candidate {
 	struct part *piece;
-	struct vec3 low, high;
+	struct box3 box;
 };
 
 struct bench {
@@ -34,17 +34,13 @@ struct bench {
 
 static void widen(struct candidate *c, const struct vec3 *points, int n)
 {
-	for (int i = 0; i < n; i++) {
-		struct vec3 p = frame_place(c->piece->places[0], points[i]);
-		c->low = vec3(fmin(c->low.x, p.x), fmin(c->low.y, p.y), fmin(c->low.z, p.z));
-		c->high = vec3(fmax(c->high.x, p.x), fmax(c->high.y, p.y), fmax(c->high.z, p.z));
-	}
+	for (int i = 0; i < n; i++)
+		c->box = box3_add(c->box, frame_place(c->piece->places[0], points[i]));
 }
 
 static struct candidate candidate_of(struct part *piece)
 {
-	struct candidate c = { piece, { INFINITY, INFINITY, INFINITY },
-		{ -INFINITY, -INFINITY, -INFINITY } };
+	struct candidate c = { piece, box3_empty() };
 	for (const struct solid *s = piece->solids; s; s = s->next) {
 		widen(&c, s->a, s->n);
 		widen(&c, s->b, s->n);
@@ -70,8 +66,9 @@ static struct bench bench_lay(struct arena *a, struct part *const *families, int
 
 static bool holds(const struct candidate *c, struct vec3 p)
 {
-	if (p.x < c->low.x || p.x > c->high.x || p.y < c->low.y || p.y > c->high.y ||
-		p.z < c->low.z || p.z > c->high.z)
+	struct vec3 low = c->box.low, high = c->box.high;
+	if (p.x < low.x || p.x > high.x || p.y < low.y || p.y > high.y || p.z < low.z ||
+		p.z > high.z)
 		return false;
 	return solids_contain(c->piece->solids, frame_place_back(c->piece->places[0], p));
 }

@@ -60,14 +60,6 @@ struct vec newel_rail(const struct post *p, int i)
 	return vec(1, 0);
 }
 
-static int by_place(const void *one, const void *other)
-{
-	const struct vec *p = one, *q = other;
-	if (fabs(p->x - q->x) > NEAR_ENOUGH)
-		return p->x < q->x ? -1 : 1;
-	return (p->y > q->y) - (p->y < q->y);
-}
-
 /* Takes a point into one side of a hull; those it leaves inside go. */
 static int hull_add(struct vec *hull, int n, int least, struct vec p)
 {
@@ -87,7 +79,7 @@ static struct outline face_outline(struct arena *a, const struct vec3 *points, i
 	int k = 0;
 	for (int i = 0; i < n; i++)
 		p[i] = vec(points[i].x, points[i].y);
-	qsort(p, (size_t)n, sizeof(*p), by_place);
+	qsort(p, (size_t)n, sizeof(*p), vec_by_place);
 	for (int i = 0; i < n; i++)
 		k = hull_add(hull, k, 2, p[i]);
 	for (int i = n - 2, least = k + 1; i >= 0; i--)
@@ -120,15 +112,12 @@ static struct outline own_section(struct arena *a, const struct part *piece, str
 /* Moves the axes so that the piece begins at 0 along each of them. */
 static struct vec3 settle(struct vec3 *points, int n)
 {
-	struct vec3 low = points[0], high = points[0];
-	for (int i = 1; i < n; i++) {
-		struct vec3 p = points[i];
-		low = vec3(fmin(low.x, p.x), fmin(low.y, p.y), fmin(low.z, p.z));
-		high = vec3(fmax(high.x, p.x), fmax(high.y, p.y), fmax(high.z, p.z));
-	}
+	struct box3 box = box3_empty();
 	for (int i = 0; i < n; i++)
-		points[i] = vec3_sub(points[i], low);
-	return low;
+		box = box3_add(box, points[i]);
+	for (int i = 0; i < n; i++)
+		points[i] = vec3_sub(points[i], box.low);
+	return box.low;
 }
 
 static struct part_size size_of(const struct vec3 *points, int n)

@@ -44,40 +44,29 @@ struct glue_line {
 	bool across;        /* the grain of the body runs on to the strip's side */
 };
 
-/* Box with sides along the house. */
-struct block {
-	struct vec3 low, high;
-};
-
-static void stretch(struct block *b, struct vec3 p)
-{
-	b->low = vec3(fmin(b->low.x, p.x), fmin(b->low.y, p.y), fmin(b->low.z, p.z));
-	b->high = vec3(fmax(b->high.x, p.x), fmax(b->high.y, p.y), fmax(b->high.z, p.z));
-}
-
 /* What a bore takes, in the axes that its frame is given in. */
-static struct block block_of(struct frame at, struct bore_size size)
+static struct box3 bore_box(struct frame at, struct bore_size size)
 {
-	struct block b = { { INFINITY, INFINITY, INFINITY }, { -INFINITY, -INFINITY, -INFINITY } };
+	struct box3 b = box3_empty();
 	for (int i = 0; i < 8; i++) {
 		double u = (i & 1 ? 0.5 : -0.5) * size.length,
 		       v = (i & 2 ? 0.5 : -0.5) * size.width;
-		stretch(&b, frame_place(at, vec3(u, v, i & 4 ? -size.depth : 0)));
+		b = box3_add(b, frame_place(at, vec3(u, v, i & 4 ? -size.depth : 0)));
 	}
 	return b;
 }
 
-static bool blocks_near(struct block a, struct block b)
+static bool boxes_near(struct box3 a, struct box3 b)
 {
 	return a.low.x < b.high.x + CLEAR && b.low.x < a.high.x + CLEAR &&
 		a.low.y < b.high.y + CLEAR && b.low.y < a.high.y + CLEAR &&
 		a.low.z < b.high.z + CLEAR && b.low.z < a.high.z + CLEAR;
 }
 
-static bool is_clear_of_bores(const struct part *p, struct block b)
+static bool is_clear_of_bores(const struct part *p, struct box3 b)
 {
 	for (const struct bore *o = p->bores; o; o = o->next)
-		if (blocks_near(b, block_of(frame_compose(p->places[0], o->at), o->size)))
+		if (boxes_near(b, bore_box(frame_compose(p->places[0], o->at), o->size)))
 			return false;
 	return true;
 }
@@ -145,8 +134,8 @@ static bool has_room(const struct glue_line *g, const struct tenon *t)
 {
 	struct frame back = facing(t->mouth);
 	return lies_in_wood(g->body, t->mouth, t->body) && lies_in_wood(g->strip, back, t->strip) &&
-		is_clear_of_bores(g->body, block_of(t->mouth, t->body)) &&
-		is_clear_of_bores(g->strip, block_of(back, t->strip));
+		is_clear_of_bores(g->body, bore_box(t->mouth, t->body)) &&
+		is_clear_of_bores(g->strip, bore_box(back, t->strip));
 }
 
 static void drill(struct arena *a, const struct glue_line *g, const struct tenon *t, int number)

@@ -149,7 +149,8 @@ static struct reading tread_thickness(const struct survey *s)
 
 	for (int i = 0; i < s->count; i++)
 		if (s->pieces[i].part->kind == &part_tread)
-			reading_add(&r, s->pieces[i].high.z - s->pieces[i].low.z, "every tread");
+			reading_add(&r, s->pieces[i].box.high.z - s->pieces[i].box.low.z,
+				"every tread");
 	return r;
 }
 

@@ -4,28 +4,15 @@
 
 #include "pitchboard/rail.h"
 
-/* A face in house axes, in the axes of the flight. */
-static struct vec3 into_flight(const struct flight *f, struct vec3 p)
-{
-	struct vec3 d = vec3_sub(p, f->frame.origin);
-
-	return vec3(vec3_dot(d, f->frame.u), vec3_dot(d, f->frame.v), vec3_dot(d, f->frame.w));
-}
-
+/* A face in the axes of the flight. */
 static struct face face_of(struct arena *a, const struct flight *f, struct frame at,
 	const struct vec3 *points, int n)
 {
 	struct vec3 *moved = NEW_N(a, struct vec3, n);
 
 	for (int i = 0; i < n; i++)
-		moved[i] = into_flight(f, frame_place(at, points[i]));
+		moved[i] = frame_place_back(f->frame, frame_place(at, points[i]));
 	return (struct face){ moved, n };
-}
-
-static void stretch(struct placed *p, struct vec3 v)
-{
-	p->low = vec3(fmin(p->low.x, v.x), fmin(p->low.y, v.y), fmin(p->low.z, v.z));
-	p->high = vec3(fmax(p->high.x, v.x), fmax(p->high.y, v.y), fmax(p->high.z, v.z));
 }
 
 /* Two ends and the sides between them. */
@@ -44,10 +31,9 @@ static void faces_add(struct arena *a, const struct flight *f, struct frame at,
 static struct placed placed_make(struct arena *a, const struct flight *f, const struct part *p,
 	struct frame at)
 {
-	struct placed placed = { .part = p, .low = { INFINITY, INFINITY, INFINITY } };
+	struct placed placed = { .part = p, .box = box3_empty() };
 	int room = 0;
 
-	placed.high = vec3(-INFINITY, -INFINITY, -INFINITY);
 	for (const struct solid *s = p->solids; s; s = s->next)
 		room += s->n + 2;
 	struct face *faces = NEW_N(a, struct face, room);
@@ -55,7 +41,7 @@ static struct placed placed_make(struct arena *a, const struct flight *f, const 
 		faces_add(a, f, at, s, faces, &placed.face_count);
 	for (int i = 0; i < placed.face_count; i++)
 		for (int k = 0; k < faces[i].n; k++)
-			stretch(&placed, faces[i].at[k]);
+			placed.box = box3_add(placed.box, faces[i].at[k]);
 	placed.faces = faces;
 	return placed;
 }
@@ -132,9 +118,9 @@ struct region region_box(struct vec3 low, struct vec3 high)
 /* The least that normal·p comes to in a box: beyond the side, the box lies outside. */
 static double least_in_box(struct vec3 normal, const struct placed *p)
 {
-	return normal.x * (normal.x > 0 ? p->low.x : p->high.x) +
-		normal.y * (normal.y > 0 ? p->low.y : p->high.y) +
-		normal.z * (normal.z > 0 ? p->low.z : p->high.z);
+	return normal.x * (normal.x > 0 ? p->box.low.x : p->box.high.x) +
+		normal.y * (normal.y > 0 ? p->box.low.y : p->box.high.y) +
+		normal.z * (normal.z > 0 ? p->box.low.z : p->box.high.z);
 }
 
 static bool box_is_outside(const struct placed *p, const struct region *r)

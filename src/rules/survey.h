@@ -21,7 +21,7 @@ struct placed {
 	const struct part *part;
 	const struct face *faces;
 	int face_count;
-	struct vec3 low, high; /* box round it */
+	struct box3 box; /* round it */
 };
 
 struct survey {

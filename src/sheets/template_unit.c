@@ -109,15 +109,6 @@ struct places {
 	int n;
 };
 
-static int by_place(const void *one, const void *other)
-{
-	const struct vec *p = one, *q = other;
-
-	if (fabs(p->x - q->x) > NEAR_ENOUGH)
-		return p->x < q->x ? -1 : 1;
-	return (p->y > q->y) - (p->y < q->y);
-}
-
 /* Where its line turns, from the left-hand end on. */
 static struct places turning_corners(struct arena *a, const struct unit_face *f)
 {
@@ -128,7 +119,7 @@ static struct places turning_corners(struct arena *a, const struct unit_face *f)
 		if (!is_repeated(f, i) && cut_turns(&f->lines, at).turns)
 			l.at[l.n++] = at;
 	}
-	qsort(l.at, (size_t)l.n, sizeof(*l.at), by_place);
+	qsort(l.at, (size_t)l.n, sizeof(*l.at), vec_by_place);
 	return l;
 }
 
@@ -264,7 +255,7 @@ static struct places marked_places(struct arena *a, const struct unit_face *f, s
 		l.at[l.n++] = c->points[0];
 		l.at[l.n++] = c->points[1];
 	}
-	qsort(l.at, (size_t)l.n, sizeof(*l.at), by_place);
+	qsort(l.at, (size_t)l.n, sizeof(*l.at), vec_by_place);
 	return l;
 }
 
