@@ -1,6 +1,7 @@
 #include "parts/baluster.h"
 
 #include "parts/nosing.h"
+#include "parts/upright.h"
 
 /*
  *        |    .|'                     long point
@@ -14,20 +15,16 @@
  * little out do not put a baluster out of line.
  */
 
-#define WALL 2.5       /* least wood beside a slot or a hole: common practice */
-#define GLUE_ROOM 1.6  /* 1/16 in at the end of a dowel (from memory) */
-#define BRAD_UP 12.0   /* above the foot, or below the top, where a brad goes in */
-#define BRAD_HOLE 2.0  /* pilot: common practice */
-#define SCREW_HOLE 3.5 /* clearance of a #6 screw, 9/64 in (table of shank holes) */
+#define WALL 2.5      /* least wood beside a slot or a hole: common practice */
+#define GLUE_ROOM 1.6 /* 1/16 in at the end of a dowel (from memory) */
+#define BRAD_UP 12.0  /* above the foot, or below the top, where a brad goes in */
+#define BRAD_HOLE 2.0 /* pilot: common practice */
 
 struct standing {
 	const struct stretch *stretch;
 	const struct job_balusters *spec;
-	double x, z;       /* of its front at the foot */
-	double width;      /* along the stair, between the flats of a round one */
-	double foot_slope; /* tangents of the cuts */
-	double top_slope;
-	double height; /* of its front: the short point */
+	double x, z;            /* of its front at the foot */
+	struct upright upright; /* between the flats of a round one */
 };
 
 double baluster_flat(const struct job *job)
@@ -68,45 +65,37 @@ static struct standing standing_at(const struct stretch *s, double x)
 	double flat = baluster_flat(s->rod->job);
 	struct standing st = { .stretch = s, .spec = b, .x = x + flat };
 	st.z = infill_foot(s, st.x);
-	st.width = b->section - 2 * flat;
-	st.foot_slope = infill_foot_is_raked(s) ? s->slope : 0;
-	st.top_slope = b->top == BALUSTER_TOP_RAKED ? s->slope : 0;
-	st.height = infill_head(s, st.x) - st.z;
+	st.upright.width = b->section - 2 * flat;
+	st.upright.thickness = b->thickness;
+	st.upright.slope[INFILL_FOOT] = infill_foot_is_raked(s) ? s->slope : 0;
+	st.upright.slope[INFILL_TOP] = b->top == BALUSTER_TOP_RAKED ? s->slope : 0;
+	st.upright.height = infill_head(s, st.x) - st.z;
 	return st;
 }
 
 static struct baluster facts_of(const struct standing *st)
 {
-	double width = st->width, run = st->stretch->rod->run;
-	struct baluster b = { .short_point = st->height };
-	b.long_point = st->height + width * (st->top_slope - st->foot_slope);
-	b.rake = atan(st->top_slope);
-	b.foot_rake = atan(st->foot_slope);
-	b.from_riser = st->x - run * floor(st->x / run + NEAR_ENOUGH) + width / 2;
+	const struct upright *u = &st->upright;
+	double top = u->slope[INFILL_TOP], foot = u->slope[INFILL_FOOT];
+	double run = st->stretch->rod->run;
+	struct baluster b = { .short_point = u->height };
+	b.long_point = u->height + u->width * (top - foot);
+	b.rake = atan(top);
+	b.foot_rake = atan(foot);
+	b.from_riser = st->x - run * floor(st->x / run + NEAR_ENOUGH) + u->width / 2;
 	return b;
-}
-
-static struct outline shape(struct arena *a, const struct standing *st)
-{
-	double width = st->width;
-	struct path p = path_begin(a, 4);
-	path_to(&p, 0, 0);
-	path_to(&p, st->height, 0);
-	path_to(&p, st->height + width * st->top_slope, width);
-	path_to(&p, width * st->foot_slope, width);
-	return path_close(p);
 }
 
 /* Looking down out of a square foot: the slot runs along the stair. */
 static void foot_dowel(struct pieces *list, struct part *p, const struct standing *st)
 {
 	const struct job_balusters *b = st->spec;
-	double room = st->width - 2 * WALL;
+	double width = st->upright.width, room = width - 2 * WALL;
 	double slot = fmin(b->dowel + b->play, room);
 	double in_tread =
 		fmin(b->dowel_length / 2, infill_dowel_room(st->stretch, INFILL_FOOT, st->x, 0));
 	struct bore bore = { .at = { .u = { 0, 1, 0 }, .v = { 0, 0, -1 }, .w = { -1, 0, 0 } } };
-	bore.at.origin = vec3(0, st->width / 2, b->thickness / 2);
+	bore.at.origin = vec3(0, width / 2, b->thickness / 2);
 	bore.size = bore_oblong(slot > b->dowel + NEAR_ENOUGH ? BORE_SLOT : BORE_HOLE, slot,
 		b->dowel, b->dowel_length - in_tread + GLUE_ROOM);
 	bore.fixing = FIXING_DOWEL;
@@ -119,55 +108,40 @@ static void foot_dowel(struct pieces *list, struct part *p, const struct standin
 	piece_bore(list->arena, p, bore);
 }
 
-/* Square to a raked end, which slants across the baluster: `up` 1 at the top, -1 at the foot. */
-static void end_dowel(struct pieces *list, struct part *p, const struct standing *st, int up,
-	double in_other)
+static void end_dowel(struct pieces *list, struct part *p, const struct standing *st,
+	enum infill_end end, double in_other)
 {
 	const struct job_balusters *b = st->spec;
-	double slope = up > 0 ? st->top_slope : st->foot_slope;
-	double c = cos(atan(slope)), sine = sin(atan(slope));
-	double least = fmin(st->width, b->thickness), beside = least / 2 - b->dowel / 2 - WALL;
-	double deep = fmin(b->dowel_length / 2, beside / fmax(sine, 0.01));
-	double end = (up > 0 ? st->height : 0) + slope * st->width / 2;
-	struct bore bore = { .at = { .u = { sine, c, 0 }, .v = { 0, 0, up } } };
-	bore.at.w = vec3(up * c, -up * sine, 0);
-	bore.at.origin = vec3(end, st->width / 2, b->thickness / 2);
-	bore.size = bore_round(b->dowel, deep);
-	bore.mate = bore_round(b->dowel, in_other);
-	bore.fixing = FIXING_DOWEL;
-	bore.fixing_length = deep + bore.mate.depth;
-	bore.fixing_width = b->dowel;
-	bore.text = up > 0 ? "dowel, baluster top" : "dowel, baluster foot";
+	struct bore bore = upright_dowel(&st->upright, end,
+		(struct upright_dowel){ b->dowel, b->dowel_length, WALL, in_other });
+	bore.text = end == INFILL_TOP ? "dowel, baluster top" : "dowel, baluster foot";
 	piece_bore(list->arena, p, bore);
 }
 
-/* Driven on the slant through the front, into what the end meets. */
-static void end_pilot(struct pieces *list, struct part *p, const struct standing *st, int up)
+static void end_pilot(struct pieces *list, struct part *p, const struct standing *st,
+	enum infill_end end)
 {
-	const struct job_balusters *b = st->spec;
-	bool screw = b->held == HELD_BY_SCREWS;
-	struct bore bore = { .at = { .u = { 1, 0, 0 }, .v = { 0, 0, 1 }, .w = { 0, -1, 0 } } };
-	double from_end = fmin(BRAD_UP, st->height / 4);
-	double deep = fmin(st->width / 2, 0.8 * from_end / fmax(1, st->stretch->slope));
-	bore.at.origin = vec3(up > 0 ? st->height - from_end : from_end, 0, b->thickness / 2);
-	bore.size = bore_round(screw ? SCREW_HOLE : BRAD_HOLE, deep);
+	bool screw = st->spec->held == HELD_BY_SCREWS;
+	double from_end = fmin(BRAD_UP, st->upright.height / 4);
+	double deep = fmin(st->upright.width / 2, 0.8 * from_end / fmax(1, st->stretch->slope));
+	struct bore bore = upright_pilot(&st->upright, end, from_end,
+		bore_round(screw ? SCREW_HOLE : BRAD_HOLE, deep));
 	bore.fixing = screw ? FIXING_SCREW : FIXING_BRAD;
-	bore.text = up > 0 ? "pilot, on the slant up into the rail"
-			   : "pilot, on the slant down into what it stands on";
 	piece_bore(list->arena, p, bore);
 }
 
-static void end_hold(struct pieces *list, struct part *p, const struct standing *st, int up)
+static void end_hold(struct pieces *list, struct part *p, const struct standing *st,
+	enum infill_end end)
 {
 	const struct job_balusters *b = st->spec;
-	double room = infill_dowel_room(st->stretch, up > 0 ? INFILL_TOP : INFILL_FOOT,
-		st->x + st->width / 2, up > 0 ? st->top_slope : st->foot_slope);
-	bool meets = up < 0 || st->top_slope >= st->stretch->slope - NEAR_ENOUGH;
+	double slope = st->upright.slope[end];
+	double room = infill_dowel_room(st->stretch, end, st->x + st->upright.width / 2, slope);
+	bool meets = end == INFILL_FOOT || slope >= st->stretch->slope - NEAR_ENOUGH;
 	/* where there is no room for a dowel, or only a corner touches, it is nailed */
 	if (b->held == HELD_BY_DOWELS && room > b->dowel && meets)
-		end_dowel(list, p, st, up, fmin(b->dowel_length / 2, room));
+		end_dowel(list, p, st, end, fmin(b->dowel_length / 2, room));
 	else
-		end_pilot(list, p, st, up);
+		end_pilot(list, p, st, end);
 }
 
 static bool stands_square(const struct standing *st)
@@ -181,29 +155,30 @@ struct part *baluster_add(struct pieces *list, const struct stretch *s, double x
 	const struct job *job = s->rod->job;
 	const struct job_balusters *spec = &job->balusters;
 	struct standing st = standing_at(s, x);
+	const struct upright *u = &st.upright;
 	struct baluster *b = NEW(a, struct baluster);
 	*b = facts_of(&st);
 	struct part *p = piece_add(list, "baluster", job->material.balustrade,
 		infill_post(s, st.x, st.z, spec->thickness));
 	p->baluster = b;
-	p->size.length = fmax(st.height, st.height + st.width * st.top_slope);
-	p->size.width = st.width;
+	p->size.length = fmax(u->height, u->height + u->width * u->slope[INFILL_TOP]);
+	p->size.width = u->width;
 	p->size.thickness = spec->thickness;
-	p->outline = shape(a, &st);
+	p->outline = upright_outline(a, u);
 	if (spec->shape == BALUSTER_ROUND)
 		p->section = section_of(a, job);
-	if (spec->section > st.width + NEAR_ENOUGH)
+	if (spec->section > u->width + NEAR_ENOUGH)
 		p->note = "turned round first, then a flat for cross pieces at front and back";
 	p->start.mitre = b->foot_rake;
 	p->end.mitre = b->rake;
 	p->solids = solid_strip(a, profile_of(a, section_of(a, job)),
-		(struct end_plane){ 0, st.foot_slope, 0 },
-		(struct end_plane){ st.height, st.top_slope, 0 });
+		(struct end_plane){ 0, u->slope[INFILL_FOOT], 0 },
+		(struct end_plane){ u->height, u->slope[INFILL_TOP], 0 });
 	if (stands_square(&st))
 		foot_dowel(list, p, &st);
 	else
-		end_hold(list, p, &st, -1);
-	end_hold(list, p, &st, 1);
+		end_hold(list, p, &st, INFILL_FOOT);
+	end_hold(list, p, &st, INFILL_TOP);
 	return p;
 }
 

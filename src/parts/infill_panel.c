@@ -13,8 +13,8 @@
  */
 #include "parts/span.h"
 #include "parts/strip.h"
+#include "parts/upright.h"
 
-#define SCREW_HOLE 3.5 /* clearance of a #6 screw, 9/64 in (table of shank holes) */
 #define SCREW_FROM_END 50.0
 #define SCREWS 3
 
@@ -23,8 +23,9 @@ static bool has_stiles(const struct job_infill *f)
 	return f->panel_held != PANEL_IN_RAILS;
 }
 
-/* y across from the face of newel or post, z across the stair. */
-static struct outline stile_section(struct arena *a, const struct job_infill *f, bool facing_up)
+/* y across from the face of newel or post, z across the stair; the plough of that at the low end of
+ * a span looks up the stair. */
+static struct outline stile_section(struct arena *a, const struct job_infill *f, enum strip_end end)
 {
 	double depth = f->subrail_depth, side = (f->strip_width - f->panel_thickness) / 2;
 	double floor = depth - f->plough, other = f->strip_width - side;
@@ -33,17 +34,17 @@ static struct outline stile_section(struct arena *a, const struct job_infill *f,
 		{ 0, f->strip_width } };
 	struct path p = path_begin(a, 8);
 	for (int i = 0; i < 8; i++)
-		path_to(&p, facing_up ? at[i].x : depth - at[i].x, at[i].y);
+		path_to(&p, end == STRIP_LOW_END ? at[i].x : depth - at[i].x, at[i].y);
 	return path_close(p);
 }
 
 /* Through the floor of the plough, into newel or post. */
 static void stile_screws(struct arena *a, struct part *p, const struct job_infill *f, double height,
-	bool facing_up)
+	enum strip_end end)
 {
-	double floor = f->subrail_depth - f->plough, y = facing_up ? floor : f->plough;
+	double floor = f->subrail_depth - f->plough, y = end == STRIP_LOW_END ? floor : f->plough;
 	double first = fmin(SCREW_FROM_END, height / 4);
-	int out = facing_up ? 1 : -1;
+	int out = end == STRIP_LOW_END ? 1 : -1;
 	for (int i = 0; i < SCREWS; i++) {
 		struct bore screw = { .at = { .u = { 1, 0, 0 }, .v = { 0, 0, -out } } };
 		screw.at.w = vec3(0, out, 0);
@@ -57,13 +58,13 @@ static void stile_screws(struct arena *a, struct part *p, const struct job_infil
 }
 
 /* Its back at newel or post; x is where its front on the lower side stands. */
-static void stile_add(struct pieces *list, const struct stretch *s, double x, bool facing_up)
+static void stile_add(struct pieces *list, const struct stretch *s, double x, enum strip_end end)
 {
 	struct arena *a = list->arena;
 	const struct job_infill *f = &s->rod->job->infill;
 	double depth = f->subrail_depth, z = infill_bottom(s, x), height = infill_top(s, x) - z;
 	double lap = depth * s->slope;
-	struct outline section = stile_section(a, f, facing_up);
+	struct outline section = stile_section(a, f, end);
 	struct part *p = piece_add(list, "stile", s->rod->job->material.balustrade,
 		infill_post(s, x, z, f->strip_width));
 	struct path o = path_begin(a, 4);
@@ -77,7 +78,7 @@ static void stile_add(struct pieces *list, const struct stretch *s, double x, bo
 	p->start.mitre = p->end.mitre = s->pitch;
 	p->solids = solid_strip(a, profile_of(a, section), (struct end_plane){ 0, s->slope, 0 },
 		(struct end_plane){ height, s->slope, 0 });
-	stile_screws(a, p, f, height, facing_up);
+	stile_screws(a, p, f, height, end);
 }
 
 /* Where the panel ends, from the face of newel or post. */
@@ -104,8 +105,8 @@ static void panel_add(struct pieces *list, const struct stretch *s, const struct
 	p->stuff = STUFF_SHEET;
 	if (!has_stiles(f))
 		return;
-	stile_add(list, s, span->from, true);
-	stile_add(list, s, span->to - f->subrail_depth, false);
+	stile_add(list, s, span->from, STRIP_LOW_END);
+	stile_add(list, s, span->to - f->subrail_depth, STRIP_HIGH_END);
 }
 
 static bool fits(struct arena *a, const struct stretch *s, const struct span *span, struct diags *d)

@@ -31,9 +31,10 @@ static double plough_width(const struct job *job)
 	return 0;
 }
 
-/* y up from the strip's lower face, z across; `flip` 1 with the plough above, -1 below. */
+/* y up from the strip's lower face, z across; ploughed for this end of the infill: a shoe from
+ * above for its foot, a subrail from below for its top. */
 static struct outline ploughed(struct arena *a, const struct job_infill *f, double depth,
-	double plough, int flip)
+	double plough, enum infill_end end)
 {
 	double side = (f->strip_width - plough) / 2, floor = depth - f->plough;
 	const struct vec at[] = { { 0, 0 }, { depth, 0 }, { depth, side }, { floor, side },
@@ -43,7 +44,7 @@ static struct outline ploughed(struct arena *a, const struct job_infill *f, doub
 	if (plough <= 0)
 		return outline_box(a, 0, 0, depth, f->strip_width);
 	for (int i = 0; i < 8; i++)
-		path_to(&p, flip > 0 ? at[i].x : depth - at[i].x, at[i].y);
+		path_to(&p, end == INFILL_FOOT ? at[i].x : depth - at[i].x, at[i].y);
 	return path_close(p);
 }
 
@@ -110,24 +111,27 @@ void shoe_make(struct pieces *list, const struct stretch *s, struct diags *d)
 	if ((infill_has_shoe(job) || infill_has_subrail(job)) && !fits_newels(a, s, d))
 		return;
 	if (infill_has_shoe(job) && takes_plough(a, s, "shoe_depth", f->shoe_depth, d)) {
-		struct part *p =
-			strip_add(list, "shoe", &strip, ploughed(a, f, strip.depth, plough, 1));
+		struct part *p = strip_add(list, "shoe", &strip,
+			ploughed(a, f, strip.depth, plough, INFILL_FOOT));
 		hold_ends(list, p, strip);
 	}
 	strip.z = infill_top(s, s->from);
 	strip.depth = f->subrail_depth;
 	if (infill_has_subrail(job) && takes_plough(a, s, "subrail_depth", f->subrail_depth, d))
-		strip_add(list, "subrail", &strip, ploughed(a, f, strip.depth, plough, -1));
+		strip_add(list, "subrail", &strip, ploughed(a, f, strip.depth, plough, INFILL_TOP));
 }
 
 /* Through the middle of it, where it is long enough on both faces. */
-static void fillet_brad(struct arena *a, struct part *p, double edge, double lap, int up)
+static void fillet_brad(struct arena *a, struct part *p, double edge, double lap,
+	enum infill_end end)
 {
+	double up = end == INFILL_TOP ? 1 : -1;
 	struct bore brad = { .at = { .u = { 1, 0, 0 }, .v = { 0, 0, up }, .w = { 0, -up, 0 } } };
 	double depth = p->size.width;
 	if (edge < 2 * lap + BRAD)
 		return;
-	brad.at.origin = vec3((edge + lap) / 2, up > 0 ? 0 : depth, p->size.thickness / 2);
+	brad.at.origin =
+		vec3((edge + lap) / 2, end == INFILL_TOP ? 0 : depth, p->size.thickness / 2);
 	brad.size = bore_round(BRAD, depth);
 	brad.fixing = FIXING_BRAD;
 	brad.text = "brad, fillet";
@@ -136,15 +140,15 @@ static void fillet_brad(struct arena *a, struct part *p, double edge, double lap
 
 /* One, its lower face at z over `from`. */
 static void fillet_add(struct pieces *list, const struct stretch *s, struct vec span, double z,
-	int up)
+	enum infill_end end)
 {
 	const struct job *job = s->rod->job;
 	struct strip strip = { s, span.x, z, span.y - span.x, job->infill.plough,
 		plough_width(job) };
-	struct part *p = strip_add(list, up > 0 ? "fillet, subrail" : "fillet, shoe", &strip,
-		(struct outline){ NULL, 0 });
+	struct part *p = strip_add(list, end == INFILL_TOP ? "fillet, subrail" : "fillet, shoe",
+		&strip, (struct outline){ NULL, 0 });
 	p->stuff = STUFF_MOULDING;
-	fillet_brad(list->arena, p, strip.length / s->cosine, strip.depth * s->slope, up);
+	fillet_brad(list->arena, p, strip.length / s->cosine, strip.depth * s->slope, end);
 }
 
 static void fillets_add(struct pieces *list, const struct stretch *s, double from, double to)
@@ -154,9 +158,9 @@ static void fillets_add(struct pieces *list, const struct stretch *s, double fro
 	if (to - from < SHORTEST)
 		return;
 	if (infill_has_shoe(job))
-		fillet_add(list, s, vec(from, to), infill_bottom(s, from) - plough, -1);
+		fillet_add(list, s, vec(from, to), infill_bottom(s, from) - plough, INFILL_FOOT);
 	if (infill_has_subrail(job))
-		fillet_add(list, s, vec(from, to), infill_top(s, from), 1);
+		fillet_add(list, s, vec(from, to), infill_top(s, from), INFILL_TOP);
 }
 
 void fillets_make(struct pieces *list, const struct setting *set)
