@@ -154,11 +154,11 @@ static struct vec out_at(const struct dims *d, enum dim_side side, double along,
 	return vec(along, out);
 }
 
-static void draw_tick(struct drawing *g, struct vec at, bool upright)
+static void draw_tick(struct drawing *g, struct vec at, enum dim_side side)
 {
 	struct vec half = vec_scale(vec(0.70710678, 0.70710678), TICK / 2);
 
-	if (upright)
+	if (is_upright(side))
 		half = vec_left(half);
 	draw_line(g, PEN_OUTLINE, vec_sub(at, half), vec_add(at, half));
 }
@@ -199,7 +199,6 @@ static void draw_chain(const struct dims *d, const struct dim_chain *c, const st
 	double out)
 {
 	struct drawing *g = d->drawing;
-	bool upright = is_upright(c->side);
 
 	draw_line(g, PEN_DIM, out_at(d, c->side, laid->from, out),
 		out_at(d, c->side, laid->to, out));
@@ -207,14 +206,14 @@ static void draw_chain(const struct dims *d, const struct dim_chain *c, const st
 		const struct dim_link *l = &c->links[i];
 		if (i == 0) {
 			draw_extension(d, c->side, l->a, l->foot_a, out);
-			draw_tick(g, out_at(d, c->side, l->a, out), upright);
+			draw_tick(g, out_at(d, c->side, l->a, out), c->side);
 		}
 		draw_extension(d, c->side, l->b, l->foot_b, out);
-		draw_tick(g, out_at(d, c->side, l->b, out), upright);
+		draw_tick(g, out_at(d, c->side, l->b, out), c->side);
 		draw_figure(d, c, i, laid->figures[i], out);
 	}
 	for (int i = 0; i < c->tick_count; i++)
-		draw_tick(g, out_at(d, c->side, c->ticks[i], out), upright);
+		draw_tick(g, out_at(d, c->side, c->ticks[i], out), c->side);
 }
 
 /* A chain with its figures laid, and the lane it goes into. */

@@ -71,12 +71,12 @@ static struct vec start_of(const struct rod *r, const struct side *side,
 }
 
 static struct run_line line_of(const struct rod *r, const struct job_level_run *run,
-	struct vec from, bool is_met)
+	struct vec from)
 {
 	double half = r->job->newels.section / 2;
 	double reach = half + run->length + (run->end == RUN_END_NEWEL ? half : 0);
 	struct vec to = vec_add(from, vec_scale(way(run->direction), reach));
-	return (struct run_line){ run, from, to, is_met };
+	return (struct run_line){ .run = run, .from = from, .to = to };
 }
 
 struct run_lines level_run_lines(struct arena *a, const struct rod *r, const struct side *side)
@@ -89,7 +89,8 @@ struct run_lines level_run_lines(struct arena *a, const struct rod *r, const str
 			continue;
 		struct vec from = l.n ? l.line[l.n - 1].to : start_of(r, side, run);
 		bool is_met = l.n > 0 || begins_at_stair(side, run->direction);
-		l.line[l.n++] = line_of(r, run, from, is_met);
+		l.line[l.n] = line_of(r, run, from);
+		l.line[l.n++].is_met = is_met;
 	}
 	return l;
 }

@@ -26,12 +26,13 @@ static double newel_core(const struct job *job)
 	return n->section - (n->build == NEWEL_PANELLED ? 2 * n->panels.strip_thickness : 0);
 }
 
-static bool cap_wanted(const struct job_newel_cap *cap, bool is_bottom)
+static bool cap_wanted(const struct post *p)
 {
+	const struct job_newel_cap *cap = &p->rod->job->newels.cap;
 	switch (cap->on) {
 	case CAP_ON_ALL: return cap->kind != CAP_NONE;
-	case CAP_ON_BOTTOM: return cap->kind != CAP_NONE && is_bottom;
-	case CAP_ON_TOP: return cap->kind != CAP_NONE && !is_bottom;
+	case CAP_ON_BOTTOM: return cap->kind != CAP_NONE && p->is_bottom;
+	case CAP_ON_TOP: return cap->kind != CAP_NONE && !p->is_bottom;
 	}
 	return false;
 }
@@ -57,13 +58,15 @@ static double covered_level(const struct post *p)
 	return p->end.newel_z;
 }
 
-static struct post post_of(const struct stretch *s, bool is_foot)
+enum stretch_end { STRETCH_FOOT, STRETCH_HEAD };
+
+static struct post post_of(const struct stretch *s, enum stretch_end end)
 {
 	const struct rod *r = s->rod;
-	struct rail_end e = is_foot ? s->foot : s->head;
+	struct rail_end e = end == STRETCH_FOOT ? s->foot : s->head;
 	struct post p = { .rod = r, .stretch = s, .side = s->side, .end = e };
 	struct frame at = { .u = { 0, 0, 1 }, .v = { 1, 0, 0 }, .w = { 0, 1, 0 } };
-	p.is_bottom = is_foot && !s->run;
+	p.is_bottom = end == STRETCH_FOOT && !s->run;
 	p.section = r->job->newels.section;
 	p.core = newel_core(r->job);
 	at.origin = vec3(e.newel_x, -p.section / 2, e.newel_z);
@@ -71,7 +74,7 @@ static struct post post_of(const struct stretch *s, bool is_foot)
 	p.height = e.rail_top + r->job->newels.above_rail - e.newel_z;
 	p.slope = e.kind == RAIL_END_STRING_NEWEL ? s->slope : 0;
 	p.covered = covered_level(&p) - e.newel_z;
-	p.has_cap = cap_wanted(&r->job->newels.cap, p.is_bottom);
+	p.has_cap = cap_wanted(&p);
 	return p;
 }
 
@@ -113,7 +116,7 @@ static struct part *make(struct arena *a, const struct stair *s, const struct fl
 	int number = 0;
 	for (const struct stretch *k = all; k; k = k->next)
 		for (int i = 0; i < 2 && d->errors == before; i++) {
-			struct post p = post_of(k, i == 0);
+			struct post p = post_of(k, i == 0 ? STRETCH_FOOT : STRETCH_HEAD);
 			p.all = all;
 			if (has_newel(p.end) && stands(a, &p, d))
 				newel_add(&list, &p, ++number, d);

@@ -33,7 +33,8 @@ static struct reading of_profile(const struct survey *s, enum asked_of of,
 	if (of == OF_NOT_ROUND && p->diameter > 0)
 		return reading_not_applicable("the rail is round");
 	return reading_of(size(p),
-		handrail_of(s).on_right ? "right rail, in section" : "left rail, in section");
+		handrail_of(s).side == ON_THE_RIGHT ? "right rail, in section"
+						    : "left rail, in section");
 }
 
 static double diameter(const struct rail_profile *p)

@@ -6,15 +6,16 @@
 
 #define NEAR_SIDE 150.0 /* the balustrade stands within this of the limit of its side */
 
-static bool is_open(const struct step *step, bool on_right)
+static bool is_open(const struct step *step, enum which_side side)
 {
-	return on_right ? step->open_right : step->open_left;
+	return side == ON_THE_RIGHT ? step->open_right : step->open_left;
 }
 
 /* Is there a guard over the middle of the step's open edge? */
-static bool is_guarded(const struct survey *s, const struct step *step, bool on_right)
+static bool is_guarded(const struct survey *s, const struct step *step, enum which_side side)
 {
-	double x = (step->riser_x + step->back_x) / 2, y = on_right ? 0 : s->stair->width;
+	double x = (step->riser_x + step->back_x) / 2,
+	       y = side == ON_THE_RIGHT ? 0 : s->stair->width;
 	struct region over = region_box(vec3(x - 1, y - NEAR_SIDE, step->level),
 		vec3(x + 1, y + NEAR_SIDE, INFINITY));
 
@@ -29,14 +30,14 @@ static struct reading highest_open(const struct survey *s, enum edges edges)
 	struct reading r = reading_none();
 
 	for (int i = 0; i < s->flight->step_count; i++)
-		for (int side = 0; side < 2; side++) {
+		for (enum which_side side = ON_THE_RIGHT; side <= ON_THE_LEFT; side++) {
 			const struct step *step = &s->flight->steps[i];
-			if (!is_open(step, side == 0) ||
-				(edges == EDGES_BARE && is_guarded(s, step, side == 0)))
+			if (!is_open(step, side) ||
+				(edges == EDGES_BARE && is_guarded(s, step, side)))
 				continue;
 			reading_add(&r, step->level,
 				arena_printf(s->arena, "%s side, step %d",
-					side == 0 ? "right" : "left", step->number));
+					side == ON_THE_RIGHT ? "right" : "left", step->number));
 		}
 	return r;
 }
@@ -112,7 +113,7 @@ static struct reading floor_guard_height(const struct survey *s)
 
 	for (int i = 0; i < s->count; i++)
 		if (counts_level_rails(s->pieces[i].part))
-			reading_add(&r, s->pieces[i].high.z - s->top, "at the upper floor");
+			reading_add(&r, s->pieces[i].box.high.z - s->top, "at the upper floor");
 	return r.state == READING_TAKEN ? r : reading_not_possible(no_level_rail);
 }
 

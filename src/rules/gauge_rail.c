@@ -10,12 +10,12 @@ static const char no_rail[] = "there is no rail";
 
 static bool any_rail(const struct survey *s)
 {
-	return has_rail(s, true) || has_rail(s, false);
+	return has_rail(s, ON_THE_RIGHT) || has_rail(s, ON_THE_LEFT);
 }
 
 static const char *side_of(const struct survey *s, const struct placed *p)
 {
-	return placed_on_right(s, p) ? "right" : "left";
+	return placed_side(s, p) == ON_THE_RIGHT ? "right" : "left";
 }
 
 /* ---- height ---- */
@@ -23,9 +23,9 @@ static const char *side_of(const struct survey *s, const struct placed *p)
 /* The slice of a rail at x, as a region. */
 static struct region slice_of(const struct placed *p, double x)
 {
-	x = fmin(fmax(x, p->low.x + SLIVER), p->high.x - SLIVER);
-	return region_box(vec3(x - SLIVER, p->low.y, p->low.z - 1),
-		vec3(x + SLIVER, p->high.y, p->high.z + 1));
+	x = fmin(fmax(x, p->box.low.x + SLIVER), p->box.high.x - SLIVER);
+	return region_box(vec3(x - SLIVER, p->box.low.y, p->box.low.z - 1),
+		vec3(x + SLIVER, p->box.high.y, p->box.high.z + 1));
 }
 
 /* Top of the rail at x over the line of the nosings, which goes on past the last of them as far as
@@ -51,7 +51,8 @@ static double end_of_top(const struct placed *p)
 /* The top of a rail is straight between its corners: the extremes lie at one of those. */
 static void add_heights(const struct survey *s, const struct placed *p, struct reading *r)
 {
-	double from = p->low.x + end_of_top(p), to = p->high.x - end_of_top(p), last = -INFINITY;
+	double from = p->box.low.x + end_of_top(p), to = p->box.high.x - end_of_top(p),
+	       last = -INFINITY;
 
 	add_height(s, p, from, r);
 	for (int i = 0; i < p->face_count; i++)
@@ -84,7 +85,8 @@ static struct reading rail_height(const struct survey *s)
 			add_heights(s, &s->pieces[i], &r);
 	if (r.state != READING_TAKEN)
 		return reading_not_applicable(no_rail);
-	return heights_settled(r, h.on_right ? "right side, all along" : "left side, all along");
+	return heights_settled(r,
+		h.side == ON_THE_RIGHT ? "right side, all along" : "left side, all along");
 }
 
 static struct reading guard_height(const struct survey *s)
@@ -104,7 +106,7 @@ static struct reading guard_height(const struct survey *s)
 /* Which sides, going up. */
 static const char *sides_words(const struct survey *s)
 {
-	bool right = has_rail(s, true), left = has_rail(s, false);
+	bool right = has_rail(s, ON_THE_RIGHT), left = has_rail(s, ON_THE_LEFT);
 
 	if (right && left)
 		return "a rail on both sides";
@@ -113,7 +115,8 @@ static const char *sides_words(const struct survey *s)
 
 static struct reading rail_sides(const struct survey *s)
 {
-	struct reading r = reading_of(has_rail(s, true) + has_rail(s, false), "the flight");
+	struct reading r =
+		reading_of(has_rail(s, ON_THE_RIGHT) + has_rail(s, ON_THE_LEFT), "the flight");
 
 	return reading_shown(r, sides_words(s));
 }
@@ -125,7 +128,7 @@ static struct reading rail_gap(const struct survey *s)
 		return reading_not_applicable(no_rail);
 	struct handrail h = handrail_of(s);
 	double gap = h.bare.to - h.bare.from;
-	const char *side = h.on_right ? "right side" : "left side";
+	const char *side = h.side == ON_THE_RIGHT ? "right side" : "left side";
 	if (gap <= 0)
 		return reading_shown(reading_of(0, side), "unbroken");
 	double last = h.bare.to - s->stair->job->treads.nosing - TOUCHING;
@@ -158,8 +161,8 @@ static bool is_loose(const struct survey *s, const struct placed *p, double x)
 	struct region at = slice_of(p, x);
 	struct extreme top = survey_extreme(s, counts_rails, at, vec3(0, 0, 1));
 	struct extreme foot = survey_extreme(s, counts_rails, at, vec3(0, 0, -1));
-	struct region near = region_box(vec3(x - TOUCHING, p->low.y, -foot.value - TOUCHING),
-		vec3(x + TOUCHING, p->high.y, top.value + TOUCHING));
+	struct region near = region_box(vec3(x - TOUCHING, p->box.low.y, -foot.value - TOUCHING),
+		vec3(x + TOUCHING, p->box.high.y, top.value + TOUCHING));
 
 	return !survey_extreme(s, counts_ends, near, vec3(0, 0, 1)).found;
 }
@@ -173,7 +176,7 @@ static struct reading loose_rail_ends(const struct survey *s)
 		return reading_not_applicable(no_rail);
 	for (int i = 0; i < 2 * s->count; i++) {
 		const struct placed *p = &s->pieces[i / 2];
-		double x = i % 2 ? p->high.x : p->low.x;
+		double x = i % 2 ? p->box.high.x : p->box.low.x;
 		if (!counts_rails(p->part) || !is_loose(s, p, x))
 			continue;
 		loose++;

@@ -1,7 +1,7 @@
 /*
  * Clear width, and what reaches into it.
  */
-#include "rules/gauge.h"
+#include "rules/handrail.h"
 
 #define OVER_RAIL 100.0  /* so far over the rail only walls count */
 #define HEAD_HIGH 2000.0 /* over the nosing line */
@@ -77,9 +77,9 @@ static struct reading rail_projection(const struct survey *s)
 
 	for (int i = 0; i < s->count; i++) {
 		const struct placed *p = &s->pieces[i];
-		bool on_right = p->low.y + p->high.y < width;
+		bool on_right = placed_side(s, p) == ON_THE_RIGHT;
 		if (counts_rails(p->part))
-			reading_add(&r, on_right ? p->high.y : width - p->low.y,
+			reading_add(&r, on_right ? p->box.high.y : width - p->box.low.y,
 				arena_printf(s->arena, "%s side",
 					survey_side(s, on_right ? 0 : width)));
 	}
@@ -88,21 +88,21 @@ static struct reading rail_projection(const struct survey *s)
 
 /* The face of the wall beside a rail, in y; NAN where no wall stands beside it.  What ends under
  * the rail, all the way up, is not beside it. */
-static double wall_beside(const struct survey *s, const struct placed *rail, bool on_right)
+static double wall_beside(const struct survey *s, const struct placed *rail, enum which_side side)
 {
-	struct vec3 low = rail->low, high = rail->high, over = survey_over_nosings(s);
+	struct vec3 low = rail->box.low, high = rail->box.high, over = survey_over_nosings(s);
 	double underside = vec3_dot(over, low);
 
-	if (on_right)
+	if (side == ON_THE_RIGHT)
 		low.y -= NEXT_TO;
 	else
 		high.y += NEXT_TO;
 	struct region beside = region_between(region_box(low, high), over, underside, INFINITY);
 	struct extreme face =
-		survey_extreme(s, counts_walls, beside, vec3(0, on_right ? 1 : -1, 0));
+		survey_extreme(s, counts_walls, beside, vec3(0, side == ON_THE_RIGHT ? 1 : -1, 0));
 	if (!face.found)
 		return NAN;
-	return on_right ? face.value : -face.value;
+	return side == ON_THE_RIGHT ? face.value : -face.value;
 }
 
 static struct reading wall_clearance(const struct survey *s)
@@ -111,10 +111,11 @@ static struct reading wall_clearance(const struct survey *s)
 
 	for (int i = 0; i < s->count; i++) {
 		const struct placed *p = &s->pieces[i];
-		bool on_right = p->low.y + p->high.y < s->stair->width;
-		double wall = counts_rails(p->part) ? wall_beside(s, p, on_right) : NAN;
-		if (!isnan(wall) && (on_right ? wall <= p->low.y : wall >= p->high.y))
-			reading_add(&r, on_right ? p->low.y - wall : wall - p->high.y,
+		enum which_side side = placed_side(s, p);
+		bool on_right = side == ON_THE_RIGHT;
+		double wall = counts_rails(p->part) ? wall_beside(s, p, side) : NAN;
+		if (!isnan(wall) && (on_right ? wall <= p->box.low.y : wall >= p->box.high.y))
+			reading_add(&r, on_right ? p->box.low.y - wall : wall - p->box.high.y,
 				arena_printf(s->arena, "%s side", on_right ? "right" : "left"));
 	}
 	return r.state == READING_TAKEN ? r : reading_not_applicable("no rail runs along a wall");

@@ -18,14 +18,14 @@ static bool counts_to_hold(const struct part *p)
 }
 
 /* Rails and newels of one side, in order. */
-static int held_of(const struct survey *s, bool on_right, struct stretch_of_x *list)
+static int held_of(const struct survey *s, enum which_side side, struct stretch_of_x *list)
 {
 	int n = 0;
 
 	for (int i = 0; i < s->count; i++) {
 		const struct placed *p = &s->pieces[i];
-		if (counts_to_hold(p->part) && placed_on_right(s, p) == on_right)
-			list[n++] = (struct stretch_of_x){ p->low.x, p->high.x };
+		if (counts_to_hold(p->part) && placed_side(s, p) == side)
+			list[n++] = (struct stretch_of_x){ p->box.low.x, p->box.high.x };
 	}
 	qsort(list, (size_t)n, sizeof(*list), by_from);
 	return n;
@@ -37,12 +37,12 @@ static double length_of(struct stretch_of_x x)
 }
 
 /* From over the first riser to over the last one. */
-static struct stretch_of_x bare_of(const struct survey *s, bool on_right)
+static struct stretch_of_x bare_of(const struct survey *s, enum which_side side)
 {
 	struct stretch_of_x *list = NEW_N(s->arena, struct stretch_of_x, s->count + 1);
 	struct stretch_of_x longest = { 0, 0 };
 	double end = (s->flight->risers - 1) * s->flight->unit_run, reached = 0;
-	int n = held_of(s, on_right, list);
+	int n = held_of(s, side, list);
 
 	list[n] = (struct stretch_of_x){ end, end };
 	for (int i = 0; i <= n; i++) {
@@ -54,39 +54,38 @@ static struct stretch_of_x bare_of(const struct survey *s, bool on_right)
 	return length_of(longest) > NEARLY ? longest : (struct stretch_of_x){ 0, 0 };
 }
 
-bool has_rail(const struct survey *s, bool on_right)
+bool has_rail(const struct survey *s, enum which_side side)
 {
 	for (int i = 0; i < s->count; i++)
-		if (counts_rails(s->pieces[i].part) &&
-			placed_on_right(s, &s->pieces[i]) == on_right)
+		if (counts_rails(s->pieces[i].part) && placed_side(s, &s->pieces[i]) == side)
 			return true;
 	return false;
 }
 
-static bool is_on_wall(const struct survey *s, bool on_right)
+static bool is_on_wall(const struct survey *s, enum which_side side)
 {
 	for (int i = 0; i < s->count; i++)
-		if (counts_wall_rails(s->pieces[i].part) &&
-			placed_on_right(s, &s->pieces[i]) == on_right)
+		if (counts_wall_rails(s->pieces[i].part) && placed_side(s, &s->pieces[i]) == side)
 			return true;
 	return false;
 }
 
 struct handrail handrail_of(const struct survey *s)
 {
-	struct handrail right = { true, bare_of(s, true) }, left = { false, bare_of(s, false) };
+	struct handrail right = { ON_THE_RIGHT, bare_of(s, ON_THE_RIGHT) };
+	struct handrail left = { ON_THE_LEFT, bare_of(s, ON_THE_LEFT) };
 	double more = length_of(left.bare) - length_of(right.bare);
 
-	if (!has_rail(s, false))
+	if (!has_rail(s, ON_THE_LEFT))
 		return right;
-	if (!has_rail(s, true))
+	if (!has_rail(s, ON_THE_RIGHT))
 		return left;
 	if (fabs(more) < NEAR_ENOUGH)
-		return is_on_wall(s, false) && !is_on_wall(s, true) ? left : right;
+		return is_on_wall(s, ON_THE_LEFT) && !is_on_wall(s, ON_THE_RIGHT) ? left : right;
 	return more > 0 ? right : left;
 }
 
 bool is_of_handrail(const struct survey *s, struct handrail h, const struct placed *p)
 {
-	return counts_rails(p->part) && placed_on_right(s, p) == h.on_right;
+	return counts_rails(p->part) && placed_side(s, p) == h.side;
 }

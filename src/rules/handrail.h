@@ -15,20 +15,21 @@ struct stretch_of_x {
 };
 
 struct handrail {
-	bool on_right;
+	enum which_side side;
 	struct stretch_of_x bare; /* the longest part of the flight that it leaves out */
 };
 
-bool has_rail(const struct survey *s, bool on_right);
+bool has_rail(const struct survey *s, enum which_side side);
 
 /* Only where there is a rail at all. */
 struct handrail handrail_of(const struct survey *s);
 
 bool is_of_handrail(const struct survey *s, struct handrail h, const struct placed *p);
 
-static inline bool placed_on_right(const struct survey *s, const struct placed *p)
+/* The side that a piece stands nearer to. */
+static inline enum which_side placed_side(const struct survey *s, const struct placed *p)
 {
-	return p->low.y + p->high.y < s->stair->width;
+	return p->box.low.y + p->box.high.y < s->stair->width ? ON_THE_RIGHT : ON_THE_LEFT;
 }
 
 #endif

@@ -50,21 +50,23 @@ static bool before(const struct running_mark *a, const struct running_mark *b)
 	return a->at < b->at;
 }
 
+static void swap(struct running_mark *a, struct running_mark *b)
+{
+	struct running_mark kept = *a;
+
+	*a = *b;
+	*b = kept;
+}
+
 /* They come nearly in order, or nearly backwards from a mirrored piece: turned round first, each
  * then has only a few places to move. */
-static void put_in_order(struct running_mark *m, int n, bool backwards)
+static void put_in_order(const struct stringer_subject *t, struct running_mark *m, int n)
 {
-	for (int i = 0; backwards && i < n / 2; i++) {
-		struct running_mark swap = m[i];
-		m[i] = m[n - 1 - i];
-		m[n - 1 - i] = swap;
-	}
+	for (int i = 0; t->shape.mirrored && i < n / 2; i++)
+		swap(&m[i], &m[n - 1 - i]);
 	for (int i = 1; i < n; i++)
-		for (int k = i; k > 0 && before(&m[k], &m[k - 1]); k--) {
-			struct running_mark swap = m[k];
-			m[k] = m[k - 1];
-			m[k - 1] = swap;
-		}
+		for (int k = i; k > 0 && before(&m[k], &m[k - 1]); k--)
+			swap(&m[k], &m[k - 1]);
 }
 
 /* The corner at the low end: where every position along the plank is measured from. */
@@ -91,7 +93,7 @@ static struct box run_above(struct sheet *s, const struct stringer_subject *t, d
 	m[n++] = mark_at(a, t, zero_corner(t->part), scale);
 	for (int i = 0; i < w->steps; i++)
 		m[n++] = mark_at(a, t, w->tread_corners[i], scale);
-	put_in_order(m, n, t->shape.mirrored);
+	put_in_order(t, m, n);
 	return draw_running(s->hand, DIM_ABOVE, edge, m, n);
 }
 
@@ -109,7 +111,7 @@ static struct box run_below(struct sheet *s, const struct stringer_subject *t, d
 	for (int i = 0; i < o->n; i++)
 		if (o->corners[i].at.y < NEAR_ENOUGH * 1000)
 			m[n++] = mark_at(a, t, o->corners[i].at, scale);
-	put_in_order(m, n, t->shape.mirrored);
+	put_in_order(t, m, n);
 	return draw_running(s->hand, DIM_BELOW, 0, m, n);
 }
 
