@@ -39,8 +39,7 @@ struct prose prose_set(struct hand h, const struct note *notes, int n, double wi
 		if (notes[i].heading)
 			out[count++] = (struct set_line){ notes[i].heading, LETTER_BOLD,
 				pitch * 1.4, true };
-		struct lines l =
-			wrap_text(h.g->arena, h.measure, h.letter, width, notes[i].text);
+		struct lines l = wrap_text(h.g->arena, h.measure, h.letter, width, notes[i].text);
 		for (int k = 0; k < l.n; k++)
 			out[count++] = (struct set_line){ l.line[k], LETTER_REGULAR,
 				k || notes[i].heading ? pitch : pitch * 1.2,
