@@ -171,6 +171,25 @@ static void both_ends_are_returned_to_the_wall(void **state)
 	arena_free(b.arena);
 }
 
+/* 50 from the wall to a rail 40 wide: its short point 50 from the wall, the long one 90. */
+static void a_return_is_outlined_to_its_short_point(void **state)
+{
+	struct built b = with(JOB("wall", "wall",
+		"wall_rails: [{side: right, clearance: 50, profile: round, width: 40}]\n"));
+	(void)state;
+	const struct part *p = built_part(&b, "wall rail return", 0);
+	double low = INFINITY, high = -INFINITY;
+	for (int i = 0; i < p->outline.n; i++) {
+		struct vec at = p->outline.corners[i].at;
+		low = at.x > 1 ? fmin(low, at.x) : low;
+		high = fmax(high, at.x);
+	}
+	assert_int_equal(p->outline.n, 4);
+	assert_near(low, 50, 1e-9);
+	assert_near(high, 90, 1e-9);
+	arena_free(b.arena);
+}
+
 /* At most 48 in apart and within 12 in of each end (from memory: trade practice). */
 static void brackets_are_no_farther_apart_than_the_job_says(void **state)
 {
@@ -283,6 +302,7 @@ int main(void)
 		cmocka_unit_test(a_wall_rail_reaches_from_riser_to_riser),
 		cmocka_unit_test(a_wall_rail_keeps_its_clearance_and_its_height),
 		cmocka_unit_test(both_ends_are_returned_to_the_wall),
+		cmocka_unit_test(a_return_is_outlined_to_its_short_point),
 		cmocka_unit_test(brackets_are_no_farther_apart_than_the_job_says),
 		cmocka_unit_test(a_wall_rail_needs_a_wall),
 		cmocka_unit_test(a_bolt_is_drilled_level_with_its_other_half_in_the_newel),

@@ -91,29 +91,36 @@ static const struct rail *facts(const struct making *m)
 	return f;
 }
 
-static void set_moulding(struct part *p, const struct making *m, double length)
+/* Cut off along the two planes, which stand square to its back and underside. */
+static void set_moulding(struct part *p, const struct making *m, struct end_plane from,
+	struct end_plane to)
 {
-	double half = m->profile.width / 2;
+	struct arena *a = m->list->arena;
+	double half = m->profile.width / 2, lean0 = from.by_y * half, lean1 = to.by_y * half;
+	struct path o = path_begin(a, 4);
+	path_to(&o, from.at - lean0, -half);
+	path_to(&o, to.at - lean1, -half);
+	path_to(&o, to.at + lean1, half);
+	path_to(&o, from.at + lean0, half);
+	double length = to.at + fabs(lean1) - (from.at - fabs(lean0));
 	p->section = m->profile.outline;
-	p->outline = outline_box(m->list->arena, 0, -half, length, half);
+	p->outline = path_close(o);
 	p->size = (struct part_size){ length, m->profile.width, m->profile.depth };
 	p->stuff = STUFF_MOULDING;
 	p->grain = GRAIN_ALONG;
+	p->solids = solid_strip(a, profile_facets(a, p->section), from, to);
 }
 
 /* Its long edge is on the room's side. */
 static void body_add(const struct making *m)
 {
-	struct arena *a = m->list->arena;
 	double half = m->profile.width / 2, length = m->run->length;
 	struct part *p = piece_add(m->list, "wall rail", m->rod->job->material.balustrade,
 		wall_run_axes(m->rod, m->run));
-	set_moulding(p, m, length);
+	set_moulding(p, m, (struct end_plane){ half, m->wall, 0 },
+		(struct end_plane){ length - half, -m->wall, 0 });
 	p->rail = facts(m);
 	p->start.mitre = p->end.mitre = PI / 4;
-	p->solids = solid_strip(a, profile_facets(a, p->section),
-		(struct end_plane){ half, m->wall, 0 },
-		(struct end_plane){ length - half, -m->wall, 0 });
 	add_dowel(m, p, LOWER);
 	add_dowel(m, p, UPPER);
 }
@@ -121,16 +128,14 @@ static void body_add(const struct making *m)
 /* x from the wall out, z with the rail. */
 static void return_add(const struct making *m, enum end end)
 {
-	struct arena *a = m->list->arena;
 	double half = m->profile.width / 2, clear = m->run->spec->clearance, s = sign_of(end);
 	struct frame f = { .u = { 0, -m->wall, 0 }, .v = { m->wall, 0, 0 }, .w = { 0, 0, 1 } };
 	f.origin = vec3(end_x(m, end) + s * half, m->wall * m->run->middle, 0);
 	struct part *p = piece_add(m->list, "wall rail return", m->rod->job->material.balustrade,
 		frame_compose(wall_run_axes(m->rod, m->run), f));
-	set_moulding(p, m, clear + 2 * half);
-	p->end.mitre = PI / 4;
-	p->solids = solid_strip(a, profile_facets(a, p->section), (struct end_plane){ 0, 0, 0 },
+	set_moulding(p, m, (struct end_plane){ 0, 0, 0 },
 		(struct end_plane){ clear + half, -s * m->wall, 0 });
+	p->end.mitre = PI / 4;
 	p->note = "square end against the wall";
 }
 

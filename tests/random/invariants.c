@@ -7,6 +7,7 @@
 #include "random/boards.h"
 #include "random/joints.h"
 #include "random/mouldings.h"
+#include "random/outlines.h"
 #include "random/overlap.h"
 
 #define OVERLAP_ALLOWED 0.01
@@ -278,6 +279,7 @@ const struct invariant invariants[] = {
 	{ "the largest balls are what brute force finds", balls_agree },
 	{ "every piece is cut, and no board holds more than it is", boards_wrong },
 	{ "a moulding touches the wood behind it and the tread", mouldings_touch },
+	{ "every outline is that of its solids", outlines_hold },
 };
 
 const int invariant_count = sizeof(invariants) / sizeof(invariants[0]);
