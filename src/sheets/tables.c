@@ -1,9 +1,15 @@
 #include "sheets/tables.h"
 
+#include <string.h>
+
 #include "draw/bounds.h"
 
 #define GAP 6.0      /* between tables, and between columns */
 #define LEAST_ROWS 3 /* a table is not split for fewer */
+
+#define NARROWER 0.95      /* of a table that is too wide the widest columns, by steps of so much */
+#define LEAST_COLUMN 15.0  /* but none narrower than this */
+#define MORE ", continued" /* at the end of a title */
 
 /* A table, or some rows of it, in its column. */
 struct piece {
@@ -23,6 +29,15 @@ struct flow {
 	double before; /* width of the columns before it, with their gaps */
 };
 
+static const char *title_of_more(struct arena *a, const char *title)
+{
+	size_t n = strlen(title), more = strlen(MORE);
+
+	if (n >= more && strcmp(title + n - more, MORE) == 0)
+		return title;
+	return arena_printf(a, "%s%s", title, MORE);
+}
+
 static struct table rows_of(struct arena *a, const struct table *t, int from, int n)
 {
 	struct table part = *t;
@@ -30,7 +45,7 @@ static struct table rows_of(struct arena *a, const struct table *t, int from, in
 	part.cells += from * t->column_count;
 	part.row_count = n;
 	if (from > 0 && t->title)
-		part.title = arena_printf(a, "%s, continued", t->title);
+		part.title = title_of_more(a, t->title);
 	return part;
 }
 
@@ -105,9 +120,38 @@ static bool wants_fresh_column(const struct flow *f, const struct table *t)
 		beyond <= f->most;
 }
 
-/* The first row for which there was no room; row_count when all went in. */
-static int flow_table(struct flow *f, const struct table *t)
+static struct table with_columns_within(struct arena *a, const struct table *t, double most)
 {
+	struct table_column *columns = NEW_N(a, struct table_column, t->column_count);
+	struct table narrow = *t;
+
+	for (int i = 0; i < t->column_count; i++) {
+		columns[i] = t->columns[i];
+		if (columns[i].most <= 0 || columns[i].most > most)
+			columns[i].most = most;
+	}
+	narrow.columns = columns;
+	return narrow;
+}
+
+/* Its widest columns wrapped as often as it takes to go in. */
+static struct table fitted(const struct flow *f, const struct table *t)
+{
+	struct table narrow = *t;
+
+	for (double column = f->most; column > LEAST_COLUMN; column *= NARROWER) {
+		if (box_width(table_size(f->sheet->hand, &narrow)) <= f->most)
+			break;
+		narrow = with_columns_within(f->sheet->drawing->arena, t, column);
+	}
+	return narrow;
+}
+
+/* The first row for which there was no room; row_count when all went in. */
+static int flow_table(struct flow *f, const struct table *table)
+{
+	struct table narrow = is_whole_sheet(f) ? fitted(f, table) : *table;
+	const struct table *t = &narrow;
 	int from = 0;
 
 	if (wants_fresh_column(f, t))
