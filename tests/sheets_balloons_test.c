@@ -29,6 +29,11 @@ static bool leaders_cross(const struct leader *p, const struct leader *q)
 		vec_cross(cd, vec_sub(a, c)) * vec_cross(cd, vec_sub(b, c)) < 0;
 }
 
+static struct balloon_line level_line(double y, double length)
+{
+	return (struct balloon_line){ vec(0, y), vec(1, 0), vec(0, 1), length };
+}
+
 static void balloons_keep_apart(void **state)
 {
 	struct arena *a = arena_new();
@@ -36,7 +41,7 @@ static void balloons_keep_apart(void **state)
 	struct leader list[] = { { "A1", { 50, 10 }, { 0, 0 } }, { "A2", { 51, 30 }, { 0, 0 } },
 		{ "A3", { 49, 20 }, { 0, 0 } } };
 	(void)state;
-	balloons_set(h, list, 3, vec(0, 100), vec(1, 0));
+	balloons_set(h, list, 3, level_line(100, 0));
 	for (int i = 0; i < 3; i++)
 		for (int k = i + 1; k < 3; k++)
 			assert_true(vec_length(vec_sub(list[i].at, list[k].at)) >
@@ -60,11 +65,32 @@ static void no_two_leaders_cross(void **state)
 			list[i] = (struct leader){ "A1", { x, -(double)((dice >> 16) % 90) },
 				{ 0, 0 } };
 		}
-		balloons_set(h, list, 24, vec(0, 10), vec(1, 0));
+		balloons_set(h, list, 24, level_line(10, round % 2 ? 120 : 0));
 		for (int i = 0; i < 24; i++)
 			for (int k = i + 1; k < 24; k++)
 				assert_false(leaders_cross(&list[i], &list[k]));
 	}
+	arena_free(a);
+}
+
+static void many_stand_in_rows_no_longer_than_the_line(void **state)
+{
+	struct arena *a = arena_new();
+	struct hand h = hand_of(a);
+	struct leader list[24];
+	double low = INFINITY, high = -INFINITY;
+	(void)state;
+	for (int i = 0; i < 24; i++)
+		list[i] = (struct leader){ "A1", { 60, -10.0 * i }, { 0, 0 } };
+	balloons_set(h, list, 24, level_line(10, 120));
+	for (int i = 0; i < 24; i++) {
+		low = fmin(low, list[i].at.x);
+		high = fmax(high, list[i].at.x);
+		for (int k = i + 1; k < 24; k++)
+			assert_true(vec_length(vec_sub(list[i].at, list[k].at)) >
+				2 * balloon_radius(h));
+	}
+	assert_true(high - low < 120);
 	arena_free(a);
 }
 
@@ -73,6 +99,7 @@ int main(void)
 	const struct CMUnitTest tests[] = {
 		cmocka_unit_test(balloons_keep_apart),
 		cmocka_unit_test(no_two_leaders_cross),
+		cmocka_unit_test(many_stand_in_rows_no_longer_than_the_line),
 	};
 	return cmocka_run_group_tests(tests, NULL, NULL);
 }

@@ -2,16 +2,23 @@
 
 #include "draw/bounds.h"
 
+#define MOST_ROWS 3 /* more, and nobody could follow a leader */
+
 double balloon_radius(struct hand h)
 {
 	return 1.75 * h.letter;
 }
 
-void balloons_set(struct hand h, struct leader *list, int n, struct vec from, struct vec along)
+void balloons_set(struct hand h, struct leader *list, int n, struct balloon_line line)
 {
-	struct leader_line line = { from, along, 2 * balloon_radius(h) + 0.6, 0, 0 };
+	double wide = 2 * balloon_radius(h) + 0.6;
+	int rows = line.length > 0 ? (int)ceil(n * wide / line.length) : 1;
+	struct leader_line rule = { .from = line.from, .along = line.along };
 
-	leaders_set(h.g->arena, list, n, line);
+	rule.rows = rows < MOST_ROWS ? rows : MOST_ROWS;
+	rule.gap = wide / fmax(rule.rows, 1);
+	rule.next = vec_scale(line.out, wide);
+	leaders_set(h.g->arena, list, n, rule);
 }
 
 struct box balloons_draw(struct hand h, const struct leader *list, int n)
@@ -23,6 +30,9 @@ struct box balloons_draw(struct hand h, const struct leader *list, int n)
 		const struct leader *b = &list[i];
 		struct vec way = vec_unit(vec_sub(b->points_at, b->at));
 		leader_draw(h.g, vec_add(b->at, vec_scale(way, radius)), b->points_at);
+	}
+	for (int i = 0; i < n; i++) {
+		const struct leader *b = &list[i];
 		fill_round(h.g, SHADE_WHITE, b->at, radius);
 		draw_circle(h.g, PEN_DIM, b->at, radius);
 		draw_text(h.g, vec(b->at.x, b->at.y - h.letter / 2), h.letter, ALIGN_MIDDLE,

@@ -10,8 +10,14 @@
 
 #include "sheets/leaders.h"
 
-/* Sets them on the line through `from` along the unit vector `along`. */
-void balloons_set(struct hand h, struct leader *list, int n, struct vec from, struct vec along);
+/* The line on which balloons stand: through a point, along a unit vector.  What would make it
+ * longer than `length` stands in rows further `out`. */
+struct balloon_line {
+	struct vec from, along, out;
+	double length; /* 0: as long as they like */
+};
+
+void balloons_set(struct hand h, struct leader *list, int n, struct balloon_line line);
 
 /* Draws them; the box they took. */
 struct box balloons_draw(struct hand h, const struct leader *list, int n);

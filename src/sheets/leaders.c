@@ -78,7 +78,8 @@ void leaders_set(struct arena *a, struct leader *list, int n, struct leader_line
 	spread(a, at, n, line.gap);
 	keep_between(at, n, line);
 	for (int i = 0; i < n; i++)
-		w[i].leader->at = vec_add(line.from, vec_scale(line.along, at[i]));
+		w[i].leader->at = vec_add(vec_add(line.from, vec_scale(line.along, at[i])),
+			vec_scale(line.next, line.rows > 1 ? i % line.rows : 0));
 	uncross(list, n);
 }
 

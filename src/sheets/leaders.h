@@ -23,6 +23,8 @@ struct leader_line {
 	struct vec from, along;
 	double gap;       /* at least, from one to the next */
 	double low, high; /* how far along they may stand; both 0: as far as they like */
+	int rows;         /* in which they stand by turns, so that more go beside the view */
+	struct vec next;  /* from one row to the next */
 };
 
 /* Sets them on the line, as near as may be to what they point at; where two would cross they change

@@ -110,12 +110,18 @@ static struct vec pitch_direction(const struct drafting *d)
 	return side_high(d) == DIM_RIGHT ? vec(cos(p), sin(p)) : vec(cos(p), -sin(p));
 }
 
-static struct box draw_line_of(const struct drafting *d, struct line_of l, double off)
+/* Over the stair or under it, beside what the view shows. */
+static struct box draw_line_of(const struct drafting *d, struct line_of l, const struct view *shown,
+	double way)
 {
-	struct vec along = pitch_direction(d), up = vec_left(along);
-	struct vec from = side_at(d, 0, slope_at(d->nosing, 0));
+	double clear = CLEAR * d->sheet->hand.letter;
+	struct vec along = pitch_direction(d), out = vec_scale(vec_left(along), way);
+	struct vec nosing = side_at(d, 0, slope_at(d->nosing, 0));
+	struct balloon_line line = { .along = along, .out = out };
 
-	balloons_set(d->sheet->hand, l.list, l.n, vec_add(from, vec_scale(up, off)), along);
+	line.from = vec_add(nosing, vec_scale(out, reach(d, shown, way) + clear));
+	line.length = vec_length(vec(box_width(shown->box), box_height(shown->box))) * d->scale;
+	balloons_set(d->sheet->hand, l.list, l.n, line);
 	return balloons_draw(d->sheet->hand, l.list, l.n);
 }
 
@@ -136,6 +142,6 @@ struct box side_draw_balloons(const struct drafting *d, const struct view *shown
 		struct line_of *l = over_nosing(d, b.points_at) > clear / 2 ? &over : &under;
 		l->list[l->n++] = b;
 	}
-	view = box_join(view, draw_line_of(d, over, reach(d, shown, 1) + clear));
-	return box_join(view, draw_line_of(d, under, -reach(d, shown, -1) - clear));
+	view = box_join(view, draw_line_of(d, over, shown, 1));
+	return box_join(view, draw_line_of(d, under, shown, -1));
 }
