@@ -10,6 +10,8 @@
 #define AGREED 0.03 /* of a diameter */
 #define FINER 12    /* times the best points of the grid are looked round */
 #define PROMISING 40
+#define REFINED (4 * STEP) /* two steps either way, each half as long as the one before */
+#define TILE 8             /* points of the grid either way, held against what is near them */
 
 /* A convex piece seen square to the balustrade. */
 struct shade {
@@ -115,6 +117,14 @@ static double from_shade(struct vec p, const struct shade *h)
 	return inside ? 0 : least;
 }
 
+/* How far a point is from a box; 0 inside. */
+static double from_box(struct vec p, const struct box *b)
+{
+	double dx = p.x < b->x0 ? b->x0 - p.x : p.x > b->x1 ? p.x - b->x1 : 0;
+	double dy = p.y < b->y0 ? b->y0 - p.y : p.y > b->y1 ? p.y - b->y1 : 0;
+	return dx > dy ? dx : dy;
+}
+
 static double clear_at(const struct shades *all, struct vec p)
 {
 	const struct stretch *s = all->stretch;
@@ -123,14 +133,26 @@ static double clear_at(const struct shades *all, struct vec p)
 		least = fmin(least, p.x - s->from);
 	if (s->head.kind == RAIL_END_PLUMB)
 		least = fmin(least, s->to - p.x);
-	for (int i = 0; i < all->n && least > 0; i++) {
-		const struct box *b = &all->shade[i].box;
-		double dx = fmax(fmax(b->x0 - p.x, p.x - b->x1), 0);
-		double dy = fmax(fmax(b->y0 - p.y, p.y - b->y1), 0);
-		if (dx < least && dy < least)
+	for (int i = 0; i < all->n && least > 0; i++)
+		if (from_box(p, &all->shade[i].box) < least)
 			least = fmin(least, from_shade(p, &all->shade[i]));
-	}
 	return least;
+}
+
+/* Those that matter to any point no further than `reach` from this one: what bounds the ball here
+ * bounds it there. */
+static struct shades shades_near(struct arena *a, const struct shades *all, struct vec p,
+	double reach)
+{
+	double most = clear_at(all, p) + 2 * reach;
+	int n = 0;
+	for (int i = 0; i < all->n; i++)
+		n += from_box(p, &all->shade[i].box) < most;
+	struct shades near = { all->stretch, NEW_N(a, struct shade, n + 1), 0 };
+	for (int i = 0; i < all->n; i++)
+		if (from_box(p, &all->shade[i].box) < most)
+			near.shade[near.n++] = all->shade[i];
+	return near;
 }
 
 static bool is_guarded(const struct stretch *s, struct vec p, double above)
@@ -139,7 +161,7 @@ static bool is_guarded(const struct stretch *s, struct vec p, double above)
 		p.y > above + s->slope * p.x && p.y < stretch_rail_under(s, p.x);
 }
 
-/* Round a point, finer and finer. */
+/* Round a point, finer and finer; never further from it than REFINED. */
 static double refine(const struct shades *all, struct vec p, double above)
 {
 	double best = clear_at(all, p);
@@ -164,6 +186,29 @@ struct trial {
 	struct vec at;
 };
 
+struct trials {
+	struct trial *at;
+	int n;
+};
+
+/* The points of the grid from this corner on. */
+static void try_tile(struct arena *a, const struct shades *all, struct vec corner, double above,
+	struct trials *t)
+{
+	struct vec guarded[TILE * TILE];
+	int n = 0;
+	for (int i = 0; i < TILE * TILE; i++) {
+		struct vec p = vec_add(corner, vec(STEP * (i / TILE), STEP * (i % TILE)));
+		if (is_guarded(all->stretch, p, above))
+			guarded[n++] = p;
+	}
+	if (n == 0)
+		return;
+	struct shades near = shades_near(a, all, guarded[0], 2 * TILE * STEP);
+	for (int i = 0; i < n; i++)
+		t->at[t->n++] = (struct trial){ clear_at(&near, guarded[i]), guarded[i] };
+}
+
 static int larger_first(const void *one, const void *other)
 {
 	double a = ((const struct trial *)one)->radius, b = ((const struct trial *)other)->radius;
@@ -174,15 +219,17 @@ static double largest(struct arena *a, const struct shades *all, double above)
 {
 	const struct stretch *s = all->stretch;
 	double low = stretch_foot(s, s->from), high = stretch_rail_under(s, s->to), best = 0;
-	int room = (int)((s->to - s->from) / STEP + 2) * (int)((high - low) / STEP + 2), n = 0;
-	struct trial *tried = NEW_N(a, struct trial, room + 1);
-	for (double x = s->from; x < s->to; x += STEP)
-		for (double z = low; z < high && n < room; z += STEP)
-			if (is_guarded(s, vec(x, z), above))
-				tried[n++] = (struct trial){ clear_at(all, vec(x, z)), { x, z } };
-	qsort(tried, (size_t)n, sizeof(*tried), larger_first);
-	for (int i = 0; i < n && i < PROMISING; i++)
-		best = fmax(best, refine(all, tried[i].at, above));
+	double tile = TILE * STEP;
+	int room = (int)((s->to - s->from) / tile + 2) * (int)((high - low) / tile + 2);
+	struct trials tried = { NEW_N(a, struct trial, TILE * TILE * room), 0 };
+	for (double x = s->from; x < s->to; x += tile)
+		for (double z = low; z < high; z += tile)
+			try_tile(a, all, vec(x, z), above, &tried);
+	qsort(tried.at, (size_t)tried.n, sizeof(*tried.at), larger_first);
+	for (int i = 0; i < tried.n && i < PROMISING; i++) {
+		struct shades near = shades_near(a, all, tried.at[i].at, REFINED);
+		best = fmax(best, refine(&near, tried.at[i].at, above));
+	}
 	return 2 * best;
 }
 
