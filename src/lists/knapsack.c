@@ -9,6 +9,8 @@
 struct entry {
 	struct knapsack_item item;
 	int index;
+	double worth;             /* of each unit of its size */
+	long all_size, all_value; /* of as many as there are */
 };
 
 struct filling {
@@ -19,18 +21,18 @@ struct filling {
 	int steps;
 };
 
-static double worth(struct knapsack_item i)
+static struct entry entry_of(struct knapsack_item item, int index)
 {
-	return (double)i.value / (double)i.size;
+	return (struct entry){ item, index, (double)item.value / (double)item.size,
+		item.most * item.size, item.most * item.value };
 }
 
 static int by_worth(const void *pa, const void *pb)
 {
 	const struct entry *a = pa, *b = pb;
-	double wa = worth(a->item), wb = worth(b->item);
 
-	if (wa != wb)
-		return wa > wb ? -1 : 1;
+	if (a->worth != b->worth)
+		return a->worth > b->worth ? -1 : 1;
 	return a->index - b->index;
 }
 
@@ -40,12 +42,11 @@ static long limit(const struct filling *f, int i, long room)
 	long value = 0;
 
 	for (; i < f->n && room > 0; i++) {
-		struct knapsack_item item = f->entries[i].item;
-		long fit = room / item.size;
-		if (fit < item.most)
-			return value + (long)((double)room * worth(item) * (1 + 1e-15) + 1e-3);
-		value += item.most * item.value;
-		room -= item.most * item.size;
+		const struct entry *e = &f->entries[i];
+		if (room < e->all_size)
+			return value + (long)((double)room * e->worth * (1 + 1e-15) + 1e-3);
+		value += e->all_value;
+		room -= e->all_size;
 	}
 	return value;
 }
@@ -79,7 +80,7 @@ struct knapsack knapsack_fill(struct arena *a, const struct knapsack_item *items
 
 	for (int i = 0; i < n; i++)
 		if (items[i].value > 0 && items[i].size <= room && items[i].most > 0)
-			entries[f.n++] = (struct entry){ items[i], i };
+			entries[f.n++] = entry_of(items[i], i);
 	qsort(entries, (size_t)f.n, sizeof(*entries), by_worth);
 	f.now = NEW_N(a, int, f.n + 1);
 	f.best = NEW_N(a, int, f.n + 1);
