@@ -173,7 +173,7 @@ struct wedge {
  * wedge at the other. */
 struct housing {
 	double depth;
-	double taper;                   /* of the wedges: 1 in so many */
+	double taper;                   /* of the wedges: 1 in so many; infinite: none */
 	double tread_front, tread_back; /* at the nosing, and at the face of the riser above */
 	double riser_top, riser_bottom; /* under its tread, and at its lower edge; 0: no risers */
 	struct wedge tread_wedge, riser_wedge;

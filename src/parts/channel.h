@@ -11,7 +11,8 @@
  *            |   | wedge      |     |  riser i + 1
  *
  * The grooves of one stair run into each other and make one zigzag channel.
- * Without riser boards every tread has a groove of its own.
+ * Without riser boards every tread has a groove of its own, as thick as it is:
+ * from below one would see the wedges (common practice).
  */
 #ifndef PARTS_CHANNEL_H
 #define PARTS_CHANNEL_H
@@ -22,7 +23,7 @@ struct channel {
 	struct arena *a;
 	const struct stand *at;
 	const struct rod *rod;
-	double taper; /* the wedge: 1 in so many */
+	double taper; /* the wedge: 1 in so many; infinite where there are none */
 	struct edges edges;
 	double front_x;
 };

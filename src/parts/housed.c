@@ -88,15 +88,20 @@ static struct solid *solids(const struct channel *c, struct bench b, struct outl
 	return solid_add(s, layer_solid(c, channel_below(c), b, laid, inner));
 }
 
+static const char *groove_words(const struct channel *c, int step)
+{
+	if (c->rod->riser <= 0)
+		return arena_printf(c->a, "housing of step %d", step);
+	return arena_printf(c->a, "housing of step %d, wedges tapering 1 in %g", step, c->taper);
+}
+
 static void add_grooves(const struct channel *c, struct part *p, struct bench b)
 {
-	double taper = c->taper;
 	for (int i = 1; i <= c->rod->steps; i++) {
 		struct feature f = { .kind = FEATURE_GROOVE };
 		f.at = bench_outline(c->a, b, channel_step(c, i));
 		f.depth = c->rod->job->stringers.housing_depth;
-		f.text =
-			arena_printf(c->a, "housing of step %d, wedges tapering 1 in %g", i, taper);
+		f.text = groove_words(c, i);
 		piece_feature(c->a, p, f);
 	}
 }
@@ -153,12 +158,12 @@ static bool depth_fits(const struct channel *c, struct diags *d)
 static bool wedges_fit(const struct channel *c, struct diags *d)
 {
 	const struct rod *r = c->rod;
-	double across = r->run - r->riser - (r->riser > 0 ? r->rise / c->taper : 0);
+	double across = r->run - r->riser - r->rise / c->taper;
 	double back = channel_riser_face(r, 2);
-	double lowest = r->riser > 0 && r->steps > 1 ? channel_corner(c, 1, 2).y
-						     : channel_tread_bottom(c, 1, back + r->riser);
+	double lowest = r->steps > 1 ? channel_corner(c, 1, 2).y
+				     : channel_tread_bottom(c, 1, back + r->riser);
 	double under = lowest - r->foot;
-	if (fmin(across, under) >= LEAST_WOOD)
+	if (r->riser <= 0 || fmin(across, under) >= LEAST_WOOD)
 		return true;
 	diag_error(d, rod_pos(r, r->job->stringers.src, "wedge_taper"),
 		"take a slimmer wedge: 20 means 1 in 20",
@@ -172,7 +177,7 @@ void housed_add(struct pieces *list, const struct stand *at, struct diags *d)
 {
 	const struct rod *r = at->rod;
 	struct channel c = { .a = list->arena, .at = at, .rod = r };
-	c.taper = r->job->stringers.wedge_taper;
+	c.taper = r->riser > 0 ? r->job->stringers.wedge_taper : INFINITY;
 	c.front_x = -r->nosing - HOUSED_FRONT;
 	c.edges.upper = rod_housed_edge_z(r, 0);
 	if (!depth_fits(&c, d) || !wedges_fit(&c, d))

@@ -21,14 +21,14 @@ static double under_tread(const struct channel *c, double x)
 	return underside - channel_tread_bottom(c, 1, x);
 }
 
-/* From behind the riser, or the nosing where there is none, to the back of the tread. */
+/* From behind the riser to the back of the tread. */
 static struct wedge tread_wedge(const struct channel *c)
 {
 	const struct rod *r = c->rod;
 	double back = channel_riser_face(r, 2);
-	double front = r->riser > 0
-		? channel_corner(c, 1, 1).x
-		: channel_riser_face(r, 1) - r->nosing + channel_nosing_under(r);
+	double front = channel_corner(c, 1, 1).x;
+	if (r->riser <= 0)
+		return (struct wedge){ 0 };
 	return (struct wedge){ back - front, under_tread(c, front), under_tread(c, back) };
 }
 

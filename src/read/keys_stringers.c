@@ -27,6 +27,11 @@ static const char thickness_absent[] =
 static const char width_help[] = "width of the plank";
 static const char width_absent[] = "the narrowest on offer that leaves the throat or the margin";
 
+static bool has_wedges(const struct job *job)
+{
+	return has_housed(job) && job->risers.kind == RISER_BOARD;
+}
+
 static const struct field wall_stringer[] = {
 	{ FIELD_CHOICE, "kind", LANDS(job_stringer, kind), .choices = stringer_kinds,
 		.usual = "sawtooth", .label = "stringer at the wall", .shown = SHOWN_STRINGER,
@@ -142,7 +147,8 @@ static const struct field stringers[] = {
 	/* Between 1 in 10 and 1 in 16: common practice. */
 	{ FIELD_NUMBER, "wedge_taper", LANDS(job_stringers, wedge_taper), .least = 6, .most = 30,
 		.usual = "12", .label = "wedges taper 1 in", .shown = SHOWN_STRINGER,
-		.matters = has_housed, .help = "housed: 12 means that wedges taper 1 in 12" },
+		.matters = has_wedges,
+		.help = "housed, with riser boards: 12 means that wedges taper 1 in 12" },
 	/* PS 20 dressed widths of nominal 6 to 14; millimetres: common practice. */
 	{ FIELD_LENGTHS, "stock_widths", LANDS(job_stringers, stock_widths),
 		COUNTED(job_stringers, stock_width_count), .least = 50, .most = 1500,

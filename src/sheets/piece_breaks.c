@@ -26,12 +26,14 @@ static int corner_count(const struct part *p)
 	return n;
 }
 
-/* How far a hole reaches along the piece, either way from its mouth's middle. */
-static double reach_along(const struct bore *b)
+/* What a hole takes up along the piece, from its mouth to its bottom. */
+static void add_hole(struct places *places, const struct bore *b)
 {
-	double across = fmax(b->size.length, b->size.width) / 2;
+	double half = (fabs(b->at.u.x) * b->size.length + fabs(b->at.v.x) * b->size.width) / 2;
+	double mouth = b->at.origin.x, bottom = mouth - b->at.w.x * b->size.depth;
 
-	return fmax(across, fabs(b->at.w.x) * b->size.depth);
+	places->at[places->n++] = fmin(mouth, bottom) - half;
+	places->at[places->n++] = fmax(mouth, bottom) + half;
 }
 
 static struct places places_of(struct arena *a, const struct part *p)
@@ -43,10 +45,8 @@ static struct places places_of(struct arena *a, const struct part *p)
 			places.at[places.n++] = s->a[i].x;
 			places.at[places.n++] = s->b[i].x;
 		}
-	for (const struct bore *b = p->bores; b; b = b->next) {
-		places.at[places.n++] = b->at.origin.x - reach_along(b);
-		places.at[places.n++] = b->at.origin.x + reach_along(b);
-	}
+	for (const struct bore *b = p->bores; b; b = b->next)
+		add_hole(&places, b);
 	qsort(places.at, (size_t)places.n, sizeof(double), ascending);
 	return places;
 }
@@ -72,16 +72,58 @@ static bool is_plain(const struct part *p, double from, double to)
 	return true;
 }
 
-struct piece_breaks piece_breaks(struct arena *a, const struct part *p, double most)
+/* All that could be broken out, as long as they are. */
+static struct piece_breaks plain_stretches(struct arena *a, const struct part *p, double least)
 {
 	struct places places = places_of(a, p);
 	struct piece_breaks b = { NEW_N(a, struct plain_stretch, places.n + 1), 0 };
 
 	for (int i = 0; i + 1 < places.n; i++) {
 		double from = places.at[i], to = places.at[i + 1];
-		if (to - from > most && is_plain(p, from, to))
-			b.stretch[b.n++] = (struct plain_stretch){ from, to, most };
+		if (to - from > least && is_plain(p, from, to))
+			b.stretch[b.n++] = (struct plain_stretch){ from, to, to - from };
 	}
+	return b;
+}
+
+/* The first of the longest that are still whole; NULL when all are broken. */
+static struct plain_stretch *longest_whole(const struct piece_breaks *b)
+{
+	struct plain_stretch *longest = NULL;
+
+	for (int i = 0; i < b->n; i++) {
+		struct plain_stretch *s = &b->stretch[i];
+		bool is_whole = s->shown >= s->to - s->from;
+		if (is_whole && (!longest || s->shown > longest->shown + NEAR_ENOUGH))
+			longest = s;
+	}
+	return longest;
+}
+
+/* Shares `spare` among those that are broken, and leaves the others out. */
+static void keep_broken(struct piece_breaks *b, double spare)
+{
+	int n = 0;
+
+	for (int i = 0; i < b->n; i++)
+		if (b->stretch[i].shown < b->stretch[i].to - b->stretch[i].from)
+			b->stretch[n++] = b->stretch[i];
+	b->n = n;
+	for (int i = 0; i < n; i++)
+		b->stretch[i].shown += spare / n;
+}
+
+struct piece_breaks piece_breaks(struct arena *a, const struct part *p, double room, double least)
+{
+	struct piece_breaks b = plain_stretches(a, p, least);
+	struct plain_stretch *s = NULL;
+	double drawn = p->size.length;
+
+	while (drawn > room && (s = longest_whole(&b)) != NULL) {
+		drawn -= s->to - s->from - least;
+		s->shown = least;
+	}
+	keep_broken(&b, fmax(room - drawn, 0));
 	return b;
 }
 

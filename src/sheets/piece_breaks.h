@@ -21,8 +21,9 @@ struct piece_breaks {
 	int n;
 };
 
-/* Each plain stretch longer than `most` comes out `most` long. */
-struct piece_breaks piece_breaks(struct arena *a, const struct part *p, double most);
+/* As few plain stretches as will do, the longest first, so that the piece fills `room`; each comes
+ * out at least so long. */
+struct piece_breaks piece_breaks(struct arena *a, const struct part *p, double room, double least);
 
 /* None: every piece is drawn at its length. */
 static inline struct piece_breaks piece_unbroken(void)

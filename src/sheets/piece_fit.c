@@ -45,17 +45,6 @@ static struct cell whole(const struct cell_wish *w, double most)
 	return none(w);
 }
 
-/* What is broken out of the piece so that it fills the width, both in millimetres of the piece. */
-static struct piece_breaks breaks_to_fill(struct arena *a, const struct part *p, double width,
-	double ratio)
-{
-	double shown = SHOWN_BREAK * ratio;
-	struct piece_breaks b = piece_breaks(a, p, shown);
-	double left = width - breaks_drawn_at(&b, p->size.length);
-
-	return b.n > 0 && left > 0 ? piece_breaks(a, p, shown + left / b.n) : b;
-}
-
 /* Broken so as to take this share of the width: half of it leaves room for the ends beside. */
 static struct cell broken_to(const struct cell_wish *w, double share)
 {
@@ -66,8 +55,8 @@ static struct cell broken_to(const struct cell_wish *w, double share)
 	for (; *ratio != 0 && *ratio <= BROKEN_MOST; ratio++) {
 		if (p->size.width / *ratio > BROKEN_HIGH)
 			continue;
-		struct piece_breaks b =
-			breaks_to_fill(w->sheet->drawing->arena, p, room * *ratio, *ratio);
+		struct piece_breaks b = piece_breaks(w->sheet->drawing->arena, p, room * *ratio,
+			SHOWN_BREAK * *ratio);
 		if (b.n == 0 || breaks_drawn_at(&b, p->size.length) / *ratio > room + NEAR_ENOUGH)
 			continue;
 		struct cell c = cell_fill(w, *ratio, b);

@@ -77,14 +77,18 @@ static void housing_facts(struct facts *f, const struct stair *s, const struct s
 		return;
 	fact(f, "Nosing line to upper edge", inches_words(a, s, w->margin));
 	fact(f, "Housings, depth", inches_words(a, s, h->depth));
-	fact(f, "Tread housing, front / back",
-		arena_printf(a, "%s / %s", inches_words(a, s, h->tread_front),
-			inches_words(a, s, h->tread_back)));
-	if (h->riser_bottom > 0)
+	if (h->riser_bottom > 0) {
+		fact(f, "Tread housing, front / back",
+			arena_printf(a, "%s / %s", inches_words(a, s, h->tread_front),
+				inches_words(a, s, h->tread_back)));
 		fact(f, "Riser housing, top / bottom",
 			arena_printf(a, "%s / %s", inches_words(a, s, h->riser_top),
 				inches_words(a, s, h->riser_bottom)));
-	fact(f, "Wedges", wedge_words(a, s, h));
+		fact(f, "Wedges", wedge_words(a, s, h));
+	} else {
+		fact(f, "Tread housing", inches_words(a, s, h->tread_front));
+		fact(f, "Wedges", "none: they would be seen from below");
+	}
 	fact(f, "Wood under the housings", inches_words(a, s, h->wood_left));
 }
 
