@@ -55,13 +55,11 @@ static struct outline section(struct arena *a, const struct rod *r, const struct
 	return path_close(p);
 }
 
+/* Worked like a notch; the note says how deep and how wide. */
 static void add_features(struct arena *a, struct part *p, const struct rod *r)
 {
 	if (lip(r) > NEAR_ENOUGH)
-		piece_feature(a, p,
-			(struct feature){ .kind = FEATURE_NOTCH,
-				.depth = lip(r),
-				.text = "underside rabbeted to lie on the structural floor" });
+		piece_feature(a, p, (struct feature){ .kind = FEATURE_NOTCH, .depth = lip(r) });
 }
 
 /* How it lies on the floor, in the words of who fits it. */

@@ -126,13 +126,18 @@ static void add_dowel(const struct joint *j, double height)
 	piece_bore(j->arena, j->part, b);
 }
 
-/* Two rails that meet at one newel have their bolts pass each other. */
+/* Two rails that meet at one newel have their bolts pass each other, with as much wood between the
+ * two pilot holes as one is wide: over the other one, or under it in a rail that is not deep. */
 static double bolt_height(const struct joint *j, struct range r)
 {
 	const struct job_rail_bolt *bolt = &j->stretch->rod->job->rail.bolt;
+	double past = 2 * bolt->pilot;
+	bool goes_under = USUAL_HEIGHT + past > r.high && USUAL_HEIGHT - past >= r.low;
 	if (bolt->height > 0)
 		return bolt->height;
-	return clamp(USUAL_HEIGHT + (j->is_met ? 3 * bolt->pilot : 0), r);
+	if (!j->is_met)
+		return clamp(USUAL_HEIGHT, r);
+	return clamp(USUAL_HEIGHT + (goes_under ? -past : past), r);
 }
 
 /* As high over the bolt as there is wood: under it is the access hole.  0: there is no room. */

@@ -24,6 +24,7 @@
 
 struct detail {
 	const struct sheet_context *context;
+	const struct part *parts; /* that it shows */
 	const char *title;
 	struct view view;
 	struct box window;     /* of the view */
@@ -63,10 +64,10 @@ static struct box draw_marks(struct sheet *s, const struct detail *t, double sca
 	struct arena *a = s->drawing->arena;
 	int n = 0, parts = 0;
 
-	for (const struct part *p = t->context->parts; p; p = p->next)
+	for (const struct part *p = t->parts; p; p = p->next)
 		parts++;
 	struct leader *list = NEW_N(a, struct leader, parts + 1);
-	for (const struct part *p = t->context->parts; p; p = p->next) {
+	for (const struct part *p = t->parts; p; p = p->next) {
 		struct shown shown = longest_shown(t, p);
 		if (!part_is_existing(p) && shown.length * scale > LEAST_SHOWN)
 			list[n++] = (struct leader){ p->mark, vec_scale(shown.middle, scale),
@@ -150,34 +151,63 @@ static double way_along(const struct sheet_context *c, const struct part *p)
 	return x < c->stair->flights[0].total_run / 2 ? 1 : -1;
 }
 
-/* The whole stair from either side, made when the first newel asks for it. */
-struct side_views {
-	struct view right, left;
-};
-
-static struct view view_from_side(struct arena *a, const struct sheet_context *c,
-	struct side_views *made, enum view_from from)
+/* On plan, what a detail takes in. */
+static bool reaches_into(struct box plan, const struct part *p, struct frame place)
 {
-	struct view *v = from == VIEW_FROM_RIGHT ? &made->right : &made->left;
+	struct box b = box_empty();
 
-	if (!v->strokes)
-		*v = view_make(a, c->parts, (struct view_spec){ .from = from });
-	return *v;
+	for (const struct solid *s = p->solids; s; s = s->next)
+		for (int i = 0; i < s->n; i++) {
+			struct vec3 low = frame_place(place, s->a[i]);
+			struct vec3 high = frame_place(place, s->b[i]);
+			b = box_add(box_add(b, vec(low.x, low.y)), vec(high.x, high.y));
+		}
+	return box_touches(plan, b);
+}
+
+/* The house, and what is near a newel in its own plane: not the balustrade in front of it, nor the
+ * rail on the wall behind. */
+static const struct part *parts_within(struct arena *a, const struct part *parts, struct box plan)
+{
+	struct part *first = NULL, **tail = &first;
+
+	for (const struct part *p = parts; p; p = p->next) {
+		struct part *some = NEW(a, struct part);
+		struct frame *places = NEW_N(a, struct frame, p->count);
+		int n = 0;
+		for (int i = 0; i < p->count; i++)
+			if (part_is_existing(p) || reaches_into(plan, p, p->places[i]))
+				places[n++] = p->places[i];
+		if (n == 0)
+			continue;
+		*some = *p;
+		some->places = places;
+		some->count = n;
+		some->next = NULL;
+		*tail = some;
+		tail = &some->next;
+	}
+	return first;
 }
 
 static struct detail newel_detail(struct arena *a, const struct sheet_context *c,
-	struct side_views *made, const struct part *p)
+	const struct part *p)
 {
 	double half = p->newel->section / 2;
 	struct vec3 foot = frame_place(p->places[0], vec3(0, half, half));
 	enum view_from from = foot.y < c->stair->width / 2 ? VIEW_FROM_RIGHT : VIEW_FROM_LEFT;
-	struct detail t = { .context = c, .view = view_from_side(a, c, made, from) };
+	struct box window = window_round(p, from, way_along(c, p));
+	double x0 = from == VIEW_FROM_RIGHT ? window.x0 : -window.x1;
+	const struct part *parts = parts_within(a, c->parts,
+		(struct box){ x0, foot.y - half, x0 + box_width(window), foot.y + half });
+	struct view_spec spec = { .from = from };
+	struct detail t = { .context = c, .parts = parts, .view = view_make(a, parts, spec) };
 	double u = view_project(from, foot).x;
 	const double heights[] = { foot.z, foot.z + p->newel->rail_low,
 		foot.z + p->newel->rail_high, foot.z + p->newel->height };
 
 	t.title = arena_printf(a, "Newel %s", p->mark);
-	t.window = window_round(p, from, way_along(c, p));
+	t.window = window;
 	t.heights = copied(a, heights, 4);
 	t.height_count = 4;
 	t.heights_at = u - half;
@@ -220,13 +250,19 @@ static double rail_middle(const struct sheet_context *c, const struct step *step
 	return middle;
 }
 
+/* Through the middle of the first baluster. */
+static double behind_riser(const struct stair *s)
+{
+	return s->job->balusters.section / 2;
+}
+
 /* Seen up the stair, cut through the front of a step: rail, infill, tread's end, stringer. */
 static struct detail across_detail(struct arena *a, const struct sheet_context *c,
 	const struct step *step)
 {
 	const struct stair *s = c->stair;
 	const struct flight *f = &s->flights[0];
-	double x = step->riser_x + s->job->balusters.section / 2;
+	double x = step->riser_x + behind_riser(s);
 	struct vec3 at = frame_place(f->frame, vec3(x, step->open_right ? 0 : s->width, 0));
 	struct view_spec spec = { .from = VIEW_FRONT, .cut = true };
 	double u = view_project(spec.from, at).x, inward = step->open_right ? -1 : 1;
@@ -235,7 +271,7 @@ static struct detail across_detail(struct arena *a, const struct sheet_context *
 	const double heights[] = { step->level, top };
 
 	spec.at = vec3_dot(at, view_frame(spec.from).w);
-	struct detail t = { .context = c, .view = view_make(a, c->parts, spec) };
+	struct detail t = { .context = c, .parts = c->parts, .view = view_make(a, c->parts, spec) };
 	t.title = arena_printf(a, "Across the balustrade, step %d", step->number);
 	t.window = (struct box){ fmin(out, in), step->level - s->unit_rise - AROUND, fmax(out, in),
 		top + AROUND };
@@ -252,14 +288,16 @@ static struct detail across_detail(struct arena *a, const struct sheet_context *
 static void note_sheet(struct sheet *s)
 {
 	const struct stair *st = s->context->stair;
+	struct arena *a = s->drawing->arena;
 	const struct note notes[] = {
-		{ "Notes", general_words(s->drawing->arena, st) },
+		{ "Notes", general_words(a, st) },
 		{ NULL,
-			"On a newel: from its foot to the underside of the rail on the face it "
-			"meets, to the rail's top, to the newel's top without a cap. Across the "
-			"balustrade: from the tread to the rail's top, plumb over the riser; and "
-			"the "
-			"rail's width." },
+			arena_printf(a,
+				"On a newel: from its foot to the underside of the rail on the "
+				"face it meets, to the rail's top, to the newel's top without a "
+				"cap. Across the balustrade, %s behind the riser's face: from the "
+				"tread to the rail's top; and the rail's width.",
+				length_words(a, st, behind_riser(st))) },
 	};
 
 	sheet_notes(s, notes, sizeof(notes) / sizeof(*notes));
@@ -299,12 +337,11 @@ static int newel_count(const struct part *parts)
 static int all_details(struct arena *a, const struct sheet_context *c, struct detail *list)
 {
 	const struct step *step = middle_open(&c->stair->flights[0]);
-	struct side_views made = { .right.strokes = NULL };
 	int n = 0;
 
 	for (const struct part *p = c->parts; p; p = p->next)
 		if (p->newel)
-			list[n++] = newel_detail(a, c, &made, p);
+			list[n++] = newel_detail(a, c, p);
 	if (step)
 		list[n++] = across_detail(a, c, step);
 	return n;

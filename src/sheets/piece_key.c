@@ -11,7 +11,7 @@
 static bool is_in_key(const struct part *p, const void *with)
 {
 	(void)with;
-	return !p->existing && !p->baluster && p->stuff != STUFF_MOULDING;
+	return !p->existing && p->kind != &part_infill && p->kind != &part_moulding;
 }
 
 struct key_view key_view(struct arena *a, const struct sheet_context *c, double width,
