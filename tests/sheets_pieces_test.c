@@ -51,7 +51,7 @@ static void only_plain_stretches_are_broken_out(void **state)
 	struct part *p = strip(a);
 	(void)state;
 	piece_bore(a, p, mortise_at(500));
-	struct piece_breaks b = piece_breaks(a, p, 100);
+	struct piece_breaks b = piece_breaks(a, p, 0, 100); /* in no room at all */
 	assert_int_equal(b.n, 2);
 	assert_near(b.stretch[0].from, 0, 1e-9);
 	assert_near(b.stretch[0].to, 480, 1e-9);
@@ -60,11 +60,42 @@ static void only_plain_stretches_are_broken_out(void **state)
 	arena_free(a);
 }
 
+/* Of 530 and 390 before and behind the mortise the first is enough, and gives what is wanted. */
+static void no_more_is_broken_out_than_is_needed(void **state)
+{
+	struct arena *a = arena_new();
+	struct part *p = strip(a);
+	(void)state;
+	piece_bore(a, p, mortise_at(550));
+	struct piece_breaks b = piece_breaks(a, p, 700, 100);
+	assert_int_equal(b.n, 1);
+	assert_near(b.stretch[0].to, 530, 1e-9);
+	assert_near(breaks_drawn_at(&b, 1000), 700, 1e-9);
+	arena_free(a);
+}
+
+/* A bolt's hole in the end takes up its depth inwards: before the end there is no piece to break.
+ */
+static void nothing_is_broken_out_beyond_the_ends(void **state)
+{
+	struct arena *a = arena_new();
+	struct part *p = strip(a);
+	struct bore bolt = { .at = { .u = { 0, 1, 0 }, .v = { 0, 0, -1 }, .w = { -1, 0, 0 } } };
+	(void)state;
+	bolt.at.origin = vec3(0, 20, 10);
+	bolt.size = bore_round(10, 45);
+	piece_bore(a, p, bolt);
+	struct piece_breaks b = piece_breaks(a, p, 0, 20);
+	assert_int_equal(b.n, 1);
+	assert_near(b.stretch[0].from, 45, 1e-9);
+	arena_free(a);
+}
+
 static void the_slope_of_an_end_is_never_broken_out(void **state)
 {
 	struct arena *a = arena_new();
 	(void)state;
-	struct piece_breaks b = piece_breaks(a, strip(a), 30);
+	struct piece_breaks b = piece_breaks(a, strip(a), 0, 30);
 	assert_int_equal(b.n, 1);
 	assert_near(b.stretch[0].to, 960, 1e-9);
 	arena_free(a);
@@ -74,7 +105,7 @@ static void what_lies_beyond_a_break_moves_as_one(void **state)
 {
 	struct arena *a = arena_new();
 	(void)state;
-	struct piece_breaks b = piece_breaks(a, strip(a), 100);
+	struct piece_breaks b = piece_breaks(a, strip(a), 0, 100);
 	assert_near(breaks_drawn_at(&b, 0), 0, 1e-9);
 	assert_near(breaks_drawn_at(&b, 960), 100, 1e-9);
 	assert_near(breaks_drawn_at(&b, 1000), 140, 1e-9);
@@ -122,6 +153,8 @@ int main(void)
 {
 	const struct CMUnitTest tests[] = {
 		cmocka_unit_test(only_plain_stretches_are_broken_out),
+		cmocka_unit_test(no_more_is_broken_out_than_is_needed),
+		cmocka_unit_test(nothing_is_broken_out_beyond_the_ends),
 		cmocka_unit_test(the_slope_of_an_end_is_never_broken_out),
 		cmocka_unit_test(what_lies_beyond_a_break_moves_as_one),
 		cmocka_unit_test(every_piece_but_a_stringer_has_a_cell),

@@ -60,6 +60,12 @@ static void end_joint(struct pieces *list, struct part *p, const struct strip *b
 		strip_bore(list->arena, p, bar, tenon, end);
 }
 
+static bool is_at_wall(const struct stretch *s, const struct span *span)
+{
+	return (!span->post_before && s->foot.kind == RAIL_END_WALL) ||
+		(!span->post_after && s->head.kind == RAIL_END_WALL);
+}
+
 static void bar_add(struct pieces *list, const struct stretch *s, const struct span *span, double z,
 	const char *note)
 {
@@ -68,7 +74,9 @@ static void bar_add(struct pieces *list, const struct stretch *s, const struct s
 		f->bar_thickness };
 	struct part *p = strip_add(list, "bar", &bar, (struct outline){ NULL, 0 });
 	double in_post = f->post / 2;
-	p->note = note;
+	p->note = is_at_wall(s, span)
+		? arena_printf(list->arena, "%s; the end at the wall scribed and fixed to it", note)
+		: note;
 	if (span->post_before || infill_meets_newel(s, s->foot))
 		end_joint(list, p, &bar, s, span->post_before ? in_post : INFINITY, STRIP_LOW_END);
 	if (span->post_after || infill_meets_newel(s, s->head))

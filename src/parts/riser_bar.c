@@ -29,7 +29,7 @@ static double bar_end(const struct rod *r, const struct side *side, int step)
 static const char *note(struct arena *a, const struct rod *r)
 {
 	struct lettering l = job_lettering(r->job);
-	return arena_printf(a, "leaves a gap of %s over the tread below",
+	return arena_printf(a, "glued under its tread; leaves a gap of %s over the one below",
 		length_say(a, l, r->rise - r->tread - r->job->risers.bar));
 }
 

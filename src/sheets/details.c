@@ -8,6 +8,7 @@
 #include "draw/view.h"
 #include "sheets/balloons.h"
 #include "sheets/compose.h"
+#include "sheets/some_parts.h"
 #include "sheets/stands.h"
 #include "sheets/words.h"
 
@@ -151,43 +152,20 @@ static double way_along(const struct sheet_context *c, const struct part *p)
 	return x < c->stair->flights[0].total_run / 2 ? 1 : -1;
 }
 
-/* On plan, what a detail takes in. */
-static bool reaches_into(struct box plan, const struct part *p, struct frame place)
+/* The house, and what is near a newel in its own plane (a box on plan): not the balustrade in front
+ * of it, nor the rail on the wall behind. */
+static bool is_near(const struct part *p, int place, const void *with)
 {
+	const struct box *plan = with;
+	struct frame f = p->places[place];
 	struct box b = box_empty();
 
 	for (const struct solid *s = p->solids; s; s = s->next)
 		for (int i = 0; i < s->n; i++) {
-			struct vec3 low = frame_place(place, s->a[i]);
-			struct vec3 high = frame_place(place, s->b[i]);
-			b = box_add(box_add(b, vec(low.x, low.y)), vec(high.x, high.y));
+			struct vec3 one = frame_place(f, s->a[i]), other = frame_place(f, s->b[i]);
+			b = box_add(box_add(b, vec(one.x, one.y)), vec(other.x, other.y));
 		}
-	return box_touches(plan, b);
-}
-
-/* The house, and what is near a newel in its own plane: not the balustrade in front of it, nor the
- * rail on the wall behind. */
-static const struct part *parts_within(struct arena *a, const struct part *parts, struct box plan)
-{
-	struct part *first = NULL, **tail = &first;
-
-	for (const struct part *p = parts; p; p = p->next) {
-		struct part *some = NEW(a, struct part);
-		struct frame *places = NEW_N(a, struct frame, p->count);
-		int n = 0;
-		for (int i = 0; i < p->count; i++)
-			if (part_is_existing(p) || reaches_into(plan, p, p->places[i]))
-				places[n++] = p->places[i];
-		if (n == 0)
-			continue;
-		*some = *p;
-		some->places = places;
-		some->count = n;
-		some->next = NULL;
-		*tail = some;
-		tail = &some->next;
-	}
-	return first;
+	return part_is_existing(p) || box_touches(*plan, b);
 }
 
 static struct detail newel_detail(struct arena *a, const struct sheet_context *c,
@@ -198,8 +176,8 @@ static struct detail newel_detail(struct arena *a, const struct sheet_context *c
 	enum view_from from = foot.y < c->stair->width / 2 ? VIEW_FROM_RIGHT : VIEW_FROM_LEFT;
 	struct box window = window_round(p, from, way_along(c, p));
 	double x0 = from == VIEW_FROM_RIGHT ? window.x0 : -window.x1;
-	const struct part *parts = parts_within(a, c->parts,
-		(struct box){ x0, foot.y - half, x0 + box_width(window), foot.y + half });
+	const struct box plan = { x0, foot.y - half, x0 + box_width(window), foot.y + half };
+	const struct part *parts = some_parts(a, c->parts, is_near, &plan);
 	struct view_spec spec = { .from = from };
 	struct detail t = { .context = c, .parts = parts, .view = view_make(a, parts, spec) };
 	double u = view_project(from, foot).x;

@@ -27,13 +27,16 @@ static int corner_count(const struct part *p)
 }
 
 /* What a hole takes up along the piece, from its mouth to its bottom. */
-static void add_hole(struct places *places, const struct bore *b)
+struct along {
+	double low, high;
+};
+
+static struct along hole_along(const struct bore *b)
 {
 	double half = (fabs(b->at.u.x) * b->size.length + fabs(b->at.v.x) * b->size.width) / 2;
 	double mouth = b->at.origin.x, bottom = mouth - b->at.w.x * b->size.depth;
 
-	places->at[places->n++] = fmin(mouth, bottom) - half;
-	places->at[places->n++] = fmax(mouth, bottom) + half;
+	return (struct along){ fmin(mouth, bottom) - half, fmax(mouth, bottom) + half };
 }
 
 static struct places places_of(struct arena *a, const struct part *p)
@@ -45,8 +48,11 @@ static struct places places_of(struct arena *a, const struct part *p)
 			places.at[places.n++] = s->a[i].x;
 			places.at[places.n++] = s->b[i].x;
 		}
-	for (const struct bore *b = p->bores; b; b = b->next)
-		add_hole(&places, b);
+	for (const struct bore *b = p->bores; b; b = b->next) {
+		struct along hole = hole_along(b);
+		places.at[places.n++] = hole.low;
+		places.at[places.n++] = hole.high;
+	}
 	qsort(places.at, (size_t)places.n, sizeof(double), ascending);
 	return places;
 }
@@ -59,8 +65,20 @@ static bool slopes_over(struct vec3 a, struct vec3 b, double from, double to)
 	return fabs(a.y - b.y) > NEAR_ENOUGH || fabs(a.z - b.z) > NEAR_ENOUGH;
 }
 
+static bool is_drilled(const struct part *p, double from, double to)
+{
+	for (const struct bore *b = p->bores; b; b = b->next) {
+		struct along hole = hole_along(b);
+		if (hole.low < to - NEAR_ENOUGH && hole.high > from + NEAR_ENOUGH)
+			return true;
+	}
+	return false;
+}
+
 static bool is_plain(const struct part *p, double from, double to)
 {
+	if (is_drilled(p, from, to))
+		return false;
 	for (const struct solid *s = p->solids; s; s = s->next)
 		for (int i = 0; i < s->n; i++) {
 			int k = (i + 1) % s->n;

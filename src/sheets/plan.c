@@ -211,37 +211,50 @@ static void widen_by_covers(const struct plan *p, struct stand *w)
 	}
 }
 
-/* The mark of a stringer beside its dashed lines, on the first tread with room. */
-static int letter_stringer(struct hand h, const struct plan *p, struct stand w, double scale,
-	const char *text)
+enum { SPOTS_A_SIDE = 4 };
+
+/* Beside a stringer's dashed lines, a tread each: first those on the stair, then those outside of
+ * it, where a wall may be, or a floor's edge. */
+static void spots_beside(const struct hand *h, const struct plan *p, struct stand w, double scale,
+	struct spot spots[2 * SPOTS_A_SIDE])
 {
-	struct spot spots[8];
-
 	widen_by_covers(p, &w);
-	double above = w.high * scale + CLEAR, below = w.low * scale - h.letter - CLEAR;
+	double above = w.high * scale + CLEAR, below = w.low * scale - h->letter - CLEAR;
+	bool is_left = w.low + w.high > p->context->stair->width;
 
-	for (int k = 0; k < 8; k++) {
-		int tread = k / 2;
-		double x = (0.445 + tread) * p->flight->unit_run;
-		spots[k] = (struct spot){ vec(at(p, x, 0, scale).x, k % 2 ? below : above),
-			ALIGN_MIDDLE, 0, SPOT_PLAIN };
+	for (int k = 0; k < 2 * SPOTS_A_SIDE; k++) {
+		double x = (0.445 + k % SPOTS_A_SIDE) * p->flight->unit_run;
+		bool inside = k < SPOTS_A_SIDE;
+		double y = inside == is_left ? below : above;
+		spots[k] =
+			(struct spot){ vec(at(p, x, 0, scale).x, y), ALIGN_MIDDLE, 0, SPOT_PLAIN };
 	}
-	return place_text(h.g, h.measure, h.letter, spots, 8, text);
 }
 
 /* With its thickness, where a tread is wide enough for both. */
-static void letter_stringers(struct hand h, const struct plan *p, double scale)
+static void letter_stringer(struct hand h, const struct plan *p, struct stand w, double scale)
 {
 	struct arena *a = h.g->arena;
-	struct stands stands = list_stands(a, p->context->parts);
+	const char *thickness = inches_words(a, p->context->stair, w.high - w.low);
+	const char *both = arena_printf(a, "%s, %s", w.part->mark, thickness);
+	struct spot spots[2 * SPOTS_A_SIDE];
 
-	for (int i = 0; i < stands.n; i++) {
-		struct stand w = stands.at[i];
-		const char *thickness = inches_words(a, p->context->stair, w.high - w.low);
-		const char *both = arena_printf(a, "%s, %s", w.part->mark, thickness);
-		if (letter_stringer(h, p, w, scale, both) < 0)
-			letter_stringer(h, p, w, scale, w.part->mark);
+	spots_beside(&h, p, w, scale, spots);
+	for (int side = 0; side < 2; side++) {
+		const struct spot *beside = spots + side * SPOTS_A_SIDE;
+		if (place_text(h.g, h.measure, h.letter, beside, SPOTS_A_SIDE, both) >= 0 ||
+			place_text(h.g, h.measure, h.letter, beside, SPOTS_A_SIDE, w.part->mark) >=
+				0)
+			return;
 	}
+}
+
+static void letter_stringers(struct hand h, const struct plan *p, double scale)
+{
+	struct stands stands = list_stands(h.g->arena, p->context->parts);
+
+	for (int i = 0; i < stands.n; i++)
+		letter_stringer(h, p, stands.at[i], scale);
 }
 
 /* The cutting plane of the section at one end: a thick dash, an arrow the way it looks, its letter.

@@ -2,6 +2,7 @@
 
 #include "draw/bounds.h"
 #include "pitchboard/rail.h"
+#include "sheets/some_parts.h"
 
 /* Waist height, 4'-0" over the lower finished floor: common practice. */
 #define WAIST 1220.0
@@ -94,6 +95,17 @@ static void find_covers(struct arena *a, struct plan *p)
 	p->covers = covers;
 }
 
+/* Does it stand on the upper floor, or guard it? */
+static bool is_guard(const struct part *p, int place, const void *with)
+{
+	const struct stair *s = with;
+
+	if (p->rail)
+		return p->rail->pitch == 0;
+	return !part_is_existing(p) && p->kind != &part_landing &&
+		p->places[place].origin.z > s->total_rise - NEAR_ENOUGH;
+}
+
 struct plan plan_make(struct arena *a, const struct sheet_context *c)
 {
 	struct plan p = { .context = c,
@@ -118,6 +130,8 @@ struct plan plan_make(struct arena *a, const struct sheet_context *c)
 			.shows = is_wall });
 	p.floor = view_make(a, c->parts,
 		(struct view_spec){ .from = VIEW_PLAN, .shows = is_upper_floor });
+	p.guard = view_make(a, some_parts(a, c->parts, is_guard, c->stair),
+		(struct view_spec){ .from = VIEW_PLAN });
 	return p;
 }
 
@@ -173,15 +187,6 @@ static bool is_rail(const struct stroke *s)
 	return is_rail_part(s->part) && s->pen != PEN_HIDDEN;
 }
 
-/* What guards the upper floor is above the cut wherever it stands. */
-static bool is_guard(const struct plan *p, const struct part *part)
-{
-	if (part->rail)
-		return part->rail->pitch == 0;
-	return !part_is_existing(part) && part->kind != &part_landing &&
-		part->places[0].origin.z > p->context->stair->total_rise - NEAR_ENOUGH;
-}
-
 /* Of the way from a to b the shares at which it goes into a box and comes out again, in one
  * direction: Liang and Barsky's clipping. */
 static struct vec within(double a, double b, double low, double high, struct vec shares)
@@ -220,24 +225,29 @@ static void draw_uncovered(struct drawing *g, const struct plan *p, enum pen pen
 	draw_stroke(g, pen, s, scale);
 }
 
+static struct stroke before_break(const struct plan *p, struct stroke s)
+{
+	return p->has_break ? cut_stroke(p->break_line, NEAR_SIDE, s) : s;
+}
+
 static void draw_near(struct drawing *g, const struct plan *p, double scale)
 {
 	for (int i = 0; i < p->near.stroke_count; i++) {
 		struct stroke s = p->near.strokes[i];
-		if (!is_wanted(p, &s))
-			continue;
-		if (p->has_break)
-			s = cut_stroke(p->break_line, NEAR_SIDE, s);
-		draw_uncovered(g, p, s.pen == PEN_CUT ? PEN_OUTLINE : s.pen, s, scale, 0);
+		if (is_wanted(p, &s))
+			draw_uncovered(g, p, s.pen == PEN_CUT ? PEN_OUTLINE : s.pen,
+				before_break(p, s), scale, 0);
 	}
 	for (int i = 0; i < p->whole.stroke_count; i++) {
 		struct stroke s = p->whole.strokes[i];
-		bool guard = is_guard(p, s.part) && is_wanted(p, &s);
-		if (!is_rail(&s) && !guard)
-			continue;
-		if (p->has_break)
-			s = cut_stroke(p->break_line, NEAR_SIDE, s);
-		draw_stroke(g, guard ? PEN_ABOVE : PEN_OUTLINE, s, scale);
+		bool is_level = s.part->rail && s.part->rail->pitch == 0;
+		if (is_rail(&s) && !is_level)
+			draw_stroke(g, PEN_OUTLINE, before_break(p, s), scale);
+	}
+	for (int i = 0; i < p->guard.stroke_count; i++) {
+		struct stroke s = p->guard.strokes[i];
+		if (is_wanted(p, &s))
+			draw_stroke(g, PEN_ABOVE, before_break(p, s), scale);
 	}
 }
 

@@ -22,6 +22,7 @@ struct plan {
 	struct view whole;        /* the stair as if nothing were cut */
 	struct view walls;        /* cut */
 	struct view floor;        /* above */
+	struct view guard;        /* of the upper floor, above the cut wherever it stands */
 	const struct box *covers; /* the rails along walls: what lies under them is not seen */
 	int cover_count;
 };
