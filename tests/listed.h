@@ -22,7 +22,8 @@ static inline struct listed listed_from(const char *text)
 	l.blanks = blanks_make(a, l.built.stair, l.built.parts);
 	l.groups = cutting_make(a, l.built.stair, l.blanks, &l.built.diags);
 	l.lists = lists_make(a,
-		&(struct list_sources){ l.built.stair, l.built.parts, l.blanks, l.groups, NULL });
+		&(struct list_sources){ l.built.stair, l.built.parts, l.blanks, l.groups, NULL,
+			NULL, CHANGES_UNTOLD });
 	return l;
 }
 

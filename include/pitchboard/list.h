@@ -7,6 +7,7 @@
 #ifndef PITCHBOARD_LIST_H
 #define PITCHBOARD_LIST_H
 
+#include "pitchboard/change.h"
 #include "pitchboard/drawing.h"
 #include "pitchboard/part.h"
 
@@ -127,14 +128,23 @@ struct lists {
 	int n;
 };
 
+/* How the cut list tells what must be made otherwise than in an earlier job. */
+enum telling_changes {
+	CHANGES_UNTOLD,
+	CHANGES_BY_MARK,   /* the revision beside the marks of changed parts */
+	CHANGES_BY_COLUMN, /* yes or no in a column of its own */
+};
+
 /* What all lists are made from; `sheets` are looked through for those that show how a part is made,
- * and may be NULL. */
+ * and may be NULL, as `changes` may. */
 struct list_sources {
 	const struct stair *stair;
 	const struct part *parts;
 	const struct blank *blanks;
 	const struct cut_group *cutting;
 	const struct drawing *sheets;
+	const struct change *changes;
+	enum telling_changes telling;
 };
 
 struct lists lists_make(struct arena *a, const struct list_sources *from);

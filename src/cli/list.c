@@ -3,22 +3,25 @@
  */
 #include "pitchboard/list.h"
 #include "cli/command.h"
+#include "cli/earlier.h"
 #include "cli/files.h"
 
 #include <stdio.h>
 
-enum { LIST_CSV, LIST_JSON, LIST_ONLY };
+enum { LIST_CSV, LIST_JSON, LIST_ONLY, LIST_SINCE };
 
 static const struct option options[] = {
 	[LIST_CSV] = { 0, "csv", NULL, "one list as CSV; the cut list when --only names none" },
 	[LIST_JSON] = { 0, "json", NULL, "all lists as one JSON object" },
 	[LIST_ONLY] = { 0, "only", "LIST",
 		"cut, lumber, mouldings, hardware, buying, cutting or setups" },
+	[LIST_SINCE] = { 0, "since", "OLD",
+		"say in the cut list which parts have changed since job OLD" },
 	{ 0 },
 };
 
 static struct lists lists_of(struct arena *a, const char *path, const char *text,
-	enum status *status)
+	const struct earlier_job *earlier, enum status *status)
 {
 	struct diags d;
 
@@ -32,7 +35,10 @@ static struct lists lists_of(struct arena *a, const char *path, const char *text
 	*status = !parts ? STATUS_WRONG : d.warnings ? STATUS_FINDINGS : STATUS_DONE;
 	if (!parts)
 		return (struct lists){ NULL, 0 };
-	return lists_make(a, &(struct list_sources){ stair, parts, blanks, cutting, NULL });
+	return lists_make(a,
+		&(struct list_sources){ stair, parts, blanks, cutting, NULL,
+			changes_find(a, earlier->was, stair, parts),
+			earlier->path ? CHANGES_BY_COLUMN : CHANGES_UNTOLD });
 }
 
 static void print_lists(struct arena *a, struct lists lists, const struct list *only,
@@ -65,7 +71,12 @@ static enum status run_list(struct arena *a, const struct arguments *args)
 		complain("%s", file.problem);
 		return STATUS_WRONG;
 	}
-	struct lists lists = lists_of(a, args->operands[0], file.text, &status);
+	struct earlier_job earlier = earlier_open(a, args->values[LIST_SINCE]);
+	if (earlier.problem) {
+		complain("%s", earlier.problem);
+		return STATUS_WRONG;
+	}
+	struct lists lists = lists_of(a, args->operands[0], file.text, &earlier, &status);
 	if (!lists.n)
 		return status;
 	const struct list *only = name ? lists_find(lists, name) : NULL;

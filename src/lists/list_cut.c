@@ -23,6 +23,7 @@ enum {
 	CUT_ROUGH_WIDE,
 	CUT_ROUGH_LONG,
 	CUT_SHOWN,
+	CUT_CHANGED, /* left out where nothing is compared */
 	CUT_COLUMNS
 };
 
@@ -42,6 +43,7 @@ static const struct list_column columns[CUT_COLUMNS] = {
 	[CUT_ROUGH_WIDE] = { "Rough wide", "rough_width", LIST_LENGTH, 0 },
 	[CUT_ROUGH_LONG] = { "Rough long", "rough_length", LIST_LENGTH, 0 },
 	[CUT_SHOWN] = { "Shown on", "sheet", LIST_TEXT, 30 },
+	[CUT_CHANGED] = { "Changed", "changed", LIST_TEXT, 0 },
 };
 
 static const char *const notes[] = {
@@ -112,12 +114,25 @@ static void set_rough(struct list_maker *m, struct list_cell *row, const struct 
 		b->stuff == STUFF_BOARD ? b->nominal : b->thickness };
 }
 
-static void add(struct list_maker *m, const struct part *p, const struct blank *b,
-	const struct drawing *sheets)
+/* "T3 rev B": the revision that the sheets are issued as. */
+static const char *mark_words(struct arena *a, const struct list_sources *from,
+	const struct part *p)
+{
+	const struct job *job = from->stair->job;
+
+	if (from->telling != CHANGES_BY_MARK || !part_has_changed(from->changes, p))
+		return p->mark;
+	if (!job->revision_count)
+		return arena_printf(a, "%s changed", p->mark);
+	return arena_printf(a, "%s rev %s", p->mark, job->revisions[job->revision_count - 1].mark);
+}
+
+static void add(struct list_maker *m, const struct list_sources *from, const struct part *p,
+	const struct blank *b)
 {
 	struct list_cell *row = list_row(m);
 
-	row[CUT_MARK] = cell_text(p->mark);
+	row[CUT_MARK] = cell_text(mark_words(m->arena, from, p));
 	row[CUT_PART] = cell_text(p->name);
 	row[CUT_MAKE] = cell_count(m->arena, p->count);
 	row[CUT_SPECIES] = cell_text(p->material);
@@ -126,22 +141,24 @@ static void add(struct list_maker *m, const struct part *p, const struct blank *
 	row[CUT_LONG] = cell_length(m, part_sawn_length(p));
 	row[CUT_GRAIN] = cell_text(grain_words(p->grain));
 	row[CUT_ENDS] = cell_text(ends_words(m->arena, p));
-	row[CUT_SHOWN] = cell_text(shown_on(m->arena, p, sheets));
+	row[CUT_SHOWN] = cell_text(shown_on(m->arena, p, from->sheets));
+	if (from->telling == CHANGES_BY_COLUMN)
+		row[CUT_CHANGED] = cell_text(part_has_changed(from->changes, p) ? "yes" : "no");
 	if (b)
 		set_rough(m, row, b);
 }
 
-struct list list_cut(struct arena *a, const struct stair *s, const struct part *parts,
-	const struct blank *blanks, const struct drawing *sheets)
+struct list list_cut(struct arena *a, const struct list_sources *from)
 {
-	struct list_maker m = list_begin(a, s, "cut", "Cut list", columns, CUT_COLUMNS);
+	int wanted = from->telling == CHANGES_BY_COLUMN ? CUT_COLUMNS : CUT_CHANGED;
+	struct list_maker m = list_begin(a, from->stair, "cut", "Cut list", columns, wanted);
 
-	for (const struct part *p = parts; p; p = p->next) {
-		const struct blank *b = blanks;
+	for (const struct part *p = from->parts; p; p = p->next) {
+		const struct blank *b = from->blanks;
 		while (b && b->part != p)
 			b = b->next;
 		if (!part_is_existing(p))
-			add(&m, p, b, sheets);
+			add(&m, from, p, b);
 	}
 	m.list.notes = notes;
 	return m.list;

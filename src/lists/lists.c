@@ -6,7 +6,7 @@ struct lists lists_make(struct arena *a, const struct list_sources *from)
 {
 	const struct stair *s = from->stair;
 	const struct list made[] = {
-		list_cut(a, s, from->parts, from->blanks, from->sheets),
+		list_cut(a, from),
 		list_lumber(a, s, from->cutting),
 		list_mouldings(a, s, from->cutting),
 		list_hardware(a, s, from->parts),
