@@ -227,6 +227,20 @@ static void one_spare_is_cut_for_so_many_alike(void **state)
 	arena_free(spare.built.arena);
 }
 
+/* Pine for risers of 15 is bought 18 thick or 26; 18 planes to no more than 13. */
+static void a_species_is_sawn_out_of_the_boards_that_are_named_for_it(void **state)
+{
+	struct listed l = listed_file(JOB(
+		"boards: [{species: pine, thickness: 18, width: 200, lengths: [3 m]}, {species: "
+		"pine, thickness: 26, width: 200, lengths: [3 m]}]"));
+	(void)state;
+	for (const struct blank *b = l.blanks; b; b = b->next)
+		if (b->part->kind == &part_riser)
+			assert_near(b->nominal, 26, 1e-9);
+	check_all(&l);
+	arena_free(l.built.arena);
+}
+
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
@@ -240,6 +254,7 @@ int main(void)
 		cmocka_unit_test(what_is_wider_than_any_board_is_glued_up),
 		cmocka_unit_test(the_cheapest_boards_are_found_over_widths_and_lengths),
 		cmocka_unit_test(one_spare_is_cut_for_so_many_alike),
+		cmocka_unit_test(a_species_is_sawn_out_of_the_boards_that_are_named_for_it),
 	};
 
 	return cmocka_run_group_tests(tests, NULL, NULL);

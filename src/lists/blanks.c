@@ -36,20 +36,50 @@ static enum stuff stuff_of(const struct part *p)
 	return p->stuff;
 }
 
+/* The thinnest of the boards named for its species that comes out so thick.  bought 0: none does,
+ * or it is named without a thickness. */
+static struct nominal named_board(const struct job *job, const char *species, double finished)
+{
+	struct nominal thinnest = { 0, 0 };
+
+	for (int i = 0; i < job->stock.board_count; i++) {
+		const struct job_board *board = &job->stock.boards[i];
+		double planing = job->stock.rough_thickness > 0
+			? job->stock.rough_thickness
+			: nominal_planing(job->about.units, board->thickness);
+		double comes_out = board->thickness - planing;
+		if (!offer_is_of(board, species))
+			continue;
+		if (board->thickness <= 0)
+			return (struct nominal){ 0, 0 };
+		bool will_do = comes_out >= finished - NEAR_ENOUGH;
+		if (will_do && (thinnest.bought <= 0 || board->thickness < thinnest.bought))
+			thinnest = (struct nominal){ board->thickness, comes_out };
+	}
+	return thinnest;
+}
+
+/* Where the job names no board that will do, the usual one. */
+static struct nominal board_for(const struct job *job, const char *species, double finished)
+{
+	struct nominal named = named_board(job, species, finished);
+
+	return named.bought > 0
+		? named
+		: nominal_board(job->about.units, finished, job->stock.rough_thickness);
+}
+
 /* Finished sizes as they lie in the board: along the grain, across it, and through it; on edge
  * where a thinner board will then do. */
 static void set_sizes(const struct job *job, struct blank *b, const struct part *p)
 {
-	enum units units = job->about.units;
-	double planing = job->stock.rough_thickness;
-
 	b->length = p->grain == GRAIN_ACROSS ? p->size.width : part_sawn_length(p);
 	b->width = p->grain == GRAIN_ACROSS ? p->size.length : p->size.width;
 	b->thickness = p->size.thickness;
 	if (b->stuff != STUFF_BOARD || p->makeup.plies || b->width >= b->thickness)
 		return;
-	double flat = nominal_board(units, b->thickness, planing).bought;
-	double on_edge = nominal_board(units, b->width, planing).bought;
+	double flat = board_for(job, b->species, b->thickness).bought;
+	double on_edge = board_for(job, b->species, b->width).bought;
 	if (on_edge > 0 && (flat <= 0 || on_edge < flat)) {
 		double thickness = b->thickness;
 		b->thickness = b->width;
@@ -80,8 +110,7 @@ static void glue_up_to_stock(struct arena *a, const struct job *job, struct blan
 		b->each *= (int)plies;
 		b->thickness /= plies;
 	}
-	struct nominal n =
-		nominal_board(job->about.units, b->thickness, job->stock.rough_thickness);
+	struct nominal n = board_for(job, b->species, b->thickness);
 	b->nominal = n.bought;
 	struct offers o = offers_for(a, job, b);
 	double widest = o.widest - job->stock.rough_width;

@@ -133,8 +133,8 @@ struct list list_mouldings(struct arena *a, const struct stair *s, const struct 
 	struct list_maker m =
 		list_begin(a, s, "mouldings", "Mouldings", moulding_columns, MOULD_COLUMNS);
 	double unit = s->job->about.units == UNITS_INCHES ? 12 * MM_PER_INCH : 1000;
-	static const char *const feet[] = { "In running feet.", NULL };
-	static const char *const metres[] = { "In running metres.", NULL };
+	static const char *const feet[] = { "Mouldings in running feet.", NULL };
+	static const char *const metres[] = { "Mouldings in running metres.", NULL };
 
 	for (const struct cut_group *g = groups; g; g = g->next) {
 		if (g->stuff != STUFF_MOULDING)

@@ -144,11 +144,13 @@ static void want_sizes(struct setups *s, const struct blank *b)
 			blank_count(b));
 	if (b->stuff == STUFF_PLANK)
 		return;
-	want(s,
-		(struct setup){ .work = WORK_RIP,
-			.main = b->width,
-			.words = is_glued(b) ? "fence, to be glued up" : "fence" },
-		b, blank_count(b));
+	/* plies go into the clamps rough, and are trimmed as one */
+	if (!is_glued(b) || b->width < b->part->size.width - NEAR_ENOUGH)
+		want(s,
+			(struct setup){ .work = WORK_RIP,
+				.main = b->width,
+				.words = is_glued(b) ? "fence, to be glued up" : "fence" },
+			b, blank_count(b));
 	if (is_glued(b))
 		want(s, (struct setup){ .work = WORK_PANEL, .main = b->part->size.width }, b,
 			whole_pieces(b));

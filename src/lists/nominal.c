@@ -38,6 +38,16 @@ static const struct nominal *boards_in(enum units units)
 	return quarters;
 }
 
+/* As the tables above have it: 3/16 in to 6/4 and 1/4 in over it; 5 mm. */
+double nominal_planing(enum units units, double bought)
+{
+	switch (units) {
+	case UNITS_INCHES: return bought < IN(1.5) + NEAR_ENOUGH ? IN(3.0 / 16) : IN(0.25);
+	case UNITS_MILLIMETRES: return 5;
+	}
+	return 0;
+}
+
 static double comes_out(const struct nominal *n, double planing)
 {
 	return planing > 0 ? n->bought - planing : n->finished;

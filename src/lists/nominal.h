@@ -16,6 +16,9 @@ struct nominal {
  * bought 0: no board is so thick. */
 struct nominal nominal_board(enum units units, double finished, double planing);
 
+/* What planing both faces of a sawn board usually takes off. */
+double nominal_planing(enum units units, double bought);
+
 /* The thickest of them. */
 struct nominal nominal_thickest(enum units units, double planing);
 

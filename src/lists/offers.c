@@ -20,9 +20,14 @@ static void add_lengths(struct offers *o, double width, const double *lengths, i
 		o->offers[o->n++] = (struct offer){ width, lengths[i], 0 };
 }
 
+bool offer_is_of(const struct job_board *board, const char *species)
+{
+	return !*board->species || strcasecmp(board->species, species) == 0;
+}
+
 static bool is_for(const struct job_board *board, const struct blank *b)
 {
-	if (*board->species && strcasecmp(board->species, b->species) != 0)
+	if (!offer_is_of(board, b->species))
 		return false;
 	return board->thickness <= 0 || fabs(board->thickness - b->nominal) < SAME_THICKNESS;
 }

@@ -22,6 +22,9 @@ struct offers {
  * in their own width, as long as the stringers' planks; plywood in its sheet. */
 struct offers offers_for(struct arena *a, const struct job *job, const struct blank *b);
 
+/* Does this board come in the species? */
+bool offer_is_of(const struct job_board *board, const char *species);
+
 /* How much of a board's length can be counted on, and of a clear one: without knots and splits. */
 double offer_usable(const struct offers *o, double length);
 double offer_clear(const struct offers *o, double length);
