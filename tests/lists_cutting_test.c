@@ -230,7 +230,7 @@ static void one_spare_is_cut_for_so_many_alike(void **state)
 /* Pine for risers of 15 is bought 18 thick or 26; 18 planes to no more than 13. */
 static void a_species_is_sawn_out_of_the_boards_that_are_named_for_it(void **state)
 {
-	struct listed l = listed_file(JOB(
+	struct listed l = listed_from(JOB(
 		"boards: [{species: pine, thickness: 18, width: 200, lengths: [3 m]}, {species: "
 		"pine, thickness: 26, width: 200, lengths: [3 m]}]"));
 	(void)state;
