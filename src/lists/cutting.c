@@ -185,13 +185,14 @@ static struct plan best_plan(struct arena *a, const struct ripping *r, double *b
 		*bound = whole_cents(cut.bound);
 		best = better(best, plan_of(a, r, cut), r->aim);
 	}
-	if (r->aim == CUT_FEWEST)
-		*bound = rip_fewest(a, r);
-	else if (n > 1) {
+	/* where the longest piece and the widest go on boards of different lengths, these alone do */
+	if (n > 1 && (r->aim == CUT_CHEAPEST || !best.boards)) {
 		struct ripped cut = rip_any_boards(a, r);
 		*bound = whole_cents(cut.bound);
 		best = better(best, plan_of(a, r, cut), r->aim);
 	}
+	if (r->aim == CUT_FEWEST)
+		*bound = rip_fewest(a, r);
 	return best;
 }
 
