@@ -182,6 +182,27 @@ static void what_is_wider_than_any_board_is_glued_up(void **state)
 	arena_free(l.built.arena);
 }
 
+/* A body of 245 goes on no board but the one of 900; a front strip, longer by its overhang, on none
+ * but the one of 2000. */
+static void the_widest_and_the_longest_piece_may_come_from_boards_of_different_lengths(void **state)
+{
+	struct listed l = listed_from(
+		"pitchboard: 1\n"
+		"job: {name: Test, units: millimetres}\n"
+		"floors: {total_rise: 1800}\n"
+		"stair: {width: 900, left: wall, right: open, segments: [{risers: 10, run: 250}]}\n"
+		"treads: {thickness: 27, nosing: 25, scribe: 0}\n"
+		"material: {treads: oak, balustrade: ash}\n"
+		"stock: {rough_length: 0, rough_width: 0, spare_every: 0, " WHOLE
+		"boards: [{species: oak, width: 250, lengths: [900]}, "
+		"{species: oak, width: 100, lengths: [2000]}]}\n");
+
+	(void)state;
+	assert_null(l.built.diags.first);
+	check_all(&l);
+	arena_free(l.built.arena);
+}
+
 #define PRICED                                                                                     \
 	"boards: [{species: pine, width: 180, lengths: [1900, 3609], price: 10}, "                 \
 	"{species: pine, width: 363, lengths: [3609], price: "
@@ -252,6 +273,8 @@ int main(void)
 		cmocka_unit_test(a_piece_as_long_as_the_board_comes_out_of_a_clear_one),
 		cmocka_unit_test(a_piece_longer_than_any_board_is_told_and_still_listed),
 		cmocka_unit_test(what_is_wider_than_any_board_is_glued_up),
+		cmocka_unit_test(
+			the_widest_and_the_longest_piece_may_come_from_boards_of_different_lengths),
 		cmocka_unit_test(the_cheapest_boards_are_found_over_widths_and_lengths),
 		cmocka_unit_test(one_spare_is_cut_for_so_many_alike),
 		cmocka_unit_test(a_species_is_sawn_out_of_the_boards_that_are_named_for_it),
