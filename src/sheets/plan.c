@@ -96,12 +96,10 @@ static void draw_riser_numbers(struct hand h, const struct plan *p, double scale
 		if (!all && number % 5 && number != 1 && number != f->risers)
 			continue;
 		struct vec v = at(p, i * f->unit_run, s->width / 2, scale);
-		struct spot spot = { vec(v.x + 1.3, base), ALIGN_LEFT, 0, SPOT_PLAIN };
-		const char *text = arena_printf(a, "%d", number);
-		if (i < f->risers - 2)
-			draw_text(h.g, spot.at, h.letter, spot.align, text);
-		else /* a wall may be cut just behind the last ones */
-			place_text(h.g, h.measure, h.letter, &spot, 1, text);
+		/* a wall may stand there that a tread wraps, or one be cut behind the last step */
+		const struct spot spots[] = { { vec(v.x + 1.3, base), ALIGN_LEFT, 0, SPOT_PLAIN },
+			{ vec(v.x + 1.3, v.y - 1.2 - h.letter), ALIGN_LEFT, 0, SPOT_PLAIN } };
+		place_text(h.g, h.measure, h.letter, spots, 2, arena_printf(a, "%d", number));
 	}
 }
 
