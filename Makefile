@@ -112,7 +112,7 @@ check: all
 run-tests: $(B)/pitchboard $(UNIT) $(RANDOM) $(FUZZ:%=$(B)/tests/fuzz/replay_%)
 	@PITCHBOARD=$(B)/pitchboard MAKEFLAGS= tests/run.sh $(UNIT) \
 		$(foreach f,$(FUZZ),"$(B)/tests/fuzz/replay_$f tests/fuzz/corpus/*") \
-		"$(RANDOM) 200 1" $(SHELLTESTS)
+		"$(RANDOM) 100 1" "$(RANDOM) 100 101" $(SHELLTESTS)
 
 check-long: | $(AFTER_DEPS)
 	@$(MAKE) --no-print-directory B=build/fuzz CC=clang WARN= run-fuzz \
