@@ -90,7 +90,7 @@ enum skirt_kind {
 
 enum open_skirt_kind {
 	OPEN_SKIRT_NONE,
-	OPEN_SKIRT_MITRED, /* in front of a rough carriage, under the treads, mitred to the risers */
+	OPEN_SKIRT_MITRED, /* before a rough carriage, under the treads, mitred to the risers */
 };
 
 struct job_skirts {

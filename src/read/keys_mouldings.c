@@ -119,8 +119,9 @@ static const char *skirt_baseboard(const void *group, enum units units)
 static const struct field skirts[] = {
 	{ FIELD_CHOICE, "wall", LANDS(job_skirts, wall), .choices = skirt_kinds, .usual = "none",
 		.label = "skirt boards",
-		.help = "on walls: plain, set first, treads and risers butt against its face, where the "
-			"wall runs all the way; or cut round the steps and scribed over their ends" },
+		.help = "on walls: plain, set first, treads and risers butt against its face, "
+			"where the wall runs all the way; or cut round the steps and scribed over "
+			"their ends" },
 	{ FIELD_CHOICE, "open", LANDS(job_skirts, open), .choices = open_skirt_kinds,
 		.usual = "none", .label = "skirt boards at open sides",
 		.help = "at open sides: mitred, a finished board in front of a sawtooth carriage, "
