@@ -12,13 +12,14 @@
 #include "near.h"
 
 /* Rise 150, run 200: nosing line and skirt lie on a 3-4-5 triangle. */
-#define STAIR                                                                                      \
+#define STAIR STAIR_WITH("")
+#define STAIR_WITH(notches)                                                                        \
 	"pitchboard: 1\n"                                                                          \
 	"job: {name: Test, units: millimetres}\n"                                                  \
 	"floors: {total_rise: 1500}\n"                                                             \
 	"stair: {width: 900, left: wall, right: wall, segments: [{risers: 10, run: 200}]}\n"       \
 	"comfort: {least_rise: 100, least_run: 150, step_least: 400, sum_least: 300}\n"            \
-	"treads: {thickness: 30, nosing: 20, nosing_radius: 10, scribe: 3}\n"                      \
+	"treads: {thickness: 30, nosing: 20, nosing_radius: 10, scribe: 3" notches "}\n"           \
 	"risers: {thickness: 20}\n"
 
 #define SAWN "stringers: {wall: sawtooth, wall_gap: 40}\n"
@@ -302,6 +303,35 @@ static void a_plain_one_finds_no_room_where_the_side_is_open_further_on(void **s
 	arena_free(b.arena);
 }
 
+/* By hand: the face of riser 4 is at 600, the wall 100 in front of it, and the scribe. */
+static void a_plain_one_stops_at_a_wall_in_a_tread_and_goes_on_behind_it(void **state)
+{
+	struct built b = built_from(
+		STAIR_WITH(", notches: [{step: 3, at: right, along: 60, across: 100}]") SAWN PLAIN);
+	(void)state;
+	struct extent before = { 0 }, behind = { 0 };
+	for (const struct part *p = b.parts; p; p = p->next)
+		if (p->kind == &part_skirt && built_extent(p, 0).low.y < 1) {
+			before = before.high.x > 0 ? before : built_extent(p, 0);
+			behind = built_extent(p, 0);
+		}
+	assert_near(before.high.x, 600 - 100 - 3, 1e-9);
+	assert_near(behind.low.x, 600, 1e-9);
+	assert_near(behind.high.x, 1820, 1e-9);
+	arena_free(b.arena);
+}
+
+static void one_cut_round_does_not_go_with_a_wall_in_a_tread(void **state)
+{
+	struct built b = built_from(
+		STAIR_WITH(", notches: [{step: 3, at: right, along: 60, across: 100}]") SAWN CUT);
+	(void)state;
+	assert_null(b.parts);
+	assert_string_equal(b.diags->first->text,
+		"skirts.wall: treads are notched for a wall that stands in its way");
+	arena_free(b.arena);
+}
+
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
@@ -316,6 +346,8 @@ int main(void)
 		cmocka_unit_test(coves_end_at_its_face),
 		cmocka_unit_test(a_housed_stringer_is_its_own_skirt),
 		cmocka_unit_test(a_plain_one_needs_room_behind_the_stringer),
+		cmocka_unit_test(a_plain_one_stops_at_a_wall_in_a_tread_and_goes_on_behind_it),
+		cmocka_unit_test(one_cut_round_does_not_go_with_a_wall_in_a_tread),
 		cmocka_unit_test(the_carriage_of_an_open_side_stands_behind_its_skirt),
 		cmocka_unit_test(its_riser_cuts_run_back_by_its_thickness),
 		cmocka_unit_test(it_covers_the_carriage_and_what_is_nailed_under_it),

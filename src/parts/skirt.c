@@ -114,9 +114,15 @@ static struct outline cut_round(struct arena *a, const struct skirt *k)
 	return path_close(p);
 }
 
-static const char *note_of(const struct side *side, enum skirt_kind kind)
+/* Those of two walls are one part, laid the other way up. */
+static const char *note_of(const struct rod *r, const struct side *side, enum skirt_kind kind)
 {
-	bool left = side->hand == HAND_LEFT;
+	bool left = side->hand == HAND_LEFT, is_plain = kind == SKIRT_PLAIN;
+	bool both = r->sides[HAND_LEFT].skirt > 0 && r->sides[HAND_RIGHT].skirt > 0;
+	if (both && !r->sides[HAND_LEFT].is_open && !r->sides[HAND_RIGHT].is_open)
+		return is_plain ? "face up as drawn on the left wall, down on the right"
+				: "face up as drawn on the left wall, down on the right; scribe "
+				  "it to treads and risers";
 	if (kind == SKIRT_CUT_ROUND)
 		return left ? "face up as drawn; scribe it to treads and risers"
 			    : "face down as drawn; scribe it to treads and risers";
@@ -135,13 +141,11 @@ static struct edges edges_of(const struct rod *r, struct outline face)
 	return e;
 }
 
-static void skirt_add(struct pieces *list, const struct skirt *k, const struct side *side)
+static void length_add(struct pieces *list, const struct rod *r, const struct side *side,
+	struct outline face, double start_mitre)
 {
 	struct arena *a = list->arena;
-	const struct rod *r = k->rod;
 	enum skirt_kind kind = r->job->skirts.wall;
-	struct outline face =
-		kind == SKIRT_PLAIN ? plain(a, k, -COVER / r->cosine) : cut_round(a, k);
 	struct edges e = edges_of(r, face);
 	double width = (e.upper - e.lower) * r->cosine;
 	struct bench b = bench_make(r, e, &face, 1);
@@ -151,19 +155,35 @@ static void skirt_add(struct pieces *list, const struct skirt *k, const struct s
 		r->job->material.risers, bench_frame(r, b, fmax(one, other)));
 	p->outline = bench_outline(a, b, face);
 	p->size = (struct part_size){ outline_extent(p->outline).x1, width, side->skirt };
-	p->start.mitre = PI / 2 - r->pitch; /* the level foot cut */
-	p->end.mitre = r->pitch;            /* the plumb head cut */
+	p->start.mitre = start_mitre;
+	p->end.mitre = r->pitch; /* plumb */
 	p->solids = solid_prism(a, profile_of(a, p->outline), 0, side->skirt);
-	p->note = note_of(side, kind);
+	p->note = note_of(r, side, kind);
 }
 
-/* What a tread is cut out for at this side stands where the skirt would. */
-static bool is_notched(const struct rod *r, const struct side *side)
+static void skirt_add(struct pieces *list, const struct skirt *k, const struct side *side)
+{
+	struct arena *a = list->arena;
+	const struct rod *r = k->rod;
+	double foot = PI / 2 - r->pitch, plumb = r->pitch; /* level on the floor */
+	if (r->job->skirts.wall == SKIRT_CUT_ROUND) {
+		length_add(list, r, side, cut_round(a, k), foot);
+		return;
+	}
+	struct lengths l = skirt_lengths(a, r, side, plain(a, k, -COVER / r->cosine));
+	for (int i = 0; i < l.n; i++)
+		length_add(list, r, side, l.at[i], i == 0 ? foot : plumb);
+}
+
+/* A plain skirt stops at a wall that the ends of treads are cut out for; one that goes round the
+ * steps does not, and of a wall at the back of a tread nobody knows whether it reaches here. */
+static bool is_in_the_way(const struct rod *r, const struct side *side)
 {
 	const struct job_treads *t = &r->job->treads;
 	enum notch_at at = side->hand == HAND_LEFT ? NOTCH_LEFT : NOTCH_RIGHT;
 	for (int i = 0; i < t->notch_count; i++)
-		if (t->notches[i].at == at || t->notches[i].at == NOTCH_BACK)
+		if (t->notches[i].at == NOTCH_BACK ||
+			(t->notches[i].at == at && r->job->skirts.wall == SKIRT_CUT_ROUND))
 			return true;
 	return false;
 }
@@ -182,7 +202,7 @@ static bool skirt_fits(struct arena *a, const struct rod *r, const struct side *
 	if (j->wall == SKIRT_CUT_ROUND && r->riser <= 0)
 		diag_error(d, at, "write plain",
 			"skirts.wall: open risers leave nothing to scribe it to");
-	if (is_notched(r, side))
+	if (is_in_the_way(r, side))
 		diag_error(d, at, "write none, and fit it in lengths between the notches",
 			"skirts.wall: treads are notched for a wall that stands in its way");
 	return d->errors == before;

@@ -9,6 +9,16 @@
 /* The finished board in front of the rough carriage of an open side. */
 void open_skirt_add(struct pieces *list, const struct rod *r, enum hand hand);
 
+/* A skirt along the steps, as it would be without walls that treads are cut out for, in the lengths
+ * between these. */
+struct lengths {
+	struct outline *at;
+	int n;
+};
+
+struct lengths skirt_lengths(struct arena *a, const struct rod *r, const struct side *side,
+	struct outline whole);
+
 /* Can the job have it, when it asks for one? */
 bool open_skirt_fits(const struct rod *r, struct diags *d);
 
