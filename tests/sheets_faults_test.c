@@ -1,6 +1,7 @@
 /*
- * Every sheet of the demo jobs, on every paper: no text touches another or lies under a heavy
- * line, nothing is off the paper, nothing but the warning is outside the frame.
+ * Every sheet of every set of the demo jobs, on every paper: no text touches another or lies under
+ * a heavy line, nothing is off the paper, nothing but what is said in the margins is outside the
+ * frame; nothing is in the space kept for a stamp.
  */
 #include <setjmp.h>
 #include <stdarg.h>
@@ -35,19 +36,22 @@ static const char *on_paper(struct arena *a, const char *job, const char *paper)
 	return arena_printf(a, "%.*s  paper: %s%s", (int)(at - job), job, paper, strchr(at, '\n'));
 }
 
-static int is_warning(const struct mark *k)
+static int is_in_margin(const struct mark *k, const struct sheet_set *set)
 {
-	return k->kind == MARK_TEXT && !strncmp(k->text.text, "NOT FOR FABRICATION:", 20);
+	return k->kind == MARK_TEXT &&
+		(!strncmp(k->text.text, "NOT FOR FABRICATION:", 20) ||
+			(*set->says && !strcmp(k->text.text, set->says)));
 }
 
-/* All marks but the warning in the margin. */
-static struct box framed(struct arena *a, const struct drawing *g, struct measure m)
+/* All marks but what is said in the margins. */
+static struct box framed(struct arena *a, const struct drawing *g, struct measure m,
+	const struct sheet_set *set)
 {
 	struct drawing *rest = drawing_new(a, g->use, g->width, g->height);
 
 	for (const struct mark *k = g->first; k; k = k->next) {
 		struct mark *copy = NEW(a, struct mark);
-		if (is_warning(k))
+		if (is_in_margin(k, set))
 			continue;
 		*copy = *k;
 		copy->next = NULL;
@@ -57,21 +61,87 @@ static struct box framed(struct arena *a, const struct drawing *g, struct measur
 	return drawing_bounds(rest, m);
 }
 
-static void check_frame(struct arena *a, const struct drawing *g, const struct paper *p,
-	struct measure m)
+static void check_frame(struct box b, const struct paper *p)
 {
-	struct box b = framed(a, g, m);
-
 	assert_near(b.x0, p->left, 1e-6);
 	assert_near(b.y0, p->bottom, 1e-6);
 	assert_near(b.x1, p->width - p->right, 1e-6);
 	assert_near(b.y1, p->height - p->top, 1e-6);
 }
 
+static double title_height(const struct title_block *t)
+{
+	double h = 0;
+
+	for (int i = 0; i < t->n; i++)
+		h += t->rows[i].height;
+	return h;
+}
+
+static int is_inside(struct box b, struct vec p)
+{
+	return p.x > b.x0 && p.x < b.x1 && p.y > b.y0 && p.y < b.y1;
+}
+
+/* On a paper too narrow for it there is none: a warning says so.  One strip of lettering under its
+ * upper edge is for the words over it. */
+static struct box stamp_space(const struct stationery *st, const struct paper *p,
+	const struct sheet_set *set)
+{
+	double x = p->width - p->right - st->title.width;
+
+	return (struct box){ x - set->stamp + 0.1, p->bottom + 0.1, x - 0.1,
+		p->bottom + title_height(&st->title) - 2 * p->lettering - 0.1 };
+}
+
+static void check_stamp_space(const struct drawing *g, struct box space, const struct paper *p)
+{
+	if (space.x0 < p->left)
+		return;
+	for (const struct mark *k = g->first; k; k = k->next) {
+		if (k->kind == MARK_TEXT)
+			assert_false(is_inside(space, k->text.at));
+		for (int i = 0; k->kind == MARK_LINE && i < k->line.n; i++)
+			assert_false(is_inside(space, k->line.points[i]));
+	}
+}
+
+/* One job on one paper. */
+struct drawn {
+	const char *path;
+	const struct stair *stair;
+	const struct part *parts;
+	const struct finding *findings;
+	const struct stationery *stationery;
+	const struct paper *paper;
+	struct measure measure;
+};
+
+static void check_set(struct arena *a, const struct drawn *w, const struct sheet_set *set)
+{
+	const char *report;
+	struct diags d;
+
+	diags_init(&d, a, w->path, NULL);
+	const struct drawing *g = sheets_draw(a, w->stair, w->parts,
+		(struct issue){ .set = set->name, .findings = w->findings }, w->stationery,
+		w->measure, &d);
+	assert_non_null(g);
+	for (; g; g = g->next) {
+		if (drawing_faults(a, g, w->measure, &report))
+			fail_msg("%s, %s on %s:\n%s", w->path, set->name, w->paper->name, report);
+		if (g->use != USE_SHEET)
+			continue;
+		check_frame(framed(a, g, w->measure, set), w->paper);
+		if (set->stamp > 0)
+			check_stamp_space(g, stamp_space(w->stationery, w->paper, set), w->paper);
+	}
+}
+
 static void check_sheets(const char *path, const char *paper)
 {
 	struct arena *a = arena_new();
-	const char *problem, *report, *text = on_paper(a, file_text(a, path), paper);
+	const char *problem, *text = on_paper(a, file_text(a, path), paper);
 	struct faces *faces = faces_load(a, "templates", &problem);
 	struct diags d;
 
@@ -79,17 +149,11 @@ static void check_sheets(const char *path, const char *paper)
 	const struct stair *s = stair_solve(a, job_read(a, text, &d), &d);
 	const struct part *parts = parts_make(a, s, &d);
 	const struct stationery *st = stationery_read(a, "templates", &d);
-	const struct finding *findings =
-		code_check(a, s, parts, rules_read(a, "templates", s->job, &d), &d);
-	const struct drawing *g = sheets_draw(a, s, parts, (struct issue){ .findings = findings },
-		st, faces_measure(faces), &d);
-	assert_non_null(g);
-	for (; g; g = g->next) {
-		if (drawing_faults(a, g, faces_measure(faces), &report))
-			fail_msg("%s on %s:\n%s", path, paper, report);
-		if (g->use == USE_SHEET)
-			check_frame(a, g, stationery_paper(st, paper), faces_measure(faces));
-	}
+	const struct drawn w = { path, s, parts,
+		code_check(a, s, parts, rules_read(a, "templates", s->job, &d), &d), st,
+		stationery_paper(st, paper), faces_measure(faces) };
+	for (int i = 0; i < st->set_count; i++)
+		check_set(a, &w, &st->sets[i]);
 	faces_free(faces);
 	arena_free(a);
 }

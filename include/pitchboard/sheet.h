@@ -51,7 +51,7 @@ struct sheet_kind {
 
 extern const struct sheet_kind sheet_cover, sheet_plan, sheet_elevation, sheet_section,
 	sheet_stringer, sheet_parts, sheet_details, sheet_pieces, sheet_cutlist, sheet_cutting,
-	sheet_setups, sheet_code;
+	sheet_setups, sheet_code, sheet_guard, sheet_fixings, sheet_general;
 
 /* All drawings that the job's set asks for, numbered, framed and titled, then the templates.
  * NULL in, NULL out; NULL after an error. */

@@ -4,6 +4,7 @@
 #include <string.h>
 
 #include "draw/bounds.h"
+#include "sheets/limits.h"
 #include "sheets/tables.h"
 #include "sheets/words.h"
 
@@ -38,12 +39,6 @@ static const struct table_column amended_columns[AMENDED_COLUMNS] = {
 	{ "Section", ALIGN_LEFT, 0 },
 	{ "Who said so, and when", ALIGN_LEFT, 80 },
 };
-
-/* In capitals what must not be overlooked: no colour tells it. */
-static const char *result_words(enum finding_state state)
-{
-	return state == FINDING_NOT_MET ? "NOT MET" : finding_word(state);
-}
 
 /* ---- rows ---- */
 

@@ -93,6 +93,21 @@ void sheet_notes(struct sheet *s, const struct note *notes, int n)
 	s->room.y0 = fmax(s->room.y0, place.area.y1 + 2 * s->hand.letter);
 }
 
+void sheet_of_notes(struct sheet *s, const struct note *notes, int n)
+{
+	struct set_line *line =
+		NEW_N(s->drawing->arena, struct set_line, most_lines(notes, n) + 2 * n + 1);
+	double wanted = COLUMN * s->hand.letter / 2.5;
+	int columns =
+		(int)fmax(1, floor((box_width(s->room) + COLUMN_GAP) / (wanted + COLUMN_GAP)));
+	double width = (box_width(s->room) - (columns - 1) * COLUMN_GAP) / columns;
+	int count = set_notes(s, notes, n, width, line);
+
+	if (flow(s, line, count, s->room, width, NULL) > columns)
+		s->drawing->is_too_small = 1;
+	flow(s, line, count, balance(s, line, count, s->room, width), width, s->drawing);
+}
+
 const char *assumptions_text(struct arena *a, const struct job *job, unsigned shown)
 {
 	const char *text = "";

@@ -32,6 +32,9 @@ struct sheet sheet_begin(struct arena *a, const struct sheet_context *c, const c
 /* Paragraphs in columns beside the title block, rising above it only when there are too many. */
 void sheet_notes(struct sheet *s, const struct note *notes, int n);
 
+/* The same on a sheet that has little else: in columns that fill the room from its top. */
+void sheet_of_notes(struct sheet *s, const struct note *notes, int n);
+
 /* The job's assumptions that belong on this kind of sheet as one paragraph, "" when there are none.
  */
 const char *assumptions_text(struct arena *a, const struct job *job, unsigned shown);

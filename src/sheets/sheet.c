@@ -11,7 +11,8 @@
 
 static const struct sheet_kind *const kinds[] = { &sheet_cover, &sheet_plan, &sheet_elevation,
 	&sheet_section, &sheet_stringer, &sheet_parts, &sheet_details, &sheet_pieces,
-	&sheet_cutlist, &sheet_cutting, &sheet_setups, &sheet_code };
+	&sheet_cutlist, &sheet_cutting, &sheet_setups, &sheet_code, &sheet_guard, &sheet_fixings,
+	&sheet_general };
 
 #define KINDS ((int)(sizeof(kinds) / sizeof(*kinds)))
 

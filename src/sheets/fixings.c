@@ -1,0 +1,333 @@
+/*
+ * Typical fixings: how the stair stands on its floor and hangs on its header, and
+ * how newels, rails and balusters are held; cut from the model's own views.
+ *
+ * What fixes what is read from the bores of the pieces that show.
+ */
+#include <string.h>
+
+#include "base/text.h"
+#include "draw/bounds.h"
+#include "pitchboard/rail.h"
+#include "sheets/closeup.h"
+#include "sheets/stands.h"
+#include "sheets/words.h"
+
+enum { MOST_FIXINGS = 8 };
+
+/* Round what is shown, in the house. */
+#define AROUND 140.0
+
+/* ---- what holds ---- */
+
+/* Which pieces' bores are told of: a joint is drilled from one side, the other is its mate. */
+typedef bool tells_fn(const struct part *p);
+
+static bool tells_newel(const struct part *p)
+{
+	return p->kind == &part_newel || p->kind == &part_stringer;
+}
+
+static bool tells_rail(const struct part *p)
+{
+	return p->kind == &part_rail;
+}
+
+static bool tells_infill(const struct part *p)
+{
+	return p->kind == &part_infill;
+}
+
+/* A piece of the house. */
+struct space {
+	struct vec3 low, high;
+};
+
+static bool is_in(struct space s, struct vec3 p)
+{
+	return p.x > s.low.x && p.x < s.high.x && p.y > s.low.y && p.y < s.high.y &&
+		p.z > s.low.z && p.z < s.high.z;
+}
+
+static struct space space_round(struct vec3 middle, double by)
+{
+	return (struct space){ vec3_sub(middle, vec3(by, by, by)),
+		vec3_add(middle, vec3(by, by, by)) };
+}
+
+static bool same_fixing(const struct bore *a, const struct bore *b)
+{
+	return a->fixing == b->fixing && strcmp(a->text, b->text) == 0 &&
+		fabs(a->fixing_length - b->fixing_length) < NEAR_ENOUGH &&
+		fabs(a->fixing_width - b->fixing_width) < NEAR_ENOUGH;
+}
+
+static int count_bores(const struct part *p, struct space s, const struct bore *like)
+{
+	int n = 0;
+
+	for (int i = 0; i < p->count; i++)
+		for (const struct bore *b = p->bores; b; b = b->next)
+			n += b->fixing != FIXING_NONE && !b->is_mate && same_fixing(b, like) &&
+				is_in(s, frame_place(p->places[i], b->at.origin));
+	return n;
+}
+
+/* Did a bore like it come before, in this part or an earlier one? */
+static bool is_counted(const struct part *parts, const struct bore *b)
+{
+	for (; parts; parts = parts->next)
+		for (const struct bore *c = parts->bores; c; c = c->next) {
+			if (c == b)
+				return false;
+			if (c->fixing != FIXING_NONE && !c->is_mate && same_fixing(b, c))
+				return true;
+		}
+	return false;
+}
+
+static const char *bore_words(struct arena *a, const struct stair *s, const struct bore *b, int n)
+{
+	const char *size = "";
+
+	if (b->fixing_length > 0 && b->fixing_width > 0)
+		size = arena_printf(a, " of %s",
+			section_words(a, s, b->fixing_width, b->fixing_length));
+	return arena_printf(a, "%s: %d%s", b->text, n, size);
+}
+
+/* dowel, rail to newel: 2 of 3/8" x 2"; ... */
+static const char *fixings_in(struct arena *a, const struct sheet_context *c, struct space space,
+	tells_fn *tells)
+{
+	struct text words = { .arena = a };
+
+	for (const struct part *p = c->parts; p; p = p->next)
+		for (const struct bore *b = p->bores; b; b = b->next) {
+			if (b->fixing == FIXING_NONE || b->is_mate || is_counted(c->parts, b))
+				continue;
+			int n = 0;
+			for (const struct part *q = c->parts; q; q = q->next)
+				n += tells(q) ? count_bores(q, space, b) : 0;
+			if (n)
+				text_join(&words, "; ", bore_words(a, c->stair, b, n));
+		}
+	return words.length ? arena_printf(a, "%s.", text_chars(&words)) : "";
+}
+
+/* ---- stringers ---- */
+
+static const struct part *shown_stringer(const struct sheet_context *c)
+{
+	for (const struct part *p = c->parts; p; p = p->next)
+		if (p->stringer && p->stringer->side == SIDE_WALL)
+			return p;
+	for (const struct part *p = c->parts; p; p = p->next)
+		if (p->stringer)
+			return p;
+	return NULL;
+}
+
+static struct view section_view(struct arena *a, const struct sheet_context *c)
+{
+	struct view_spec spec = { .from = VIEW_FROM_RIGHT, .cut = true };
+	struct vec3 through = frame_place(c->stair->flights[0].frame, vec3(0, section_y(a, c), 0));
+
+	spec.at = vec3_dot(through, view_frame(spec.from).w);
+	return view_make(a, c->parts, spec);
+}
+
+static const char *block_words(struct arena *a, const struct sheet_context *c)
+{
+	for (const struct part *p = c->parts; p; p = p->next)
+		if (p->kind == &part_block)
+			return arena_printf(a,
+				"Thrust block %s, %s, fixed to the floor, let into the foot.",
+				p->mark,
+				section_words(a, c->stair, p->size.thickness, p->size.width));
+	return "";
+}
+
+static struct closeup foot_closeup(struct arena *a, const struct sheet_context *c)
+{
+	const struct stair *s = c->stair;
+	const struct flight *f = &s->flights[0];
+	const struct stringer *g = shown_stringer(c)->stringer;
+	double x = f->frame.origin.x, floor = s->lower_structural;
+	struct closeup t = { .context = c,
+		.title = "Foot of the stringers",
+		.view = section_view(a, c),
+		.window = { x - AROUND * 1.5, floor - AROUND, x + 1.7 * f->unit_run,
+			2 * s->unit_rise + AROUND / 2 } };
+
+	closeup_size(&t, (struct closeup_size){ DIM_LEFT, 0, s->unit_rise, t.window.x0 });
+	if (floor < -NEAR_ENOUGH)
+		closeup_size(&t, (struct closeup_size){ DIM_LEFT, floor, 0, t.window.x0 });
+	closeup_say(&t,
+		arena_printf(a, "Stringers stand on the %s floor; %s %s.",
+			s->job->stringers.foot == FOOT_STRUCTURAL ? "structural" : "finished",
+			g->housing ? "wood left under the housings" : "wood left under the notches",
+			inches_words(a, s, g->housing ? g->housing->wood_left : g->throat)));
+	closeup_say(&t, block_words(a, c));
+	closeup_say(&t,
+		"Fixing to the floor, and the floor under it: by a licensed designer where "
+		"required.");
+	return t;
+}
+
+static struct closeup head_closeup(struct arena *a, const struct sheet_context *c)
+{
+	const struct stair *s = c->stair;
+	const struct flight *f = &s->flights[0];
+	double x = f->frame.origin.x + f->header_x, top = s->total_rise;
+	double deep = fmax(s->floor_depth, 2 * s->unit_rise);
+	struct closeup t = { .context = c,
+		.title = "Head of the stringers",
+		.view = section_view(a, c),
+		.window = { x - 1.7 * f->unit_run, top - deep - AROUND, x + AROUND * 1.8,
+			top + AROUND } };
+
+	closeup_size(&t, (struct closeup_size){ DIM_RIGHT, top - s->unit_rise, top, t.window.x1 });
+	if (s->floor_depth > 0)
+		closeup_size(&t,
+			(struct closeup_size){ DIM_RIGHT, top - s->floor_depth, top, t.window.x1 });
+	closeup_say(&t,
+		s->job->stringers.head == HEAD_FLUSH
+			? "The last tread is level with the upper floor; stringers bear on the "
+			  "header."
+			: "The last tread is one rise below the upper floor; stringers come up "
+			  "against the header.");
+	closeup_say(&t,
+		"Hanger, ledger or bolts at the head, and the header itself: by a licensed "
+		"designer where required.");
+	return t;
+}
+
+/* ---- newels ---- */
+
+static const struct part *newel_at(const struct sheet_context *c, double from, double to)
+{
+	for (const struct part *p = c->parts; p; p = p->next) {
+		double x = p->newel ? frame_place(p->places[0], vec3(0, 0, 0)).x : NAN;
+		if (x >= from && x < to)
+			return p;
+	}
+	return NULL;
+}
+
+static struct vec3 newel_middle(const struct part *p, double up)
+{
+	double half = p->newel->section / 2;
+
+	return frame_place(p->places[0], vec3(up, half, half));
+}
+
+/* What is shown of a newel: how far up, and whose bores are told of. */
+struct newel_joint {
+	const struct part *newel;
+	double up;
+	const char *what;
+	tells_fn *tells;
+};
+
+static struct closeup newel_closeup(struct arena *a, const struct sheet_context *c,
+	struct newel_joint j)
+{
+	const struct part *p = j.newel;
+	struct vec3 at = newel_middle(p, j.up);
+	enum view_from from = at.y < c->stair->width / 2 ? VIEW_FROM_RIGHT : VIEW_FROM_LEFT;
+	struct vec u = view_project(from, at);
+	double half = p->newel->section / 2, by = half + AROUND * 1.4;
+	struct closeup t = { .context = c,
+		.title = arena_printf(a, "%s %s", j.what, p->mark),
+		.view = view_make(a, c->parts, (struct view_spec){ .from = from }),
+		.window = { u.x - by, u.y - by, u.x + by, u.y + by } };
+
+	closeup_size(&t, (struct closeup_size){ DIM_BELOW, u.x - half, u.x + half, t.window.y0 });
+	const char *held = fixings_in(a, c, space_round(at, by), j.tells);
+	closeup_say(&t,
+		*held ? arena_printf(a, "Held by %s", held)
+		      : "No fixing is drilled here: it is fitted and fixed on site.");
+	return t;
+}
+
+/* ---- tread and baluster ---- */
+
+static struct closeup baluster_closeup(struct arena *a, const struct sheet_context *c,
+	const struct part *p)
+{
+	const struct frame *place = &p->places[p->count / 2];
+	struct vec3 at = frame_place(*place, vec3(0, p->size.width / 2, p->size.thickness / 2));
+	enum view_from from = at.y < c->stair->width / 2 ? VIEW_FROM_RIGHT : VIEW_FROM_LEFT;
+	struct vec u = view_project(from, at);
+	struct closeup t = { .context = c,
+		.title = arena_printf(a, "Foot of baluster %s", p->mark),
+		.view = view_make(a, c->parts, (struct view_spec){ .from = from }),
+		.window = { u.x - AROUND, u.y - AROUND, u.x + AROUND, u.y + AROUND } };
+	struct vec3 end =
+		frame_place(*place, vec3(p->size.length, p->size.width / 2, p->size.thickness / 2));
+	const char *head = fixings_in(a, c, space_round(end, 60), tells_infill);
+	const char *foot = fixings_in(a, c, space_round(at, 40), tells_infill);
+
+	closeup_say(&t, *foot ? arena_printf(a, "Foot: %s", foot) : "");
+	closeup_say(&t, *head ? arena_printf(a, "Head: %s", head) : "");
+	return t;
+}
+
+static const struct part *any_baluster(const struct sheet_context *c)
+{
+	for (const struct part *p = c->parts; p; p = p->next)
+		if (p->baluster)
+			return p;
+	return NULL;
+}
+
+/* ---- the sheet ---- */
+
+static int all_fixings(struct arena *a, const struct sheet_context *c, struct closeup *list)
+{
+	double half = c->stair->flights[0].total_run / 2;
+	const struct part *low = newel_at(c, -INFINITY, half), *high = newel_at(c, half, INFINITY);
+	const struct part *baluster = any_baluster(c);
+	const struct part *railed = low ? low : high;
+	int n = 0;
+
+	if (shown_stringer(c)) {
+		list[n++] = foot_closeup(a, c);
+		list[n++] = head_closeup(a, c);
+	}
+	if (low)
+		list[n++] = newel_closeup(a, c,
+			(struct newel_joint){ low, 0, "Foot of newel", tells_newel });
+	if (high)
+		list[n++] = newel_closeup(a, c,
+			(struct newel_joint){ high, 0, "Foot of newel", tells_newel });
+	if (railed)
+		list[n++] = newel_closeup(a, c,
+			(struct newel_joint){ railed,
+				(railed->newel->rail_low + railed->newel->rail_high) / 2,
+				"Rail to newel", tells_rail });
+	if (baluster)
+		list[n++] = baluster_closeup(a, c, baluster);
+	return n;
+}
+
+static struct drawing *draw(struct arena *a, const struct sheet_context *c)
+{
+	struct closeup *list = NEW_N(a, struct closeup, MOST_FIXINGS);
+	struct composition *all = NEW_N(a, struct composition, MOST_FIXINGS);
+	int n = all_fixings(a, c, list);
+	const struct note notes[] = { { "Notes", general_words(a, c->stair) },
+		{ NULL,
+			"Typical of all of their kind. What is drawn is the joinery of the stair; "
+			"its strength is not calculated here: by a licensed designer where "
+			"required." } };
+
+	for (int i = 0; i < n; i++)
+		all[i] = closeup_composition(&list[i], 4);
+	return closeup_sheets(a, c,
+		(struct closeup_page){ "Typical fixings", all, n, notes,
+			sizeof(notes) / sizeof(*notes) });
+}
+
+const struct sheet_kind sheet_fixings = { "fixings", "S-5", draw };

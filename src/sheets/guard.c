@@ -1,0 +1,196 @@
+/*
+ * Guards: seen square with the largest balls that pass, each close up, and the
+ * rails in section with their numbers.
+ */
+#include "draw/bounds.h"
+#include "sheets/guard_balls.h"
+#include "sheets/handrails.h"
+#include "sheets/limits.h"
+#include "sheets/tables.h"
+#include "sheets/words.h"
+
+/* Beside and under what stands in the guard, in the house. */
+#define AROUND 150.0
+
+/* A guard seen from one side of the stair. */
+struct guard_side {
+	const struct sheet_context *context;
+	const struct guard_balls *balls;
+	struct view view;
+	struct box window;
+	const char *title;
+};
+
+static bool is_of_guard(const struct part *p)
+{
+	return p->kind == &part_rail || p->kind == &part_newel || p->kind == &part_infill;
+}
+
+static struct box guard_window(const struct view *v)
+{
+	struct box b = box_empty();
+
+	for (int i = 0; i < v->stroke_count; i++)
+		if (is_of_guard(v->strokes[i].part) && v->strokes[i].pen != PEN_HIDDEN)
+			b = box_add(box_add(b, v->strokes[i].a), v->strokes[i].b);
+	return b;
+}
+
+/* The ball, its letter beside it with the leader to its middle. */
+static void draw_ball(struct hand h, const struct guard_ball *b, struct vec at, double scale)
+{
+	double radius = b->ball->diameter / 2 * scale;
+	struct vec out = vec_add(at, vec(-3 * h.letter - radius, 3 * h.letter + radius));
+	struct vec way = vec_unit(vec_sub(out, at));
+
+	draw_circle(h.g, PEN_OUTLINE, at, radius);
+	draw_line(h.g, PEN_DIM, vec_add(at, vec_scale(way, radius)),
+		vec_sub(out, vec_scale(way, h.letter)));
+	const struct vec ground[] = { vec(out.x - h.letter, out.y - h.letter),
+		vec(out.x + h.letter, out.y - h.letter), vec(out.x + h.letter, out.y + h.letter),
+		vec(out.x - h.letter, out.y + h.letter) };
+	draw_fill(h.g, SHADE_WHITE, ground, 4);
+	draw_circle(h.g, PEN_DIM, out, h.letter);
+	draw_text_styled(h.g, vec(out.x, out.y - h.letter / 2), h.letter, 0, ALIGN_MIDDLE,
+		LETTER_BOLD, b->letter);
+}
+
+static struct box compose_side(struct sheet *s, const void *what, double scale)
+{
+	const struct guard_side *g = what;
+	struct box used = box_scale(g->window, scale);
+	const struct stair *st = g->context->stair;
+
+	view_draw(s->drawing, &g->view, (struct placing){ .scale = scale }, &g->window);
+	for (int i = 0; i < g->balls->n; i++) {
+		const struct guard_ball *b = &g->balls->list[i];
+		if (ball_seen_from(g->context, b->ball) != g->view.spec.from)
+			continue;
+		struct vec at = vec_scale(view_project(g->view.spec.from, b->ball->at), scale);
+		draw_ball(s->hand, b, at, scale);
+	}
+	return draw_view_foot(s->hand, used, g->title, scale, st->job->about.units);
+}
+
+static void note_sheet(struct sheet *s)
+{
+	const struct sheet_context *c = s->context;
+	struct arena *a = s->drawing->arena;
+	const struct finding *height = limit_for(c->findings, "guard_height");
+	const struct note notes[] = {
+		{ "Notes", general_words(a, c->stair) },
+		{ NULL,
+			"Balls are drawn to scale where the largest one passes, measured on the "
+			"model: the middle of the ball in the plane of the guard." },
+		{ NULL,
+			height ? arena_printf(a, "Height of the guard %s; %s.", height->provided,
+					 limit_words(a, c->findings, "guard_height"))
+			       : "" },
+		{ NULL,
+			"The strength of guard and rail is not checked here: by a licensed "
+			"designer "
+			"where one is required." },
+	};
+
+	sheet_notes(s, notes, sizeof(notes) / sizeof(*notes));
+}
+
+static struct box place_of(const struct sheet *s, int i, int n)
+{
+	double wide = box_width(s->room) / n;
+
+	return (struct box){ s->room.x0 + i * wide, s->room.y0,
+		s->room.x0 + (i + 1) * wide - (i + 1 < n ? 6 : 0), s->room.y1 };
+}
+
+static struct guard_side side_from(struct arena *a, const struct sheet_context *c,
+	const struct guard_balls *balls, enum view_from from)
+{
+	struct guard_side g = { .context = c,
+		.balls = balls,
+		.view = view_make(a, c->parts, (struct view_spec){ .from = from }),
+		.title = from == VIEW_FROM_RIGHT ? "Guard from the right" : "Guard from the left" };
+
+	g.window = box_grow(guard_window(&g.view), AROUND);
+	return g;
+}
+
+/* The sides that a ball goes through. */
+static int sides_of(struct arena *a, const struct sheet_context *c, const struct guard_balls *balls,
+	struct guard_side *sides)
+{
+	static const enum view_from ways[] = { VIEW_FROM_RIGHT, VIEW_FROM_LEFT };
+	int n = 0;
+
+	for (int i = 0; i < 2; i++) {
+		bool seen = false;
+		for (int k = 0; k < balls->n; k++)
+			seen |= ball_seen_from(c, balls->list[k].ball) == ways[i];
+		if (seen)
+			sides[n++] = side_from(a, c, balls, ways[i]);
+	}
+	return n;
+}
+
+static struct drawing *sheet_of_sides(struct arena *a, const struct sheet_context *c,
+	const struct guard_balls *balls)
+{
+	struct guard_side sides[2];
+	int n = sides_of(a, c, balls, sides);
+	struct sheet s = sheet_begin(a, c, "Guards and balls");
+	const struct table tables[] = { guard_balls_table(a, c, balls) };
+
+	note_sheet(&s);
+	struct table_list rest = { tables, 1 };
+	if (!sheet_is_cramped(&s))
+		rest = sheet_tables(&s, rest, TABLES_RIGHT, box_width(s.room) / 2);
+	for (int i = 0; i < n; i++)
+		sheet_compose(&s,
+			(struct composition){ compose_side, &sides[i], sides[i].window, 0 },
+			place_of(&s, i, n), SET_CENTRED);
+	s.drawing->scale = "as noted";
+	s.drawing->next = sheets_of_tables(a, c, "Guards, continued", rest);
+	return s.drawing;
+}
+
+/* The balls close up, then the handrails. */
+static struct drawing *sheets_of_details(struct arena *a, const struct sheet_context *c,
+	const struct guard_balls *balls)
+{
+	struct closeup *list = NEW_N(a, struct closeup, balls->n + 1);
+	struct composition *all = NEW_N(a, struct composition, balls->n + MOST_HANDRAIL_DETAILS);
+	const struct note notes[] = { { "Notes", general_words(a, c->stair) },
+		{ NULL,
+			"Sections of rails are square to their length. Asked: by the edition, its "
+			"section in brackets; met: it meets the limit as entered." } };
+
+	for (int i = 0; i < balls->n; i++) {
+		list[i] = guard_ball_closeup(a, c, &balls->list[i]);
+		all[i] = closeup_composition(&list[i], 4);
+	}
+	int n = balls->n + handrail_details(a, c, all + balls->n);
+	return closeup_sheets(a, c,
+		(struct closeup_page){ "Guards and handrails, details", all, n, notes, 2 });
+}
+
+static struct drawing *append(struct drawing *list, struct drawing *more)
+{
+	struct drawing **tail = &list;
+
+	while (*tail)
+		tail = &(*tail)->next;
+	*tail = more;
+	return list;
+}
+
+static struct drawing *draw(struct arena *a, const struct sheet_context *c)
+{
+	struct guard_balls balls = guard_balls_find(a, c);
+	struct drawing *first = NULL;
+
+	if (balls.n)
+		first = sheet_of_sides(a, c, &balls);
+	return append(first, sheets_of_details(a, c, &balls));
+}
+
+const struct sheet_kind sheet_guard = { "guard", "S-5", draw };

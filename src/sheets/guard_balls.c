@@ -1,0 +1,144 @@
+#include "sheets/guard_balls.h"
+
+#include "draw/bounds.h"
+#include "pitchboard/rail.h"
+#include "sheets/limits.h"
+#include "sheets/words.h"
+
+/* Round a ball, in the house. */
+#define WINDOW 330.0
+
+/* What stands more than this nearer the eye than the ball is taken away. */
+#define BEFORE 150.0
+
+#define PLACES (BALL_UNDER_RAIL + 1)
+
+static const struct ball *largest(const struct ball *balls, enum ball_place place, bool on_rake)
+{
+	const struct ball *best = NULL;
+
+	for (; balls; balls = balls->next)
+		if (balls->place == place && balls->on_rake == on_rake &&
+			(!best || balls->diameter > best->diameter + NEAR_ENOUGH))
+			best = balls;
+	return best;
+}
+
+struct guard_balls guard_balls_find(struct arena *a, const struct sheet_context *c)
+{
+	const struct ball *all = balls_measure(a, c->stair, c->parts);
+	struct guard_balls found = { .n = 0 };
+
+	for (int i = 0; i < 2 * PLACES; i++) {
+		const struct ball *b = largest(all, (enum ball_place)(i % PLACES), i < PLACES);
+		if (!b)
+			continue;
+		found.list[found.n] =
+			(struct guard_ball){ arena_printf(a, "%c", 'a' + found.n), b };
+		found.n++;
+	}
+	return found;
+}
+
+/* The level rail nearest to it runs across the stair: the part of the way of its length. */
+static bool is_across(const struct sheet_context *c, const struct ball *b)
+{
+	double least = INFINITY;
+	bool across = false;
+
+	for (const struct part *p = c->parts; p; p = p->next)
+		for (int i = 0; p->rail && p->rail->pitch <= 0 && i < p->count; i++) {
+			struct vec3 in = frame_place_back(p->places[i], b->at);
+			double beyond = fmax(0, fmax(-in.x, in.x - p->size.length));
+			double off = hypot(beyond, in.y);
+			if (off >= least)
+				continue;
+			least = off;
+			across = fabs(p->places[i].u.y) > fabs(p->places[i].u.x);
+		}
+	return across;
+}
+
+enum view_from ball_seen_from(const struct sheet_context *c, const struct ball *b)
+{
+	if (!b->on_rake && is_across(c, b))
+		return VIEW_FRONT;
+	return b->on_left ? VIEW_FROM_LEFT : VIEW_FROM_RIGHT;
+}
+
+static const char *gauge_of(const struct ball *b)
+{
+	if (!b->on_rake)
+		return "floor_ball";
+	return b->place == BALL_TRIANGLE ? "ball_in_triangle" : "ball_between";
+}
+
+static const char *where_words(struct arena *a, const struct ball *b)
+{
+	const char *side = b->on_left ? "left" : "right";
+
+	if (b->step > 0)
+		return arena_printf(a, "%s side, step %d", side, b->step);
+	return arena_printf(a, "%s side, %s", side, b->on_rake ? "at the floor" : "upper floor");
+}
+
+/* Of the row as a whole: a smaller ball of another place may meet what the largest does not. */
+static const char *result_of(const struct finding *f, const struct ball *b)
+{
+	if (f->state == FINDING_NOT_MET && b->diameter < f->limit - NEAR_ENOUGH)
+		return result_words(FINDING_MET);
+	return result_words(f->state);
+}
+
+struct table guard_balls_table(struct arena *a, const struct sheet_context *c,
+	const struct guard_balls *balls)
+{
+	static const struct table_column columns[] = { { "", ALIGN_LEFT, 0 },
+		{ "Ball", ALIGN_LEFT, 40 }, { "Where", ALIGN_LEFT, 32 },
+		{ "Measured", ALIGN_RIGHT, 0 }, { "Asked", ALIGN_LEFT, 34 },
+		{ "Section", ALIGN_LEFT, 0 }, { "Result", ALIGN_LEFT, 0 } };
+	const char **cells = NEW_N(a, const char *, 7 * balls->n + 1), **row = cells;
+
+	for (int i = 0; i < balls->n; i++, row += 7) {
+		const struct ball *b = balls->list[i].ball;
+		const struct finding *f = limit_for(c->findings, gauge_of(b));
+		row[0] = balls->list[i].letter;
+		row[1] = ball_place_name(b->place);
+		row[2] = where_words(a, b);
+		row[3] = inches_words(a, c->stair, b->diameter);
+		row[4] = f ? f->asked : c->findings ? "nothing" : "no code named";
+		row[5] = f ? f->rule->section : "";
+		row[6] = f ? result_of(f, b) : "";
+	}
+	return (struct table){ "Largest ball that passes", columns, 7, cells, balls->n };
+}
+
+struct closeup guard_ball_closeup(struct arena *a, const struct sheet_context *c,
+	const struct guard_ball *g)
+{
+	const struct ball *b = g->ball;
+	enum view_from from = ball_seen_from(c, b);
+	struct view_spec spec = { .from = from, .cut = true };
+	struct vec at = view_project(from, b->at);
+	double half = fmax(WINDOW, b->diameter * 0.8);
+	const struct finding *f = limit_for(c->findings, gauge_of(b));
+
+	spec.at = vec3_dot(b->at, view_frame(from).w) + BEFORE;
+	struct closeup t = { .context = c,
+		.title = arena_printf(a, "Ball %s, %s", g->letter, ball_place_name(b->place)),
+		.view = view_make(a, c->parts, spec),
+		.window = { at.x - half, at.y - half, at.x + half, at.y + half },
+		.ball = at,
+		.diameter = b->diameter };
+	closeup_size(&t,
+		(struct closeup_size){ DIM_ABOVE, at.x - b->diameter / 2, at.x + b->diameter / 2,
+			at.y });
+	closeup_say(&t,
+		arena_printf(a, "On the %s: %s.", where_words(a, b),
+			inches_words(a, c->stair, b->diameter)));
+	if (f)
+		closeup_say(&t,
+			arena_printf(a, "Asked %s (%s): %s.", f->asked, f->rule->section,
+				result_of(f, b)));
+	return t;
+}
