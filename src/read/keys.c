@@ -56,6 +56,8 @@ static const struct choice sizes[] = {
 	{ "floor_thickness", 7 },
 	{ "ceiling_height", 8 },
 	{ "upper_ceiling_height", 9 },
+	{ "lower_landing", 10 },
+	{ "upper_landing", 11 },
 	{ 0 },
 };
 
@@ -85,6 +87,12 @@ static const struct field floors[] = {
 	{ FIELD_LENGTH, "upper_finish", LANDS(job_floors, upper_finish), .most = 400,
 		.help = "build-up over the upper structural floor",
 		.absent = "none, but needed with structural_rise" },
+	{ FIELD_LENGTH, "lower_landing", LANDS(job_floors, lower_landing), .least = 100,
+		.most = 20000, .help = "clear floor before the first riser, in the direction of travel",
+		.absent = "not known" },
+	{ FIELD_LENGTH, "upper_landing", LANDS(job_floors, upper_landing), .least = 100,
+		.most = 20000, .help = "clear floor behind the last riser, in the direction of travel",
+		.absent = "not known" },
 	{ 0 },
 };
 

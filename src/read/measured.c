@@ -20,6 +20,8 @@ static const struct {
 	{ "floor_thickness", offsetof(struct job, opening.src), "floor_thickness" },
 	{ "ceiling_height", offsetof(struct job, opening.src), "ceiling_height" },
 	{ "upper_ceiling_height", offsetof(struct job, opening.src), "upper_ceiling_height" },
+	{ "lower_landing", offsetof(struct job, floors.src), "lower_landing" },
+	{ "upper_landing", offsetof(struct job, floors.src), "upper_landing" },
 };
 
 enum { MEASUREMENTS = sizeof(measurements) / sizeof(measurements[0]) };

@@ -1,6 +1,7 @@
 /*
  * Clear width, and what reaches into it.
  */
+#include "pitchboard/width.h"
 #include "rules/handrail.h"
 
 #define OVER_RAIL 100.0  /* so far over the rail only walls count */
@@ -119,6 +120,24 @@ static struct reading wall_clearance(const struct survey *s)
 				arena_printf(s->arena, "%s side", on_right ? "right" : "left"));
 	}
 	return r.state == READING_TAKEN ? r : reading_not_applicable("no rail runs along a wall");
+}
+
+struct clear_width clear_width_measure(struct arena *a, const struct stair *stair,
+	const struct part *parts, enum clear_at at)
+{
+	const struct survey s = survey_make(a, stair, parts);
+	double rail = stair->job->rail.height;
+	struct clear_width best = { 0, INFINITY, 0 };
+
+	for (int i = 0; i < s.flight->step_count; i++) {
+		const struct step *step = &s.flight->steps[i];
+		struct clear c = at == CLEAR_OVER_RAIL
+			? clear_at(&s, step, counts_walls, rail + OVER_RAIL, HEAD_HIGH)
+			: clear_at(&s, step, counts_beside, 1, rail);
+		if (c.left - c.right < best.left - best.right - NEAR_ENOUGH)
+			best = (struct clear_width){ c.right, c.left, step->number };
+	}
+	return best;
 }
 
 static const char *mend_width(const struct survey *s, struct shortfall f)

@@ -95,17 +95,14 @@ void sheet_notes(struct sheet *s, const struct note *notes, int n)
 
 void sheet_of_notes(struct sheet *s, const struct note *notes, int n)
 {
-	struct set_line *line =
-		NEW_N(s->drawing->arena, struct set_line, most_lines(notes, n) + 2 * n + 1);
-	double wanted = COLUMN * s->hand.letter / 2.5;
-	int columns =
-		(int)fmax(1, floor((box_width(s->room) + COLUMN_GAP) / (wanted + COLUMN_GAP)));
-	double width = (box_width(s->room) - (columns - 1) * COLUMN_GAP) / columns;
-	int count = set_notes(s, notes, n, width, line);
+	double wanted = COLUMN * s->hand.letter / 2.5, wide = box_width(s->room);
+	int columns = (int)fmax(1, floor((wide + PROSE_GAP) / (wanted + PROSE_GAP)));
+	double width = (wide - (columns - 1) * PROSE_GAP) / columns;
+	struct prose p = prose_set(s->hand, notes, n, width);
 
-	if (flow(s, line, count, s->room, width, NULL) > columns)
+	if (prose_columns(s->hand, p, s->room, width) > columns)
 		s->drawing->is_too_small = 1;
-	flow(s, line, count, balance(s, line, count, s->room, width), width, s->drawing);
+	prose_draw(s->hand, p, prose_balance(s->hand, p, s->room, width), width);
 }
 
 const char *assumptions_text(struct arena *a, const struct job *job, unsigned shown)
