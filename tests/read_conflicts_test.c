@@ -225,8 +225,8 @@ static const struct said_case cases[] = {
 		"hight]}\n"
 		"      |                                                                     "
 		"^ one of all, total_rise, structural_rise, width, total_run, "
-		"opening_length, opening_width, floor_thickness, ceiling_height or "
-		"upper_ceiling_height\n"
+		"opening_length, opening_width, floor_thickness, ceiling_height, "
+		"upper_ceiling_height, lower_landing or upper_landing\n"
 		"refused\n" },
 	/* clang-format on */
 };

@@ -20,7 +20,7 @@
 
 /* What no job can hold yet, and no change to the parts makes. */
 static const char *const unmade[] = { "winder_depth", "winder_narrow", "winder_difference",
-	"winder_angle", "landing_depth", "landing_width", "landing_between" };
+	"winder_angle", "landing_width", "landing_between" };
 
 static bool is_unmade(const char *gauge)
 {

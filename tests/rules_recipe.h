@@ -18,6 +18,7 @@ struct recipe {
 	double plank_width, plank_thickness;
 	double floor_rail;        /* height of a level rail at the upper floor; 0: there is none */
 	double floor_rail_length; /* newel to newel */
+	double landing;           /* clear floor before and behind */
 	bool shoe;                /* a bottom rail on the nosing line */
 	change_fn *change;
 	double by;
@@ -49,6 +50,7 @@ static const struct recipe plain = {
 	.plank_width = 320,
 	.plank_thickness = 45,
 	.floor_rail_length = 1500,
+	.landing = 1200,
 };
 
 static inline const char *side_words(struct arena *a, bool open, int from_step)
@@ -75,7 +77,7 @@ static inline const char *recipe_job(struct arena *a, const struct recipe *r)
 
 	return arena_printf(a,
 		"pitchboard: 1\njob: {name: Constructed, units: millimetres}\n"
-		"floors: {total_rise: %.4f}\n"
+		"floors: {total_rise: %.4f, lower_landing: 1500, upper_landing: %.4f}\n"
 		"opening: {length: %.4f, width: %.4f, floor_thickness: %.1f}\n"
 		"stair: {width: %.4f, left: %s, right: %s, segments: [{risers: %d, run: %.4f}]}\n"
 		"stringers: {least_throat: 40, wall_gap: %.1f%s, wall: {kind: sawtooth, "
@@ -87,7 +89,7 @@ static inline const char *recipe_job(struct arena *a, const struct recipe *r)
 		"rail: {width: %.4f, depth: 60, height: %.4f%s}\n"
 		"balusters: {section: %.4f, largest_gap: %.4f}\n"
 		"infill: {kind: plain, shoe: %s}\n",
-		r->total, r->opening, r->width + (r->floor_rail > 0 ? BESIDE_STAIR : 0),
+		r->total, r->landing, r->opening, r->width + (r->floor_rail > 0 ? BESIDE_STAIR : 0),
 		FLOOR_THICKNESS, r->width, side_words(a, r->left_open, r->from_step),
 		side_words(a, r->right_open, r->from_step), r->risers, r->run, WALL_GAP, middle,
 		r->plank_thickness, r->plank_width, r->plank_thickness, r->plank_width,

@@ -226,6 +226,11 @@ static inline void make_spacing(struct recipe *r, double v)
 	r->width = v + 2 * (WALL_GAP + r->plank_thickness / 2);
 }
 
+static inline void make_landing(struct recipe *r, double v)
+{
+	r->landing = v;
+}
+
 static inline void make_diameter(struct recipe *r, double v)
 {
 	r->change = round_rail;
@@ -320,6 +325,7 @@ static const struct {
 	{ "risers_without_rail", make_risers_without_rail },
 	{ "rail_gap", make_rail_gap },
 	{ "loose_rail_ends", make_loose_ends },
+	{ "landing_depth", make_landing },
 	{ "rail_diameter", make_diameter },
 	{ "rail_perimeter", make_perimeter },
 	{ "rail_across", make_across },

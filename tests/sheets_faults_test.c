@@ -169,12 +169,15 @@ static void no_sheet_has_a_fault_on_any_paper(void **state)
 
 int main(void)
 {
-	static char alder_lane[] = "jobs/alder-lane.yaml", kiln_yard[] = "jobs/kiln-yard.yaml";
+	static char alder_lane[] = "jobs/alder-lane.yaml", kiln_yard[] = "jobs/kiln-yard.yaml",
+		    dyke_house[] = "jobs/dyke-house.yaml";
 	const struct CMUnitTest tests[] = {
 		{ "alder lane: no sheet has a fault on any paper",
 			no_sheet_has_a_fault_on_any_paper, NULL, NULL, alder_lane },
 		{ "kiln yard: no sheet has a fault on any paper", no_sheet_has_a_fault_on_any_paper,
 			NULL, NULL, kiln_yard },
+		{ "dyke house: no sheet has a fault on any paper",
+			no_sheet_has_a_fault_on_any_paper, NULL, NULL, dyke_house },
 	};
 
 	return cmocka_run_group_tests(tests, NULL, NULL);

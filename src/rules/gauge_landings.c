@@ -1,5 +1,6 @@
 /*
- * The floors before and after a flight.  A job may know how far they go on, never how wide they are.
+ * The floors before and after a flight.  A job may know how far they go on, never how wide they
+ * are.
  */
 #include "rules/gauge.h"
 

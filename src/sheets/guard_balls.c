@@ -9,7 +9,7 @@
 #define WINDOW 330.0
 
 /* What stands more than this nearer the eye than the ball is taken away. */
-#define BEFORE 150.0
+#define BEFORE 60.0
 
 #define PLACES (BALL_UNDER_RAIL + 1)
 
@@ -106,7 +106,7 @@ struct table guard_balls_table(struct arena *a, const struct sheet_context *c,
 		row[1] = ball_place_name(b->place);
 		row[2] = where_words(a, b);
 		row[3] = inches_words(a, c->stair, b->diameter);
-		row[4] = f ? f->asked : c->findings ? "nothing" : "no code named";
+		row[4] = f ? f->asked : c->findings ? "no limit entered" : "no code named";
 		row[5] = f ? f->rule->section : "";
 		row[6] = f ? result_of(f, b) : "";
 	}

@@ -14,17 +14,11 @@
 #include "draw/place.h"
 #include "sheets/compose.h"
 #include "sheets/plan_lines.h"
+#include "sheets/reader.h"
 #include "sheets/stands.h"
 #include "sheets/words.h"
 
 /* ---- arrow and numbers ---- */
-
-static struct vec at(const struct plan *p, double x, double y, double scale)
-{
-	struct vec3 v = frame_place(p->flight->frame, vec3(x, y, 0));
-
-	return vec_scale(vec(v.x, v.y), scale);
-}
 
 static const char *up_words(struct arena *a, const struct plan *p)
 {
@@ -40,6 +34,15 @@ static const char *tread_words(struct arena *a, const struct plan *p)
 	return arena_printf(a, "%dT @ %s", s->treads, length_words(a, s, p->flight->unit_run));
 }
 
+/* Under the words of the arrow: what stands before the stair. */
+static const char *foot_words(const struct plan *p)
+{
+	const struct job_floors *f = &p->context->stair->job->floors;
+
+	return sheet_says(p->context, SAYS_FLOORS) && f->lower_landing <= 0 ? "landing not known"
+									    : "";
+}
+
 /* Along the walking line, the words before its start; the box of the words. */
 static struct box draw_arrow(struct hand h, const struct plan *p, double scale)
 {
@@ -47,9 +50,11 @@ static struct box draw_arrow(struct hand h, const struct plan *p, double scale)
 	struct arena *a = h.g->arena;
 	int n = s->walking_line_count;
 	struct vec *line = NEW_N(a, struct vec, n);
-	const char *up = up_words(a, p), *treads = tread_words(a, p);
+	const char *up = up_words(a, p), *treads = tread_words(a, p), *foot = foot_words(p);
 	double w = fmax(measure_width(h.measure, LETTER_REGULAR, h.letter, up),
 		measure_width(h.measure, LETTER_REGULAR, h.letter, treads));
+
+	w = fmax(w, measure_width(h.measure, LETTER_REGULAR, h.letter, foot));
 
 	for (int i = 0; i < n; i++)
 		line[i] = vec_scale(s->walking_line[i], scale);
@@ -59,7 +64,10 @@ static struct box draw_arrow(struct hand h, const struct plan *p, double scale)
 	draw_arrow_head(h.g, line[n - 1], vec_sub(line[n - 1], line[n - 2]), h.letter * 1.2);
 	draw_text(h.g, vec(words.x, words.y + 0.9), h.letter, ALIGN_RIGHT, up);
 	draw_text(h.g, vec(words.x, words.y - h.letter - 0.9), h.letter, ALIGN_RIGHT, treads);
-	return (struct box){ words.x - w, words.y - 2 * h.letter, words.x, words.y + 2 * h.letter };
+	if (*foot)
+		draw_text(h.g, vec(words.x, words.y - 2.6 * h.letter - 0.9), h.letter, ALIGN_RIGHT,
+			foot);
+	return (struct box){ words.x - w, words.y - 4 * h.letter, words.x, words.y + 2 * h.letter };
 }
 
 /* Base line of the riser numbers: over the walking line, and over a carriage that runs there where
@@ -67,7 +75,7 @@ static struct box draw_arrow(struct hand h, const struct plan *p, double scale)
 static double number_base(struct arena *a, const struct plan *p, double letter, double scale)
 {
 	struct stands stands = list_stands(a, p->context->parts);
-	double beside = at(p, 0, p->context->stair->width / 2, scale).y + 1.2;
+	double beside = plan_at(p, 0, p->context->stair->width / 2, scale).y + 1.2;
 
 	for (int i = 0; i < stands.n; i++) {
 		struct stand w = stands.at[i];
@@ -95,7 +103,7 @@ static void draw_riser_numbers(struct hand h, const struct plan *p, double scale
 		int number = f->first_step + i;
 		if (!all && number % 5 && number != 1 && number != f->risers)
 			continue;
-		struct vec v = at(p, i * f->unit_run, s->width / 2, scale);
+		struct vec v = plan_at(p, i * f->unit_run, s->width / 2, scale);
 		/* a wall may stand there that a tread wraps, or one be cut behind the last step */
 		const struct spot spots[] = { { vec(v.x + 1.3, base), ALIGN_LEFT, 0, SPOT_PLAIN },
 			{ vec(v.x + 1.3, v.y - 1.2 - h.letter), ALIGN_LEFT, 0, SPOT_PLAIN } };
@@ -103,96 +111,7 @@ static void draw_riser_numbers(struct hand h, const struct plan *p, double scale
 	}
 }
 
-/* ---- dimensions ---- */
-
-static void run_dimensions(struct dims *d, const struct plan *p, double scale)
-{
-	const struct stair *s = p->context->stair;
-	const struct flight *f = p->flight;
-	struct arena *a = d->drawing->arena;
-	int runs = (int)lround(f->total_run / f->unit_run);
-	double *ticks = NEW_N(a, double, runs + 1);
-	double foot = at(p, 0, 0, scale).y;
-
-	for (int i = 0; i <= runs; i++)
-		ticks[i] = at(p, i * f->unit_run, 0, scale).x;
-	struct dim_link all = { ticks[0], ticks[runs], foot, foot,
-		steps_words(a, s, runs, f->unit_run) };
-	dims_steps(d, DIM_BELOW, &all, 1, ticks, runs + 1);
-}
-
-static void opening_dimension(struct dims *d, const struct plan *p, double scale)
-{
-	const struct stair *s = p->context->stair;
-	struct arena *a = d->drawing->arena;
-	double foot = at(p, 0, s->width, scale).y;
-
-	if (s->opening.x1 <= s->opening.x0)
-		return;
-	const struct dim_link l = { at(p, s->opening.x0, 0, scale).x,
-		at(p, s->opening.x1, 0, scale).x, foot, foot,
-		arena_printf(a, "opening above %s",
-			measured_words(a, s, "opening_length", s->job->opening.length)) };
-	dims_chain(d, DIM_ABOVE, &l, 1);
-}
-
-/* Across the opening, where the job gives its width. */
-static void opening_width(struct dims *d, const struct plan *p, double scale)
-{
-	const struct stair *s = p->context->stair;
-	struct arena *a = d->drawing->arena;
-	double x = at(p, s->opening.x0, 0, scale).x;
-	const struct dim_link l = { at(p, 0, s->opening.y0, scale).y,
-		at(p, 0, s->opening.y1, scale).y, x, x,
-		arena_printf(a, "opening %s",
-			measured_words(a, s, "opening_width", s->job->opening.width)) };
-
-	if (s->job->opening.width > 0 && s->opening.x1 > s->opening.x0)
-		dims_chain(d, DIM_LEFT, &l, 1);
-}
-
-/* From the first riser's face to the end of a wall that stops along the flight. */
-static void wall_end(struct dims *d, const struct plan *p, const struct job_side *side,
-	enum dim_side where, double scale)
-{
-	const struct stair *s = p->context->stair;
-	struct arena *a = d->drawing->arena;
-
-	if (side->kind != SIDE_OPEN || side->from_step < 2)
-		return;
-	double x = p->flight->steps[side->from_step - 1].riser_x + side->wall_past;
-	double foot = where == DIM_BELOW ? d->around.y0 : d->around.y1;
-	const struct dim_link l = { at(p, 0, 0, scale).x, at(p, x, 0, scale).x, foot, foot,
-		arena_printf(a, "wall %s", length_words(a, s, x)) };
-	dims_chain(d, where, &l, 1);
-}
-
-static void width_dimensions(struct dims *d, const struct plan *p, double scale)
-{
-	const struct stair *s = p->context->stair;
-	struct arena *a = d->drawing->arena;
-	struct stands stands = list_stands(a, p->context->parts);
-	struct dim_link *across = NEW_N(a, struct dim_link, 2 * stands.n + 2);
-	double x = at(p, p->flight->total_run, 0, scale).x, from = 0;
-	struct dim_link whole = { at(p, 0, 0, scale).y, at(p, 0, s->width, scale).y, x, x,
-		measured_words(a, s, "width", s->width) };
-	int n = 0;
-
-	for (int i = 0; i < stands.n; i++) {
-		const struct stand *w = &stands.at[i];
-		if (w->low > from + NEAR_ENOUGH)
-			across[n++] = (struct dim_link){ from * scale, w->low * scale, x, x,
-				inches_words(a, s, w->low - from) };
-		across[n++] = (struct dim_link){ w->low * scale, w->high * scale, x, x, NULL };
-		from = w->high;
-	}
-	if (s->width > from + NEAR_ENOUGH)
-		across[n++] = (struct dim_link){ from * scale, s->width * scale, x, x,
-			inches_words(a, s, s->width - from) };
-	if (n)
-		dims_chain(d, DIM_RIGHT, across, n);
-	dims_chain(d, DIM_RIGHT, &whole, 1);
-}
+/* ---- stringers and section ---- */
 
 /* From a stringer to its mark: past a rail that stands over it. */
 #define CLEAR 2.0
@@ -224,8 +143,8 @@ static void spots_beside(const struct hand *h, const struct plan *p, struct stan
 		double x = (0.445 + k % SPOTS_A_SIDE) * p->flight->unit_run;
 		bool inside = k < SPOTS_A_SIDE;
 		double y = inside == is_left ? below : above;
-		spots[k] =
-			(struct spot){ vec(at(p, x, 0, scale).x, y), ALIGN_MIDDLE, 0, SPOT_PLAIN };
+		spots[k] = (struct spot){ vec(plan_at(p, x, 0, scale).x, y), ALIGN_MIDDLE, 0,
+			SPOT_PLAIN };
 	}
 }
 
@@ -271,7 +190,7 @@ static void draw_cutting_plane(struct hand h, struct vec end, double inward)
 static struct box draw_section_marks(struct hand h, const struct plan *p, struct box around,
 	double scale)
 {
-	double y = at(p, 0, section_y(h.g->arena, p->context), scale).y;
+	double y = plan_at(p, 0, section_y(h.g->arena, p->context), scale).y;
 	double x0 = around.x0 - h.letter * 4, x1 = around.x1 + h.letter * 4;
 
 	if (!has_section(p->context))
@@ -294,14 +213,10 @@ static struct box compose(struct sheet *s, const void *what, double scale)
 	around = box_join(around, draw_arrow(h, p, scale));
 	around = draw_section_marks(h, p, around, scale);
 	struct dims d = dims_begin(h.g, h.measure, h.letter, around);
-	run_dimensions(&d, p, scale);
-	opening_dimension(&d, p, scale);
-	wall_end(&d, p, &p->context->stair->job->stair.right, DIM_BELOW, scale);
-	wall_end(&d, p, &p->context->stair->job->stair.left, DIM_ABOVE, scale);
-	opening_width(&d, p, scale);
-	width_dimensions(&d, p, scale);
+	plan_add_dimensions(&d, p, scale);
 	struct box used = dims_draw(&d);
-	letter_stringers(h, p, scale);
+	if (sheet_says(p->context, SAYS_STRINGERS))
+		letter_stringers(h, p, scale);
 	return draw_view_foot(h, used, "Plan", scale, p->context->stair->job->about.units);
 }
 
@@ -315,6 +230,27 @@ static const char *cut_words(struct arena *a, const struct plan *p)
 		"Cut at waist height, %s over the lower finished floor; dashed beyond the break: "
 		"above the cut.",
 		length_words(a, s, p->cut_height));
+}
+
+/* How far one floor is clear, or that nobody knows. */
+static const char *landing_words(struct arena *a, const struct plan *p, const char *size,
+	double known)
+{
+	if (known <= 0)
+		return "NOT KNOWN, not in the job";
+	return arena_printf(a, "%s clear, its width not in the job",
+		measured_words(a, p->context->stair, size, known));
+}
+
+static const char *landings_words(struct arena *a, const struct plan *p)
+{
+	const struct job_floors *f = &p->context->stair->job->floors;
+
+	if (!sheet_says(p->context, SAYS_FLOORS))
+		return "";
+	return arena_printf(a, "Landing at the foot: %s. Landing at the head: %s.",
+		landing_words(a, p, "lower_landing", f->lower_landing),
+		landing_words(a, p, "upper_landing", f->upper_landing));
 }
 
 static void note_sheet(struct sheet *s, const struct plan *p)
@@ -331,6 +267,7 @@ static void note_sheet(struct sheet *s, const struct plan *p)
 		{ NULL,
 			"Width: a wall counts at its finished face, an open side at the outer face "
 			"of its stringer." },
+		{ NULL, landings_words(a, p) },
 		{ NULL, not_met_words(a, p->context->findings) },
 		{ "Taken where the job is silent", assumptions_text(a, st->job, SHOWN_PLAN) },
 	};

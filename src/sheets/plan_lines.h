@@ -4,6 +4,7 @@
 #ifndef SHEETS_PLAN_LINES_H
 #define SHEETS_PLAN_LINES_H
 
+#include "draw/dimension.h"
 #include "draw/view.h"
 #include "pitchboard/sheet.h"
 
@@ -33,5 +34,11 @@ struct plan plan_make(struct arena *a, const struct sheet_context *c);
 struct box plan_box(const struct plan *p);
 
 void plan_draw(struct drawing *g, const struct plan *p, double scale);
+
+/* A point of the flight on paper. */
+struct vec plan_at(const struct plan *p, double x, double y, double scale);
+
+/* Runs, openings, walls that stop, widths; and what the set's reader wants beside. */
+void plan_add_dimensions(struct dims *dims, const struct plan *p, double scale);
 
 #endif

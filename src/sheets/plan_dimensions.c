@@ -1,0 +1,170 @@
+#include "draw/bounds.h"
+#include "pitchboard/width.h"
+#include "sheets/plan_lines.h"
+#include "sheets/reader.h"
+#include "sheets/stands.h"
+#include "sheets/words.h"
+
+struct vec plan_at(const struct plan *p, double x, double y, double scale)
+{
+	struct vec3 v = frame_place(p->flight->frame, vec3(x, y, 0));
+
+	return vec_scale(vec(v.x, v.y), scale);
+}
+
+static void run_dimensions(struct dims *d, const struct plan *p, double scale)
+{
+	const struct stair *s = p->context->stair;
+	const struct flight *f = p->flight;
+	struct arena *a = d->drawing->arena;
+	int runs = (int)lround(f->total_run / f->unit_run);
+	double *ticks = NEW_N(a, double, runs + 1);
+	double foot = plan_at(p, 0, 0, scale).y;
+
+	for (int i = 0; i <= runs; i++)
+		ticks[i] = plan_at(p, i * f->unit_run, 0, scale).x;
+	struct dim_link all = { ticks[0], ticks[runs], foot, foot,
+		steps_words(a, s, runs, f->unit_run) };
+	dims_steps(d, DIM_BELOW, &all, 1, ticks, runs + 1);
+}
+
+static void opening_dimension(struct dims *d, const struct plan *p, double scale)
+{
+	const struct stair *s = p->context->stair;
+	struct arena *a = d->drawing->arena;
+	double foot = plan_at(p, 0, s->width, scale).y;
+
+	if (s->opening.x1 <= s->opening.x0)
+		return;
+	const struct dim_link l = { plan_at(p, s->opening.x0, 0, scale).x,
+		plan_at(p, s->opening.x1, 0, scale).x, foot, foot,
+		arena_printf(a, "opening above %s",
+			measured_words(a, s, "opening_length", s->job->opening.length)) };
+	dims_chain(d, DIM_ABOVE, &l, 1);
+}
+
+/* Across the opening, where the job gives its width. */
+static void opening_width(struct dims *d, const struct plan *p, double scale)
+{
+	const struct stair *s = p->context->stair;
+	struct arena *a = d->drawing->arena;
+	double x = plan_at(p, s->opening.x0, 0, scale).x;
+	const struct dim_link l = { plan_at(p, 0, s->opening.y0, scale).y,
+		plan_at(p, 0, s->opening.y1, scale).y, x, x,
+		arena_printf(a, "opening %s",
+			measured_words(a, s, "opening_width", s->job->opening.width)) };
+
+	if (s->job->opening.width > 0 && s->opening.x1 > s->opening.x0)
+		dims_chain(d, DIM_LEFT, &l, 1);
+}
+
+/* From the first riser's face to the end of a wall that stops along the flight. */
+static void wall_end(struct dims *d, const struct plan *p, const struct job_side *side,
+	enum dim_side where, double scale)
+{
+	const struct stair *s = p->context->stair;
+	struct arena *a = d->drawing->arena;
+
+	if (side->kind != SIDE_OPEN || side->from_step < 2)
+		return;
+	double x = p->flight->steps[side->from_step - 1].riser_x + side->wall_past;
+	double foot = where == DIM_BELOW ? d->around.y0 : d->around.y1;
+	const struct dim_link l = { plan_at(p, 0, 0, scale).x, plan_at(p, x, 0, scale).x, foot,
+		foot, arena_printf(a, "wall %s", length_words(a, s, x)) };
+	dims_chain(d, where, &l, 1);
+}
+
+static void whole_width(struct dims *d, const struct plan *p, double scale)
+{
+	const struct stair *s = p->context->stair;
+	double x = plan_at(p, p->flight->total_run, 0, scale).x;
+	const struct dim_link whole = { plan_at(p, 0, 0, scale).y, plan_at(p, 0, s->width, scale).y,
+		x, x, measured_words(d->drawing->arena, s, "width", s->width) };
+
+	dims_chain(d, DIM_RIGHT, &whole, 1);
+}
+
+/* At its narrowest: at the rail and under it, and over it. */
+static void clear_widths(struct dims *d, const struct plan *p, double scale)
+{
+	static const char *const words[] = {
+		[CLEAR_OVER_RAIL] = "over the rail",
+		[CLEAR_AT_RAIL] = "at the rail",
+	};
+	const struct sheet_context *c = p->context;
+	struct arena *a = d->drawing->arena;
+	double x = plan_at(p, p->flight->total_run, 0, scale).x;
+
+	for (int i = CLEAR_AT_RAIL; i >= CLEAR_OVER_RAIL; i--) {
+		struct clear_width w = clear_width_measure(a, c->stair, c->parts, (enum clear_at)i);
+		const struct dim_link clear = { plan_at(p, 0, w.right, scale).y,
+			plan_at(p, 0, w.left, scale).y, x, x,
+			arena_printf(a, "clear %s %s", length_words(a, c->stair, w.left - w.right),
+				words[i]) };
+		dims_chain(d, DIM_RIGHT, &clear, 1);
+	}
+}
+
+/* As far as the floor is known to be clear before the stair and behind it. */
+static void landing_dimensions(struct dims *d, const struct plan *p, double scale)
+{
+	const struct stair *s = p->context->stair;
+	const struct job_floors *f = &s->job->floors;
+	struct arena *a = d->drawing->arena;
+	double foot = plan_at(p, 0, 0, scale).y, run = p->flight->total_run;
+	const struct dim_link lower = { plan_at(p, -f->lower_landing, 0, scale).x,
+		plan_at(p, 0, 0, scale).x, foot, foot,
+		arena_printf(a, "landing %s",
+			measured_words(a, s, "lower_landing", f->lower_landing)) };
+	const struct dim_link upper = { plan_at(p, run, 0, scale).x,
+		plan_at(p, run + f->upper_landing, 0, scale).x, foot, foot,
+		arena_printf(a, "landing %s",
+			measured_words(a, s, "upper_landing", f->upper_landing)) };
+
+	if (f->lower_landing > 0)
+		dims_chain(d, DIM_BELOW, &lower, 1);
+	if (f->upper_landing > 0)
+		dims_chain(d, DIM_BELOW, &upper, 1);
+}
+
+static void stringer_widths(struct dims *d, const struct plan *p, double scale)
+{
+	const struct stair *s = p->context->stair;
+	struct arena *a = d->drawing->arena;
+	struct stands stands = list_stands(a, p->context->parts);
+	struct dim_link *across = NEW_N(a, struct dim_link, 2 * stands.n + 2);
+	double x = plan_at(p, p->flight->total_run, 0, scale).x, from = 0;
+	int n = 0;
+
+	for (int i = 0; i < stands.n; i++) {
+		const struct stand *w = &stands.at[i];
+		if (w->low > from + NEAR_ENOUGH)
+			across[n++] = (struct dim_link){ from * scale, w->low * scale, x, x,
+				inches_words(a, s, w->low - from) };
+		across[n++] = (struct dim_link){ w->low * scale, w->high * scale, x, x, NULL };
+		from = w->high;
+	}
+	if (s->width > from + NEAR_ENOUGH)
+		across[n++] = (struct dim_link){ from * scale, s->width * scale, x, x,
+			inches_words(a, s, s->width - from) };
+	if (n)
+		dims_chain(d, DIM_RIGHT, across, n);
+}
+
+void plan_add_dimensions(struct dims *d, const struct plan *p, double scale)
+{
+	const struct sheet_context *c = p->context;
+
+	run_dimensions(d, p, scale);
+	opening_dimension(d, p, scale);
+	wall_end(d, p, &c->stair->job->stair.right, DIM_BELOW, scale);
+	wall_end(d, p, &c->stair->job->stair.left, DIM_ABOVE, scale);
+	opening_width(d, p, scale);
+	if (sheet_says(c, SAYS_STRINGERS))
+		stringer_widths(d, p, scale);
+	if (sheet_says(c, SAYS_LIMITS))
+		clear_widths(d, p, scale);
+	if (sheet_says(c, SAYS_FLOORS))
+		landing_dimensions(d, p, scale);
+	whole_width(d, p, scale);
+}
