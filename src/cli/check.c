@@ -72,15 +72,10 @@ static enum status check_job(struct arena *a, const struct asked *asked, const c
 static enum status check_file(const struct asked *asked, const char *path)
 {
 	struct arena *a = arena_new();
-	struct text_result file = text_read(a, path);
-	enum status status = STATUS_WRONG;
 	struct diags d;
+	const char *text = job_text(a, path, &d);
+	enum status status = text ? check_job(a, asked, text, &d) : STATUS_WRONG;
 
-	diags_init(&d, a, path, file.text);
-	if (file.text)
-		status = check_job(a, asked, file.text, &d);
-	else
-		complain("%s", file.problem);
 	arena_free(a);
 	return status;
 }

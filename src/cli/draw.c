@@ -164,15 +164,10 @@ static enum status draw_job(struct arena *a, const struct shop *shop, const char
 static enum status draw_file(const struct shop *shop, const char *path)
 {
 	struct arena *a = arena_new();
-	struct text_result file = text_read(a, path);
-	enum status status = STATUS_WRONG;
 	struct diags d;
+	const char *text = job_text(a, path, &d);
+	enum status status = text ? draw_job(a, shop, text, &d) : STATUS_WRONG;
 
-	diags_init(&d, a, path, file.text);
-	if (file.text)
-		status = draw_job(a, shop, file.text, &d);
-	else
-		complain("%s", file.problem);
 	arena_free(a);
 	return status;
 }

@@ -4,6 +4,7 @@
 #include "cli/command.h"
 
 #include <limits.h>
+#include <stdbool.h>
 #include <string.h>
 #include <sys/stat.h>
 #include <unistd.h>
@@ -30,15 +31,25 @@ struct text_result text_read(struct arena *a, const char *path)
 	return (struct text_result){ .text = text };
 }
 
-/* Cuts the last part off a path; 0 when nothing is left to cut. */
-static int to_parent(char *path)
+const char *job_text(struct arena *a, const char *path, struct diags *d)
+{
+	struct text_result file = text_read(a, path);
+
+	diags_init(d, a, path, file.text);
+	if (!file.text)
+		complain("%s", file.problem);
+	return file.text;
+}
+
+/* Cuts the last part off a path; false when nothing is left to cut. */
+static bool to_parent(char *path)
 {
 	char *slash = strrchr(path, '/');
 
 	if (!slash || slash == path)
-		return 0;
+		return false;
 	*slash = '\0';
-	return 1;
+	return true;
 }
 
 static const char *templates_at(struct arena *a, const char *dir, const char *below)

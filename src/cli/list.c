@@ -20,19 +20,17 @@ static const struct option options[] = {
 	{ 0 },
 };
 
-static struct lists lists_of(struct arena *a, const char *path, const char *text,
-	const struct earlier_job *earlier, enum status *status)
+/* None when the job is wrong. */
+static struct lists lists_of(struct arena *a, const char *text, const struct earlier_job *earlier,
+	struct diags *d)
 {
-	struct diags d;
-
-	diags_init(&d, a, path, text);
-	const struct job *job = job_read(a, text, &d);
-	const struct stair *stair = stair_solve(a, job, &d);
-	const struct part *parts = parts_make(a, stair, &d);
+	const struct job *job = job_read(a, text, d);
+	const struct stair *stair = stair_solve(a, job, d);
+	const struct part *parts = parts_make(a, stair, d);
 	const struct blank *blanks = blanks_make(a, stair, parts);
-	const struct cut_group *cutting = cutting_make(a, stair, blanks, &d);
-	diags_print(&d, stderr);
-	*status = !parts ? STATUS_WRONG : d.warnings ? STATUS_FINDINGS : STATUS_DONE;
+	const struct cut_group *cutting = cutting_make(a, stair, blanks, d);
+
+	diags_print(d, stderr);
 	if (!parts)
 		return (struct lists){ NULL, 0 };
 	return lists_make(a,
@@ -60,32 +58,30 @@ static void print_lists(struct arena *a, struct lists lists, const struct list *
 static enum status run_list(struct arena *a, const struct arguments *args)
 {
 	const char *name = args->values[LIST_ONLY];
-	enum status status;
+	struct diags d;
 
 	if (args->count != 1 || (args->values[LIST_CSV] && args->values[LIST_JSON])) {
 		complain("list takes one job, and one of --csv and --json");
 		return STATUS_WRONG;
 	}
-	struct text_result file = text_read(a, args->operands[0]);
-	if (!file.text) {
-		complain("%s", file.problem);
+	const char *text = job_text(a, args->operands[0], &d);
+	if (!text)
 		return STATUS_WRONG;
-	}
 	struct earlier_job earlier = earlier_open(a, args->values[LIST_SINCE]);
 	if (earlier.problem) {
 		complain("%s", earlier.problem);
 		return STATUS_WRONG;
 	}
-	struct lists lists = lists_of(a, args->operands[0], file.text, &earlier, &status);
+	struct lists lists = lists_of(a, text, &earlier, &d);
 	if (!lists.n)
-		return status;
+		return STATUS_WRONG;
 	const struct list *only = name ? lists_find(lists, name) : NULL;
 	if (name && !only) {
 		complain("there is no list %s; there are %s", name, options[LIST_ONLY].help);
 		return STATUS_WRONG;
 	}
 	print_lists(a, lists, only, args);
-	return status;
+	return d.warnings ? STATUS_FINDINGS : STATUS_DONE;
 }
 
 const struct command command_list = {
