@@ -134,15 +134,22 @@ static void change_for_least(struct cut_board *b, const struct ripping *r)
 	}
 }
 
+/* No price is less than this and more than the bound. */
+static double whole_cents(double bound)
+{
+	return ceil(bound * 100 - 1e-6) / 100;
+}
+
 struct plan {
 	struct cut_board *boards;
 	int count;
 	double price, wood;
+	double bound; /* no plan of these lengths takes fewer, or costs less */
 };
 
 static struct plan plan_of(struct arena *a, const struct ripping *r, struct ripped cut)
 {
-	struct plan p = { .count = cut.count };
+	struct plan p = { .count = cut.count, .bound = whole_cents(cut.bound) };
 
 	p.boards = NEW_N(a, struct cut_board, cut.count + 1);
 	for (int i = 0; i < cut.count; i++) {
@@ -165,34 +172,23 @@ static struct plan better(struct plan p, struct plan q, enum cut_aim aim)
 	return q.wood < p.wood - NEAR_ENOUGH ? q : p;
 }
 
-/* No price is less than this and more than the bound. */
-static double whole_cents(double bound)
-{
-	return ceil(bound * 100 - 1e-6) / 100;
-}
-
-/* The best plan, and the bound on all plans. */
-static struct plan best_plan(struct arena *a, const struct ripping *r, double *bound)
+/* The best plan, with the bound on all plans. */
+static struct plan best_plan(struct arena *a, const struct ripping *r)
 {
 	struct plan best = { 0 };
-	int n;
-	const double *lengths = offers_lengths(a, r->offers, &n);
+	struct lengths lengths = offers_lengths(a, r->offers);
 
-	for (int i = 0; i < n && i < MOST_LENGTHS; i++) {
-		if (!fits_length(r, lengths[i]))
-			continue;
-		struct ripped cut = rip_boards(a, r, lengths[i]);
-		*bound = whole_cents(cut.bound);
-		best = better(best, plan_of(a, r, cut), r->aim);
-	}
+	for (int i = 0; i < lengths.n && i < MOST_LENGTHS; i++)
+		if (fits_length(r, lengths.at[i]))
+			best = better(best, plan_of(a, r, rip_boards(a, r, lengths.at[i])), r->aim);
 	/* where the longest piece and the widest go on boards of different lengths, these alone do */
-	if (n > 1 && (r->aim == CUT_CHEAPEST || !best.boards)) {
-		struct ripped cut = rip_any_boards(a, r);
-		*bound = whole_cents(cut.bound);
-		best = better(best, plan_of(a, r, cut), r->aim);
+	if (lengths.n > 1 && (r->aim == CUT_CHEAPEST || !best.boards)) {
+		struct plan mixed = plan_of(a, r, rip_any_boards(a, r));
+		best = better(best, mixed, r->aim);
+		best.bound = mixed.bound;
 	}
 	if (r->aim == CUT_FEWEST)
-		*bound = rip_fewest(a, r);
+		best.bound = rip_fewest(a, r);
 	return best;
 }
 
@@ -298,7 +294,8 @@ static struct cut_group *group_make(struct arena *a, const struct job *job,
 	r.blanks = list;
 	if (!r.blank_count)
 		return g;
-	struct plan best = best_plan(a, &r, &g->bound);
+	struct plan best = best_plan(a, &r);
+	g->bound = best.bound;
 	g->total = best.count;
 	g->price = best.price;
 	g->is_proved =

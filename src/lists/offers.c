@@ -129,21 +129,21 @@ double offer_takes(const struct offers *o, double piece)
 	return is_for_clear ? usable : piece;
 }
 
-const double *offers_lengths(struct arena *a, const struct offers *o, int *n)
+struct lengths offers_lengths(struct arena *a, const struct offers *o)
 {
 	double *lengths = NEW_N(a, double, o->n + 1);
+	int n = 0;
 
-	*n = 0;
 	for (int i = 0; i < o->n; i++) {
 		double length = o->offers[i].length;
 		int at = 0;
-		while (at < *n && lengths[at] > length + NEAR_ENOUGH)
+		while (at < n && lengths[at] > length + NEAR_ENOUGH)
 			at++;
-		if (at < *n && lengths[at] > length - NEAR_ENOUGH)
+		if (at < n && lengths[at] > length - NEAR_ENOUGH)
 			continue;
-		for (int k = (*n)++; k > at; k--)
+		for (int k = n++; k > at; k--)
 			lengths[k] = lengths[k - 1];
 		lengths[at] = length;
 	}
-	return lengths;
+	return (struct lengths){ lengths, n };
 }

@@ -33,7 +33,12 @@ double offer_clear(const struct offers *o, double length);
  * longest, a clear one, and takes all of it. */
 double offer_takes(const struct offers *o, double piece);
 
-/* The different lengths among them, `n` of them, the longest first. */
-const double *offers_lengths(struct arena *a, const struct offers *o, int *n);
+struct lengths {
+	const double *at;
+	int n;
+};
+
+/* The different lengths among them, the longest first. */
+struct lengths offers_lengths(struct arena *a, const struct offers *o);
 
 #endif

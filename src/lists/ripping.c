@@ -21,8 +21,7 @@ struct strip {
 struct rip {
 	struct arena *arena;
 	const struct ripping *ask;
-	const double *lengths; /* of the boards */
-	int length_count;
+	struct lengths lengths;      /* of the boards */
 	const struct blank **blanks; /* narrowest first */
 	int blank_count;
 	double *widths; /* of the pieces, and so of the strips; each once, narrowest first */
@@ -65,9 +64,9 @@ static void find_widths(struct rip *r)
 	}
 }
 
-static struct rip begin(struct arena *a, const struct ripping *ask, const double *lengths, int n)
+static struct rip begin(struct arena *a, const struct ripping *ask, struct lengths lengths)
 {
-	struct rip r = { .arena = a, .ask = ask, .lengths = lengths, .length_count = n };
+	struct rip r = { .arena = a, .ask = ask, .lengths = lengths };
 
 	sort_blanks(&r);
 	find_widths(&r);
@@ -99,7 +98,7 @@ static double share_of(const struct rip *r, double width, int length)
 
 	for (int i = 0; i < o->n; i++) {
 		double board = o->offers[i].width, wide = width;
-		if (exact(o->offers[i].length) != exact(r->lengths[length]) ||
+		if (exact(o->offers[i].length) != exact(r->lengths.at[length]) ||
 			exact(board) < exact(width))
 			continue;
 		if (exact(width + beside) > exact(board))
@@ -120,13 +119,13 @@ struct strip_stock {
 
 static struct strip_stock strip_stock(const struct rip *r)
 {
-	int most = r->length_count * r->width_count + 1;
+	int most = r->lengths.n * r->width_count + 1;
 	struct strip_stock s = { NEW_N(r->arena, struct pack_stock, most),
 		NEW_N(r->arena, int, most), 0 };
 
-	for (int k = 0; k < r->length_count; k++)
+	for (int k = 0; k < r->lengths.n; k++)
 		for (int i = 0; i < r->width_count; i++) {
-			double usable = offer_usable(r->ask->offers, r->lengths[k]);
+			double usable = offer_usable(r->ask->offers, r->lengths.at[k]);
 			double share = share_of(r, r->widths[i], k);
 			if (usable <= 0 || !isfinite(share))
 				continue;
@@ -230,7 +229,7 @@ static int board_stock(const struct rip *r, int length, struct pack_stock *stock
 	int n = 0;
 
 	for (int i = 0; i < o->n; i++) {
-		if (exact(o->offers[i].length) != exact(r->lengths[length]))
+		if (exact(o->offers[i].length) != exact(r->lengths.at[length]))
 			continue;
 		from[n] = &o->offers[i];
 		stock[n++] = (struct pack_stock){ exact(o->offers[i].width + r->ask->kerf),
@@ -287,7 +286,7 @@ static struct boards cut_boards(const struct rip *r)
 {
 	struct boards out = { NEW_N(r->arena, struct cut_board, r->strip_count + 1), 0 };
 
-	for (int i = 0; i < r->length_count; i++)
+	for (int i = 0; i < r->lengths.n; i++)
 		cut_boards_of(r, i, &out);
 	return out;
 }
@@ -298,7 +297,7 @@ static struct boards cut_boards(const struct rip *r)
 static int least_strips(const struct rip *r, int grade)
 {
 	struct pack_piece *pieces = NEW_N(r->arena, struct pack_piece, r->blank_count + 1);
-	double usable = offer_usable(r->ask->offers, r->lengths[0]);
+	double usable = offer_usable(r->ask->offers, r->lengths.at[0]);
 	const struct pack_stock strip = { exact(usable + r->ask->kerf), 1, 0 };
 	int n = 0;
 
@@ -330,7 +329,7 @@ static double bound_by_counts(const struct rip *r)
 
 struct ripped rip_boards(struct arena *a, const struct ripping *ask, double length)
 {
-	struct rip r = begin(a, ask, &length, 1);
+	struct rip r = begin(a, ask, (struct lengths){ &length, 1 });
 	double shares = pack_strips(&r);
 	struct boards out = cut_boards(&r);
 
@@ -339,9 +338,7 @@ struct ripped rip_boards(struct arena *a, const struct ripping *ask, double leng
 
 struct ripped rip_any_boards(struct arena *a, const struct ripping *ask)
 {
-	int n;
-	const double *lengths = offers_lengths(a, ask->offers, &n);
-	struct rip r = begin(a, ask, lengths, n);
+	struct rip r = begin(a, ask, offers_lengths(a, ask->offers));
 	double shares = pack_strips(&r);
 	struct boards out = cut_boards(&r);
 
