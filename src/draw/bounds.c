@@ -106,7 +106,7 @@ static struct box arc_box(const struct mark *m)
 	return b;
 }
 
-static struct box points_box(const struct vec *points, int n)
+struct box points_box(const struct vec *points, int n)
 {
 	struct box b = box_empty();
 

@@ -29,6 +29,9 @@ static inline struct box box_join(struct box a, struct box b)
 		fmax(a.y1, b.y1) };
 }
 
+/* Round all of them. */
+struct box points_box(const struct vec *points, int n);
+
 static inline struct box box_grow(struct box b, double by)
 {
 	return (struct box){ b.x0 - by, b.y0 - by, b.x1 + by, b.y1 + by };

@@ -1,5 +1,7 @@
 #include "write/layers.h"
 
+#include "draw/bounds.h"
+
 /* A white fill and the box it covers. */
 struct white {
 	struct box box;
@@ -13,20 +15,8 @@ struct sorting {
 	int white_count;
 };
 
-static struct box points_box(const struct vec *points, int n)
-{
-	struct box b = { points[0].x, points[0].y, points[0].x, points[0].y };
-
-	for (int i = 1; i < n; i++) {
-		b.x0 = fmin(b.x0, points[i].x);
-		b.y0 = fmin(b.y0, points[i].y);
-		b.x1 = fmax(b.x1, points[i].x);
-		b.y1 = fmax(b.y1, points[i].y);
-	}
-	return b;
-}
-
-static struct box arc_box(const struct mark *m)
+/* Of the whole circle: a little much does no harm. */
+static struct box circle_box(const struct mark *m)
 {
 	struct vec c = m->arc.centre;
 	double r = m->arc.radius;
@@ -37,34 +27,33 @@ static struct box arc_box(const struct mark *m)
 /* No pen is wider than this; a line beside a fill must not be cut into either. */
 #define WIDEST_PEN 1.0
 
-static int boxes_meet(struct box a, struct box b)
+static bool boxes_meet(struct box a, struct box b)
 {
-	return a.x0 < b.x1 + WIDEST_PEN && b.x0 < a.x1 + WIDEST_PEN && a.y0 < b.y1 + WIDEST_PEN &&
-		b.y0 < a.y1 + WIDEST_PEN;
+	return box_touches(a, box_grow(b, WIDEST_PEN));
 }
 
 /* Leg by leg, or the frame of the sheet would meet every fill inside it. */
-static int line_meets(const struct mark *m, struct box b)
+static bool line_meets(const struct mark *m, struct box b)
 {
 	int n = m->line.n, legs = m->line.closed ? n : n - 1;
 
 	for (int i = 0; i < legs; i++) {
 		const struct vec leg[] = { m->line.points[i], m->line.points[(i + 1) % n] };
 		if (boxes_meet(points_box(leg, 2), b))
-			return 1;
+			return true;
 	}
-	return 0;
+	return false;
 }
 
-static int meets(const struct mark *m, struct box b)
+static bool meets(const struct mark *m, struct box b)
 {
 	switch (m->kind) {
 	case MARK_LINE: return line_meets(m, b);
-	case MARK_ARC: return boxes_meet(arc_box(m), b);
+	case MARK_ARC: return boxes_meet(circle_box(m), b);
 	case MARK_FILL: return boxes_meet(points_box(m->fill.points, m->fill.n), b);
-	case MARK_TEXT: return 0;
+	case MARK_TEXT: break;
 	}
-	return 0;
+	return false;
 }
 
 /* On top of every white fill drawn before it that it meets. */
@@ -90,7 +79,7 @@ static int layer_of_white(const struct sorting *s, struct box b)
 	return layer;
 }
 
-static int is_white(const struct mark *m)
+static bool is_white(const struct mark *m)
 {
 	return m->kind == MARK_FILL && m->fill.shade == SHADE_WHITE;
 }
