@@ -51,8 +51,8 @@ struct template_job {
 	const char *mark; /* of the work: "S1" */
 	const char *name; /* of its files: its mark, or that of the group it shares them with */
 	struct template_words words;
-	struct pattern pattern; /* of all of it */
-	const struct template_part *parts;
+	struct pattern pattern;            /* of all of it */
+	const struct template_part *parts; /* NULL: all of it in one */
 	int part_count;
 	struct positions positions;
 	const struct part *stringer; /* NULL unless it is one */

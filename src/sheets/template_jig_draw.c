@@ -82,8 +82,7 @@ static struct template_words words(struct arena *a, const struct job *job, const
 		 "against the line; wax them, keep glue off. Assemble dry first. Pull up with a "
 		 "clamp along each row, then check both diagonals and the figures.";
 	w.line = "Pieces lie to the middle of the thicker line; it is 0.25 mm wide. Blocks, clamps "
-		 "and "
-		 "all thin, broken and chain lines are guides.";
+		 "and all thin, broken and chain lines are guides.";
 	w.from = "along from the lowest foot and across from the downhill edge";
 	w.doubt = "join again, or set out the pieces and blocks from their figures in the table.";
 	w.surer = "the roll is the surer way";
@@ -95,17 +94,13 @@ static struct template_job jig_template(struct arena *a, const struct sheet_cont
 {
 	struct jig j = jig_make(a, u, job_lettering(c->stair->job));
 	struct positions p = positions_of(a, &j);
-	struct template_part *whole = NEW(a, struct template_part);
 
-	*whole = (struct template_part){ "", pattern_of(a, &j, p) };
 	return (struct template_job){
 		.context = c,
 		.mark = u->mark,
 		.name = "jigs",
 		.words = words(a, c->stair->job, u),
-		.pattern = whole->pattern,
-		.parts = whole,
-		.part_count = 1,
+		.pattern = pattern_of(a, &j, p),
 		.positions = p,
 	};
 }

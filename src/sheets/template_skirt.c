@@ -97,12 +97,10 @@ struct template_job skirt_template(struct arena *a, const struct sheet_context *
 	struct unit_face f = face_of(a, part, job_lettering(c->stair->job));
 	struct positions p = face_positions(a, &f);
 	struct draft *d = face_draft(a, &f, p, face_region(&f));
-	struct template_part *whole = NEW(a, struct template_part);
 
 	add_short_points(d, part);
 	if (is_seen_from_behind(c->stair, part))
 		draft_mirror(d);
-	*whole = (struct template_part){ "", d->pattern };
 	return (struct template_job){
 		.context = c,
 		.paper = paper,
@@ -111,8 +109,6 @@ struct template_job skirt_template(struct arena *a, const struct sheet_context *
 		.name = part->mark,
 		.words = words(a, c->stair, part),
 		.pattern = d->pattern,
-		.parts = whole,
-		.part_count = 1,
 		.positions = p,
 	};
 }

@@ -47,11 +47,7 @@ struct template_job stringer_template(struct arena *a, const struct sheet_contex
 	const struct part *part, const struct paper *paper, int number)
 {
 	struct lettering l = job_lettering(c->stair->job);
-	struct template_part *whole = NEW(a, struct template_part);
 
-	whole->name = "";
-	whole->pattern =
-		stringer_pattern(a, part, l, stringer_extent(a, part), FIGURES_FROM_PLANK_END);
 	return (struct template_job){
 		.context = c,
 		.paper = paper,
@@ -59,9 +55,8 @@ struct template_job stringer_template(struct arena *a, const struct sheet_contex
 		.mark = part->mark,
 		.name = part->mark,
 		.words = words(a, c->stair, part),
-		.pattern = whole->pattern,
-		.parts = whole,
-		.part_count = 1,
+		.pattern = stringer_pattern(a, part, l, stringer_extent(a, part),
+			FIGURES_FROM_PLANK_END),
 		.positions = stringer_corners(a, part, l),
 		.stringer = part,
 	};

@@ -33,21 +33,25 @@ static struct vec into_the_wood(struct outline o, int i)
 	return area(o) > 0 ? left : vec_scale(left, -1);
 }
 
+/* At a position of the stringer, lettered beside it: out of its outline into the wood. */
+static struct pattern_label position_label(const struct part *part, struct positions p, int i)
+{
+	return (struct pattern_label){
+		.at = p.position[i].at,
+		.toward = i < part->outline.n ? into_the_wood(part->outline, i) : vec(0, 1),
+	};
+}
+
 static void add_corners(struct draft *d, const struct part *part)
 {
 	struct positions p = stringer_corners(d->arena, part, d->lettering);
 
 	for (int i = 0; i < p.n; i++) {
 		const struct position *q = &p.position[i];
-		draft_label(d,
-			(struct pattern_label){
-				.at = q->at,
-				.toward = i < part->outline.n ? into_the_wood(part->outline, i)
-							      : vec(0, 1),
-				.ways = { arena_printf(d->arena, "%d: %s, %s", q->number, q->along,
-						  q->across),
-					arena_printf(d->arena, "%d", q->number) },
-			});
+		struct pattern_label l = position_label(part, p, i);
+		l.ways[0] = arena_printf(d->arena, "%d: %s, %s", q->number, q->along, q->across);
+		l.ways[1] = arena_printf(d->arena, "%d", q->number);
+		draft_label(d, l);
 	}
 }
 
@@ -57,18 +61,14 @@ static void add_piece_corners(struct draft *d, const struct part *part)
 	struct positions p = stringer_corners(d->arena, part, d->lettering);
 
 	for (int i = 0; i < p.n; i++) {
-		const struct position *q = &p.position[i];
-		const char *along = draft_figure(d, q->at.x);
-		draft_label(d,
-			(struct pattern_label){
-				.at = q->at,
-				.toward = i < part->outline.n ? into_the_wood(part->outline, i)
-							      : vec(0, 1),
-				.ways = { arena_printf(d->arena,
-						  "%s, %s from the lower end of this piece", along,
-						  q->across),
-					arena_printf(d->arena, "%s, %s", along, q->across), along },
-			});
+		const char *across = p.position[i].across,
+			   *along = draft_figure(d, p.position[i].at.x);
+		struct pattern_label l = position_label(part, p, i);
+		l.ways[0] = arena_printf(d->arena, "%s, %s from the lower end of this piece", along,
+			across);
+		l.ways[1] = arena_printf(d->arena, "%s, %s", along, across);
+		l.ways[2] = along;
+		draft_label(d, l);
 	}
 }
 

@@ -31,13 +31,26 @@ struct spread {
 	int n;
 };
 
+static const struct template_part *parts_of(struct arena *a, const struct template_job *t)
+{
+	struct template_part *whole;
+
+	if (t->parts)
+		return t->parts;
+	whole = NEW(a, struct template_part);
+	*whole = (struct template_part){ "", t->pattern };
+	return whole;
+}
+
 static struct spread spread_out(struct arena *a, const struct template_job *t, enum paper_turn turn)
 {
+	const struct template_part *parts = parts_of(a, t);
+	int n = t->parts ? t->part_count : 1;
 	struct spread s = { template_sheets(a, t, USE_TILES, "tiles", turn),
-		NEW_N(a, struct mapped, t->part_count), t->part_count };
+		NEW_N(a, struct mapped, n), n };
 
 	for (int i = 0; i < s.n; i++) {
-		const struct template_part *p = &t->parts[i];
+		const struct template_part *p = &parts[i];
 		s.parts[i].name = p->name;
 		s.parts[i].tiling =
 			tiling_make(a, &p->pattern, window_size(s.sheets.place), TILE_LAP);
