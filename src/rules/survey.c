@@ -46,19 +46,17 @@ static struct placed placed_make(struct arena *a, const struct flight *f, const 
 	return placed;
 }
 
-static struct placed *pieces_make(struct arena *a, const struct flight *f, const struct part *parts,
-	int *count)
+static void pieces_place(struct survey *s)
 {
-	int n = 0;
+	int room = 0;
 
-	for (const struct part *p = parts; p; p = p->next)
-		n += p->count;
-	struct placed *pieces = NEW_N(a, struct placed, n);
-	*count = 0;
-	for (const struct part *p = parts; p; p = p->next)
+	for (const struct part *p = s->parts; p; p = p->next)
+		room += p->count;
+	struct placed *pieces = NEW_N(s->arena, struct placed, room);
+	for (const struct part *p = s->parts; p; p = p->next)
 		for (int i = 0; i < p->count; i++)
-			pieces[(*count)++] = placed_make(a, f, p, p->places[i]);
-	return pieces;
+			pieces[s->count++] = placed_make(s->arena, s->flight, p, p->places[i]);
+	s->pieces = pieces;
 }
 
 /* A cut leaves at most half as many corners again: that of a comb, every second tooth gone. */
@@ -78,7 +76,7 @@ struct survey survey_make(struct arena *a, const struct stair *s, const struct p
 {
 	struct survey v = { .arena = a, .stair = s, .parts = parts, .flight = &s->flights[0] };
 
-	v.pieces = pieces_make(a, v.flight, parts, &v.count);
+	pieces_place(&v);
 	for (int i = 0; i < 2; i++)
 		v.scratch[i] = NEW_N(a, struct vec3, scratch_room(&v));
 	v.nosing_line = flight_nosing_line(s, v.flight);

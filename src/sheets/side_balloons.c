@@ -36,22 +36,25 @@ static int count_strokes(const struct view *v, const struct part *p)
 	return n;
 }
 
+struct sights {
+	struct sight *list;
+	int n;
+};
+
 /* The parts with something to see, in the order of the list. */
-static struct sight *sights(struct arena *a, const struct side_view *v, const struct view *shown,
-	int *n)
+static struct sights sights_of(struct arena *a, const struct side_view *v, const struct view *shown)
 {
 	int parts = 0;
 
 	for (const struct part *p = v->context->parts; p; p = p->next)
 		parts++;
-	struct sight *list = NEW_N(a, struct sight, parts + 1);
-	*n = 0;
+	struct sights s = { NEW_N(a, struct sight, parts + 1), 0 };
 	for (const struct part *p = v->context->parts; p; p = p->next) {
 		int strokes = count_strokes(shown, p);
 		if (strokes > 0)
-			list[(*n)++] = (struct sight){ p, strokes };
+			s.list[s.n++] = (struct sight){ p, strokes };
 	}
-	return list;
+	return s;
 }
 
 static struct vec middle(const struct stroke *s)
@@ -129,16 +132,16 @@ struct box side_draw_balloons(const struct drafting *d, const struct view *shown
 {
 	struct arena *a = d->sheet->drawing->arena;
 	double clear = CLEAR * d->sheet->hand.letter;
-	int n;
-	struct sight *s = sights(a, d->what, shown, &n);
-	struct line_of over = { NEW_N(a, struct leader, n + 1), 0 };
-	struct line_of under = { NEW_N(a, struct leader, n + 1), 0 };
+	struct sights s = sights_of(a, d->what, shown);
+	struct line_of over = { NEW_N(a, struct leader, s.n + 1), 0 };
+	struct line_of under = { NEW_N(a, struct leader, s.n + 1), 0 };
 
-	for (int i = 0; i < n; i++) {
-		double share = (i + 0.5) / n;
+	for (int i = 0; i < s.n; i++) {
+		const struct part *p = s.list[i].part;
+		double share = (i + 0.5) / s.n;
 		double wanted = shown->box.x0 + share * box_width(shown->box);
-		struct leader b = { s[i].part->mark,
-			vec_scale(point_on(shown, s[i].part, wanted), d->scale), { 0, 0 } };
+		struct leader b = { p->mark, vec_scale(point_on(shown, p, wanted), d->scale),
+			{ 0, 0 } };
 		struct line_of *l = over_nosing(d, b.points_at) > clear / 2 ? &over : &under;
 		l->list[l->n++] = b;
 	}

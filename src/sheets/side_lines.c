@@ -181,34 +181,48 @@ static const struct step *step_under(const struct drafting *d, const struct part
 	return nearest;
 }
 
-/* From a nosing plumb up to the top of the rail, the figure over the rail. */
+/* A height plumb between two points of the view, lettered beside its line, which goes on over the
+ * rail; in a lane where there is no room for that. */
+struct rail_height {
+	struct vec low, high;
+	const char *text;
+	double over; /* how far its line goes on, in heights of a capital */
+};
+
+static struct box letter_rail_height(const struct drafting *d, struct rail_height r,
+	struct box view, struct left_over *rest)
+{
+	struct hand h = d->sheet->hand;
+	double width = measure_width(h.measure, LETTER_REGULAR, h.letter, r.text);
+	struct vec top = vec(r.high.x, r.high.y + (r.over - 1) * h.letter);
+	struct spot spots[6];
+	int n = spots_beside(spots, 6, h, top, width);
+
+	draw_plumb(h, r.low, r.high);
+	int i = place_text(h.g, h.measure, h.letter, spots, n, r.text);
+	if (i < 0) {
+		rest->links[rest->n++] = plumb_link(r.low, r.high, r.text);
+		return view;
+	}
+	draw_line(h.g, PEN_DIM, r.high, vec(r.high.x, r.high.y + r.over * h.letter));
+	return with_text(view, h, spots[i].at, r.text);
+}
+
+/* From a nosing plumb up to the top of the rail. */
 static struct box draw_rail_height(const struct drafting *d, struct box view,
 	struct left_over *rest)
 {
-	const struct stair *s = d->stair;
 	const struct part *rail = longest_rail(d);
-	struct hand h = d->sheet->hand;
 
 	if (!rail)
 		return view;
 	const struct step *step = step_under(d, rail);
-	const char *text = arena_printf(h.g->arena, "rail %s",
-		inches_words(h.g->arena, s, rail->rail->height));
-	struct vec low = side_at(d, step->nosing_x, step->level);
-	struct vec high = side_at(d, step->nosing_x, step->level + rail->rail->height);
-	double width = measure_width(h.measure, LETTER_REGULAR, h.letter, text),
-	       lift = h.letter * 3;
-	struct spot spots[6];
-	int n = spots_beside(spots, 6, h, vec(high.x, high.y + lift - h.letter), width);
-
-	draw_plumb(h, low, high);
-	int i = place_text(h.g, h.measure, h.letter, spots, n, text);
-	if (i < 0) {
-		rest->links[rest->n++] = plumb_link(low, high, text);
-		return view;
-	}
-	draw_line(h.g, PEN_DIM, high, vec(high.x, high.y + lift));
-	return with_text(view, h, spots[i].at, text);
+	double height = rail->rail->height;
+	struct rail_height r = { .low = side_at(d, step->nosing_x, step->level), .over = 3 };
+	r.high = side_at(d, step->nosing_x, step->level + height);
+	r.text = arena_printf(d->sheet->drawing->arena, "rail %s",
+		inches_words(d->sheet->drawing->arena, d->stair, height));
+	return letter_rail_height(d, r, view, rest);
 }
 
 /* ---- the guard of the upper floor ---- */
@@ -231,33 +245,21 @@ static bool is_told_by_another(const struct drafting *d, const struct part *p, d
 	return false;
 }
 
-/* From the upper floor to the top of a level rail, beside its middle; the figure under the rail. */
+/* From the upper floor to the top of a level rail, beside its middle. */
 static struct box draw_guard(const struct drafting *d, const struct part *p, struct box view,
 	struct left_over *rest)
 {
-	struct hand h = d->sheet->hand;
+	struct arena *a = d->sheet->drawing->arena;
 	struct box b = shown_of(d->what, p);
-	double top = p->rail->foot.top;
+	double top = p->rail->foot.top, u = b.x0 + 0.37 * box_width(b);
 
 	if (box_is_empty(b) || is_told_by_another(d, p, box_width(b)))
 		return view;
-	const char *text = arena_printf(h.g->arena, "guard %s",
-		inches_words(h.g->arena, d->stair, p->rail->height));
-	double u = b.x0 + 0.37 * box_width(b);
-	double width = measure_width(h.measure, LETTER_REGULAR, h.letter, text);
-	struct vec low = vec_scale(vec(u, top - p->rail->height), d->scale);
-	struct vec high = vec_scale(vec(u, top), d->scale);
-	struct spot spots[12];
-	int n = spots_beside(spots, 6, h, vec(high.x, high.y + 3 * h.letter), width);
-
-	draw_plumb(h, low, high);
-	int i = place_text(h.g, h.measure, h.letter, spots, n, text);
-	if (i < 0) {
-		rest->links[rest->n++] = plumb_link(low, high, text);
-		return view;
-	}
-	draw_line(h.g, PEN_DIM, high, vec(high.x, high.y + 4 * h.letter));
-	return with_text(view, h, spots[i].at, text);
+	struct rail_height r = { .low = vec_scale(vec(u, top - p->rail->height), d->scale),
+		.high = vec_scale(vec(u, top), d->scale),
+		.over = 4 };
+	r.text = arena_printf(a, "guard %s", inches_words(a, d->stair, p->rail->height));
+	return letter_rail_height(d, r, view, rest);
 }
 
 static struct box draw_guards(const struct drafting *d, struct box view, struct left_over *rest)
