@@ -1,6 +1,7 @@
 #include "parts/infill.h"
 
 #include "parts/rail_joint.h"
+#include "parts/shoe.h"
 
 /* By enum infill_name. */
 static const struct infill_kind *const kinds[] = {

@@ -56,13 +56,6 @@ bool infill_meets_newel(const struct stretch *s, struct rail_end e);
 /* A place for a post of this thickness, its front at x: x up, y along, z to the left. */
 struct frame infill_post(const struct stretch *s, double x, double z, double thickness);
 
-/* Shoe and subrail of the stretch. */
-void shoe_make(struct pieces *list, const struct stretch *s, struct diags *d);
-
-/* Fillets in their ploughs, between balusters. */
-struct setting;
-void fillets_make(struct pieces *list, const struct setting *set);
-
 const char *infill_letter(const struct stretch *s, struct arena *a, double mm);
 
 #endif

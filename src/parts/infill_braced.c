@@ -12,7 +12,7 @@
  * Cross pieces are cut plumb between the balusters, each end on a loose tenon.
  */
 #include "parts/baluster.h"
-#include "parts/setting.h"
+#include "parts/shoe.h"
 #include "parts/strip.h"
 
 #define MOST_FLAT 0.7 /* of the diameter: common practice */

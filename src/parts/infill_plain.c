@@ -2,7 +2,7 @@
  * Plain balusters, each by itself.
  */
 #include "parts/baluster.h"
-#include "parts/setting.h"
+#include "parts/shoe.h"
 
 static void make(struct pieces *list, const struct stretch *s, struct diags *d)
 {

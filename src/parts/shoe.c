@@ -1,18 +1,7 @@
-/*
- * Shoe and subrail: strips under and over the infill, ploughed as wide as it is
- * thick, and the fillets that close the plough between balusters.
- *
- *       _____       _____          ____
- *      |  _  |     |  _  |        |____|   fillet, as thick as the plough is deep
- *      |_| |_|     |_|#|_|
- *      subrail      with its fillet
- *
- * Over open stringers the shoe lies on the nosing line; on a closed stringer's
- * edge and on a floor it lies full length.
- */
+#include "parts/shoe.h"
+
 #include "parts/baluster.h"
 #include "parts/rail_joint.h"
-#include "parts/setting.h"
 #include "parts/strip.h"
 
 #define LEAST_LEFT 3.0 /* wood under a plough and beside it: common practice */

@@ -165,8 +165,7 @@ static const struct field rail[] = {
 		.help = "plumb, nosing line to top of rail" },
 	{ FIELD_CHOICE, "joint", LANDS(job_rail, joint), .choices = joints, .usual = "by_room",
 		.help = "what fixes it to a newel; by_room: a bolt where it leaves wood enough, "
-			"else "
-			"dowels" },
+			"else dowels" },
 	{ FIELD_GROUP, "bolt", LANDS(job_rail, bolt), .group = &keys_bolt,
 		.help = "the rail bolt and its holes" },
 	{ FIELD_GROUP, "dowel", LANDS(job_rail, dowel), .group = &keys_dowel,

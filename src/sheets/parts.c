@@ -153,8 +153,7 @@ static const char *return_words(struct arena *a, const struct stair *s)
 		return "";
 	return arena_printf(a,
 		"Front and return strips are mitred 45° at the corner; a return runs on %s behind "
-		"the "
-		"riser above and is returned on itself.",
+		"the riser above and is returned on itself.",
 		inches_words(a, s, s->job->treads.return_past));
 }
 
@@ -166,8 +165,7 @@ static void note_sheet(struct sheet *s)
 		{ "Notes", general_words(a, st) },
 		{ NULL,
 			"Finished sizes; lengths over all, from long point to long point. Ends: "
-			"the "
-			"angle from square at either end, bevels through the thickness." },
+			"the angle from square at either end, bevels through the thickness." },
 		{ NULL, nosing_words(a, st) },
 		{ NULL, waste_words(a, s->context->parts) },
 		{ NULL, return_words(a, st) },

@@ -262,8 +262,7 @@ static void note_sheet(struct sheet *s, const struct plan *p)
 		{ NULL, cut_words(a, p) },
 		{ NULL,
 			"The arrow points up. Nosings are whole lines, riser faces and stringers "
-			"dashed. "
-			"Orientation not given." },
+			"dashed. Orientation not given." },
 		{ NULL,
 			"Width: a wall counts at its finished face, an open side at the outer face "
 			"of its stringer." },

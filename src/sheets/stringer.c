@@ -75,8 +75,7 @@ static const char *floor_words(struct arena *a, const struct stair *s)
 		return arena_printf(a, "%s; no finish is given over the structural floors.", rises);
 	return arena_printf(a,
 		"Lower finish %s, upper finish %s over the structural floors. %s; the stringer is "
-		"cut "
-		"for the floor it stands on.",
+		"cut for the floor it stands on.",
 		length_words(a, s, f->lower_finish), length_words(a, s, f->upper_finish), rises);
 }
 

@@ -17,9 +17,9 @@
 
 static const char words_strips[] =
 	"2. Cut out the strips along their frames. Where one goes on, trim it along the line at "
-	"its "
-	"right, lay it on the next, in the order of their numbers, until both crosses meet their "
-	"halves, and tape it to a straight batten. Each joint may be 0.3 mm out (common practice): "
+	"its right, lay it on the next, in the order of their numbers, until both crosses meet "
+	"their halves, and tape it to a straight batten. Each joint may be 0.3 mm out (common "
+	"practice): "
 	"check every tick against its figure with a tape.";
 
 static const char words_use[] =
