@@ -11,6 +11,8 @@
  *            |  |      . c2      R = (p^2 + q^2 - 2 q r) / (2 (p - r))
  *            |__|
  */
+#include <assert.h>
+
 #include "parts/moulding.h"
 
 enum { HOLLOW_ROOM = 3 };
@@ -76,6 +78,7 @@ struct outline moulding_section(struct arena *a, const struct moulding *m)
 {
 	struct corner c[HOLLOW_ROOM];
 	int n = hollow(m, c);
+	assert(n > 0);
 	struct path p = path_begin(a, HOLLOW_ROOM + 4);
 	path_to(&p, 0, 0);
 	if (m->lies == MOULDING_ON) {

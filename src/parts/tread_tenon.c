@@ -166,9 +166,10 @@ static void tenon_add(struct arena *a, const struct glue_line *g, double wanted,
 {
 	struct tenon t = { .strip = strip_mortise(g) };
 	t.body = body_mortise(g, t.strip, number);
-	for (int i = 0; NUDGE * (i / 2) <= reach; i++) {
-		double off = NUDGE * ((i + 1) / 2) * (i & 1 ? 1 : -1);
-		t.mouth = mouth_at(g, wanted + off);
+	int most = (int)(reach / NUDGE);
+	for (int i = 0; i / 2 <= most; i++) {
+		int nudges = (i + 1) / 2 * (i & 1 ? 1 : -1); /* 0, 1, -1, 2 ... */
+		t.mouth = mouth_at(g, wanted + NUDGE * nudges);
 		if (!has_room(g, &t))
 			continue;
 		drill(a, g, &t, number);
