@@ -98,6 +98,7 @@ enum fixing {
 	FIXING_DOWEL,
 	FIXING_DOWEL_SCREW,
 	FIXING_RAIL_BOLT,
+	FIXING_FLOOR_BOLT, /* up the middle of a newel's foot */
 	FIXING_SCREW,
 	FIXING_BRAD,
 	FIXING_BRACKET,

@@ -122,7 +122,7 @@ static void bolt_add(struct pieces *list, const struct post *p)
 {
 	double middle = p->section / 2;
 	bool right = p->side->hand == HAND_RIGHT;
-	struct bore b = { .fixing = FIXING_RAIL_BOLT, .text = "bolt, newel to floor" };
+	struct bore b = { .fixing = FIXING_FLOOR_BOLT, .text = "bolt, newel to floor" };
 	b.at = mouth(vec3(0, middle, middle), back, down);
 	b.size = bore_round(BOLT, BOLT_IN_NEWEL);
 	drill(list, p, b);

@@ -62,6 +62,7 @@ const char *fixing_name(enum fixing fixing)
 	case FIXING_DOWEL: return "dowel";
 	case FIXING_DOWEL_SCREW: return "dowel screw";
 	case FIXING_RAIL_BOLT: return "rail bolt";
+	case FIXING_FLOOR_BOLT: return "newel bolt, to floor";
 	case FIXING_SCREW: return "screw";
 	case FIXING_BRAD: return "brad";
 	case FIXING_BRACKET: return "rail bracket";
