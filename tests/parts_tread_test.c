@@ -177,7 +177,8 @@ static void a_bar_narrows_the_gap_of_open_risers(void **state)
 	assert_near(e.low.x, 250 - 12, 1e-9);
 	assert_near(e.high.z, 360 - 27, 1e-9);
 	assert_near(e.low.z - 180, 93, 1e-9);
-	assert_string_equal(bar->note, "glued under its tread; leaves a gap of 93 mm over the one below");
+	assert_string_equal(bar->note,
+		"glued under its tread; leaves a gap of 93 mm over the one below");
 	arena_free(b.arena);
 }
 
