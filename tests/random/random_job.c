@@ -103,9 +103,12 @@ static void add_stringers(struct draft *d, bool flush)
 	d->open_is_rough = strcmp(open, "sawtooth") == 0;
 	text_add(&d->text, "  open:\n    kind: %s\n", open);
 	maybe(d, 4, "thickness", 25, 50);
+	/* counted by spacing, or so many, which seldom stand close enough for one thrown beside it
+	 */
 	if (once_in(d, 3))
 		text_add(&d->text, "  middle_count: %d\n", dice_count(&d->dice, 0, 3));
-	maybe(d, 2, "spacing", 250, 600);
+	else
+		maybe(d, 2, "spacing", 250, 600);
 	maybe(d, 2, "wall_gap", 0, 60);
 	put(d, 2, "least_throat", size(d, 60, 110));
 	text_add(&d->text, "  foot: %s\n", once_in(d, 2) ? "structural_floor" : "finished_floor");
@@ -141,9 +144,9 @@ static void add_treads(struct draft *d)
 	draft_treads(d);
 	if (d->open_risers) {
 		text_add(&d->text, "risers:\n  kind: open\n");
-		if (once_in(d, 2) && d->nosing - d->under > 6) {
+		if (once_in(d, 2) && d->nosing - d->under > 7) {
 			put(d, 2, "bar", size(d, 20, 80));
-			put(d, 2, "bar_thickness", 6);
+			put(d, 2, "bar_thickness", 7);
 		}
 		return;
 	}
@@ -183,7 +186,7 @@ static void add_cap(struct draft *d, double nosing)
 	maybe(d, 4, "shoulder", 0, 8);
 	if (kind == 3) {
 		text_add(&d->text, "    build: mitred\n");
-		put(d, 4, "board", size(d, 6, 10));
+		put(d, 4, "board", size(d, 8, 12));
 	}
 	if (once_in(d, 3))
 		put(d, 4, "rise", size(d, 12, 40));

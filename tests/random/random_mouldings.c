@@ -7,7 +7,9 @@ void draft_nosing(struct draft *d)
 	static const char *const profiles[] = { "eased", "full_round", "half_round", "chamfer" };
 	int profile = dice_count(&d->dice, 0, 3);
 	double chamfer = size(d, 2, 8);
-	double radius = profile == 1 || once_in(d, 3) ? d->tread / 2 : size(d, 0, 9);
+	/* a hair less than half: written with four places it may come out more */
+	double half = d->tread / 2 - 0.01;
+	double radius = profile == 1 || once_in(d, 3) ? half : size(d, 0, 9);
 	d->under = profile == 2 ? 0 : radius + (profile == 3 ? chamfer : 0);
 	text_add(&d->text, "  nosing_profile: %s\n", profiles[profile]);
 	if (profile == 3)
