@@ -16,7 +16,7 @@
 
 #define ROSE 64.0 /* across; the sizes of a common one of 2 1/2 in (common practice) */
 #define ROSE_THICK 6.0
-#define ROSE_FACETS 16
+#define ROSE_FACETS 32
 #define ARM 12.0
 #define SADDLE_LONG 60.0
 #define SADDLE_WIDE 25.0

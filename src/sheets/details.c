@@ -131,11 +131,19 @@ static double *copied(struct arena *a, const double *from, int n)
 	return to;
 }
 
+/* The middle of its foot; a panelled one is placed by its core. */
+static struct vec3 foot_of(const struct part *p)
+{
+	double half = p->newel->core / 2;
+
+	return frame_place(p->places[0], vec3(0, half, half));
+}
+
 /* Along the view: to the right seen from the right of the stair, to the left from the other. */
 static struct box window_round(const struct part *p, enum view_from from, double along)
 {
 	double half = p->newel->section / 2;
-	struct vec3 foot = frame_place(p->places[0], vec3(0, half, half));
+	struct vec3 foot = foot_of(p);
 	double u = view_project(from, foot).x, way = from == VIEW_FROM_RIGHT ? 1 : -1;
 	double front = u - way * (half + (along > 0 ? IN_FRONT : ALONG));
 	double back = u + way * (half + (along > 0 ? ALONG : IN_FRONT));
@@ -172,7 +180,7 @@ static struct detail newel_detail(struct arena *a, const struct sheet_context *c
 	const struct part *p)
 {
 	double half = p->newel->section / 2;
-	struct vec3 foot = frame_place(p->places[0], vec3(0, half, half));
+	struct vec3 foot = foot_of(p);
 	enum view_from from = foot.y < c->stair->width / 2 ? VIEW_FROM_RIGHT : VIEW_FROM_LEFT;
 	struct box window = window_round(p, from, way_along(c, p));
 	double x0 = from == VIEW_FROM_RIGHT ? window.x0 : -window.x1;
