@@ -77,8 +77,8 @@ struct job_floors {
 	double total_rise;                 /* finished to finished; 0: the next one was given */
 	double structural_rise;            /* structural floor to structural floor */
 	double lower_finish, upper_finish; /* build-up over the structural floor */
-	double lower_landing,
-		upper_landing; /* clear floor before the first riser, behind the last; 0: not known */
+	/* clear floor before the first riser, and behind the last; 0: not known */
+	double lower_landing, upper_landing;
 };
 
 struct job_opening {
