@@ -181,7 +181,8 @@ static struct plan best_plan(struct arena *a, const struct ripping *r)
 	for (int i = 0; i < lengths.n && i < MOST_LENGTHS; i++)
 		if (fits_length(r, lengths.at[i]))
 			best = better(best, plan_of(a, r, rip_boards(a, r, lengths.at[i])), r->aim);
-	/* where the longest piece and the widest go on boards of different lengths, these alone do */
+	/* where the longest piece and the widest go on boards of different lengths, these alone do
+	 */
 	if (lengths.n > 1 && (r->aim == CUT_CHEAPEST || !best.boards)) {
 		struct plan mixed = plan_of(a, r, rip_any_boards(a, r));
 		best = better(best, mixed, r->aim);
