@@ -55,6 +55,20 @@ static void a_value_is_said_as_it_is_typed_or_taken(void **state)
 	says(job, "skirts.wall", "none");
 }
 
+static void an_entry_of_a_list_is_named_by_its_number(void **state)
+{
+	const struct job *job = job_of(SOUND "wall_rails:\n"
+					     "  - {side: left, profile: round}\n"
+					     "  - {side: left, from_step: 9, profile: flat_oval}\n");
+
+	(void)state;
+	says(job, "wall_rails[1].profile", "round");
+	says(job, "wall_rails[2].profile", "flat oval");
+	says(job, "wall_rails[2].from_step", "9");
+	says(job, "wall_rails[3].profile", "");
+	says(job, "wall_rails[0].profile", "");
+}
+
 static void what_is_no_single_value_says_nothing(void **state)
 {
 	const struct job *job = job_of(SOUND);
@@ -84,6 +98,8 @@ int main(void)
 	const struct CMUnitTest tests[] = {
 		cmocka_unit_test_setup_teardown(a_value_is_said_as_it_is_typed_or_taken, open_arena,
 			close_arena),
+		cmocka_unit_test_setup_teardown(an_entry_of_a_list_is_named_by_its_number,
+			open_arena, close_arena),
 		cmocka_unit_test_setup_teardown(what_is_no_single_value_says_nothing, open_arena,
 			close_arena),
 		cmocka_unit_test_setup_teardown(the_usual_exclusions_stand_unless_others_are_named,

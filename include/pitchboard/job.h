@@ -260,8 +260,8 @@ struct key_change {
 /* In the order of the tables of keys; NULL when the jobs say the same. */
 const struct key_change *job_compare(struct arena *a, const struct job *was, const struct job *is);
 
-/* The value of a key in words: "eased" for "treads.nosing_profile"; "" where there is no such key,
- * or it has a list of keys on its way. */
+/* The value of a key in words, by the path of struct key_change: "eased" for
+ * "treads.nosing_profile", "10\"" for "stair.segments[1].run"; "" where there is none. */
 const char *job_value_words(struct arena *a, const struct job *job, const char *path);
 
 static inline struct lettering job_lettering(const struct job *job)

@@ -51,7 +51,8 @@ struct sheet_kind {
 
 extern const struct sheet_kind sheet_cover, sheet_plan, sheet_elevation, sheet_section,
 	sheet_stringer, sheet_parts, sheet_details, sheet_pieces, sheet_cutlist, sheet_cutting,
-	sheet_setups, sheet_code, sheet_guard, sheet_fixings, sheet_general;
+	sheet_setups, sheet_code, sheet_guard, sheet_fixings, sheet_general, sheet_client_cover,
+	sheet_client_plan, sheet_client_elevation, sheet_client_choices, sheet_client_notes;
 
 /* All drawings that the job's set asks for, numbered, framed and titled, then the templates.
  * NULL in, NULL out; NULL after an error. */

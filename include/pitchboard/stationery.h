@@ -53,6 +53,7 @@ struct sheet_set {
 	enum set_reader reader;
 	const char *says; /* in the margin of every sheet; "": nothing */
 	double stamp;     /* width of the space kept clear for a stamp beside the title block */
+	double lettering; /* times the paper's */
 	bool templates;   /* do the full-size templates come with it? */
 	const char *const *sheets;
 	int n;

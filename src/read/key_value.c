@@ -1,5 +1,6 @@
 #include "read/key_value.h"
 
+#include <stdlib.h>
 #include <string.h>
 
 static const char *lengths_words(struct arena *a, struct lettering l, const double *mm, int n)
@@ -62,23 +63,49 @@ static const char *plain_words(struct arena *a, const char *word)
 	return plain;
 }
 
+/* One step along a path: the field, and the struct that its value is in. */
+struct step {
+	const struct field *field;
+	const char *from;
+};
+
+/* Into the group of a step; of a list of them into the entry of that number, counted from 1.  No
+ * group: there is no such entry. */
+static const struct group *step_into(struct step *s, const char *index)
+{
+	const struct field *f = s->field;
+	int entry = *index == '[' ? atoi(index + 1) : 0;
+
+	if (f->kind == FIELD_GROUP && !entry) {
+		s->from += f->at;
+		return f->group;
+	}
+	if (f->kind != FIELD_GROUPS || entry < 1 ||
+		entry > *(const int *)(const void *)(s->from + f->count_at))
+		return NULL;
+	s->from = *(const char *const *)(const void *)(s->from + f->at) +
+		(size_t)(entry - 1) * f->group->size;
+	return f->group;
+}
+
 const char *job_value_words(struct arena *a, const struct job *job, const char *path)
 {
 	const struct group *g = &keys_file;
-	const char *from = (const char *)job; /* read as the first member of a struct job_file */
+	/* read as the first member of a struct job_file */
+	struct step s = { NULL, (const char *)job };
+	const char *words = "";
 
-	for (const char *key = path; g;) {
-		size_t length = strcspn(key, ".");
-		const struct field *f = find_part(g, key, length);
-		if (!f)
-			break;
-		if (!key[length])
-			return f->kind == FIELD_CHOICE
-				? plain_words(a, key_value_words(a, job_lettering(job), f, from))
-				: key_value_words(a, job_lettering(job), f, from);
-		g = f->kind == FIELD_GROUP ? f->group : NULL;
-		from += f->at;
-		key += length + 1;
+	while (g) {
+		size_t length = strcspn(path, ".[");
+		s.field = find_part(g, path, length);
+		if (!s.field)
+			return "";
+		path += length;
+		if (!*path)
+			words = key_value_words(a, job_lettering(job), s.field, s.from);
+		g = *path ? step_into(&s, path) : NULL;
+		path += strcspn(path, ".");
+		path += *path == '.';
 	}
-	return "";
+	return s.field->kind == FIELD_CHOICE ? plain_words(a, words) : words;
 }

@@ -112,6 +112,8 @@ static const struct field set[] = {
 		.help = "what it is for, in the margin of every sheet" },
 	{ FIELD_LENGTH, "stamp", LANDS(sheet_set, stamp), .most = 200,
 		.help = "width kept clear beside the title block for a stamp", .absent = "none" },
+	{ FIELD_NUMBER, "lettering", LANDS(sheet_set, lettering), .least = 1, .most = 3,
+		.usual = "1", .help = "its letters as so many times the paper's" },
 	{ FIELD_YES_NO, "templates", LANDS(sheet_set, templates), .usual = "yes",
 		.help = "do the full-size templates come with it?" },
 	{ FIELD_TEXTS, "sheets", LANDS(sheet_set, sheets), COUNTED(sheet_set, n), .required = true,

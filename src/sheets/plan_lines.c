@@ -337,3 +337,14 @@ void plan_draw(struct drawing *g, const struct plan *p, double scale)
 	draw_far(g, p, scale);
 	draw_break(g, p, scale);
 }
+
+void plan_draw_from_above(struct drawing *g, const struct plan *p, double scale)
+{
+	view_draw(g, &p->walls, (struct placing){ .scale = scale }, NULL);
+	for (int i = 0; i < p->whole.stroke_count; i++) {
+		struct stroke s = p->whole.strokes[i];
+		if (s.pen != PEN_HIDDEN && s.pen != PEN_FINE)
+			draw_stroke(g, s.pen, s, scale);
+	}
+	draw_rim(g, p, scale);
+}

@@ -41,4 +41,7 @@ struct vec plan_at(const struct plan *p, double x, double y, double scale);
 /* Runs, openings, walls that stop, widths; and what the set's reader wants beside. */
 void plan_add_dimensions(struct dims *dims, const struct plan *p, double scale);
 
+/* The same from straight above, nothing of the stair cut. */
+void plan_draw_from_above(struct drawing *g, const struct plan *p, double scale);
+
 #endif

@@ -5,6 +5,7 @@
 
 #include <string.h>
 
+#include "sheets/client_sign.h"
 #include "sheets/clouds.h"
 #include "sheets/frame.h"
 #include "sheets/template.h"
@@ -12,7 +13,8 @@
 static const struct sheet_kind *const kinds[] = { &sheet_cover, &sheet_plan, &sheet_elevation,
 	&sheet_section, &sheet_stringer, &sheet_parts, &sheet_details, &sheet_pieces,
 	&sheet_cutlist, &sheet_cutting, &sheet_setups, &sheet_code, &sheet_guard, &sheet_fixings,
-	&sheet_general };
+	&sheet_general, &sheet_client_cover, &sheet_client_plan, &sheet_client_elevation,
+	&sheet_client_choices, &sheet_client_notes };
 
 #define KINDS ((int)(sizeof(kinds) / sizeof(*kinds)))
 
@@ -80,6 +82,7 @@ static struct drawing *draw_set(struct arena *a, const struct sheet_context *c, 
 	}
 	append(&cover, first);
 	with_index.set_fingerprint = drawings_fingerprint(a, cover);
+	client_sign(a, &with_index, cover);
 	frames_draw(a, &with_index, cover);
 	return cover;
 }
@@ -160,10 +163,13 @@ const struct drawing *sheets_draw(struct arena *a, const struct stair *s, const 
 
 	if (!is_sound(job, wanted, set, d) || !paper || !tiles)
 		return NULL;
+	struct paper sheets_paper = *paper;
+
+	sheets_paper.lettering *= set->lettering;
 	struct sheet_context c = { .stair = s,
 		.parts = parts,
 		.stationery = st,
-		.paper = paper,
+		.paper = &sheets_paper,
 		.measure = m,
 		.findings = issue.findings,
 		.changes = issue.changes,

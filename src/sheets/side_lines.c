@@ -279,6 +279,11 @@ struct box side_draw_lines(const struct drafting *d, struct box view, struct lef
 	return view;
 }
 
+struct box side_draw_heights(const struct drafting *d, struct box view, struct left_over *rest)
+{
+	return draw_guards(d, draw_rail_height(d, view, rest), rest);
+}
+
 const char *side_headroom_note(struct arena *a, const struct stair *s)
 {
 	const char *words = headroom_words(a, s);

@@ -1,0 +1,44 @@
+/*
+ * The pages of the client's set: read by someone who has never seen a plan.
+ *
+ * Plain words, large letters, no marks of pieces; series letter C, so that none
+ * of them is taken for a sheet of the permit or of the shop.
+ */
+#ifndef SHEETS_CLIENT_H
+#define SHEETS_CLIENT_H
+
+#include "draw/view.h"
+#include "sheets/frame.h"
+#include "sheets/labels.h"
+
+/* ---- words (client_words.c) ---- */
+
+/* What is proposed, a sentence or two each; ended by NULL. */
+const char *const *client_proposal(struct arena *a, const struct sheet_context *c);
+
+/* Which site sizes are open, or who measured them and when. */
+const char *client_status(struct arena *a, const struct job *job);
+
+/* How many steps, how high and how deep. */
+const char *client_steps(struct arena *a, const struct stair *s);
+
+/* Does the stair have a piece of this family? */
+bool client_has(const struct sheet_context *c, const struct part_kind *kind);
+
+/* ---- pages of words (client_prose.c) ---- */
+
+/* Paragraphs in wide columns on as many sheets as they take. */
+struct drawing *client_prose_sheets(struct arena *a, const struct sheet_context *c,
+	const char *title, const struct note *notes, int n);
+
+/* ---- labels (client_labels.c) ---- */
+
+/* Which families are named on which side of the view. */
+enum named { NAMED_OVER, NAMED_UNDER, NAMED_ALL };
+
+/* One label for each of those families that the view shows, pointing at an edge near the share of
+ * the view's width from its left; the count. */
+int client_labels(struct arena *a, const struct sheet_context *c, const struct view *v,
+	enum named named, double scale, const struct label **list);
+
+#endif

@@ -1,0 +1,164 @@
+/*
+ * The page that is signed: what was chosen, what is not included, and the
+ * signatures.
+ *
+ *   +-----------------+--------------+
+ *   | what is chosen  | not included |
+ *   |                 | also agreed  |
+ *   +--------+--------+--------------+
+ *   | words, | for the | for the     |
+ *   | name   | client  | shop        |
+ *   +--------+---------+-------------+
+ */
+#include <string.h>
+
+#include "base/text.h"
+#include "draw/bounds.h"
+#include "sheets/client.h"
+#include "sheets/client_sign.h"
+#include "sheets/tables.h"
+
+/* ---- when a choice is there to be made ---- */
+
+static bool has_open_side(const struct sheet_context *c)
+{
+	const struct job_stair *s = &c->stair->job->stair;
+
+	return s->left.kind == SIDE_OPEN || s->right.kind == SIDE_OPEN;
+}
+
+static bool has_wall_side(const struct sheet_context *c)
+{
+	const struct job_stair *s = &c->stair->job->stair;
+
+	return s->left.kind == SIDE_WALL || s->right.kind == SIDE_WALL;
+}
+
+static bool has_risers(const struct sheet_context *c)
+{
+	return c->stair->job->risers.kind == RISER_BOARD;
+}
+
+static bool has_open_risers(const struct sheet_context *c)
+{
+	return !has_risers(c);
+}
+
+static bool has_newels(const struct sheet_context *c)
+{
+	return client_has(c, &part_newel);
+}
+
+static bool has_caps(const struct sheet_context *c)
+{
+	return has_newels(c) && c->stair->job->newels.cap.kind != CAP_NONE;
+}
+
+static bool has_rail(const struct sheet_context *c)
+{
+	return client_has(c, &part_rail);
+}
+
+static bool has_wall_rail(const struct sheet_context *c)
+{
+	return c->stair->job->wall_rail_count > 0;
+}
+
+static bool has_balusters(const struct sheet_context *c)
+{
+	enum infill_name kind = c->stair->job->infill.kind;
+
+	return client_has(c, &part_infill) && (kind == INFILL_PLAIN || kind == INFILL_BRACED);
+}
+
+static bool has_infill(const struct sheet_context *c)
+{
+	return client_has(c, &part_infill);
+}
+
+/* ---- what was chosen ---- */
+
+/* Words with the values of keys in braces, as the tables of keys say them. */
+static const struct choice_row {
+	const char *label, *words;
+	bool (*is_there)(const struct sheet_context *c); /* NULL: always */
+} choices[] = {
+	{ "Treads", "{material.treads}, {treads.thickness} thick", NULL },
+	{ "Edge of the treads", "{treads.nosing_profile}, {treads.nosing} over the step below", NULL },
+	{ "Moulding under the edge", "{mouldings.under_nosing}", NULL },
+	{ "Risers", "closed: {material.risers}", has_risers },
+	{ "Risers", "open: one sees between the steps", has_open_risers },
+	{ "Stringers", "{material.stringers}", NULL },
+	{ "Stringer, open side", "{stringers.open.kind}", has_open_side },
+	{ "Skirt boards on the walls", "{skirts.wall}", has_wall_side },
+	{ "Rail", "{material.balustrade}, {rail.profile}, {rail.width} x {rail.depth}", has_rail },
+	{ "Height of the rail", "{rail.height} over the edges of the treads", has_rail },
+	{ "Wall rail", "{wall_rails[1].profile}, {wall_rails[1].width} x {wall_rails[1].depth}",
+		has_wall_rail },
+	{ "Newel posts", "{material.balustrade}, {newels.build}, {newels.section} square",
+		has_newels },
+	{ "Caps of the newels", "{newels.cap.kind}, {newels.cap.build}", has_caps },
+	{ "Between rail and steps", "{infill.kind}", has_infill },
+	{ "Balusters", "{material.balustrade}, {balusters.shape}, {balusters.section}",
+		has_balusters },
+	{ "Finish", "{material.finish}", NULL },
+};
+
+#define CHOICES ((int)(sizeof(choices) / sizeof(*choices)))
+
+static const char *fill_words(struct arena *a, const struct job *job, const char *words)
+{
+	struct text t = { .arena = a };
+
+	while (*words) {
+		size_t plain = strcspn(words, "{");
+		text_add(&t, "%.*s", (int)plain, words);
+		words += plain;
+		if (!*words)
+			break;
+		size_t key = strcspn(words, "}");
+		text_add(&t, "%s", job_value_words(a, job, arena_strndup(a, words + 1, key - 1)));
+		words += key + 1;
+	}
+	return text_chars(&t);
+}
+
+static struct table choices_table(struct arena *a, const struct sheet_context *c,
+	const struct table_column *columns)
+{
+	const char **cells = NEW_N(a, const char *, 2 * CHOICES);
+	int n = 0;
+
+	for (int i = 0; i < CHOICES; i++) {
+		if (choices[i].is_there && !choices[i].is_there(c))
+			continue;
+		cells[2 * n] = choices[i].label;
+		cells[2 * n++ + 1] = fill_words(a, c->stair->job, choices[i].words);
+	}
+	return (struct table){ "What is chosen", columns, 2, cells, n };
+}
+
+/* ---- the page ---- */
+
+enum { TABLES = 3 };
+
+static struct drawing *draw(struct arena *a, const struct sheet_context *c)
+{
+	struct sheet s = sheet_begin(a, c, "Choices, to be signed");
+	const struct job_agreement *agreed = &c->stair->job->agreement;
+	double letter = s.hand.letter;
+	const struct table_column pairs[] = { { "", ALIGN_LEFT, 0 }, { "", ALIGN_LEFT, 30 * letter } };
+	const struct table_column lines[] = { { "", ALIGN_LEFT, 28 * letter } };
+	const struct table tables[TABLES] = { choices_table(a, c, pairs),
+		{ "Not included, unless agreed in writing", lines, 1, agreed->not_included,
+			agreed->not_included_count },
+		{ "Also agreed", lines, 1, agreed->notes, agreed->note_count } };
+
+	s.room.y0 += client_sign_height(a, c) + 2 * letter;
+	struct table_list rest = sheet_tables(&s, (struct table_list){ tables, TABLES },
+		TABLES_LEFT, box_width(s.room));
+	s.drawing->next = sheets_of_tables(a, c, "Choices, continued", rest);
+	return s.drawing;
+}
+
+const struct sheet_kind sheet_client_choices = { "client-choices", CLIENT_SIGNED_SERIES, draw };

@@ -1,0 +1,93 @@
+/*
+ * The client's plan: the stair from straight above, its width and its length.
+ */
+#include "draw/bounds.h"
+#include "draw/dimension.h"
+#include "sheets/client.h"
+#include "sheets/compose.h"
+#include "sheets/plan_lines.h"
+#include "sheets/words.h"
+
+#define CLEAR 6.0 /* from the view to its words */
+
+static struct vec at(const struct plan *p, double x, double y, double scale)
+{
+	struct vec3 v = frame_place(p->flight->frame, vec3(x, y, 0));
+
+	return vec_scale(vec(v.x, v.y), scale);
+}
+
+/* Along the way one walks, "UP" before it. */
+static struct box draw_way_up(struct hand h, const struct plan *p, double scale)
+{
+	const struct stair *s = p->context->stair;
+	int n = s->walking_line_count;
+	struct vec *line = NEW_N(h.g->arena, struct vec, n);
+	double big = h.letter * 1.4;
+
+	for (int i = 0; i < n; i++)
+		line[i] = vec_scale(s->walking_line[i], scale);
+	struct vec end = vec(line[0].x - s->job->treads.nosing * scale - 4, line[0].y - big / 2);
+	draw_polyline(h.g, PEN_CENTRE, line, n);
+	draw_arrow_head(h.g, line[n - 1], vec_sub(line[n - 1], line[n - 2]), big);
+	draw_text_styled(h.g, end, big, 0, ALIGN_RIGHT, LETTER_BOLD, "UP");
+	double width = measure_width(h.measure, LETTER_BOLD, big, "UP");
+	return (struct box){ end.x - width, end.y, end.x, end.y + big };
+}
+
+static struct box draw_words(struct hand h, const struct plan *p, struct box around, double scale)
+{
+	const struct label *list;
+	int n = client_labels(h.g->arena, p->context, &p->whole, NAMED_ALL, scale, &list);
+	struct label_column column = { LABELS_RIGHT, around.x1 + CLEAR, 0, 0 };
+
+	return box_join(around, labels_draw(h, list, n, column));
+}
+
+static struct box draw_sizes(struct hand h, const struct plan *p, struct box around, double scale)
+{
+	const struct stair *s = p->context->stair;
+	const struct flight *f = p->flight;
+	struct arena *a = h.g->arena;
+	struct dims d = dims_begin(h.g, h.measure, h.letter, around);
+	struct vec low = at(p, 0, 0, scale), high = at(p, f->total_run, s->width, scale);
+	struct dim_link length = { low.x, high.x, low.y, low.y,
+		length_words(a, s, f->total_run) };
+	struct dim_link width = { low.y, high.y, low.x, low.x,
+		arena_printf(a, "%s wide", measured_words(a, s, "width", s->width)) };
+
+	dims_chain(&d, DIM_BELOW, &length, 1);
+	dims_chain(&d, DIM_LEFT, &width, 1);
+	return dims_draw(&d);
+}
+
+static struct box compose(struct sheet *s, const void *what, double scale)
+{
+	const struct plan *p = what;
+	struct box around = box_scale(plan_box(p), scale);
+
+	plan_draw_from_above(s->drawing, p, scale);
+	around = box_join(around, draw_way_up(s->hand, p, scale));
+	around = draw_words(s->hand, p, around, scale);
+	around = draw_sizes(s->hand, p, around, scale);
+	return draw_view_foot(s->hand, around, "From above", scale,
+		p->context->stair->job->about.units);
+}
+
+static struct drawing *draw(struct arena *a, const struct sheet_context *c)
+{
+	struct plan p = plan_make(a, c);
+	struct sheet s = sheet_begin(a, c, "From above");
+	const struct note notes[] = {
+		{ "The arrow points up", client_steps(a, c->stair) },
+		{ NULL, "Dashed: the edge of the opening in the floor above." },
+	};
+
+	sheet_notes(&s, notes, 2);
+	struct composed done = sheet_compose(&s, (struct composition){ compose, &p, plan_box(&p), 0 },
+		s.room, SET_CENTRED);
+	s.drawing->scale = scale_letter(a, done.ratio, c->stair->job->about.units);
+	return s.drawing;
+}
+
+const struct sheet_kind sheet_client_plan = { "client-plan", "C-1", draw };
