@@ -33,11 +33,10 @@ struct drawing *client_prose_sheets(struct arena *a, const struct sheet_context 
 
 /* ---- labels (client_labels.c) ---- */
 
-/* Which families are named on which side of the view. */
-enum named { NAMED_OVER, NAMED_UNDER, NAMED_ALL };
+/* What stands over the steps of a side view, the rest of it, and what is named on a plan. */
+enum named { NAMED_OVER, NAMED_UNDER, NAMED_ON_PLAN };
 
-/* One label for each of those families that the view shows, pointing at an edge near the share of
- * the view's width from its left; the count. */
+/* One label for each of those families that the view shows; the count. */
 int client_labels(struct arena *a, const struct sheet_context *c, const struct view *v,
 	enum named named, double scale, const struct label **list);
 

@@ -71,9 +71,29 @@ static bool has_balusters(const struct sheet_context *c)
 	return client_has(c, &part_infill) && (kind == INFILL_PLAIN || kind == INFILL_BRACED);
 }
 
-static bool has_infill(const struct sheet_context *c)
+static bool has_other_infill(const struct sheet_context *c)
 {
-	return client_has(c, &part_infill);
+	return client_has(c, &part_infill) && !has_balusters(c);
+}
+
+static bool has_open_string(const struct sheet_context *c, enum stringer_kind kind)
+{
+	return has_open_side(c) && c->stair->job->stringers.open.kind == kind;
+}
+
+static bool has_sawtooth(const struct sheet_context *c)
+{
+	return has_open_string(c, STRINGER_SAWTOOTH);
+}
+
+static bool has_mitred(const struct sheet_context *c)
+{
+	return has_open_string(c, STRINGER_MITRED);
+}
+
+static bool has_housed(const struct sheet_context *c)
+{
+	return has_open_string(c, STRINGER_HOUSED);
 }
 
 /* ---- what was chosen ---- */
@@ -89,7 +109,11 @@ static const struct choice_row {
 	{ "Risers", "closed: {material.risers}", has_risers },
 	{ "Risers", "open: one sees between the steps", has_open_risers },
 	{ "Stringers", "{material.stringers}", NULL },
-	{ "Stringer, open side", "{stringers.open.kind}", has_open_side },
+	{ "Stringer, open side", "{stringers.open.kind}: cut to the steps", has_sawtooth },
+	{ "Stringer, open side", "{stringers.open.kind}: cut to the steps, risers mitred to it",
+		has_mitred },
+	{ "Stringer, open side", "{stringers.open.kind}: closed, the steps let into it",
+		has_housed },
 	{ "Skirt boards on the walls", "{skirts.wall}", has_wall_side },
 	{ "Rail", "{material.balustrade}, {rail.profile}, {rail.width} x {rail.depth}", has_rail },
 	{ "Height of the rail", "{rail.height} over the edges of the treads", has_rail },
@@ -98,9 +122,9 @@ static const struct choice_row {
 	{ "Newel posts", "{material.balustrade}, {newels.build}, {newels.section} square",
 		has_newels },
 	{ "Caps of the newels", "{newels.cap.kind}, {newels.cap.build}", has_caps },
-	{ "Between rail and steps", "{infill.kind}", has_infill },
-	{ "Balusters", "{material.balustrade}, {balusters.shape}, {balusters.section}",
+	{ "Balusters", "{infill.kind}: {material.balustrade}, {balusters.shape}, {balusters.section}",
 		has_balusters },
+	{ "Between rail and steps", "{infill.kind}: {material.balustrade}", has_other_infill },
 	{ "Finish", "{material.finish}", NULL },
 };
 
@@ -140,24 +164,32 @@ static struct table choices_table(struct arena *a, const struct sheet_context *c
 
 /* ---- the page ---- */
 
-enum { TABLES = 3 };
+enum { AGREED = 2 };
 
 static struct drawing *draw(struct arena *a, const struct sheet_context *c)
 {
 	struct sheet s = sheet_begin(a, c, "Choices, to be signed");
 	const struct job_agreement *agreed = &c->stair->job->agreement;
 	double letter = s.hand.letter;
-	const struct table_column pairs[] = { { "", ALIGN_LEFT, 0 }, { "", ALIGN_LEFT, 30 * letter } };
-	const struct table_column lines[] = { { "", ALIGN_LEFT, 28 * letter } };
-	const struct table tables[TABLES] = { choices_table(a, c, pairs),
-		{ "Not included, unless agreed in writing", lines, 1, agreed->not_included,
-			agreed->not_included_count },
+	const struct table_column pairs[] = { { "", ALIGN_LEFT, 0 },
+		{ "", ALIGN_LEFT, 26 * letter } };
+	const struct table_column lines[] = { { "", ALIGN_LEFT, 26 * letter } };
+	const struct table chosen = choices_table(a, c, pairs);
+	const struct table others[AGREED] = { { "Not included, unless agreed in writing", lines, 1,
+						      agreed->not_included,
+						      agreed->not_included_count },
 		{ "Also agreed", lines, 1, agreed->notes, agreed->note_count } };
 
 	s.room.y0 += client_sign_height(a, c) + 2 * letter;
-	struct table_list rest = sheet_tables(&s, (struct table_list){ tables, TABLES },
+	struct table_list left = sheet_tables(&s, (struct table_list){ &chosen, 1 }, TABLES_LEFT,
+		box_width(s.room));
+	struct table_list right = sheet_tables(&s, (struct table_list){ others, AGREED },
 		TABLES_LEFT, box_width(s.room));
-	s.drawing->next = sheets_of_tables(a, c, "Choices, continued", rest);
+	struct drawing **tail = &s.drawing->next;
+	*tail = sheets_of_tables(a, c, "Choices, continued", left);
+	while (*tail)
+		tail = &(*tail)->next;
+	*tail = sheets_of_tables(a, c, "Choices, continued", right);
 	return s.drawing;
 }
 

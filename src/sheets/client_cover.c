@@ -4,7 +4,6 @@
 #include "draw/bounds.h"
 #include "draw/place.h"
 #include "sheets/client.h"
-#include "sheets/compose.h"
 
 #define WORDS 0.38 /* of the sheet's width; the picture has the rest */
 #define TITLE 2.2  /* height of its capitals, of the lettering's */
@@ -16,21 +15,18 @@ static bool is_made(const struct part *p, const void *with)
 	return !p->existing;
 }
 
-static struct box compose_picture(struct sheet *s, const void *what, double scale)
-{
-	const struct view *v = what;
-
-	view_draw(s->drawing, v, (struct placing){ .scale = scale }, NULL);
-	return box_scale(v->box, scale);
-}
-
+/* A picture has no scale: it is as large as there is room. */
 static void draw_picture(struct sheet *s, struct box room)
 {
 	struct view_spec spec = { .from = VIEW_PICTORIAL, .shows = is_made };
 	struct view picture = view_make(s->drawing->arena, s->context->parts, spec);
+	struct box b = picture.box;
+	double scale = fmin(box_width(room) / box_width(b), box_height(room) / box_height(b));
+	struct vec middle = vec((b.x0 + b.x1) / 2, (b.y0 + b.y1) / 2);
+	struct vec origin = vec_sub(vec((room.x0 + room.x1) / 2, (room.y0 + room.y1) / 2),
+		vec_scale(middle, scale));
 
-	sheet_compose(s, (struct composition){ compose_picture, &picture, picture.box, 0 }, room,
-		SET_CENTRED);
+	view_draw(s->drawing, &picture, (struct placing){ origin, scale }, NULL);
 }
 
 /* The job's name large, a rule under it; where the words go on. */

@@ -5,6 +5,8 @@
 
 #include "sheets/client.h"
 
+/* ---- words ---- */
+
 static const char *infill_head(const struct job *job)
 {
 	switch (job->infill.kind) {
@@ -16,56 +18,95 @@ static const char *infill_head(const struct job *job)
 	return "";
 }
 
+/* A material that says how it is finished is not finished otherwise: "poplar, painted". */
+static const char *finish_of(const struct job *job, const struct part *p)
+{
+	return strchr(p->material, ',') ? "" : job->material.finish;
+}
+
+/* ---- where they point ---- */
+
+/* Where one would like to point: at a share of the run that is open, and so high over the nosing
+ * line. */
 static const struct family {
 	const struct part_kind *kind;
 	const char *head; /* NULL: by the infill */
 	enum named named;
-	double share; /* of the view's width from the foot of the stair, where one would point */
+	double share;
+	double lift; /* in heights of the rail */
+	double far;  /* not named where the nearest edge seen is farther off, in unit runs */
 } families[] = {
-	{ &part_rail, "Rail", NAMED_OVER, 0.5 },
-	{ &part_wall_rail, "Wall rail", NAMED_OVER, 0.35 },
-	{ &part_infill, NULL, NAMED_OVER, 0.4 },
-	{ &part_newel, "Newel posts", NAMED_OVER, 0.1 },
-	{ &part_tread, "Treads", NAMED_UNDER, 0.8 },
-	{ &part_riser, "Risers", NAMED_UNDER, 0.7 },
-	{ &part_stringer, "Stringers", NAMED_UNDER, 0.6 },
-	{ &part_skirt, "Skirt boards", NAMED_UNDER, 0.5 },
+	{ &part_rail, "Rail", NAMED_OVER, 0.72, 1, 100 },
+	{ &part_wall_rail, "Wall rail", NAMED_OVER, 0.25, 1, 100 },
+	{ &part_infill, NULL, NAMED_OVER, 0.55, 0.45, 100 },
+	{ &part_newel, "Newel posts", NAMED_OVER, 0, 0.6, 100 },
+	{ &part_tread, "Treads", NAMED_UNDER, 0.8, 0, 3 },
+	{ &part_riser, "Risers", NAMED_UNDER, 0.66, -0.1, 2 },
+	{ &part_stringer, "Stringers", NAMED_UNDER, 0.4, -0.5, 100 },
+	{ &part_skirt, "Skirt boards", NAMED_UNDER, 0.4, 0.1, 3 },
+	{ &part_wall_rail, "Wall rail", NAMED_ON_PLAN, 0.7, 0, 100 },
+	{ &part_tread, "Treads", NAMED_ON_PLAN, 0.8, 0, 3 },
+	{ &part_rail, "Rail", NAMED_ON_PLAN, 0.6, 0, 100 },
+	{ &part_newel, "Newel posts", NAMED_ON_PLAN, 1.02, 0, 100 },
 };
 
 #define FAMILIES ((int)(sizeof(families) / sizeof(*families)))
 
-/* A material that says how it is finished is not finished otherwise: "poplar, painted". */
-static const char *words_of(struct arena *a, const struct job *job, const struct part *p)
+/* Across the stair, clear of the line one walks on. */
+#define ACROSS 0.25
+
+/* Face of the first riser that is open to the eye. */
+static double open_from(const struct flight *f, enum view_from from)
 {
-	if (strchr(p->material, ','))
-		return p->material;
-	return arena_printf(a, "%s, %s", p->material, job->material.finish);
+	for (int i = 0; i < f->step_count; i++)
+		if (from == VIEW_FROM_LEFT ? f->steps[i].open_left : f->steps[i].open_right)
+			return f->steps[i].riser_x;
+	return 0;
 }
 
-static struct vec middle(const struct stroke *s)
+static struct vec wanted(const struct sheet_context *c, const struct view *v,
+	const struct family *f)
 {
-	return vec((s->a.x + s->b.x) / 2, (s->a.y + s->b.y) / 2);
+	const struct flight *flight = &c->stair->flights[0];
+	double x0 = open_from(flight, v->spec.from);
+	double x = x0 + f->share * (flight->total_run - x0);
+	double z = slope_at(flight_nosing_line(c->stair, flight), x);
+	struct vec3 at = { x, ACROSS * c->stair->width, z + f->lift * c->stair->job->rail.height };
+
+	return view_project(v->spec.from, frame_place(flight->frame, at));
 }
 
-/* The edge of the family that is nearest to where one would like to point; a longer edge is worth
- * going a little further for.  NULL: nothing of it is seen. */
-static const struct stroke *edge_of(const struct view *v, const struct part_kind *kind,
-	double wanted)
+/* The point of an edge nearest to another, but not quite at its ends. */
+static struct vec nearest(const struct stroke *s, struct vec p)
 {
-	const struct stroke *best = NULL;
-	double least = INFINITY;
+	struct vec way = vec_sub(s->b, s->a);
+	double square = vec_dot(way, way);
+	double t = square > 0 ? vec_dot(vec_sub(p, s->a), way) / square : 0.5;
+
+	return vec_add(s->a, vec_scale(way, fmin(fmax(t, 0.1), 0.9)));
+}
+
+struct aim {
+	const struct part *part; /* NULL: nothing of the family is seen near enough */
+	struct vec at;
+};
+
+static struct aim aim_at(const struct view *v, const struct family *f, struct vec p, double far)
+{
+	struct aim aim = { NULL, p };
 
 	for (int i = 0; i < v->stroke_count; i++) {
 		const struct stroke *s = &v->strokes[i];
-		if (s->part->kind != kind || s->pen == PEN_HIDDEN)
+		if (s->part->kind != f->kind || s->pen == PEN_HIDDEN)
 			continue;
-		double off = fabs(middle(s).x - wanted) - vec_length(vec_sub(s->a, s->b)) / 2;
-		if (off < least) {
-			least = off;
-			best = s;
+		struct vec at = nearest(s, p);
+		double off = vec_length(vec_sub(at, p));
+		if (off < far) {
+			far = off;
+			aim = (struct aim){ s->part, at };
 		}
 	}
-	return best;
+	return aim;
 }
 
 int client_labels(struct arena *a, const struct sheet_context *c, const struct view *v,
@@ -73,18 +114,18 @@ int client_labels(struct arena *a, const struct sheet_context *c, const struct v
 {
 	struct label *labels = NEW_N(a, struct label, FAMILIES);
 	const struct job *job = c->stair->job;
-	bool mirrored = v->spec.from == VIEW_FROM_LEFT;
-	double width = v->box.x1 - v->box.x0;
+	double run = c->stair->flights[0].unit_run;
 	int n = 0;
 
 	for (int i = 0; i < FAMILIES; i++) {
 		const struct family *f = &families[i];
-		double share = mirrored ? 1 - f->share : f->share;
-		const struct stroke *s = edge_of(v, f->kind, v->box.x0 + share * width);
-		if (!s || (named != NAMED_ALL && named != f->named))
+		if (f->named != named)
 			continue;
-		labels[n++] = (struct label){ f->head ? f->head : infill_head(job),
-			words_of(a, job, s->part), vec_scale(middle(s), scale) };
+		struct aim aim = aim_at(v, f, wanted(c, v, f), f->far * run);
+		if (aim.part)
+			labels[n++] = (struct label){ f->head ? f->head : infill_head(job),
+				aim.part->material, finish_of(job, aim.part),
+				vec_scale(aim.at, scale) };
 	}
 	*list = labels;
 	return n;

@@ -38,7 +38,7 @@ static struct box draw_way_up(struct hand h, const struct plan *p, double scale)
 static struct box draw_words(struct hand h, const struct plan *p, struct box around, double scale)
 {
 	const struct label *list;
-	int n = client_labels(h.g->arena, p->context, &p->whole, NAMED_ALL, scale, &list);
+	int n = client_labels(h.g->arena, p->context, &p->whole, NAMED_ON_PLAN, scale, &list);
 	struct label_column column = { LABELS_RIGHT, around.x1 + CLEAR, 0, 0 };
 
 	return box_join(around, labels_draw(h, list, n, column));

@@ -11,13 +11,19 @@ bool client_has(const struct sheet_context *c, const struct part_kind *kind)
 	return false;
 }
 
+/* With its unit: millimetres say that they are. */
+static const char *say(struct arena *a, const struct stair *s, double mm)
+{
+	return length_say(a, job_lettering(s->job), mm);
+}
+
 /* A rounded figure is said to be one. */
 static const char *about(struct arena *a, const struct stair *s, double mm)
 {
 	double lettered = length_lettered_value(job_lettering(s->job), mm);
 
 	return arena_printf(a, "%s%s", fabs(lettered - mm) > NEAR_ENOUGH ? "about " : "",
-		length_words(a, s, mm));
+		say(a, s, mm));
 }
 
 const char *client_steps(struct arena *a, const struct stair *s)
@@ -28,7 +34,7 @@ const char *client_steps(struct arena *a, const struct stair *s)
 		"%d steps up. Each rises %s and brings you %s forward; the edge of each tread "
 		"stands %s over the step below it.",
 		s->risers, about(a, s, s->unit_rise), about(a, s, f->unit_run),
-		length_words(a, s, s->job->treads.nosing));
+		say(a, s, s->job->treads.nosing));
 }
 
 static const char *size_words(struct arena *a, const struct stair *s)
@@ -36,8 +42,8 @@ static const char *size_words(struct arena *a, const struct stair *s)
 	return arena_printf(a,
 		"One straight flight, %s from finished floor to finished floor, %s wide, %s long "
 		"from the first step to the upper floor.",
-		length_words(a, s, s->total_rise), length_words(a, s, s->width),
-		length_words(a, s, s->flights[0].total_run));
+		say(a, s, s->total_rise), say(a, s, s->width),
+		say(a, s, s->flights[0].total_run));
 }
 
 static const char *wood_words(struct arena *a, const struct sheet_context *c)
@@ -72,7 +78,7 @@ static const char *balustrade_words(struct arena *a, const struct sheet_context 
 		"Balustrade of %s %s%s%s, going up; the top of its rail is %s over the edges of "
 		"the treads.",
 		job->material.balustrade, right ? right : "", right && left ? " and " : "",
-		left ? left : "", inches_words(a, c->stair, job->rail.height));
+		left ? left : "", say(a, c->stair, job->rail.height));
 }
 
 static const char *wall_rail_words(const struct sheet_context *c)
@@ -86,7 +92,7 @@ static const char *headroom_words(struct arena *a, const struct stair *s)
 		return "";
 	return arena_printf(a, "Where it is lowest there is %s%s of headroom over the steps.",
 		s->headroom.state == HEADROOM_SHORT ? "ONLY " : "",
-		length_words(a, s, s->headroom.least));
+		say(a, s, s->headroom.least));
 }
 
 const char *const *client_proposal(struct arena *a, const struct sheet_context *c)

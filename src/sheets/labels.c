@@ -7,24 +7,40 @@
 #define LINE 1.5
 #define AIR 1.1    /* between two labels */
 #define SHOULDER 1.0 /* words to the leader */
+#define SHIFT 2.0    /* words over what they name */
 
-/* A label's lines: its heading, then its words. */
+enum { MOST_LINES = 8 };
+
+/* A label's lines: its heading first. */
 struct set_label {
-	const char *head;
-	struct lines words;
+	const char *line[MOST_LINES];
+	int n;
 	double width, height;
 };
 
+static void add_lines(struct hand h, struct set_label *set, const char *words)
+{
+	struct lines l = wrap_text(h.g->arena, h.measure, h.letter, WIDTH * h.letter, words);
+
+	for (int i = 0; i < l.n && *words && set->n < MOST_LINES; i++)
+		set->line[set->n++] = l.line[i];
+}
+
+static enum letter_style style_of(int line)
+{
+	return line == 0 ? LETTER_BOLD : LETTER_REGULAR;
+}
+
 static struct set_label set_label(struct hand h, const struct label *l)
 {
-	struct set_label set = { l->head,
-		wrap_text(h.g->arena, h.measure, h.letter, WIDTH * h.letter, l->words), 0, 0 };
+	struct set_label set = { .line = { l->head }, .n = 1 };
 
-	set.width = measure_width(h.measure, LETTER_BOLD, h.letter, l->head);
-	for (int i = 0; i < set.words.n; i++)
-		set.width = fmax(set.width, measure_width(h.measure, LETTER_REGULAR, h.letter,
-						    set.words.line[i]));
-	set.height = h.letter * (1 + LINE * set.words.n);
+	add_lines(h, &set, l->words);
+	add_lines(h, &set, l->more);
+	for (int i = 0; i < set.n; i++)
+		set.width = fmax(set.width,
+			measure_width(h.measure, style_of(i), h.letter, set.line[i]));
+	set.height = h.letter * (1 + LINE * (set.n - 1));
 	return set;
 }
 
@@ -35,9 +51,9 @@ static struct box draw_label(struct hand h, const struct set_label *l, struct ve
 	enum align align = side == LABELS_LEFT ? ALIGN_RIGHT : ALIGN_LEFT;
 	double y = at.y + l->height / 2 - h.letter;
 
-	draw_text_styled(h.g, vec(at.x, y), h.letter, 0, align, LETTER_BOLD, l->head);
-	for (int i = 0; i < l->words.n; i++)
-		draw_text(h.g, vec(at.x, y -= LINE * h.letter), h.letter, align, l->words.line[i]);
+	for (int i = 0; i < l->n; i++)
+		draw_text_styled(h.g, vec(at.x, y - i * LINE * h.letter), h.letter, 0, align,
+			style_of(i), l->line[i]);
 	double away = side == LABELS_LEFT ? -l->width : l->width;
 	struct box b = box_add(box_empty(), vec(at.x, at.y - l->height / 2 - h.letter * 0.3));
 	return box_add(b, vec(at.x + away, at.y + l->height / 2));
@@ -56,8 +72,12 @@ struct box labels_draw(struct hand h, const struct label *list, int n, struct la
 		leaders[i] = (struct leader){ list[i].head, list[i].points_at, { 0, 0 } };
 		tallest = fmax(tallest, set[i].height);
 	}
-	struct leader_line line = { vec(column.x, 0), vec(0, 1), tallest + AIR * h.letter,
-		column.low + tallest / 2, column.high - tallest / 2 };
+	struct leader_line line = { .from = vec(column.x, 0),
+		.along = vec(0, 1),
+		.gap = tallest + AIR * h.letter,
+		.low = column.low + tallest / 2,
+		.high = column.high - tallest / 2,
+		.shift = h.letter * SHIFT };
 	leaders_set(a, leaders, n, line);
 	for (int i = 0; i < n; i++) {
 		struct vec shoulder = vec(way * SHOULDER * h.letter, 0);

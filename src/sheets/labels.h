@@ -8,7 +8,7 @@
 #include "sheets/leaders.h"
 
 struct label {
-	const char *head, *words;
+	const char *head, *words, *more; /* each begins a line; words and more may be "" */
 	struct vec points_at; /* on paper */
 };
 

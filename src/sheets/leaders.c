@@ -74,7 +74,7 @@ void leaders_set(struct arena *a, struct leader *list, int n, struct leader_line
 			vec_dot(vec_sub(list[i].points_at, line.from), line.along) };
 	qsort(w, (size_t)n, sizeof(*w), by_place);
 	for (int i = 0; i < n; i++)
-		at[i] = w[i].along;
+		at[i] = w[i].along + line.shift;
 	spread(a, at, n, line.gap);
 	keep_between(at, n, line);
 	for (int i = 0; i < n; i++)

@@ -25,6 +25,8 @@ struct leader_line {
 	double low, high; /* how far along they may stand; both 0: as far as they like */
 	int rows;         /* in which they stand by turns, so that more go beside the view */
 	struct vec next;  /* from one row to the next */
+	double shift;     /* farther along than what they point at, so that no leader lies on an
+			     edge that is square to the line */
 };
 
 /* Sets them on the line, as near as may be to what they point at; where two would cross they change
