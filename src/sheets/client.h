@@ -27,6 +27,16 @@ bool client_has(const struct sheet_context *c, const struct part_kind *kind);
 
 /* ---- pages of words (client_prose.c) ---- */
 
+enum { CLIENT_LETTERS = 7, CLIENT_LETTERS_PLAIN = 4 };
+
+/* Heights of letters to try for words that should go on one page, the largest first; the plain one
+ * is that of the drawings. */
+double client_letter(const struct sheet *s, int i);
+
+/* Notes of a drawing.  On a small paper there are none, for the cover says the same, and the drawing
+ * is lettered as small as the shop's. */
+void client_notes(struct sheet *s, const struct note *notes, int n);
+
 /* Paragraphs in wide columns on as many sheets as they take. */
 struct drawing *client_prose_sheets(struct arena *a, const struct sheet_context *c,
 	const char *title, const struct note *notes, int n);

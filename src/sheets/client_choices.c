@@ -166,30 +166,62 @@ static struct table choices_table(struct arena *a, const struct sheet_context *c
 
 enum { AGREED = 2 };
 
-static struct drawing *draw(struct arena *a, const struct sheet_context *c)
+/* What the page had no room for. */
+struct rest {
+	struct table_list chosen, agreed;
+};
+
+/* Choices at the left, the rest beside them. */
+static struct rest draw_tables(struct sheet *s)
+{
+	struct arena *a = s->drawing->arena;
+	const struct job_agreement *agreed = &s->context->stair->job->agreement;
+	struct table_column *columns = NEW_N(a, struct table_column, 3);
+	struct table *tables = NEW_N(a, struct table, 1 + AGREED);
+	struct rest rest;
+
+	columns[1].most = columns[2].most = 30 * s->hand.letter;
+	for (int i = 0; i < 3; i++)
+		columns[i].head = "";
+	tables[0] = choices_table(a, s->context, columns);
+	tables[1] = (struct table){ "Not included, unless agreed in writing", columns + 2, 1,
+		agreed->not_included, agreed->not_included_count };
+	tables[2] = (struct table){ "Also agreed", columns + 2, 1, agreed->notes,
+		agreed->note_count };
+	rest.chosen = sheet_tables(s, (struct table_list){ tables, 1 }, TABLES_LEFT,
+		box_width(s->room));
+	rest.agreed = sheet_tables(s, (struct table_list){ tables + 1, AGREED }, TABLES_LEFT,
+		box_width(s->room));
+	return rest;
+}
+
+static struct sheet page_begin(struct arena *a, const struct sheet_context *c, int letter)
 {
 	struct sheet s = sheet_begin(a, c, "Choices, to be signed");
-	const struct job_agreement *agreed = &c->stair->job->agreement;
-	double letter = s.hand.letter;
-	const struct table_column pairs[] = { { "", ALIGN_LEFT, 0 },
-		{ "", ALIGN_LEFT, 26 * letter } };
-	const struct table_column lines[] = { { "", ALIGN_LEFT, 26 * letter } };
-	const struct table chosen = choices_table(a, c, pairs);
-	const struct table others[AGREED] = { { "Not included, unless agreed in writing", lines, 1,
-						      agreed->not_included,
-						      agreed->not_included_count },
-		{ "Also agreed", lines, 1, agreed->notes, agreed->note_count } };
 
-	s.room.y0 += client_sign_height(a, c) + 2 * letter;
-	struct table_list left = sheet_tables(&s, (struct table_list){ &chosen, 1 }, TABLES_LEFT,
-		box_width(s.room));
-	struct table_list right = sheet_tables(&s, (struct table_list){ others, AGREED },
-		TABLES_LEFT, box_width(s.room));
+	s.room.y0 += client_sign_height(a, c) + 2 * s.hand.letter;
+	s.hand.letter = client_letter(&s, letter);
+	return s;
+}
+
+static struct drawing *draw(struct arena *a, const struct sheet_context *c)
+{
+	struct sheet s;
+	struct rest rest;
+
+	for (int i = 0; i < CLIENT_LETTERS; i++) {
+		s = page_begin(a, c, i);
+		rest = draw_tables(&s);
+		if (rest.chosen.n + rest.agreed.n == 0)
+			return s.drawing;
+	}
+	s = page_begin(a, c, CLIENT_LETTERS_PLAIN);
+	rest = draw_tables(&s);
 	struct drawing **tail = &s.drawing->next;
-	*tail = sheets_of_tables(a, c, "Choices, continued", left);
+	*tail = sheets_of_tables(a, c, "Choices, continued", rest.chosen);
 	while (*tail)
 		tail = &(*tail)->next;
-	*tail = sheets_of_tables(a, c, "Choices, continued", right);
+	*tail = sheets_of_tables(a, c, "Choices, continued", rest.agreed);
 	return s.drawing;
 }
 

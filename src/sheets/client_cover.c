@@ -4,9 +4,11 @@
 #include "draw/bounds.h"
 #include "draw/place.h"
 #include "sheets/client.h"
+#include "sheets/words.h"
 
 #define WORDS 0.38 /* of the sheet's width; the picture has the rest */
 #define TITLE 2.2  /* height of its capitals, of the lettering's */
+#define TITLE_LINE 1.45
 #define GAP 10.0   /* picture to words */
 
 static bool is_made(const struct part *p, const void *with)
@@ -29,20 +31,26 @@ static void draw_picture(struct sheet *s, struct box room)
 	view_draw(s->drawing, &picture, (struct placing){ origin, scale }, NULL);
 }
 
-/* The job's name large, a rule under it; where the words go on. */
-static double draw_title(struct sheet *s, struct box column)
+static struct lines title_lines(struct hand h, struct box column, const char *name)
 {
-	struct hand h = s->hand;
-	double big = h.letter * TITLE, y = column.y1;
-	struct lines name = wrap_text(h.g->arena, h.measure, big, box_width(column) * 0.9,
-		s->context->stair->job->about.name);
+	return wrap_text(h.g->arena, h.measure, h.letter * TITLE, box_width(column) * 0.9, name);
+}
 
-	for (int i = 0; i < name.n; i++, y -= big * 0.45)
-		draw_text_styled(h.g, vec(column.x0, y -= big), big, 0, ALIGN_LEFT, LETTER_BOLD,
-			name.line[i]);
-	y -= big * 0.2;
-	draw_line(h.g, PEN_FRAME, vec(column.x0, y), vec(column.x1, y));
-	return y - h.letter;
+/* What title and rule take of the column. */
+static double title_height(struct hand h, struct lines l)
+{
+	return h.letter * (TITLE * (1 + TITLE_LINE * (l.n - 1)) + 2);
+}
+
+/* The job's name large, a rule under it. */
+static void draw_title(struct hand h, struct box column, struct lines l)
+{
+	double y = column.y1 - h.letter * TITLE, rule = column.y1 - title_height(h, l) + h.letter;
+
+	for (int i = 0; i < l.n; i++)
+		draw_text_styled(h.g, vec(column.x0, y - i * TITLE_LINE * TITLE * h.letter),
+			h.letter * TITLE, 0, ALIGN_LEFT, LETTER_BOLD, l.line[i]);
+	draw_line(h.g, PEN_FRAME, vec(column.x0, rule), vec(column.x1, rule));
 }
 
 static const char *or_none(const char *text)
@@ -75,23 +83,34 @@ static int list_notes(struct arena *a, const struct sheet_context *c, struct not
 	for (int i = 0; said[i]; i++)
 		notes[n++] = (struct note){ i ? NULL : "What is proposed", said[i] };
 	notes[n++] = (struct note){ "Measurements of the house", client_status(a, job) };
+	notes[n++] = (struct note){ "Building code", not_met_words(a, c->findings) };
 	return n;
 }
 
-/* The words under the title, on a sheet of their own where the column is too short. */
+/* Title and words in letters as large as the column has room for; the words on a sheet of their own
+ * where it has none. */
 static struct drawing *draw_words(struct sheet *s, struct box column)
 {
-	struct arena *a = s->drawing->arena;
+	const char *name = s->context->stair->job->about.name;
+	double width = box_width(column);
 	struct note notes[MOST_NOTES];
-	int n = list_notes(a, s->context, notes);
-	struct prose p = prose_set(s->hand, notes, n, box_width(column));
+	int n = list_notes(s->drawing->arena, s->context, notes);
 
-	column.y1 = draw_title(s, column);
-	if (prose_columns(s->hand, p, column, box_width(column)) == 1) {
-		prose_draw(s->hand, p, column, box_width(column));
+	for (int i = 0; i < CLIENT_LETTERS; i++) {
+		s->hand.letter = client_letter(s, i);
+		struct lines title = title_lines(s->hand, column, name);
+		struct prose p = prose_set(s->hand, notes, n, width);
+		struct box under = column;
+		under.y1 -= title_height(s->hand, title);
+		bool fits = prose_columns(s->hand, p, under, width) == 1;
+		if (fits || i == CLIENT_LETTERS - 1)
+			draw_title(s->hand, column, title);
+		if (!fits)
+			continue;
+		prose_draw(s->hand, p, under, width);
 		return NULL;
 	}
-	return client_prose_sheets(a, s->context, "What is proposed", notes, n);
+	return client_prose_sheets(s->drawing->arena, s->context, "What is proposed", notes, n);
 }
 
 static struct drawing *draw(struct arena *a, const struct sheet_context *c)

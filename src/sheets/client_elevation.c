@@ -76,10 +76,9 @@ static struct drawing *draw_sheet(struct arena *a, const struct side_view *v)
 	const struct note notes[] = {
 		{ "The steps", client_steps(a, v->context->stair) },
 		{ "The figures", "Heights of rails are taken plumb over the edges of the treads." },
-		{ NULL, not_met_words(a, v->context->findings) },
 	};
 
-	sheet_notes(&s, notes, sizeof(notes) / sizeof(*notes));
+	client_notes(&s, notes, sizeof(notes) / sizeof(*notes));
 	struct composed done = sheet_compose(&s,
 		(struct composition){ compose, v, v->view.box, 0 }, s.room, SET_CENTRED);
 	s.drawing->scale = scale_letter(a, done.ratio, v->context->stair->job->about.units);

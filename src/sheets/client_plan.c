@@ -83,7 +83,7 @@ static struct drawing *draw(struct arena *a, const struct sheet_context *c)
 		{ NULL, "Dashed: the edge of the opening in the floor above." },
 	};
 
-	sheet_notes(&s, notes, 2);
+	client_notes(&s, notes, 2);
 	struct composed done = sheet_compose(&s, (struct composition){ compose, &p, plan_box(&p), 0 },
 		s.room, SET_CENTRED);
 	s.drawing->scale = scale_letter(a, done.ratio, c->stair->job->about.units);

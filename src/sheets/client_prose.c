@@ -1,7 +1,26 @@
 #include "draw/bounds.h"
 #include "sheets/client.h"
+#include "sheets/compose.h"
 
 #define COLUMN 34.0 /* of a page that is read, in heights of a capital */
+
+/* Never less than the shop gets. */
+#define LEAST 2.5
+
+double client_letter(const struct sheet *s, int i)
+{
+	static const double larger[CLIENT_LETTERS] = { 1.5, 1.35, 1.2, 1.1, 1, 0.85, 0.71 };
+
+	return fmax(LEAST, s->context->paper->lettering * larger[i]);
+}
+
+void client_notes(struct sheet *s, const struct note *notes, int n)
+{
+	if (sheet_is_cramped(s))
+		s->hand.letter = client_letter(s, CLIENT_LETTERS - 1);
+	else
+		sheet_notes(s, notes, n);
+}
 
 /* A page of words being set. */
 struct page {
@@ -11,12 +30,12 @@ struct page {
 };
 
 static struct page page_begin(struct arena *a, const struct sheet_context *c, const char *title,
-	double larger)
+	int letter)
 {
 	struct page p = { .sheet = sheet_begin(a, c, title) };
 	double room = box_width(p.sheet.room);
 
-	p.sheet.hand.letter *= larger;
+	p.sheet.hand.letter = client_letter(&p.sheet, letter);
 	p.columns = (int)fmax(1,
 		floor((room + PROSE_GAP) / (COLUMN * p.sheet.hand.letter + PROSE_GAP)));
 	p.width = (room - (p.columns - 1) * PROSE_GAP) / p.columns;
@@ -48,28 +67,25 @@ static struct box shortest(const struct page *p, struct prose words)
 	return area;
 }
 
-/* Letters as large as all goes on one page with; those of the paper where it does not. */
-static double largest(struct arena *a, const struct sheet_context *c, const struct note *notes,
-	int n)
+/* The largest letters with which all goes on one page; the plain ones where none do. */
+static int largest(struct arena *a, const struct sheet_context *c, const struct note *notes, int n)
 {
-	static const double tried[] = { 1.5, 1.35, 1.2, 1.1 };
-
-	for (size_t i = 0; i < sizeof(tried) / sizeof(*tried); i++) {
-		struct page p = page_begin(a, c, "", tried[i]);
+	for (int i = 0; i < CLIENT_LETTERS; i++) {
+		struct page p = page_begin(a, c, "", i);
 		if (notes_that_fit(&p, notes, n) == n)
-			return tried[i];
+			return i;
 	}
-	return 1;
+	return CLIENT_LETTERS_PLAIN;
 }
 
 struct drawing *client_prose_sheets(struct arena *a, const struct sheet_context *c,
 	const char *title, const struct note *notes, int n)
 {
 	struct drawing *first = NULL, **tail = &first;
-	double larger = largest(a, c, notes, n);
+	int letter = largest(a, c, notes, n);
 
 	while (n > 0) {
-		struct page p = page_begin(a, c, title, larger);
+		struct page p = page_begin(a, c, title, letter);
 		int fits = notes_that_fit(&p, notes, n);
 		struct prose words = prose_set(p.sheet.hand, notes, fits, p.width);
 		prose_draw(p.sheet.hand, words, shortest(&p, words), p.width);
