@@ -57,9 +57,10 @@ static void a_value_is_said_as_it_is_typed_or_taken(void **state)
 
 static void an_entry_of_a_list_is_named_by_its_number(void **state)
 {
-	const struct job *job = job_of(SOUND "wall_rails:\n"
-					     "  - {side: left, profile: round}\n"
-					     "  - {side: left, from_step: 9, profile: flat_oval}\n");
+	const struct job *job =
+		job_of(SOUND "wall_rails:\n"
+			     "  - {side: left, profile: round}\n"
+			     "  - {side: left, from_step: 9, profile: flat_oval}\n");
 
 	(void)state;
 	says(job, "wall_rails[1].profile", "round");

@@ -33,8 +33,8 @@ enum { CLIENT_LETTERS = 7, CLIENT_LETTERS_PLAIN = 4 };
  * is that of the drawings. */
 double client_letter(const struct sheet *s, int i);
 
-/* Notes of a drawing.  On a small paper there are none, for the cover says the same, and the drawing
- * is lettered as small as the shop's. */
+/* Notes of a drawing.  On a small paper there are none, for the cover says the same, and the
+ * drawing is lettered as small as the shop's. */
 void client_notes(struct sheet *s, const struct note *notes, int n);
 
 /* Paragraphs in wide columns on as many sheets as they take. */

@@ -104,7 +104,8 @@ static const struct choice_row {
 	bool (*is_there)(const struct sheet_context *c); /* NULL: always */
 } choices[] = {
 	{ "Treads", "{material.treads}, {treads.thickness} thick", NULL },
-	{ "Edge of the treads", "{treads.nosing_profile}, {treads.nosing} over the step below", NULL },
+	{ "Edge of the treads", "{treads.nosing_profile}, {treads.nosing} over the step below",
+		NULL },
 	{ "Moulding under the edge", "{mouldings.under_nosing}", NULL },
 	{ "Risers", "closed: {material.risers}", has_risers },
 	{ "Risers", "open: one sees between the steps", has_open_risers },
@@ -122,7 +123,8 @@ static const struct choice_row {
 	{ "Newel posts", "{material.balustrade}, {newels.build}, {newels.section} square",
 		has_newels },
 	{ "Caps of the newels", "{newels.cap.kind}, {newels.cap.build}", has_caps },
-	{ "Balusters", "{infill.kind}: {material.balustrade}, {balusters.shape}, {balusters.section}",
+	{ "Balusters",
+		"{infill.kind}: {material.balustrade}, {balusters.shape}, {balusters.section}",
 		has_balusters },
 	{ "Between rail and steps", "{infill.kind}: {material.balustrade}", has_other_infill },
 	{ "Finish", "{material.finish}", NULL },
@@ -186,10 +188,10 @@ static struct rest draw_tables(struct sheet *s)
 	tables[0] = choices_table(a, s->context, columns);
 	tables[1] = (struct table){ "Not included, unless agreed in writing", columns + 2, 1,
 		agreed->not_included, agreed->not_included_count };
-	tables[2] = (struct table){ "Also agreed", columns + 2, 1, agreed->notes,
-		agreed->note_count };
-	rest.chosen = sheet_tables(s, (struct table_list){ tables, 1 }, TABLES_LEFT,
-		box_width(s->room));
+	tables[2] =
+		(struct table){ "Also agreed", columns + 2, 1, agreed->notes, agreed->note_count };
+	rest.chosen =
+		sheet_tables(s, (struct table_list){ tables, 1 }, TABLES_LEFT, box_width(s->room));
 	rest.agreed = sheet_tables(s, (struct table_list){ tables + 1, AGREED }, TABLES_LEFT,
 		box_width(s->room));
 	return rest;

@@ -9,7 +9,7 @@
 #define WORDS 0.38 /* of the sheet's width; the picture has the rest */
 #define TITLE 2.2  /* height of its capitals, of the lettering's */
 #define TITLE_LINE 1.45
-#define GAP 10.0   /* picture to words */
+#define GAP 10.0 /* picture to words */
 
 static bool is_made(const struct part *p, const void *with)
 {

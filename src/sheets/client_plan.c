@@ -51,8 +51,7 @@ static struct box draw_sizes(struct hand h, const struct plan *p, struct box aro
 	struct arena *a = h.g->arena;
 	struct dims d = dims_begin(h.g, h.measure, h.letter, around);
 	struct vec low = at(p, 0, 0, scale), high = at(p, f->total_run, s->width, scale);
-	struct dim_link length = { low.x, high.x, low.y, low.y,
-		length_words(a, s, f->total_run) };
+	struct dim_link length = { low.x, high.x, low.y, low.y, length_words(a, s, f->total_run) };
 	struct dim_link width = { low.y, high.y, low.x, low.x,
 		arena_printf(a, "%s wide", measured_words(a, s, "width", s->width)) };
 
@@ -84,8 +83,8 @@ static struct drawing *draw(struct arena *a, const struct sheet_context *c)
 	};
 
 	client_notes(&s, notes, 2);
-	struct composed done = sheet_compose(&s, (struct composition){ compose, &p, plan_box(&p), 0 },
-		s.room, SET_CENTRED);
+	struct composed done = sheet_compose(&s,
+		(struct composition){ compose, &p, plan_box(&p), 0 }, s.room, SET_CENTRED);
 	s.drawing->scale = scale_letter(a, done.ratio, c->stair->job->about.units);
 	return s.drawing;
 }

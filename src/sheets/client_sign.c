@@ -7,9 +7,9 @@
 
 #define WORDS 0.42 /* of the width; the signatures have the rest */
 #define GAP 8.0
-#define ROW 3.4   /* height of a line to write on, in heights of a capital */
-#define HEAD 2.4  /* over the first of them */
-#define NAME 1.6  /* letters of the set's name */
+#define ROW 3.4  /* height of a line to write on, in heights of a capital */
+#define HEAD 2.4 /* over the first of them */
+#define NAME 1.6 /* letters of the set's name */
 
 static const struct note signed_for[] = {
 	{ "What is signed",

@@ -42,8 +42,7 @@ static const char *size_words(struct arena *a, const struct stair *s)
 	return arena_printf(a,
 		"One straight flight, %s from finished floor to finished floor, %s wide, %s long "
 		"from the first step to the upper floor.",
-		say(a, s, s->total_rise), say(a, s, s->width),
-		say(a, s, s->flights[0].total_run));
+		say(a, s, s->total_rise), say(a, s, s->width), say(a, s, s->flights[0].total_run));
 }
 
 static const char *wood_words(struct arena *a, const struct sheet_context *c)
@@ -61,9 +60,9 @@ static const char *open_side(struct arena *a, const struct job_side *side, const
 {
 	if (side->kind != SIDE_OPEN)
 		return NULL;
-	return side->from_step > 1 ? arena_printf(a, "on the %s from step %d on", name,
-					     side->from_step)
-				   : arena_printf(a, "on the %s", name);
+	return side->from_step > 1
+		? arena_printf(a, "on the %s from step %d on", name, side->from_step)
+		: arena_printf(a, "on the %s", name);
 }
 
 static const char *balustrade_words(struct arena *a, const struct sheet_context *c)
@@ -91,8 +90,7 @@ static const char *headroom_words(struct arena *a, const struct stair *s)
 	if (s->headroom.state == HEADROOM_NOT_CHECKED)
 		return "";
 	return arena_printf(a, "Where it is lowest there is %s%s of headroom over the steps.",
-		s->headroom.state == HEADROOM_SHORT ? "ONLY " : "",
-		say(a, s, s->headroom.least));
+		s->headroom.state == HEADROOM_SHORT ? "ONLY " : "", say(a, s, s->headroom.least));
 }
 
 const char *const *client_proposal(struct arena *a, const struct sheet_context *c)

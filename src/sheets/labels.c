@@ -5,7 +5,7 @@
 
 #define WIDTH 16.0 /* of the words, in heights of a capital */
 #define LINE 1.5
-#define AIR 1.1    /* between two labels */
+#define AIR 1.1      /* between two labels */
 #define SHOULDER 1.0 /* words to the leader */
 #define SHIFT 2.0    /* words over what they name */
 
@@ -82,8 +82,8 @@ struct box labels_draw(struct hand h, const struct label *list, int n, struct la
 	for (int i = 0; i < n; i++) {
 		struct vec shoulder = vec(way * SHOULDER * h.letter, 0);
 		leader_draw(h.g, leaders[i].at, leaders[i].points_at);
-		used = box_join(used, draw_label(h, &set[i], vec_sub(leaders[i].at, shoulder),
-					       column.side));
+		used = box_join(used,
+			draw_label(h, &set[i], vec_sub(leaders[i].at, shoulder), column.side));
 	}
 	return used;
 }

@@ -9,7 +9,7 @@
 
 struct label {
 	const char *head, *words, *more; /* each begins a line; words and more may be "" */
-	struct vec points_at; /* on paper */
+	struct vec points_at;            /* on paper */
 };
 
 enum label_side { LABELS_LEFT, LABELS_RIGHT };
