@@ -1,0 +1,257 @@
+/*
+ * The client's set: plain words, no marks of pieces, a name that belongs to one set of drawings.
+ */
+#include <setjmp.h>
+#include <stdarg.h>
+#include <stddef.h>
+#include <stdint.h>
+#include <stdio.h>
+
+#include <cmocka.h>
+
+#include "built.h"
+#include "pitchboard/sheet.h"
+#include "six_tenths.h"
+
+/* Open on the right, a wall at the left; inches. */
+#define STAIR(more)                                                                                \
+	"pitchboard: 1\n"                                                                          \
+	"job: {name: Test, client: Somebody}\n"                                                    \
+	"floors: {total_rise: 107\"}\n"                                                            \
+	"opening: {length: 122\", floor_thickness: 11\"}\n"                                        \
+	"stair: {width: 36\", left: wall, right: open}\n"                                          \
+	"sheets: {set: client}\n" more
+
+struct issued {
+	struct built built;
+	const struct drawing *sheets;
+};
+
+static struct issued issue(const char *yaml)
+{
+	struct issued it = { built_from(yaml), NULL };
+	const struct stationery *st = stationery_read(it.built.arena, "templates", &it.built.diags);
+
+	it.sheets = sheets_draw(it.built.arena, it.built.stair, it.built.parts,
+		(struct issue){ .set = NULL }, st, six_tenths(), &it.built.diags);
+	assert_non_null(it.sheets);
+	return it;
+}
+
+static const struct mark *find_text(const struct drawing *g, const char *text)
+{
+	for (const struct mark *k = g->first; k; k = k->next)
+		if (k->kind == MARK_TEXT && strstr(k->text.text, text))
+			return k;
+	return NULL;
+}
+
+static bool is_said(const struct issued *it, const char *text)
+{
+	for (const struct drawing *g = it->sheets; g; g = g->next)
+		if (find_text(g, text))
+			return true;
+	return false;
+}
+
+static const struct drawing *sheet_of(const struct issued *it, const char *id)
+{
+	for (const struct drawing *g = it->sheets; g; g = g->next)
+		if (strcmp(g->id, id) == 0)
+			return g;
+	return NULL;
+}
+
+/* The name of the set as the page to be signed prints it large. */
+static const char *name_of(const struct issued *it)
+{
+	const struct mark *k = find_text(sheet_of(it, "C-801"), "Set ");
+
+	assert_non_null(k);
+	return k->text.text + strlen("Set ");
+}
+
+static void its_sheets_are_numbered_like_no_others(void **state)
+{
+	struct issued it = issue(STAIR(""));
+	int n = 0;
+
+	(void)state;
+	for (const struct drawing *g = it.sheets; g; g = g->next, n++)
+		assert_int_equal(strncmp(g->id, "C-", 2), 0);
+	assert_true(n >= 5);
+	arena_free(it.built.arena);
+}
+
+static void no_mark_of_a_piece_is_on_them(void **state)
+{
+	struct issued it = issue(STAIR("wall_rails: [{side: left}]\n"));
+
+	(void)state;
+	for (const struct drawing *g = it.sheets; g; g = g->next)
+		for (const struct mark *k = g->first; k; k = k->next)
+			for (const struct part *p = it.built.parts; p; p = p->next)
+				if (k->kind == MARK_TEXT && !part_is_existing(p))
+					assert_string_not_equal(k->text.text, p->mark);
+	arena_free(it.built.arena);
+}
+
+static void one_name_is_on_every_page(void **state)
+{
+	struct issued it = issue(STAIR(""));
+	const char *name = name_of(&it);
+
+	(void)state;
+	assert_int_equal(strlen(name), 12);
+	for (const struct drawing *g = it.sheets; g; g = g->next)
+		assert_non_null(find_text(g, name));
+	arena_free(it.built.arena);
+}
+
+static void changes_name(const char *more, int wanted)
+{
+	struct issued was = issue(STAIR("")), is = issue(more);
+
+	if ((strcmp(name_of(&was), name_of(&is)) != 0) != wanted)
+		fail_msg("the name of the set %s with %s", wanted ? "stays" : "changes", more);
+	arena_free(was.built.arena);
+	arena_free(is.built.arena);
+}
+
+static void what_is_drawn_or_agreed_otherwise_changes_the_name(void **state)
+{
+	(void)state;
+	changes_name(STAIR("material: {treads: walnut}\n"), 1);
+	changes_name(STAIR("rail: {height: 36 1/2\"}\n"), 1);
+	changes_name(STAIR("treads: {nosing_profile: full_round}\n"), 1);
+	changes_name(STAIR("agreement: {not_included: [permit fees]}\n"), 1);
+	changes_name(STAIR("agreement: {notes: [Paid in two parts.]}\n"), 1);
+	changes_name(STAIR("measured: {by: X, date: 2026-01-02, sizes: [all]}\n"), 1);
+}
+
+static void what_the_client_does_not_see_leaves_the_name(void **state)
+{
+	(void)state;
+	changes_name(STAIR("stock: {kerf: 0.1\"}\n"), 0);
+}
+
+static void choices_are_said_in_the_words_of_the_keys(void **state)
+{
+	struct issued it = issue(STAIR("treads: {nosing_profile: full_round}\n"
+				       "newels: {cap: {kind: pyramid}}\n"
+				       "material: {treads: red oak, finish: clear oil}\n"));
+
+	(void)state;
+	assert_non_null(find_text(sheet_of(&it, "C-801"), "full round"));
+	assert_non_null(find_text(sheet_of(&it, "C-801"), "pyramid, block"));
+	assert_non_null(find_text(sheet_of(&it, "C-801"), "red oak"));
+	assert_non_null(find_text(sheet_of(&it, "C-801"), "clear oil"));
+	arena_free(it.built.arena);
+}
+
+static void what_there_is_none_of_is_no_choice(void **state)
+{
+	struct issued it = issue(STAIR("risers: {kind: open}\n"
+				       "stringers: {open: {kind: housed}}\n"));
+
+	(void)state;
+	assert_non_null(find_text(sheet_of(&it, "C-801"), "open: one sees"));
+	assert_null(find_text(sheet_of(&it, "C-801"), "closed: "));
+	assert_null(find_text(sheet_of(&it, "C-801"), "Wall rail"));
+	arena_free(it.built.arena);
+}
+
+static void exclusions_are_listed_until_others_are_named(void **state)
+{
+	struct issued usual = issue(STAIR(""));
+	struct issued own = issue(STAIR("agreement: {not_included: [carpet, the old stair]}\n"));
+
+	(void)state;
+	assert_non_null(find_text(sheet_of(&usual, "C-801"), "electrical work"));
+	assert_null(find_text(sheet_of(&own, "C-801"), "electrical work"));
+	assert_non_null(find_text(sheet_of(&own, "C-801"), "the old stair"));
+	arena_free(usual.built.arena);
+	arena_free(own.built.arena);
+}
+
+static void a_material_that_names_its_finish_has_no_other(void **state)
+{
+	struct issued it = issue(STAIR("stringers: {open: {kind: housed}}\n"
+				       "material: {stringers: 'pine, painted', finish: oil}\n"
+				       "newels: {bottom: no, top: no}\n"
+				       "infill: {kind: plain}\n"));
+	const struct mark *stringers = find_text(sheet_of(&it, "C-201"), "pine, painted");
+
+	(void)state;
+	assert_non_null(stringers);
+	for (const struct mark *k = stringers->next; k && k->kind == MARK_TEXT; k = k->next)
+		assert_string_not_equal(k->text.text, "oil");
+	arena_free(it.built.arena);
+}
+
+static void open_measurements_are_named_in_plain_words(void **state)
+{
+	struct issued some = issue(STAIR("measured: {by: X, date: 2026-01-02, "
+					 "sizes: [total_rise, opening_length]}\n"));
+	struct issued all = issue(STAIR("measured: {by: X, date: 2026-01-02, sizes: [all]}\n"));
+
+	(void)state;
+	assert_non_null(find_text(some.sheets, "NOT YET VERIFIED ON SITE"));
+	assert_true(is_said(&some, "floor thickness"));
+	assert_false(is_said(&all, "NOT YET VERIFIED"));
+	assert_non_null(find_text(all.sheets, "Verified on site by X, 2026-01-02"));
+	arena_free(some.built.arena);
+	arena_free(all.built.arena);
+}
+
+static void every_open_side_is_seen_and_a_closed_stair_is_cut(void **state)
+{
+	struct issued both = issue("pitchboard: 1\njob: {name: Test}\nfloors: {total_rise: 107\"}\n"
+				   "stair: {width: 36\", left: open, right: open}\n"
+				   "sheets: {set: client}\n");
+	struct issued none = issue("pitchboard: 1\njob: {name: Test}\nfloors: {total_rise: 107\"}\n"
+				   "stair: {width: 36\", left: wall, right: wall}\n"
+				   "sheets: {set: client}\n");
+
+	(void)state;
+	assert_string_equal(sheet_of(&both, "C-201")->title, "From the right");
+	assert_string_equal(sheet_of(&both, "C-202")->title, "From the left");
+	assert_string_equal(sheet_of(&none, "C-201")->title, "Cut along the middle");
+	assert_null(sheet_of(&none, "C-202"));
+	arena_free(both.built.arena);
+	arena_free(none.built.arena);
+}
+
+/* "The program never says approved, safe or complies": issue 4, section 5. */
+static void it_never_says_that_it_approves(void **state)
+{
+	static const char *const never[] = { "approved", "Approved", " safe", "Safe", "complies",
+		"compliant" };
+	struct issued it = issue(STAIR("wall_rails: [{side: left}]\n"));
+
+	(void)state;
+	for (size_t i = 0; i < sizeof(never) / sizeof(*never); i++)
+		assert_false(is_said(&it, never[i]));
+	assert_true(is_said(&it, "Not for a permit"));
+	arena_free(it.built.arena);
+}
+
+int main(void)
+{
+	const struct CMUnitTest tests[] = {
+		cmocka_unit_test(its_sheets_are_numbered_like_no_others),
+		cmocka_unit_test(no_mark_of_a_piece_is_on_them),
+		cmocka_unit_test(one_name_is_on_every_page),
+		cmocka_unit_test(what_is_drawn_or_agreed_otherwise_changes_the_name),
+		cmocka_unit_test(what_the_client_does_not_see_leaves_the_name),
+		cmocka_unit_test(choices_are_said_in_the_words_of_the_keys),
+		cmocka_unit_test(what_there_is_none_of_is_no_choice),
+		cmocka_unit_test(exclusions_are_listed_until_others_are_named),
+		cmocka_unit_test(a_material_that_names_its_finish_has_no_other),
+		cmocka_unit_test(open_measurements_are_named_in_plain_words),
+		cmocka_unit_test(every_open_side_is_seen_and_a_closed_stair_is_cut),
+		cmocka_unit_test(it_never_says_that_it_approves),
+	};
+
+	return cmocka_run_group_tests(tests, NULL, NULL);
+}
