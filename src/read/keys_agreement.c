@@ -4,7 +4,7 @@
 #include "read/keys_table.h"
 
 /* What a stair shop's offer usually leaves out: common practice. */
-static const char exclusions[] = "painting and staining, finishing of floors, "
+static const char exclusions[] = "painting of walls and ceilings, finishing of floors, "
 				 "plaster and drywall repair, electrical work, "
 				 "plumbing and heating, changes to floors and walls, "
 				 "permit fees and inspections, making good hidden damage";
