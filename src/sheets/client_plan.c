@@ -3,6 +3,7 @@
  */
 #include "draw/bounds.h"
 #include "draw/dimension.h"
+#include "draw/place.h"
 #include "sheets/client.h"
 #include "sheets/compose.h"
 #include "sheets/plan_lines.h"
@@ -17,7 +18,25 @@ static struct vec at(const struct plan *p, double x, double y, double scale)
 	return vec_scale(vec(v.x, v.y), scale);
 }
 
-/* Along the way one walks, "UP" before it. */
+enum { UP_SPOTS = 5 };
+
+/* Before the first step, where no balustrade of the floor above stands in the way; else over the
+ * line, on one of the first treads. */
+static void letter_up(struct hand h, const struct plan *p, struct vec start, double scale)
+{
+	struct spot spots[UP_SPOTS];
+	double big = h.letter * 1.4, before = p->context->stair->job->treads.nosing * scale + 4;
+
+	spots[0] = (struct spot){ vec(start.x - before, start.y - big / 2), ALIGN_RIGHT, 0,
+		SPOT_PLAIN };
+	for (int i = 1; i < UP_SPOTS; i++)
+		spots[i] = (struct spot){ at(p, (i - 0.55) * p->flight->unit_run,
+						  p->context->stair->width * 0.56, scale),
+			ALIGN_MIDDLE, 0, SPOT_PLAIN };
+	place_text(h.g, h.measure, big, spots, UP_SPOTS, "UP");
+}
+
+/* Along the way one walks; the box of what stands before it. */
 static struct box draw_way_up(struct hand h, const struct plan *p, double scale)
 {
 	const struct stair *s = p->context->stair;
@@ -27,12 +46,10 @@ static struct box draw_way_up(struct hand h, const struct plan *p, double scale)
 
 	for (int i = 0; i < n; i++)
 		line[i] = vec_scale(s->walking_line[i], scale);
-	struct vec end = vec(line[0].x - s->job->treads.nosing * scale - 4, line[0].y - big / 2);
 	draw_polyline(h.g, PEN_CENTRE, line, n);
 	draw_arrow_head(h.g, line[n - 1], vec_sub(line[n - 1], line[n - 2]), big);
-	draw_text_styled(h.g, end, big, 0, ALIGN_RIGHT, LETTER_BOLD, "UP");
-	double width = measure_width(h.measure, LETTER_BOLD, big, "UP");
-	return (struct box){ end.x - width, end.y, end.x, end.y + big };
+	letter_up(h, p, line[0], scale);
+	return box_add(box_empty(), vec(line[0].x - 6 * h.letter, line[0].y));
 }
 
 static struct box draw_words(struct hand h, const struct plan *p, struct box around, double scale)
