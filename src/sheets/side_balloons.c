@@ -1,7 +1,7 @@
 /*
- * The marks of all pieces that a side view shows, in balloons on two lines along
- * the pitch: over the stair for what stands over the nosing line, under it for
- * the rest.
+ * The marks of all pieces that a side view shows, in balloons: on two lines along
+ * the pitch, over the stair for what stands over the nosing line and under it for
+ * the rest, and on a level one over the view for what stands on the upper floor.
  */
 #include "draw/bounds.h"
 #include "sheets/balloons.h"
@@ -9,6 +9,9 @@
 
 /* From the view to its balloons, in heights of a capital. */
 #define CLEAR 3.0
+
+/* Posts and caps reach no higher than so much over the top of a raked rail, in the house. */
+#define OVER_RAIL 350.0
 
 /* What is seen of one part: pieces of its edges. */
 struct sight {
@@ -41,6 +44,12 @@ struct sights {
 	int n;
 };
 
+/* Strips and rings of a newel's panels are named on its detail: here they would hide the rest. */
+static bool wants_balloon(const struct part *p)
+{
+	return p->kind != &part_newel || p->newel || p->cap;
+}
+
 /* The parts with something to see, in the order of the list. */
 static struct sights sights_of(struct arena *a, const struct side_view *v, const struct view *shown)
 {
@@ -50,7 +59,7 @@ static struct sights sights_of(struct arena *a, const struct side_view *v, const
 		parts++;
 	struct sights s = { NEW_N(a, struct sight, parts + 1), 0 };
 	for (const struct part *p = v->context->parts; p; p = p->next) {
-		int strokes = count_strokes(shown, p);
+		int strokes = wants_balloon(p) ? count_strokes(shown, p) : 0;
 		if (strokes > 0)
 			s.list[s.n++] = (struct sight){ p, strokes };
 	}
@@ -91,17 +100,23 @@ static double over_nosing(const struct drafting *d, struct vec p)
 		cos(d->flight->pitch) * d->scale;
 }
 
-/* On paper: the farthest that anything shown reaches over the nosing line, or under it. */
+/* On paper, over the nosing line: what is farther off stands on the upper floor. */
+static double raked_room(const struct drafting *d)
+{
+	return (d->stair->job->rail.height + OVER_RAIL) * cos(d->flight->pitch) * d->scale;
+}
+
+/* On paper: the farthest that anything on the rake reaches over the nosing line, or under it. */
 static double reach(const struct drafting *d, const struct view *v, double way)
 {
-	double most = 0;
+	double most = 0, room = raked_room(d);
 
 	for (int i = 0; i < v->stroke_count; i++) {
 		const struct stroke *s = &v->strokes[i];
-		if (!is_seen(s))
-			continue;
-		most = fmax(most, way * over_nosing(d, vec_scale(s->a, d->scale)));
-		most = fmax(most, way * over_nosing(d, vec_scale(s->b, d->scale)));
+		double a = way * over_nosing(d, vec_scale(s->a, d->scale));
+		double b = way * over_nosing(d, vec_scale(s->b, d->scale));
+		if (is_seen(s) && fmax(a, b) < room)
+			most = fmax(most, fmax(a, b));
 	}
 	return most;
 }
@@ -128,6 +143,15 @@ static struct box draw_line_of(const struct drafting *d, struct line_of l, const
 	return balloons_draw(d->sheet->hand, l.list, l.n);
 }
 
+/* Over the whole view, on the level. */
+static struct box draw_line_over(const struct drafting *d, struct line_of l, double y)
+{
+	struct balloon_line line = { .from = vec(0, y), .along = vec(1, 0), .out = vec(0, 1) };
+
+	balloons_set(d->sheet->hand, l.list, l.n, line);
+	return balloons_draw(d->sheet->hand, l.list, l.n);
+}
+
 struct box side_draw_balloons(const struct drafting *d, const struct view *shown, struct box view)
 {
 	struct arena *a = d->sheet->drawing->arena;
@@ -135,6 +159,7 @@ struct box side_draw_balloons(const struct drafting *d, const struct view *shown
 	struct sights s = sights_of(a, d->what, shown);
 	struct line_of over = { NEW_N(a, struct leader, s.n + 1), 0 };
 	struct line_of under = { NEW_N(a, struct leader, s.n + 1), 0 };
+	struct line_of level = { NEW_N(a, struct leader, s.n + 1), 0 };
 
 	for (int i = 0; i < s.n; i++) {
 		const struct part *p = s.list[i].part;
@@ -142,9 +167,11 @@ struct box side_draw_balloons(const struct drafting *d, const struct view *shown
 		double wanted = shown->box.x0 + share * box_width(shown->box);
 		struct leader b = { p->mark, vec_scale(point_on(shown, p, wanted), d->scale),
 			{ 0, 0 } };
-		struct line_of *l = over_nosing(d, b.points_at) > clear / 2 ? &over : &under;
+		double off = over_nosing(d, b.points_at);
+		struct line_of *l = off > raked_room(d) ? &level : off > clear / 2 ? &over : &under;
 		l->list[l->n++] = b;
 	}
+	view = box_join(view, draw_line_over(d, level, shown->box.y1 * d->scale + clear));
 	view = box_join(view, draw_line_of(d, over, shown, 1));
 	return box_join(view, draw_line_of(d, under, shown, -1));
 }
