@@ -36,7 +36,8 @@ static void draw_headroom_line(const struct drafting *d, struct box view)
 	double angle = side_high(d) == DIM_RIGHT ? f->pitch : -f->pitch;
 	struct spot spots[14];
 	for (int i = 0; i < 14; i++) {
-		double x = from + (to - from) * (0.3 + 0.06 * (i / 2));
+		int place = i / 2;
+		double x = from + (to - from) * (0.3 + 0.06 * place);
 		double lift = i % 2 ? -1.6 * h.letter : 0.6 * h.letter;
 		spots[i] =
 			(struct spot){ side_at(d, x,
