@@ -267,6 +267,29 @@ static void a_bolt_asked_for_where_there_is_no_wood_is_refused(void **state)
 		"rail: its bolts come out of the wood of a rail 60 mm deep");
 }
 
+/* A bolt's hole of 10 mm in a rail 43 deep, 22 half-way along at 35 degrees, leaves 2 mm of it;
+ * 6 mm (1/4 in) are wanted (common practice). */
+static void a_shallow_rail_takes_dowels_by_room(void **state)
+{
+	struct built b = with(JOB("wall", "open", "rail: {height: 900, profile: square, "
+						   "edge_radius: 0, width: 45, depth: 43}\n"));
+	(void)state;
+	const struct part *rail = built_part(&b, "rail", 0);
+	int dowels = 0;
+	assert_null(bolt_of(rail, 0));
+	for (const struct bore *h = rail->bores; h; h = h->next) {
+		if (h->is_mate || h->fixing != FIXING_DOWEL)
+			continue;
+		double end = h->at.origin.z - h->size.depth * h->at.w.z;
+		double r = h->size.width / 2, least = fmin(h->at.origin.z, end) - r;
+		assert_true(least >= 6 - 1e-6);
+		assert_true(fmax(h->at.origin.z, end) + r <= 43 - 6 + 1e-6);
+		dowels++;
+	}
+	assert_true(dowels >= 2);
+	arena_free(b.arena);
+}
+
 static void a_profile_that_cannot_be_struck_is_refused_at_its_key(void **state)
 {
 	(void)state;
@@ -308,6 +331,7 @@ int main(void)
 		cmocka_unit_test(a_bolt_is_drilled_level_with_its_other_half_in_the_newel),
 		cmocka_unit_test(the_access_hole_comes_up_under_the_bolt),
 		cmocka_unit_test(a_bolt_asked_for_where_there_is_no_wood_is_refused),
+		cmocka_unit_test(a_shallow_rail_takes_dowels_by_room),
 		cmocka_unit_test(a_profile_that_cannot_be_struck_is_refused_at_its_key),
 		cmocka_unit_test(a_rail_says_where_it_meets_its_newels),
 	};

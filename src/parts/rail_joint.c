@@ -13,7 +13,8 @@
  *     | .'              .'
  */
 
-#define WOOD 2.0          /* at least so much is left round a hole */
+#define WOOD 2.0          /* at least so much is left round a hole that the job asks for */
+#define ROOMY 6.0         /* and round one chosen by room, where it can be: common practice */
 #define USUAL_HEIGHT 24.0 /* of a bolt: 15/16 in (from memory) */
 #define DOWELS_APART 2.0  /* centre to centre, in diameters */
 #define GLUE 0.8          /* a dowel's hole is deeper than the dowel by 1/32 in at each end */
@@ -30,6 +31,7 @@ struct joint {
 	double inward; /* 1 at the foot, -1 at the head: which way the rail lies */
 	double edge;   /* x of the cut at the underside */
 	bool is_met;   /* the newel has the bolt of another rail */
+	double wood;   /* least that is left round a hole */
 };
 
 /* Heights over the underside, square to the rail, that a hole may have half-way along. */
@@ -39,7 +41,7 @@ struct range {
 
 static struct range range_of(const struct joint *j, struct hole h)
 {
-	double keep = h.diameter / 2 + WOOD + h.depth / 2 * sin(j->stretch->pitch);
+	double keep = h.diameter / 2 + j->wood + h.depth / 2 * sin(j->stretch->pitch);
 	return (struct range){ keep, j->stretch->rod->job->rail.depth - keep };
 }
 
@@ -182,14 +184,24 @@ static bool drill_dowels(const struct joint *j)
 	return true;
 }
 
+/* A bolt, else dowels, with wood enough round them; where there is not so much, dowels first, for
+ * they take less of it.  A height that the job gives is the carpenter's choice. */
+static void drill_by_room(const struct joint *j)
+{
+	struct joint roomy = *j;
+	roomy.wood = j->stretch->rod->job->rail.bolt.height > 0 ? WOOD : ROOMY;
+	if (drill_bolt(&roomy, RAIL_JOINT_BOLT))
+		return;
+	roomy.wood = ROOMY;
+	if (!drill_dowels(&roomy) && !drill_dowels(j))
+		drill_bolt(j, RAIL_JOINT_BOLT);
+}
+
 static bool drill(const struct joint *j)
 {
 	enum rail_joint kind = j->stretch->rod->job->rail.joint;
 	switch (kind) {
-	case RAIL_JOINT_BY_ROOM:
-		if (!drill_bolt(j, RAIL_JOINT_BOLT))
-			drill_dowels(j);
-		return true;
+	case RAIL_JOINT_BY_ROOM: drill_by_room(j); return true;
 	case RAIL_JOINT_BOLT:
 	case RAIL_JOINT_BOLT_AND_DOWEL: return drill_bolt(j, kind);
 	case RAIL_JOINT_DOWELS: return drill_dowels(j);
@@ -252,8 +264,8 @@ bool rail_end_has_newel(struct rail_end e)
 
 void rail_joints_drill(struct arena *a, struct part *p, const struct stretch *s, struct diags *d)
 {
-	struct joint foot = { a, p, s, 1, 0, s->foot.kind == RAIL_END_MET_NEWEL };
-	struct joint head = { a, p, s, -1, (s->to - s->from) / s->cosine, false };
+	struct joint foot = { a, p, s, 1, 0, s->foot.kind == RAIL_END_MET_NEWEL, WOOD };
+	struct joint head = { a, p, s, -1, (s->to - s->from) / s->cosine, false, WOOD };
 	bool at_foot = rail_end_has_newel(s->foot), at_head = rail_end_has_newel(s->head);
 	if ((!at_foot && !at_head) || !fits_newel(s->rod, d))
 		return;
