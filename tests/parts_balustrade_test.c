@@ -147,6 +147,7 @@ static void the_gap_at_a_newel_counts_too(void **state)
 	arena_free(three.arena);
 }
 
+/* The newel's back face lies at 18, the first baluster clear of it at 125; between two, 93. */
 static void too_few_to_a_tread_are_refused_with_the_number_it_takes(void **state)
 {
 	struct built b = built_from(
@@ -154,7 +155,8 @@ static void too_few_to_a_tread_are_refused_with_the_number_it_takes(void **state
 	(void)state;
 	assert_null(b.parts);
 	assert_string_equal(built_complaint(&b),
-		"2 to a tread leave a gap of 107 mm, more than largest_gap, 99 mm: it takes 3");
+		"2 to a tread leave a gap of 107 mm beside the bottom newel, more than "
+		"largest_gap, 99 mm: it takes 3");
 	arena_free(b.arena);
 }
 

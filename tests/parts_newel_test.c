@@ -229,6 +229,54 @@ static void all_pieces_of_a_newel_are_one_unit(void **state)
 	arena_free(b.arena);
 }
 
+/* 10 mm (3/8 in) of end grain beside a dowel: common practice. */
+static void dowels_of_a_newel_on_a_tread_keep_clear_of_its_end(void **state)
+{
+	struct built b = built_from(JOB("", "{side: open, from_step: 4, wall_past: 100}",
+		"open: sawtooth", ", section: 90"));
+	int dowels = 0;
+	(void)state;
+	for (const struct part *p = b.parts; p; p = p->next)
+		for (const struct bore *h = p->bores; h; h = h->next) {
+			if (!h->is_mate || !h->text || strcmp(h->text, "dowel, newel to tread") != 0)
+				continue;
+			struct extent e = built_extent(p, 0);
+			struct vec3 at = frame_place(p->places[0], h->at.origin);
+			assert_true(at.y - h->size.width / 2 - e.low.y >= 10 - 1e-6);
+			dowels++;
+		}
+	assert_int_equal(dowels, 2);
+	arena_free(b.arena);
+}
+
+static void a_tread_that_cannot_hold_a_newel_is_told_of(void **state)
+{
+	struct built b = built_from(
+		"pitchboard: 1\n"
+		"job: {name: Test, units: millimetres}\n"
+		"floors: {total_rise: 1800}\n"
+		"stair: {width: 900, left: wall, right: open,\n"
+		"  segments: [{risers: 10, run: 250}]}\n"
+		"treads: {thickness: 30, nosing: 25, side_overhang: 25, strip_width: 90}\n"
+		"stringers: {open: sawtooth, head: flush}\n"
+		"newels: {section: 60}\n");
+	(void)state;
+	assert_string_equal(built_complaint(&b),
+		"the end of the tread leaves no wood for dowels under a newel of 60 mm");
+	arena_free(b.arena);
+}
+
+static void a_newel_on_a_tread_is_not_let_into_the_floor_and_the_job_is_told(void **state)
+{
+	struct built b = built_from(JOB("", "{side: open, from_step: 4, wall_past: 100}",
+		"open: sawtooth", ", section: 90, let_in: 25"));
+	(void)state;
+	assert_string_equal(built_complaint(&b),
+		"newels.let_in: the bottom newel on the right stands on a tread and is not let "
+		"into the floor");
+	arena_free(b.arena);
+}
+
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
@@ -244,6 +292,9 @@ int main(void)
 		cmocka_unit_test(on_a_closed_string_a_newel_is_notched_over_it_and_screwed),
 		cmocka_unit_test(the_stringer_behind_a_bottom_newel_is_mortised_to_it),
 		cmocka_unit_test(all_pieces_of_a_newel_are_one_unit),
+		cmocka_unit_test(dowels_of_a_newel_on_a_tread_keep_clear_of_its_end),
+		cmocka_unit_test(a_tread_that_cannot_hold_a_newel_is_told_of),
+		cmocka_unit_test(a_newel_on_a_tread_is_not_let_into_the_floor_and_the_job_is_told),
 	};
 	return cmocka_run_group_tests(tests, NULL, NULL);
 }

@@ -132,6 +132,18 @@ static void a_housed_stringer_is_its_own_skirt(void **state)
 	arena_free(b.arena);
 }
 
+static void a_skirt_asked_for_before_a_housed_stringer_is_told_of(void **state)
+{
+	struct built b = built_from(STAIR "stringers: {wall: housed}\nskirts: {wall: plain}\n");
+	(void)state;
+	assert_non_null(b.parts);
+	assert_string_equal(built_complaint(&b),
+		"skirts.wall: none on the right, where the housed stringer is its own skirt");
+	for (const struct assumption *s = b.stair->job->assumptions; s; s = s->next)
+		assert_null(strstr(s->label, "skirt"));
+	arena_free(b.arena);
+}
+
 static void a_plain_one_needs_room_behind_the_stringer(void **state)
 {
 	struct built b = built_from(STAIR "stringers: {wall: sawtooth, wall_gap: 10}\n" PLAIN);
@@ -344,6 +356,7 @@ int main(void)
 		cmocka_unit_test(one_serves_each_wall),
 		cmocka_unit_test(coves_end_at_its_face),
 		cmocka_unit_test(a_housed_stringer_is_its_own_skirt),
+		cmocka_unit_test(a_skirt_asked_for_before_a_housed_stringer_is_told_of),
 		cmocka_unit_test(a_plain_one_needs_room_behind_the_stringer),
 		cmocka_unit_test(a_plain_one_stops_at_a_wall_in_a_tread_and_goes_on_behind_it),
 		cmocka_unit_test(one_cut_round_does_not_go_with_a_wall_in_a_tread),

@@ -93,6 +93,22 @@ static bool stands(struct arena *a, const struct post *p, struct diags *d)
 	return false;
 }
 
+/* Only what stands on the floor is let into it. */
+static void warn_of_let_in(const struct rod *r, const struct stretch *all, struct diags *d)
+{
+	if (r->job->newels.let_in <= 0)
+		return;
+	for (const struct stretch *k = all; k; k = k->next) {
+		if (k->run || k->foot.kind != RAIL_END_TREAD_NEWEL)
+			continue;
+		diag_warning(d, rod_pos(r, r->job->newels.src, "let_in"),
+			"fix it through the tread to the block under it, or leave out let_in",
+			"newels.let_in: the bottom newel on the %s stands on a tread and is not "
+			"let into the floor",
+			k->side->hand == HAND_LEFT ? "left" : "right");
+	}
+}
+
 /* One piece alone is no unit. */
 static void newel_add(struct pieces *list, struct post *p, int number, struct diags *d)
 {
@@ -100,7 +116,7 @@ static void newel_add(struct pieces *list, struct post *p, int number, struct di
 	list->unit = panelled || p->has_cap ? number : 0;
 	if (!newel_post_add(list, p, d))
 		return;
-	newel_joints_add(list, p);
+	newel_joints_add(list, p, d);
 	if (p->has_cap)
 		cap_add(list, p, d);
 }
@@ -114,6 +130,7 @@ static struct part *make(struct arena *a, const struct stair *s, const struct fl
 	/* what is wrong with one is said once */
 	const struct stretch *all = stretches_make(a, &r);
 	int number = 0;
+	warn_of_let_in(&r, all, d);
 	for (const struct stretch *k = all; k; k = k->next)
 		for (int i = 0; i < 2 && d->errors == before; i++) {
 			struct post p = post_of(k, i == 0 ? STRETCH_FOOT : STRETCH_HEAD);

@@ -57,7 +57,7 @@ bool newel_panels_fit(struct arena *a, const struct post *p, struct diags *d);
 bool newel_panels_add(struct pieces *list, const struct post *p, struct diags *d);
 
 /* Holes of the joints at its foot and in its faces. */
-void newel_joints_add(struct pieces *list, const struct post *p);
+void newel_joints_add(struct pieces *list, const struct post *p, struct diags *d);
 
 /* Its cap, and the moulding under that. */
 void cap_add(struct pieces *list, const struct post *p, struct diags *d);

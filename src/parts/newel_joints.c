@@ -1,5 +1,7 @@
 #include "parts/newel.h"
+#include "parts/start.h"
 #include "parts/stringer.h"
+#include "parts/tread.h"
 
 /*
  * How newels are held: to stringers by loose tenons, to a tread by dowels, over
@@ -14,6 +16,8 @@
 #define LEAST_JOINT 45.0
 
 #define TREAD_DOWEL 16.0
+#define LEAST_TREAD_DOWEL 8.0
+#define BESIDE_DOWEL 10.0 /* of the tread up to its end, and of the newel up to its face */
 #define DOWEL_IN_NEWEL 50.0
 #define UNDER_DOWEL 5.0 /* of the tread, left whole */
 
@@ -168,20 +172,54 @@ static void floor_fixing_add(struct pieces *list, const struct post *p)
 	}
 }
 
-static void tread_dowels_add(struct pieces *list, const struct post *p)
+/* Where the body of the tread ends that a newel stands on, in from the limit: none of the return
+ * strip holds a newel. */
+static double tread_end_under(const struct post *p)
 {
-	double middle = p->section / 2, out = p->core / 4, tread = p->rod->tread;
+	const struct rod *r = p->rod;
+	int step = (int)round(p->end.newel_z / r->rise);
+	if (step < 1 || step > r->steps || (step == 1 && side_starts(p->side)))
+		return -INFINITY;
+	return tread_plan_make(r, step).ends[p->side->hand].body;
+}
+
+/* How thick dowels may be, and how far in from the limit: under the newel's middle, unless the end
+ * of the tread is too near. */
+struct dowel_place {
+	double diameter, in;
+};
+
+static struct dowel_place dowel_place(const struct post *p)
+{
+	double end = tread_end_under(p), face = p->side->rail + p->core / 2;
+	double thick = fmin(TREAD_DOWEL, face - end - 2 * BESIDE_DOWEL);
+	double in = fmax(p->side->rail, end + BESIDE_DOWEL + thick / 2);
+	return (struct dowel_place){ thick, in };
+}
+
+static void tread_dowels_add(struct pieces *list, const struct post *p, struct diags *d)
+{
+	const struct rod *r = p->rod;
+	double middle = p->section / 2, out = p->core / 4, tread = r->tread;
+	struct dowel_place at = dowel_place(p);
 	struct bore b = { .fixing = FIXING_DOWEL, .text = "dowel, newel to tread" };
-	b.size = bore_round(TREAD_DOWEL, DOWEL_IN_NEWEL);
-	b.mate = bore_round(TREAD_DOWEL, fmax(tread - UNDER_DOWEL, tread / 2));
-	b.fixing_length = b.size.depth + b.mate.depth;
-	b.fixing_width = TREAD_DOWEL;
-	for (int i = 0; i < 2; i++) {
-		b.at = mouth(vec3(0, middle + (i ? out : -out), middle), back, down);
-		drill(list, p, b);
-	}
 	if (p->is_bottom && p->side->from > 1)
 		note_add(list->arena, p, "pack out and screw to the end of the wall as well");
+	if (at.diameter < LEAST_TREAD_DOWEL) {
+		diag_warning(d, rod_pos(r, r->job->newels.src, "section"),
+			"take a thicker newel or a narrower return, or fix it to the stringer",
+			"the end of the tread leaves no wood for dowels under a newel of %s",
+			length_say(list->arena, job_lettering(r->job), p->section));
+		return;
+	}
+	b.size = bore_round(at.diameter, DOWEL_IN_NEWEL);
+	b.mate = bore_round(at.diameter, fmax(tread - UNDER_DOWEL, tread / 2));
+	b.fixing_length = b.size.depth + b.mate.depth;
+	b.fixing_width = at.diameter;
+	for (int i = 0; i < 2; i++) {
+		b.at = mouth(vec3(0, middle + (i ? out : -out), across(p, at.in)), back, down);
+		drill(list, p, b);
+	}
 }
 
 /* On the raked edge, its hole square to that, in the wood that no housing goes into. */
@@ -224,7 +262,7 @@ static void leg_screws_add(struct pieces *list, const struct post *p)
 	}
 }
 
-void newel_joints_add(struct pieces *list, const struct post *p)
+void newel_joints_add(struct pieces *list, const struct post *p, struct diags *d)
 {
 	switch (p->end.kind) {
 	case RAIL_END_NEWEL:
@@ -235,7 +273,7 @@ void newel_joints_add(struct pieces *list, const struct post *p)
 			head_tenons_add(list, p);
 		return;
 	case RAIL_END_FLOOR_NEWEL: floor_fixing_add(list, p); return;
-	case RAIL_END_TREAD_NEWEL: tread_dowels_add(list, p); return;
+	case RAIL_END_TREAD_NEWEL: tread_dowels_add(list, p, d); return;
 	case RAIL_END_STRING_NEWEL:
 		seat_tenon_add(list, p);
 		if (p->leg > 0)

@@ -1,6 +1,7 @@
 #include "parts/setting.h"
 
 #include "parts/baluster.h"
+#include "parts/rail_joint.h"
 
 #define MOST_PER_TREAD 12 /* more of them is a screen, not a balustrade */
 #define UNIT_ON_FLOOR 3
@@ -54,18 +55,40 @@ bool setting_is_placed(const struct setting *s, int i)
 		x + s->section <= s->stretch->to + NEAR_ENOUGH;
 }
 
-/* The largest clear distance, newels and the wall's end counted in, and the flats of round ones. */
-static double largest_gap(const struct setting *s)
+/* A clear distance, and what it is between. */
+struct gap_found {
+	double wide;
+	const char *where;
+};
+
+static struct gap_found wider(struct gap_found one, double wide, const char *where)
 {
-	double largest = 0, before = s->stretch->from;
-	double flat = baluster_flat(s->stretch->rod->job);
+	return wide > one.wide + NEAR_ENOUGH ? (struct gap_found){ wide, where } : one;
+}
+
+static const char *end_words(const struct stretch *s, struct rail_end e)
+{
+	bool foot = e.x < (s->from + s->to) / 2;
+	if (rail_end_has_newel(e))
+		return foot ? "beside the bottom newel" : "beside the top newel";
+	return foot ? "at the foot of the rail" : "at the head of the rail";
+}
+
+/* The largest clear distance, newels and the wall's end counted in, and the flats of round ones. */
+static struct gap_found largest_gap(const struct setting *s)
+{
+	const struct stretch *t = s->stretch;
+	struct gap_found largest = { 0, "between them" };
+	double before = t->from, flat = baluster_flat(t->rod->job);
+	const char *where = end_words(t, t->foot);
 	for (int i = 0; i < s->count; i++) {
 		if (!setting_is_placed(s, i))
 			continue;
-		largest = fmax(largest, setting_front(s, i) + flat - before);
+		largest = wider(largest, setting_front(s, i) + flat - before, where);
 		before = setting_front(s, i) + s->section - flat;
+		where = "between them";
 	}
-	return fmax(largest, s->stretch->to - before);
+	return wider(largest, t->to - before, end_words(t, t->head));
 }
 
 /* How many go to a tread so that no gap is over the limit; 0: none does. */
@@ -73,7 +96,7 @@ static int fewest(const struct stretch *stretch, double limit)
 {
 	for (int n = 1; n <= MOST_PER_TREAD; n++) {
 		struct setting s = on_rake(stretch, n);
-		if (largest_gap(&s) <= limit + NEAR_ENOUGH)
+		if (largest_gap(&s).wide <= limit + NEAR_ENOUGH)
 			return n;
 	}
 	return 0;
@@ -90,12 +113,13 @@ static int per_tread(struct arena *a, const struct stretch *s, double limit, str
 	if (b->per_tread == 0 || enough == 0)
 		return enough;
 	struct setting set = on_rake(s, b->per_tread);
-	double gap = largest_gap(&set);
-	if (gap <= limit + NEAR_ENOUGH)
+	struct gap_found gap = largest_gap(&set);
+	if (gap.wide <= limit + NEAR_ENOUGH)
 		return b->per_tread;
 	diag_error(d, rod_pos(s->rod, b->src, "per_tread"), NULL,
-		"%d to a tread leave a gap of %s, more than largest_gap, %s: it takes %d",
-		b->per_tread, infill_letter(s, a, gap), infill_letter(s, a, limit), enough);
+		"%d to a tread leave a gap of %s %s, more than largest_gap, %s: it takes %d",
+		b->per_tread, infill_letter(s, a, gap.wide), gap.where, infill_letter(s, a, limit),
+		enough);
 	return 0;
 }
 

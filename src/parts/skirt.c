@@ -223,6 +223,16 @@ static void side_add(struct pieces *list, const struct rod *r, const struct side
 		skirt_add(list, &behind, side);
 }
 
+/* A stringer that treads are housed in stands up over the nosings as a skirt does. */
+static void warn_of_housed(const struct rod *r, const struct side *side, struct diags *d)
+{
+	if (r->job->skirts.wall != SKIRT_NONE && side->kind == STRINGER_HOUSED &&
+		side_has_wall(r, side))
+		diag_warning(d, rod_pos(r, r->job->skirts.src, "wall"), "write none",
+			"skirts.wall: none on the %s, where the housed stringer is its own skirt",
+			side->hand == HAND_LEFT ? "left" : "right");
+}
+
 static void warn_of_no_room(const struct rod *r, const struct side *side, struct diags *d)
 {
 	bool wanted = r->job->skirts.wall == SKIRT_PLAIN && side->kind != STRINGER_HOUSED;
@@ -239,6 +249,7 @@ static struct part *make(struct arena *a, const struct stair *s, const struct fl
 	struct pieces list = { .arena = a, .kind = &part_skirt };
 	struct rod r = rod_make(s, f);
 	for (int i = 0; i < 2; i++) {
+		warn_of_housed(&r, &r.sides[i], d);
 		warn_of_no_room(&r, &r.sides[i], d);
 		if (r.sides[i].skirt > 0 && skirt_fits(a, &r, &r.sides[i], d))
 			side_add(&list, &r, &r.sides[i]);

@@ -88,6 +88,29 @@ static bool has_open_skirt(const struct job *job)
 	return has_open_side(job) && job_open_skirt(job) > 0;
 }
 
+static bool wall_is_skirted(const struct job *job, const struct job_side *side)
+{
+	bool runs_on = side->from_step > 1 || side->to_step > 0;
+
+	if (side->kind == SIDE_WALL)
+		return job->stringers.wall.kind != STRINGER_HOUSED;
+	return runs_on && job->skirts.wall == SKIRT_CUT_ROUND &&
+		job->stringers.open.kind != STRINGER_HOUSED;
+}
+
+/* A housed stringer is its own skirt. */
+static bool has_wall_skirt(const struct job *job)
+{
+	return job->skirts.wall != SKIRT_NONE &&
+		(wall_is_skirted(job, &job->stair.left) ||
+			wall_is_skirted(job, &job->stair.right));
+}
+
+static bool has_skirt(const struct job *job)
+{
+	return has_wall_skirt(job) || has_open_skirt(job);
+}
+
 /* Its sizes have a default only where there is one. */
 static const char *with_skirt(const void *group, const char *size)
 {
@@ -128,14 +151,15 @@ static const struct field skirts[] = {
 			"under the treads and mitred to the risers" },
 	{ FIELD_LENGTH, "thickness", LANDS(job_skirts, thickness), .least = 6, .most = 50,
 		.decide = skirt_thickness, .absent = "3/4\" or 18 mm", .label = "skirt thickness",
-		.shown = SHOWN_ELEVATION, .help = "thickness of the board" },
+		.shown = SHOWN_ELEVATION, .matters = has_skirt, .help = "thickness of the board" },
 	{ FIELD_LENGTH, "height", LANDS(job_skirts, height), .least = 10, .most = 300,
 		.decide = skirt_height, .absent = "3\" or 75 mm",
 		.label = "skirt over the nosing line", .shown = SHOWN_ELEVATION,
+		.matters = has_wall_skirt,
 		.help = "nosing line to its upper edge, square to the pitch" },
 	{ FIELD_LENGTH, "baseboard", LANDS(job_skirts, baseboard), .least = 20, .most = 300,
 		.decide = skirt_baseboard, .absent = "3 1/2\" or 90 mm",
-		.label = "baseboard height", .shown = SHOWN_ELEVATION,
+		.label = "baseboard height", .shown = SHOWN_ELEVATION, .matters = has_wall_skirt,
 		.help = "height of the baseboards that it dies into" },
 	{ FIELD_LENGTH, "cover", LANDS(job_skirts, cover), .most = 100, .usual = "0\"",
 		.label = "skirt below the carriage", .shown = SHOWN_ELEVATION,
