@@ -238,7 +238,8 @@ static void dowels_of_a_newel_on_a_tread_keep_clear_of_its_end(void **state)
 	(void)state;
 	for (const struct part *p = b.parts; p; p = p->next)
 		for (const struct bore *h = p->bores; h; h = h->next) {
-			if (!h->is_mate || !h->text || strcmp(h->text, "dowel, newel to tread") != 0)
+			if (!h->is_mate || !h->text ||
+				strcmp(h->text, "dowel, newel to tread") != 0)
 				continue;
 			struct extent e = built_extent(p, 0);
 			struct vec3 at = frame_place(p->places[0], h->at.origin);

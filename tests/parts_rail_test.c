@@ -271,8 +271,9 @@ static void a_bolt_asked_for_where_there_is_no_wood_is_refused(void **state)
  * 6 mm (1/4 in) are wanted (common practice). */
 static void a_shallow_rail_takes_dowels_by_room(void **state)
 {
-	struct built b = with(JOB("wall", "open", "rail: {height: 900, profile: square, "
-						   "edge_radius: 0, width: 45, depth: 43}\n"));
+	struct built b = with(JOB("wall", "open",
+		"rail: {height: 900, profile: square, "
+		"edge_radius: 0, width: 45, depth: 43}\n"));
 	(void)state;
 	const struct part *rail = built_part(&b, "rail", 0);
 	int dowels = 0;

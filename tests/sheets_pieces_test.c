@@ -15,6 +15,7 @@
 #include "parts/piece.h"
 #include "pitchboard/sheet.h"
 #include "sheets/piece_breaks.h"
+#include "sheets/piece_words.h"
 #include "six_tenths.h"
 
 static const struct part_kind strips = { .name = "strip", .prefix = "Q" };
@@ -149,6 +150,21 @@ static void every_piece_but_a_stringer_has_a_cell(void **state)
 	arena_free(b.arena);
 }
 
+/* 6 5/16 in nine plies: 0.7014 in each; 9 x 45/64 are 6.328, 9 x 11/16 would be 6.1875. */
+static void plies_are_lettered_so_that_they_fill_the_piece(void **state)
+{
+	struct built b = built_from("pitchboard: 1\njob: {name: Test}\n"
+				    "floors: {total_rise: 9'-2 3/4\"}\n"
+				    "stair: {width: 40\", left: wall, right: wall}\n");
+	struct part *p = strip(b.arena);
+	(void)state;
+	assert_non_null(b.stair);
+	p->makeup = (struct makeup){ .plies = 9, .ply_thickness = 6.3125 * 25.4 / 9 };
+	assert_non_null(strstr(piece_work_words(b.arena, b.stair, p),
+		"Glued from 9 plies of 45/64\", planed to fill 6 5/16\"."));
+	arena_free(b.arena);
+}
+
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
@@ -158,6 +174,7 @@ int main(void)
 		cmocka_unit_test(the_slope_of_an_end_is_never_broken_out),
 		cmocka_unit_test(what_lies_beyond_a_break_moves_as_one),
 		cmocka_unit_test(every_piece_but_a_stringer_has_a_cell),
+		cmocka_unit_test(plies_are_lettered_so_that_they_fill_the_piece),
 	};
 	return cmocka_run_group_tests(tests, NULL, NULL);
 }

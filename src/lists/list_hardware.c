@@ -18,13 +18,17 @@ static const struct list_column hardware_columns[HARD_COLUMNS] = {
 	[HARD_WHERE] = { "In", "parts", LIST_TEXT, 70 },
 };
 
-/* What goes into a hole: as bought, or by the holes it fills. */
+/* What goes into a hole: as bought, or by the holes it fills; a tenon with its thickness first. */
 static const char *size_words(const struct list_maker *m, const struct bore *b)
 {
 	double length = b->fixing_length > 0 ? b->fixing_length : b->size.depth + b->mate.depth;
 	double width = b->fixing_width > 0 ? b->fixing_width : b->size.width;
+	const char *thick = b->fixing == FIXING_LOOSE_TENON
+		? arena_printf(m->arena, "%s x ",
+			  length_letter_inches(m->arena, m->lettering, b->size.width))
+		: "";
 
-	return arena_printf(m->arena, "%s x %s",
+	return arena_printf(m->arena, "%s%s x %s", thick,
 		length_letter_inches(m->arena, m->lettering, width),
 		length_letter_inches(m->arena, m->lettering, length));
 }

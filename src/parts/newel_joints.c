@@ -129,6 +129,8 @@ static void bolt_add(struct pieces *list, const struct post *p)
 	struct bore b = { .fixing = FIXING_FLOOR_BOLT, .text = "bolt, newel to floor" };
 	b.at = mouth(vec3(0, middle, middle), back, down);
 	b.size = bore_round(BOLT, BOLT_IN_NEWEL);
+	b.fixing_length = 2 * BOLT_IN_NEWEL; /* as much again in joist or blocking */
+	b.fixing_width = BOLT;
 	drill(list, p, b);
 	struct bore access = { .text = "to the bolt's nut, plugged" };
 	access.at = mouth(vec3(ACCESS_UP, middle, right ? 0 : p->section), up,

@@ -102,8 +102,7 @@ static bool wall_is_skirted(const struct job *job, const struct job_side *side)
 static bool has_wall_skirt(const struct job *job)
 {
 	return job->skirts.wall != SKIRT_NONE &&
-		(wall_is_skirted(job, &job->stair.left) ||
-			wall_is_skirted(job, &job->stair.right));
+		(wall_is_skirted(job, &job->stair.left) || wall_is_skirted(job, &job->stair.right));
 }
 
 static bool has_skirt(const struct job *job)

@@ -44,6 +44,26 @@ static const char *end_words(struct arena *a, const char *which, struct end_cut 
 		bevel ? "bevel " : "", bevel ? angle_letter(a, cut.bevel) : "");
 }
 
+/* To 1/64 in or 0.1 mm, and upwards: rounded down, many plies would not fill the piece. */
+static double ply_thickness(const struct stair *s, double exact)
+{
+	bool inches = s->job->about.units == UNITS_INCHES;
+	double grain = inches ? MM_PER_INCH / 64 : 0.1;
+
+	return ceil(exact / grain - 1e-6) * grain;
+}
+
+static const char *ply_words(struct arena *a, const struct stair *s, struct makeup m)
+{
+	bool inches = s->job->about.units == UNITS_INCHES;
+	struct lettering fine = job_lettering(s->job);
+
+	fine.fraction = fine.finest = inches ? 64 : 10;
+	return arena_printf(a, "Glued from %d plies of %s, planed to fill %s.", m.plies,
+		length_letter_inches(a, fine, ply_thickness(s, m.ply_thickness)),
+		inches_words(a, s, m.plies * m.ply_thickness));
+}
+
 static const char *makeup_words(struct arena *a, const struct stair *s, struct makeup m)
 {
 	if (m.boards > 1)
@@ -52,8 +72,7 @@ static const char *makeup_words(struct arena *a, const struct stair *s, struct m
 			"turns.",
 			m.boards, inches_words(a, s, m.board_width));
 	if (m.plies > 1)
-		return arena_printf(a, "Glued from %d plies planed to %s.", m.plies,
-			inches_words(a, s, m.ply_thickness));
+		return ply_words(a, s, m);
 	return NULL;
 }
 
