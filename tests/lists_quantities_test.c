@@ -209,6 +209,22 @@ static void hardware_is_in_the_holes(const struct listed *l)
 	assert_near(sum(lists_find(l->lists, "hardware"), "count"), holes, 0);
 }
 
+static void a_newels_floor_bolt_is_as_long_as_both_its_halves(void **state)
+{
+	struct listed l = listed_from("pitchboard: 1\njob: {name: Test, units: millimetres}\n"
+				      "floors: {total_rise: 1800}\n"
+				      "stair: {width: 900, left: wall, right: open,\n"
+				      "  segments: [{risers: 10, run: 250}]}\n"
+				      "stringers: {open: sawtooth}\n");
+	const struct list *hardware = lists_find(l.lists, "hardware");
+	int found = 0;
+	(void)state;
+	for (int i = 0; i < hardware->row_count * hardware->column_count; i++)
+		found += strcmp(hardware->cells[i].text, "10 x 180") == 0;
+	assert_int_equal(found, 1);
+	arena_free(l.built.arena);
+}
+
 static void hardware_is_counted_from_the_holes_it_goes_into(void **state)
 {
 	(void)state;
@@ -313,6 +329,7 @@ int main(void)
 		cmocka_unit_test(out_of_every_blank_its_piece_can_be_made),
 		cmocka_unit_test(wood_and_boards_add_up_to_the_blanks),
 		cmocka_unit_test(running_mouldings_add_up_to_their_parts),
+		cmocka_unit_test(a_newels_floor_bolt_is_as_long_as_both_its_halves),
 		cmocka_unit_test(hardware_is_counted_from_the_holes_it_goes_into),
 		cmocka_unit_test(a_setting_of_the_saw_is_made_once),
 		cmocka_unit_test(both_ends_of_every_piece_are_cut),

@@ -137,11 +137,25 @@ static int whole_pieces(const struct blank *b)
 	return b->pieces + b->spares;
 }
 
+/* Plies come out a little over, never under, for their stack has to fill the piece. */
+static void want_plane(struct setups *s, const struct blank *b)
+{
+	struct lettering l = s->maker->lettering;
+	double step = (l.units == UNITS_INCHES ? MM_PER_INCH : 1) / l.fraction;
+	double lettered = length_lettered_value(l, b->thickness);
+	struct setup plane = { .work = WORK_PLANE, .main = b->thickness, .words = "to thickness" };
+
+	if (b->part->makeup.plies > 1) {
+		plane.main += lettered < b->thickness - NEAR_ENOUGH ? step : 0;
+		plane.words = "plies, their stack to the size of the piece";
+	}
+	want(s, plane, b, blank_count(b));
+}
+
 static void want_sizes(struct setups *s, const struct blank *b)
 {
 	if (b->stuff == STUFF_BOARD)
-		want(s, (struct setup){ .work = WORK_PLANE, .main = b->thickness }, b,
-			blank_count(b));
+		want_plane(s, b);
 	if (b->stuff == STUFF_PLANK)
 		return;
 	/* plies go into the clamps rough, and are trimmed as one */
@@ -290,11 +304,11 @@ static const char *setting_words(const struct list_maker *m, const struct setup 
 	struct arena *a = m->arena;
 
 	switch (s->work) {
-	case WORK_PLANE: return "to thickness";
 	case WORK_PANEL: return "fence, ends cut before";
 	case WORK_CROSSCUT:
 		return arena_printf(a, "%s, %s", angle_words(a, s),
 			s->main > 0 ? "to the stop" : "one end, no stop");
+	case WORK_PLANE:
 	case WORK_RIP:
 	case WORK_SHAPE: return s->words;
 	case WORK_BORE:
