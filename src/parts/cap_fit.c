@@ -71,10 +71,13 @@ static double above_rail_needed(const struct post *p)
 	return fmax(k->overhang * slope, k->quarter_round * (1 + slope));
 }
 
+/* No newel stands so far from another; a size that can be lettered. */
+#define ALONE 100000.0
+
 /* From this newel's face to that of the nearest beside it. */
 static double room_beside(const struct post *p)
 {
-	double room = INFINITY, half = p->section / 2;
+	double room = ALONE, half = p->section / 2;
 	for (const struct stretch *s = p->all; s; s = s->next) {
 		const struct rail_end ends[2] = { s->foot, s->head };
 		for (int i = 0; i < 2; i++) {
