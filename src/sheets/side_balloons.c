@@ -171,7 +171,9 @@ struct box side_draw_balloons(const struct drafting *d, const struct view *shown
 		struct line_of *l = off > raked_room(d) ? &level : off > clear / 2 ? &over : &under;
 		l->list[l->n++] = b;
 	}
-	view = box_join(view, draw_line_over(d, level, shown->box.y1 * d->scale + clear));
-	view = box_join(view, draw_line_of(d, over, shown, 1));
+	struct box raked = draw_line_of(d, over, shown, 1);
+	double top = fmax(shown->box.y1 * d->scale, raked.y1);
+	view = box_join(view, raked);
+	view = box_join(view, draw_line_over(d, level, top + clear));
 	return box_join(view, draw_line_of(d, under, shown, -1));
 }
