@@ -135,8 +135,9 @@ static const char head[] = "title: Ours\nbrief: Ours\nunits: millimetres\n";
 /* What is said of an edition that is written so. */
 static void is_told_of_file(const char *rows, const char *said)
 {
-	char dir[] = "/tmp/rules-XXXXXX";
 	struct arena *a = arena_new();
+	const char *base = getenv("TMPDIR");
+	char *dir = arena_printf(a, "%s/rules-XXXXXX", base ? base : "/tmp");
 	struct built b = built_from(ANY_JOB "code: ours\n");
 
 	assert_non_null(mkdtemp(dir));
