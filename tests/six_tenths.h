@@ -2,16 +2,15 @@
 #ifndef SIX_TENTHS_H
 #define SIX_TENTHS_H
 
-#include <string.h>
-
 #include "pitchboard/drawing.h"
 
 static inline double six_tenths_width(const void *faces, enum letter_style style, double height,
-	const char *text)
+	const char *text, size_t bytes)
 {
 	(void)faces;
 	(void)style;
-	return 0.6 * height * (double)strlen(text);
+	(void)text;
+	return 0.6 * height * (double)bytes;
 }
 
 static inline struct measure six_tenths(void)

@@ -104,12 +104,11 @@ static const char *new_folder(void)
 
 static void put(const char *dir, const char *name, const struct file *from)
 {
-	struct file copy = *from;
-
-	copy.next = NULL;
-	copy.path = arena_printf(arena, "%s/fonts/%s", dir, name);
 	assert_null(folder_make(arena, arena_printf(arena, "%s/fonts", dir)));
-	assert_null(files_write(arena, &copy));
+	struct fileset *set = fileset_open(arena);
+	assert_null(fileset_add(set, arena_printf(arena, "%s/fonts/%s", dir, name), from->bytes,
+		from->size));
+	assert_null(fileset_close(set, NULL));
 }
 
 static void another_font_of_the_same_name_is_refused(void **state)

@@ -256,12 +256,20 @@ static void a_folder_in_the_way_stops_the_whole_set(void **state)
 	assert_int_equal(files_in_folder(), 1);
 }
 
+static void put(const char *path, const char *words)
+{
+	struct fileset *set = fileset_open(arena);
+
+	assert_null(fileset_add(set, path, words, strlen(words)));
+	assert_null(fileset_close(set, NULL));
+}
+
 static void a_file_for_a_folder_is_told(void **state)
 {
 	(void)state;
 	const char *file = arena_printf(arena, "%s/out", dir);
-	struct file f = { NULL, file, (const unsigned char *)"", 0 };
-	assert_null(files_write(arena, &f));
+
+	put(file, "");
 	assert_non_null(write_to(sheet("S-101", "plan"), file).problem);
 	assert_int_equal(size_of("out"), 0);
 }
@@ -270,10 +278,9 @@ static void a_file_for_a_folder_is_told(void **state)
 static void what_another_run_is_writing_is_left_alone(void **state)
 {
 	const char *theirs = arena_printf(arena, "%s/.set.pdf.%ld-0.part", dir, (long)getpid());
-	struct file f = { NULL, theirs, (const unsigned char *)"half", 4 };
 
 	(void)state;
-	assert_null(files_write(arena, &f));
+	put(theirs, "half");
 	assert_null(write_to(sheet("S-101", "plan"), dir).problem);
 	assert_string_equal(content(strrchr(theirs, '/') + 1), "half");
 	assert_true(has("set.pdf", "%PDF-1.4"));
@@ -283,10 +290,9 @@ static void what_another_run_is_writing_is_left_alone(void **state)
 static void after_a_failure_another_run_s_file_is_still_there(void **state)
 {
 	const char *theirs = arena_printf(arena, "%s/.S-101.svg.%ld-0.part", dir, (long)getpid());
-	struct file f = { NULL, theirs, (const unsigned char *)"half", 4 };
 
 	(void)state;
-	assert_null(files_write(arena, &f));
+	put(theirs, "half");
 	mkdir(arena_printf(arena, "%s/S-101.svg", dir), 0777);
 	assert_non_null(write_to(sheet("S-101", "plan"), dir).problem);
 	assert_string_equal(content(strrchr(theirs, '/') + 1), "half");

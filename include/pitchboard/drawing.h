@@ -9,6 +9,8 @@
 #ifndef PITCHBOARD_DRAWING_H
 #define PITCHBOARD_DRAWING_H
 
+#include <string.h>
+
 #include "pitchboard/arena.h"
 #include "pitchboard/vec.h"
 
@@ -80,18 +82,18 @@ struct mark {
 	};
 };
 
-/* How wide lettering comes out, without knowing the font engine.  The real one
+/* How wide the first `bytes` of a text come out, without knowing the font engine.  The real one
  * is faces_measure() of write.h; tests use one in which every letter is 0.6 high. */
 struct measure {
-	double (*width)(const void *faces, enum letter_style style, double height,
-		const char *text);
+	double (*width)(const void *faces, enum letter_style style, double height, const char *text,
+		size_t bytes);
 	const void *faces;
 };
 
 static inline double measure_width(struct measure m, enum letter_style style, double height,
 	const char *text)
 {
-	return m.width(m.faces, style, height, text);
+	return m.width(m.faces, style, height, text, strlen(text));
 }
 
 /* What a drawing is for: decides which file it goes to and how that file asks to be printed. */

@@ -74,8 +74,11 @@ void *arena_alloc(struct arena *a, size_t size, size_t count)
 
 	if (size && count > (SIZE_MAX / 2 - grain) / size)
 		return must_have(NULL);
-	/* rounded past the end, so that an empty list has a place too and is no NULL */
-	size_t bytes = (size * count / grain + 1) * grain;
+	size_t bytes = (size * count + grain - 1) / grain * grain;
+
+	/* an empty list has a place too and is no NULL */
+	if (bytes == 0)
+		bytes = grain;
 
 	/* a large object gets a block of its own, and the current one is kept */
 	if (bytes * 4 > ARENA_BLOCK)

@@ -55,8 +55,13 @@ struct file_result file_read(struct arena *a, const char *path)
 /* One file under its hidden name, made by this run and by no other. */
 struct part {
 	struct part *next;
-	const struct file *file;
-	const char *name;
+	const char *path, *name; /* where it shall be, and where it is; NULL: no longer there */
+};
+
+struct fileset {
+	struct arena *arena;
+	struct part *first, **tail;
+	sigset_t before; /* the signals that were blocked when it was opened */
 };
 
 /* More than one at a time only where runs in several containers have one process number. */
@@ -76,7 +81,7 @@ static const char *part_name(struct arena *a, const char *path, int attempt)
 static int part_open(struct arena *a, struct part *p)
 {
 	for (int attempt = 0; attempt < MOST_NAMESAKES; attempt++) {
-		const char *name = part_name(a, p->file->path, attempt);
+		const char *name = part_name(a, p->path, attempt);
 		int fd = open(name, O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC, 0666);
 		if (fd >= 0)
 			p->name = name;
@@ -112,42 +117,43 @@ static int finish(int fd, int written)
 	return synced == 0 && closed == 0 ? 0 : -1;
 }
 
-static const char *write_part(struct arena *a, struct part *p)
+struct fileset *fileset_open(struct arena *a)
 {
-	const struct file *f = p->file;
-	struct stat s;
+	struct fileset *s = NEW(a, struct fileset);
+	sigset_t polite;
 
-	/* found now, it costs nothing; found while renaming, half the set would be new */
-	if (stat(f->path, &s) == 0 && S_ISDIR(s.st_mode))
-		return arena_printf(a, "%s: a folder stands in the way", f->path);
-	int fd = part_open(a, p);
-	if (fd < 0)
-		return refused(a, f->path, "cannot be written");
-	if (finish(fd, write_all(fd, f->bytes, f->size)) != 0)
-		return refused(a, f->path, "cannot be written");
-	return NULL;
+	*s = (struct fileset){ .arena = a };
+	s->tail = &s->first;
+	sigemptyset(&polite);
+	sigaddset(&polite, SIGINT);
+	sigaddset(&polite, SIGTERM);
+	sigaddset(&polite, SIGHUP);
+	pthread_sigmask(SIG_BLOCK, &polite, &s->before);
+	return s;
 }
 
-/* Every file under its hidden name, in the order of the list. */
-static const char *write_parts(struct arena *a, const struct file *files, struct part **tail)
+const char *fileset_add(struct fileset *s, const char *path, const void *bytes, size_t size)
 {
-	for (const struct file *f = files; f; f = f->next) {
-		struct part *p = NEW(a, struct part);
-		p->file = f;
-		*tail = p;
-		tail = &p->next;
-		const char *problem = write_part(a, p);
-		if (problem)
-			return problem;
-	}
+	struct part *p = NEW(s->arena, struct part);
+	struct stat there;
+
+	p->path = arena_strdup(s->arena, path);
+	*s->tail = p;
+	s->tail = &p->next;
+	/* found now, it costs nothing; found while renaming, half the set would be new */
+	if (stat(path, &there) == 0 && S_ISDIR(there.st_mode))
+		return arena_printf(s->arena, "%s: a folder stands in the way", path);
+	int fd = part_open(s->arena, p);
+	if (fd < 0 || finish(fd, write_all(fd, bytes, size)) != 0)
+		return refused(s->arena, path, "cannot be written");
 	return NULL;
 }
 
 static const char *rename_parts(struct arena *a, struct part *parts)
 {
 	for (struct part *p = parts; p; p = p->next) {
-		if (rename(p->name, p->file->path) != 0)
-			return refused(a, p->file->path, "cannot be replaced");
+		if (rename(p->name, p->path) != 0)
+			return refused(a, p->path, "cannot be replaced");
 		p->name = NULL;
 	}
 	return NULL;
@@ -161,21 +167,12 @@ static void drop_parts(const struct part *parts)
 			unlink(p->name);
 }
 
-const char *files_write(struct arena *a, const struct file *files)
+const char *fileset_close(struct fileset *s, const char *problem)
 {
-	sigset_t polite, before;
-	struct part *parts = NULL;
-
-	sigemptyset(&polite);
-	sigaddset(&polite, SIGINT);
-	sigaddset(&polite, SIGTERM);
-	sigaddset(&polite, SIGHUP);
-	pthread_sigmask(SIG_BLOCK, &polite, &before);
-	const char *problem = write_parts(a, files, &parts);
 	if (!problem)
-		problem = rename_parts(a, parts);
-	drop_parts(parts);
-	pthread_sigmask(SIG_SETMASK, &before, NULL);
+		problem = rename_parts(s->arena, s->first);
+	drop_parts(s->first);
+	pthread_sigmask(SIG_SETMASK, &s->before, NULL);
 	return problem;
 }
 

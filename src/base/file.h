@@ -8,9 +8,8 @@
 
 #include "pitchboard/arena.h"
 
-/* A file in memory: where it is or shall be, and its bytes. */
+/* A file in memory. */
 struct file {
-	struct file *next;
 	const char *path;
 	const unsigned char *bytes;
 	size_t size;
@@ -28,20 +27,27 @@ struct file_result {
 struct file_result file_read(struct arena *a, const char *path);
 
 /*
- * Writes a list of files into folders that exist.  NULL when all is well, else
- * what the machine refused.
+ * Files that appear together or not at all, in folders that exist.
  *
- * Every file is first written in full beside its target, under a hidden name
- * that ends in ".part" and is this run's alone, and brought to the disk; only
- * when all of them are there are they renamed over the earlier ones.  So a full
- * disk leaves the earlier files as they were, and nothing else behind; and runs
- * at the same time into one folder do not mind each other.  Ctrl-C and the polite
- * kill signals wait until the set is complete; only SIGKILL or a power cut can
- * leave a ".part" file, and a file under its own name is always whole.
+ * Each is written in full beside its target, under a hidden name that ends in
+ * ".part" and is this run's alone, and brought to the disk; only closing the set
+ * renames them all over the earlier ones.  So a full disk leaves the earlier files
+ * as they were, and nothing else behind; and runs at the same time into one folder
+ * do not mind each other.  From open to close Ctrl-C and the polite kill signals
+ * wait; only SIGKILL or a power cut can leave a ".part" file, and a file under its
+ * own name is always whole.
  *
  * The caller has to ignore SIGXFSZ, or a file size limit ends the process.
  */
-const char *files_write(struct arena *a, const struct file *files);
+struct fileset;
+
+struct fileset *fileset_open(struct arena *a);
+
+/* NULL when all is well, else what the machine refused: then close with it. */
+const char *fileset_add(struct fileset *s, const char *path, const void *bytes, size_t size);
+
+/* Given a problem, drops the set and gives the problem back. */
+const char *fileset_close(struct fileset *s, const char *problem);
 
 /* Makes a folder and those above it, as far as they are missing.  NULL or a problem. */
 const char *folder_make(struct arena *a, const char *path);

@@ -130,15 +130,13 @@ static size_t next_break(const char *text, size_t from)
 
 /* Length of the words that fit; the first one at least.  Letters stand side by side at their own
  * widths, so each word is measured once. */
-static size_t fitting(struct arena *a, struct measure m, double height, double width,
-	const char *text)
+static size_t fitting(struct measure m, double height, double width, const char *text)
 {
 	size_t fits = 0;
 	double used = 0;
 
 	for (size_t end = next_break(text, 0); end; end = next_break(text, end + 1)) {
-		const char *more = arena_strndup(a, text + fits, end - fits);
-		used += measure_width(m, LETTER_REGULAR, height, more);
+		used += m.width(m.faces, LETTER_REGULAR, height, text + fits, end - fits);
 		if (fits && used > width)
 			break;
 		fits = end;
@@ -164,7 +162,7 @@ struct lines wrap_text(struct arena *a, struct measure m, double height, double 
 	int n = 0;
 
 	while (*text) {
-		size_t fits = fitting(a, m, height, width, text);
+		size_t fits = fitting(m, height, width, text);
 		line[n++] = arena_strndup(a, text, fits);
 		text += fits;
 		while (*text == ' ')

@@ -231,12 +231,14 @@ struct code code_next(const char *text)
 }
 
 /* Placing without overlaps measures every text many times over, nearly all of them plain ASCII. */
-static double width(const void *faces, enum letter_style style, double height, const char *text)
+static double width(const void *faces, enum letter_style style, double height, const char *text,
+	size_t bytes)
 {
 	const struct letter *common = ((const struct faces *)faces)->common[style];
+	const char *end = text + bytes;
 	double sum = 0;
 
-	while (*text) {
+	while (text < end) {
 		struct code c = { (unsigned char)*text, .bytes = 1 };
 		if (c.point > 0x7F)
 			c = code_next(text);

@@ -6,7 +6,8 @@
 #include "write/pdf.h"
 #include "write/svg.h"
 
-/* A run of write_drawings: all files are made in memory before the first is written. */
+/* A run of write_drawings.  Every file goes to the disk as soon as it is made, so that no two of
+ * them are in memory together; under its own name only when all of them are there. */
 struct writing {
 	struct arena *arena;
 	const struct drawing *drawings;
@@ -14,23 +15,23 @@ struct writing {
 	const struct faces *faces;
 	struct outlines *outlines;
 	const char *dir;
-	struct file *first, **tail;
-	const char *problem;
+	struct fileset *set;
+	struct written *first, **tail;
+	const char *problem; /* the first one: after it no more files are made */
 };
 
-/* What it took to make a file is given back before the next one is made. */
 static void keep(struct writing *w, const char *stem, const char *ending, struct output out)
 {
-	struct file *f = NEW(w->arena, struct file);
+	struct written *f = NEW(w->arena, struct written);
 
 	f->path = arena_printf(w->arena, "%s/%s.%s", w->dir, stem, ending);
-	f->size = out.text->length;
-	f->bytes = memcpy(NEW_N(w->arena, char, f->size), text_chars(out.text), f->size);
 	*w->tail = f;
 	w->tail = &f->next;
-	if (out.problem && !w->problem)
+	if (out.problem)
 		w->problem =
 			arena_printf(w->arena, "%s: cannot be drawn: %s", f->path, out.problem);
+	else
+		w->problem = fileset_add(w->set, f->path, text_chars(out.text), out.text->length);
 }
 
 static int same_file(const struct drawing *a, const struct drawing *b)
@@ -72,24 +73,12 @@ static void make_svg(struct writing *w, const struct drawing *g)
 
 static void make_files(struct writing *w)
 {
-	for (const struct drawing *g = w->drawings; g; g = g->next) {
+	for (const struct drawing *g = w->drawings; g && !w->problem; g = g->next) {
 		if (is_first_of_file(w, g))
 			make_pdf(w, g);
-		if (g->svg)
+		if (g->svg && !w->problem)
 			make_svg(w, g);
 	}
-}
-
-static const struct written *paths(struct arena *a, const struct file *files)
-{
-	struct written *first = NULL, **tail = &first;
-
-	for (const struct file *f = files; f; f = f->next) {
-		*tail = NEW(a, struct written);
-		(*tail)->path = f->path;
-		tail = &(*tail)->next;
-	}
-	return first;
 }
 
 struct write_result write_drawings(struct arena *a, const struct drawing *drawings,
@@ -98,13 +87,14 @@ struct write_result write_drawings(struct arena *a, const struct drawing *drawin
 	struct writing w = { a, drawings, imprint, faces, outlines_new(a, faces), dir,
 		.tail = &w.first };
 
+	w.problem = folder_make(a, dir);
+	if (w.problem)
+		return (struct write_result){ .problem = w.problem };
+	w.set = fileset_open(a);
 	make_files(&w);
-	if (!w.problem)
-		w.problem = folder_make(a, dir);
-	if (!w.problem)
-		w.problem = files_write(a, w.first);
+	w.problem = fileset_close(w.set, w.problem);
 	return (struct write_result){
-		.files = w.problem ? NULL : paths(a, w.first),
+		.files = w.problem ? NULL : w.first,
 		.problem = w.problem,
 	};
 }
