@@ -18,6 +18,7 @@ struct recipe {
 	double plank_width, plank_thickness;
 	double floor_rail;        /* height of a level rail at the upper floor; 0: there is none */
 	double floor_rail_length; /* newel to newel */
+	const char *edge_walls;   /* edges of the opening that walls stand on; NULL: not said */
 	double landing;           /* clear floor before and behind */
 	bool shoe;                /* a bottom rail on the nosing line */
 	change_fn *change;
@@ -68,6 +69,11 @@ static inline const char *level_run(struct arena *a, const struct recipe *r)
 		r->floor_rail_length, r->floor_rail);
 }
 
+static inline const char *walls_words(struct arena *a, const struct recipe *r)
+{
+	return r->edge_walls ? arena_printf(a, ", walls: [%s]", r->edge_walls) : "";
+}
+
 /* Lengths to the thousandth of a millimetre. */
 static inline const char *recipe_job(struct arena *a, const struct recipe *r)
 {
@@ -78,7 +84,7 @@ static inline const char *recipe_job(struct arena *a, const struct recipe *r)
 	return arena_printf(a,
 		"pitchboard: 1\njob: {name: Constructed, units: millimetres}\n"
 		"floors: {total_rise: %.4f, lower_landing: 1500, upper_landing: %.4f}\n"
-		"opening: {length: %.4f, width: %.4f, floor_thickness: %.1f}\n"
+		"opening: {length: %.4f, width: %.4f, floor_thickness: %.1f%s}\n"
 		"stair: {width: %.4f, left: %s, right: %s, segments: [{risers: %d, run: %.4f}]}\n"
 		"stringers: {least_throat: 40, wall_gap: %.1f%s, wall: {kind: sawtooth, "
 		"thickness: %.4f, width: %.4f}, middle: {thickness: %.4f, width: %.4f}, open: "
@@ -90,7 +96,8 @@ static inline const char *recipe_job(struct arena *a, const struct recipe *r)
 		"balusters: {section: %.4f, largest_gap: %.4f}\n"
 		"infill: {kind: plain, shoe: %s}\n",
 		r->total, r->landing, r->opening, r->width + (r->floor_rail > 0 ? BESIDE_STAIR : 0),
-		FLOOR_THICKNESS, r->width, side_words(a, r->left_open, r->from_step),
+		FLOOR_THICKNESS, walls_words(a, r), r->width,
+		side_words(a, r->left_open, r->from_step),
 		side_words(a, r->right_open, r->from_step), r->risers, r->run, WALL_GAP, middle,
 		r->plank_thickness, r->plank_width, r->plank_thickness, r->plank_width,
 		r->plank_thickness, r->plank_width, r->tread, r->nosing, r->radius,

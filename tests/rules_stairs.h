@@ -181,6 +181,15 @@ static inline void make_floor_guard(struct recipe *r, double v)
 	r->floor_rail = v;
 }
 
+/* The rail runs back from the header: with the newel at its end it leaves that much of the right
+ * edge bare.  On the other edges stand walls. */
+static inline void make_bare_edge(struct recipe *r, double v)
+{
+	r->floor_rail = 1000;
+	r->edge_walls = "foot, head";
+	r->floor_rail_length = r->opening - NEWEL - v;
+}
+
 /* Six balusters in seven gaps. */
 static inline void make_floor_ball(struct recipe *r, double v)
 {
@@ -337,6 +346,7 @@ static const struct {
 	{ "rail_recess_reach", make_recess_reach },
 	{ "rail_recess_width", make_recess_width },
 	{ "drop_without_guard", make_drop_without_guard },
+	{ "edge_without_guard", make_bare_edge },
 	{ "ball_between", make_ball_between },
 	{ "floor_guard_height", make_floor_guard },
 	{ "floor_ball", make_floor_ball },

@@ -91,6 +91,9 @@ struct job_opening {
 				   other */
 	double upper_ceiling_height; /* upper finished floor to its ceiling; 0: not checked */
 	double headroom;             /* wanted, measured plumb from the nosing line */
+	const char *const *walls;    /* edges that a wall stands on, over the upper floor: "right",
+					"left" going up, "foot", "head" beside the stair */
+	int wall_count;
 };
 
 enum side_kind { SIDE_WALL, SIDE_OPEN };

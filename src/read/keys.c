@@ -101,6 +101,14 @@ static const struct field floors[] = {
 static const struct group keys_floors = { "floors", sizeof(struct job_floors), floors,
 	.keeps_node = true };
 
+static const struct choice opening_edges[] = {
+	{ "right", 0 },
+	{ "left", 1 },
+	{ "foot", 2 },
+	{ "head", 3 },
+	{ 0 },
+};
+
 static const struct field opening[] = {
 	{ FIELD_LENGTH, "length", LANDS(job_opening, length), .least = 200, .most = 60000,
 		.help = "clear length of the floor opening, back from the upper header",
@@ -120,6 +128,11 @@ static const struct field opening[] = {
 	{ FIELD_LENGTH, "headroom", LANDS(job_opening, headroom), .least = 1000, .most = 4000,
 		.usual = "80\"", .usual_mm = "2000 mm", .label = "headroom wanted",
 		.shown = SHOWN_ELEVATION, .help = "headroom wanted, plumb from the nosing line" },
+	{ FIELD_TEXTS, "walls", LANDS(job_opening, walls), COUNTED(job_opening, wall_count),
+		.choices = opening_edges,
+		.help = "its edges that a wall stands on in the upper floor: right and left going "
+			"up, foot, head beside the stair; [] when none does",
+		.absent = "not known, but for the walls of the stair that go up through it" },
 	{ 0 },
 };
 

@@ -14,6 +14,7 @@ const struct gauge *const gauge_tables[] = {
 	gauges_of_rail,
 	gauges_of_grip,
 	gauges_of_guard,
+	gauges_of_edges,
 	gauges_of_stringers,
 	gauges_of_landings,
 	NULL,

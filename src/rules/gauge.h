@@ -54,7 +54,7 @@ extern const struct gauge *const gauge_tables[];
 /* One table a subject, each in its own file; the last row has no name. */
 extern const struct gauge gauges_of_steps[], gauges_of_nosings[], gauges_of_flight[],
 	gauges_of_headroom[], gauges_of_width[], gauges_of_rail[], gauges_of_grip[],
-	gauges_of_guard[], gauges_of_stringers[], gauges_of_landings[];
+	gauges_of_guard[], gauges_of_edges[], gauges_of_stringers[], gauges_of_landings[];
 
 struct reading reading_of(double value, const char *at);
 struct reading reading_shown(struct reading r, const char *words);

@@ -3,27 +3,66 @@
  */
 #include "pitchboard/ball.h"
 #include "rules/gauge.h"
+#include "rules/spans.h"
 
 #define NEAR_SIDE 150.0 /* the balustrade stands within this of the limit of its side */
+#define KNEE_HIGH 500.0 /* what rises less over a step is no guard of it */
+
+/* A shorter length is a gap in a guard and no lack of one: the smallest ball of the codes (Approved
+ * Document K 1.39: 100 mm, read) does not go through. */
+#define NO_GAP 100.0
 
 static bool is_open(const struct step *step, enum which_side side)
 {
 	return side == ON_THE_RIGHT ? step->open_right : step->open_left;
 }
 
-/* Is there a guard over the middle of the step's open edge? */
-static bool is_guarded(const struct survey *s, const struct step *step, enum which_side side)
+/* Does the piece stand between the step and the drop beside it? */
+static bool counts_beside_step(const struct part *p)
 {
-	double x = (step->riser_x + step->back_x) / 2,
-	       y = side == ON_THE_RIGHT ? 0 : s->stair->width;
-	struct region over = region_box(vec3(x - 1, y - NEAR_SIDE, step->level),
-		vec3(x + 1, y + NEAR_SIDE, INFINITY));
+	return counts_guard_rails(p) || counts_newels(p) || counts_walls(p);
+}
 
-	return survey_extreme(s, counts_guard_rails, over, vec3(0, 0, 1)).found;
+static bool stands_beside(const struct survey *s, const struct placed *p, const struct step *step,
+	enum which_side side)
+{
+	double y = side == ON_THE_RIGHT ? 0 : s->stair->width;
+
+	return counts_beside_step(p->part) && p->box.high.z > step->level + KNEE_HIGH &&
+		p->box.low.y < y + NEAR_SIDE && p->box.high.y > y - NEAR_SIDE;
+}
+
+/* The longest part of the step's open edge, nosing to riser behind, that nothing stands before. */
+static double bare_length(const struct survey *s, const struct step *step, enum which_side side)
+{
+	struct spans covers = { NEW_N(s->arena, struct span, s->count + 1), 0 };
+	double longest = 0;
+
+	for (int i = 0; i < s->count; i++) {
+		const struct placed *p = &s->pieces[i];
+		if (stands_beside(s, p, step, side))
+			covers.at[covers.n++] = (struct span){ p->box.low.x, p->box.high.x };
+	}
+	struct spans bare =
+		spans_bare(s->arena, covers, (struct span){ step->riser_x, step->back_x });
+	for (int i = 0; i < bare.n; i++)
+		longest = fmax(longest, bare.at[i].to - bare.at[i].from);
+	return longest;
 }
 
 /* All open edges of steps, or those without a guard. */
 enum edges { EDGES_ALL, EDGES_BARE };
+
+static const char *open_at(const struct survey *s, const struct step *step, enum which_side side,
+	enum edges edges)
+{
+	const char *name = side == ON_THE_RIGHT ? "right" : "left";
+
+	if (edges == EDGES_ALL)
+		return arena_printf(s->arena, "%s side, step %d", name, step->number);
+	return arena_printf(s->arena, "%s side, step %d, %s of it", name, step->number,
+		survey_say(s, bare_length(s, step, side)));
+}
 
 static struct reading highest_open(const struct survey *s, enum edges edges)
 {
@@ -33,11 +72,9 @@ static struct reading highest_open(const struct survey *s, enum edges edges)
 		for (enum which_side side = ON_THE_RIGHT; side <= ON_THE_LEFT; side++) {
 			const struct step *step = &s->flight->steps[i];
 			if (!is_open(step, side) ||
-				(edges == EDGES_BARE && is_guarded(s, step, side)))
+				(edges == EDGES_BARE && bare_length(s, step, side) < NO_GAP))
 				continue;
-			reading_add(&r, step->level,
-				arena_printf(s->arena, "%s side, step %d",
-					side == ON_THE_RIGHT ? "right" : "left", step->number));
+			reading_add(&r, step->level, open_at(s, step, side, edges));
 		}
 	return r;
 }

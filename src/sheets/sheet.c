@@ -55,12 +55,41 @@ static void append(struct drawing **tail, struct drawing *list)
 	*tail = list;
 }
 
+static int length_of(const struct drawing *list, const struct drawing *end)
+{
+	int n = 0;
+
+	for (; list != end; list = list->next)
+		n++;
+	return n;
+}
+
+/* The cover lists all sheets, its own continuation among them, which grows with the list: drawn
+ * again until both agree. */
+static struct drawing *draw_cover(struct arena *a, const struct sheet_context *c, const char *stem,
+	struct drawing *others)
+{
+	struct sheet_context with_index = *c;
+	int listed, drawn = 0;
+
+	with_index.sheets = others;
+	do {
+		struct drawing *cover = sheet_cover.draw(a, &with_index);
+		number(a, &sheet_cover, stem, cover, 0);
+		append(&cover, others);
+		with_index.sheets = cover;
+		listed = drawn;
+		drawn = length_of(cover, others);
+	} while (drawn > listed);
+	return (struct drawing *)with_index.sheets;
+}
+
 /* A sheet sees those before it; the cover lists all others, so it is drawn when they are there and
  * put before them. */
 static struct drawing *draw_set(struct arena *a, const struct sheet_context *c, const char *stem)
 {
 	const struct sheet_set *set = c->set;
-	struct drawing *first = NULL, *cover = NULL;
+	struct drawing *first = NULL, *cover;
 	struct sheet_context with_index = *c;
 	bool has_cover = false;
 
@@ -75,12 +104,7 @@ static struct drawing *draw_set(struct arena *a, const struct sheet_context *c, 
 		append(&first, sheets);
 	}
 	clouds_draw(a, c, first); /* the cover lists the changes in words */
-	with_index.sheets = first;
-	if (has_cover) {
-		cover = sheet_cover.draw(a, &with_index);
-		number(a, &sheet_cover, stem, cover, 0);
-	}
-	append(&cover, first);
+	cover = has_cover ? draw_cover(a, c, stem, first) : first;
 	with_index.set_fingerprint = drawings_fingerprint(a, cover);
 	client_sign(a, &with_index, cover);
 	frames_draw(a, &with_index, cover);
