@@ -3,6 +3,7 @@
  * width, and under it its two ends, one step, and its figures.
  */
 #include "draw/bounds.h"
+#include "sheets/stringer_bores.h"
 #include "sheets/stringer_sheet.h"
 #include "sheets/tables.h"
 #include "sheets/words.h"
@@ -40,6 +41,13 @@ static const char *points_words(const struct stringer *w)
 	return "Front and back of a step are the two ends of its tread cut.";
 }
 
+static const char *bores_words(const struct part *p)
+{
+	return p->bores ? "Small letters before a position: the middle of a hole or mortise, as "
+			  "listed."
+			: "";
+}
+
 static void note_sheet(struct sheet *s, const struct stringer_subject *t)
 {
 	const struct stair *st = t->context->stair;
@@ -57,6 +65,7 @@ static void note_sheet(struct sheet *s, const struct stringer_subject *t)
 				"circle), and across it from its lower edge; mark each from zero. "
 				"%s",
 				points_words(w)) },
+		{ NULL, bores_words(t->part) },
 		{ NULL, rounding_words(a, st) },
 		{ "Taken where the job is silent", assumptions_text(a, st->job, SHOWN_STRINGER) },
 	};
@@ -134,8 +143,9 @@ static struct sheet begin_figures_sheet(struct arena *a, const struct stringer_s
 static struct drawing *draw_bench_sheets(struct arena *a, const struct stringer_subject *t)
 {
 	const char *title = stringer_title(a, t);
-	const struct table tables[] = { stringer_facts(a, t), stringer_positions(a, t) };
-	struct table_list rest = { tables, 2 };
+	const struct table tables[] = { stringer_facts(a, t), stringer_bore_table(a, t),
+		stringer_positions(a, t) };
+	struct table_list rest = { tables, 3 };
 	struct sheet s = begin_bench_sheet(a, t, title);
 	struct drawing *first = s.drawing, *last = first;
 	const char **shown = NEW_N(a, const char *, 2);

@@ -3,8 +3,15 @@
  */
 #include "draw/bounds.h"
 #include "draw/running.h"
-#include "sheets/stringer_sheet.h"
+#include "sheets/stringer_bores.h"
 #include "sheets/words.h"
+
+/* A stringer on the bench with its holes, as it is being drawn. */
+struct bench {
+	const struct stringer_subject *subject;
+	struct stringer_bores bores;
+	double scale;
+};
 
 static void draw_chain(struct sheet *s, enum pen pen, struct chain c, double scale)
 {
@@ -81,36 +88,62 @@ static struct vec zero_corner(const struct part *p)
 	return zero;
 }
 
-/* Zero, and along the upper edge every riser cut meeting a tread cut. */
-static struct box run_above(struct sheet *s, const struct stringer_subject *t, double edge,
-	double scale)
+enum plank_half { UPPER_HALF, LOWER_HALF };
+
+/* Holes whose mouth is in this half of the plank, each with the letter of its kind. */
+static int add_bores(struct sheet *s, const struct bench *bench, enum plank_half half,
+	struct running_mark *m)
 {
-	const struct stringer *w = t->part->stringer;
+	const struct stringer_bores *b = &bench->bores;
 	struct arena *a = s->drawing->arena;
-	struct running_mark *m = NEW_N(a, struct running_mark, w->steps + 1);
+	double middle = bench->subject->part->stringer->plank_width / 2;
 	int n = 0;
 
-	m[n++] = mark_at(a, t, zero_corner(t->part), scale);
+	for (int i = 0; i < b->bores.n; i++) {
+		struct vec3 at = b->bores.bore[i].at.origin;
+		if ((at.y > middle ? UPPER_HALF : LOWER_HALF) != half)
+			continue;
+		m[n] = mark_at(a, bench->subject, vec(at.x, at.y), bench->scale);
+		m[n].text = arena_printf(a, "%s %s", bore_letter(a, b->kind[i]), m[n].text);
+		n++;
+	}
+	return n;
+}
+
+/* Zero, and along the upper edge every riser cut meeting a tread cut. */
+static struct box run_above(struct sheet *s, const struct bench *bench, double edge)
+{
+	const struct stringer_subject *t = bench->subject;
+	const struct stringer *w = t->part->stringer;
+	struct arena *a = s->drawing->arena;
+	struct running_mark *m = NEW_N(a, struct running_mark, w->steps + 1 + bench->bores.bores.n);
+	int n = 0;
+
+	m[n++] = mark_at(a, t, zero_corner(t->part), bench->scale);
 	for (int i = 0; i < w->steps; i++)
-		m[n++] = mark_at(a, t, w->tread_corners[i], scale);
+		m[n++] = mark_at(a, t, w->tread_corners[i], bench->scale);
+	n += add_bores(s, bench, UPPER_HALF, m + n);
 	put_in_order(t, m, n);
 	return draw_running(s->hand, DIM_ABOVE, edge, m, n);
 }
 
 /* The corners of the two ends on the lower edge, and the inner corners in between. */
-static struct box run_below(struct sheet *s, const struct stringer_subject *t, double scale)
+static struct box run_below(struct sheet *s, const struct bench *bench)
 {
+	const struct stringer_subject *t = bench->subject;
 	const struct stringer *w = t->part->stringer;
 	const struct outline *o = &t->part->outline;
 	struct arena *a = s->drawing->arena;
-	struct running_mark *m = NEW_N(a, struct running_mark, w->steps + o->n);
+	struct running_mark *m =
+		NEW_N(a, struct running_mark, w->steps + o->n + bench->bores.bores.n);
 	int n = 0;
 
 	for (int i = 0; i < w->steps; i++)
-		m[n++] = mark_at(a, t, w->inner_corners[i], scale);
+		m[n++] = mark_at(a, t, w->inner_corners[i], bench->scale);
 	for (int i = 0; i < o->n; i++)
 		if (o->corners[i].at.y < NEAR_ENOUGH * 1000)
-			m[n++] = mark_at(a, t, o->corners[i].at, scale);
+			m[n++] = mark_at(a, t, o->corners[i].at, bench->scale);
+	n += add_bores(s, bench, LOWER_HALF, m + n);
 	put_in_order(t, m, n);
 	return draw_running(s->hand, DIM_BELOW, 0, m, n);
 }
@@ -151,13 +184,16 @@ static struct box compose_bench(struct sheet *s, const void *what, double scale)
 	const struct stringer_subject *t = what;
 	struct arena *a = s->drawing->arena;
 
+	const struct bench bench = { t, stringer_bores(a, t->part), scale };
+
 	draw_piece(s, t, scale);
+	stringer_draw_bores(s, t, &bench.bores, scale);
 	draw_points(s, t, scale);
 	struct box used = draw_plank(s, t, scale);
 	double upper = used.y1;
 	used = letter_ends(s, t, used);
-	used = box_join(used, run_above(s, t, upper, scale));
-	used = box_join(used, run_below(s, t, scale));
+	used = box_join(used, run_above(s, &bench, upper));
+	used = box_join(used, run_below(s, &bench));
 	draw_view_title(s->hand, vec(used.x0, used.y0 - s->hand.letter * 3),
 		arena_printf(a, "%s on the bench", t->part->mark),
 		scale_letter(a, 1 / scale, t->context->stair->job->about.units));

@@ -7,6 +7,7 @@
 #include "draw/place.h"
 #include "sheets/marks.h"
 #include "sheets/stringer_sheet.h"
+#include "sheets/template_bores.h"
 #include "sheets/words.h"
 
 #define BEYOND 60.0 /* of the house shown round a detail */
@@ -29,6 +30,42 @@ static struct box title_under(struct sheet *s, const struct stringer_subject *t,
 	used.y0 -= s->hand.letter * 4.4;
 	used.x1 = fmax(used.x1, used.x0 + w);
 	return used;
+}
+
+static void draw_clipped(struct sheet *s, enum pen pen, struct chain whole, struct box window,
+	double scale)
+{
+	struct arena *a = s->drawing->arena;
+
+	for (struct chain *c = clip_chain(a, window, whole); c; c = c->next) {
+		struct vec *paper = NEW_N(a, struct vec, c->n);
+		for (int i = 0; i < c->n; i++)
+			paper[i] = vec_scale(c->points[i], scale);
+		if (c->closed)
+			draw_polygon(s->drawing, pen, paper, c->n);
+		else
+			draw_polyline(s->drawing, pen, paper, c->n);
+	}
+}
+
+/* Holes and mortises of the stringer where it stands in the house, broken. */
+static void draw_bores(struct sheet *s, const struct stringer_subject *t, struct box window,
+	double scale)
+{
+	struct arena *a = s->drawing->arena;
+	struct unit_bores b = bores_laid_out(a, t->part);
+
+	for (int i = 0; i < b.n; i++) {
+		struct chain lines = bore_lines(a, &b.bore[i]);
+		struct vec *at = NEW_N(a, struct vec, lines.n);
+		for (int k = 0; k < lines.n; k++) {
+			struct vec3 p = vec3(lines.points[k].x, lines.points[k].y, 0);
+			at[k] = view_project(t->section.spec.from,
+				frame_place(t->part->places[0], p));
+		}
+		lines.points = at;
+		draw_clipped(s, PEN_HIDDEN, lines, window, scale);
+	}
 }
 
 /* ---- foot ---- */
@@ -81,6 +118,7 @@ static struct box compose_foot(struct sheet *s, const void *what, double scale)
 	struct dims d = dims_begin(s->drawing, s->hand.measure, s->hand.letter, used);
 
 	view_draw(s->drawing, &t->section, (struct placing){ .scale = scale }, &window);
+	draw_bores(s, t, window, scale);
 	foot_dimensions(&d, t, scale);
 	used = dims_draw(&d);
 	letter_marks(s->hand, &t->section, scale, window);
@@ -138,6 +176,7 @@ static struct box compose_head(struct sheet *s, const void *what, double scale)
 	struct dims d = dims_begin(s->drawing, s->hand.measure, s->hand.letter, used);
 
 	view_draw(s->drawing, &t->section, (struct placing){ .scale = scale }, &window);
+	draw_bores(s, t, window, scale);
 	head_dimensions(&d, t, scale);
 	used = dims_draw(&d);
 	letter_marks(s->hand, &t->section, scale, window);
@@ -177,22 +216,6 @@ static struct box step_window(const struct stringer_subject *t)
 
 	return (struct box){ fmin(one, next) - step * 0.2, 0, fmax(one, next) + step * 0.4,
 		w->plank_width };
-}
-
-static void draw_clipped(struct sheet *s, enum pen pen, struct chain whole, struct box window,
-	double scale)
-{
-	struct arena *a = s->drawing->arena;
-
-	for (struct chain *c = clip_chain(a, window, whole); c; c = c->next) {
-		struct vec *paper = NEW_N(a, struct vec, c->n);
-		for (int i = 0; i < c->n; i++)
-			paper[i] = vec_scale(c->points[i], scale);
-		if (c->closed)
-			draw_polygon(s->drawing, pen, paper, c->n);
-		else
-			draw_polyline(s->drawing, pen, paper, c->n);
-	}
 }
 
 /* Square to the edge, from the lower edge up to the corner that is cut deepest, where it is in the

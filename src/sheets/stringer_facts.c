@@ -7,8 +7,7 @@
 #include "sheets/words.h"
 
 /* More than are ever said of one stringer. */
-#define MOST_FACTS 32
-#define MOST_JOINTS 8 /* of them */
+#define MOST_FACTS 24
 
 /* Rows are added one by one; a fact without a value is left out. */
 struct facts {
@@ -108,26 +107,6 @@ static void end_facts(struct facts *f, const struct stair *s, const struct strin
 	fact(f, "Last rise, finished", length_words(a, s, w->last_rise_finished));
 }
 
-/* Joints of its ends with newels: positions as everywhere on its sheets, and through the plank from
- * the face that the part's own axes begin at. */
-static void joint_facts(struct facts *f, const struct stair *s, const struct part *p)
-{
-	struct arena *a = f->arena;
-	int left = MOST_JOINTS;
-
-	for (const struct bore *b = p->bores; b && left > 0; b = b->next, left--)
-		fact(f, b->text ? b->text : "hole",
-			arena_printf(a,
-				"%s x %s, %s deep; middle %s along, %s across, %s through the "
-				"plank",
-				inches_words(a, s, b->size.length),
-				inches_words(a, s, b->size.width),
-				inches_words(a, s, b->size.depth),
-				inches_words(a, s, b->at.origin.x),
-				inches_words(a, s, b->at.origin.y),
-				inches_words(a, s, b->at.origin.z)));
-}
-
 struct table stringer_facts(struct arena *a, const struct stringer_subject *t)
 {
 	static const struct table_column columns[] = { { "", ALIGN_LEFT, 0 },
@@ -150,7 +129,6 @@ struct table stringer_facts(struct arena *a, const struct stringer_subject *t)
 	cut_facts(&f, s, w);
 	housing_facts(&f, s, w);
 	end_facts(&f, s, w);
-	joint_facts(&f, s, t->part);
 	return (struct table){ .title = arena_printf(a, "%s: sizes and cuts", t->part->mark),
 		.columns = columns,
 		.column_count = 2,

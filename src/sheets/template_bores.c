@@ -1,5 +1,7 @@
 #include "sheets/template_bores.h"
 
+#include "sheets/template_joined.h"
+
 #define CROSS_PAST 4.5 /* of a cross, beyond the hole */
 #define EDGE_LINE 6.0  /* of a hole in an edge, to either side of its mouth */
 
@@ -38,6 +40,26 @@ struct unit_bores unit_bores(struct arena *a, const struct unit *u)
 	return (struct unit_bores){ list, n };
 }
 
+/* A screw's hole in the piece behind is drilled through the piece in front of it. */
+static bool is_laid_out(const struct bore *b)
+{
+	bool by_screw = b->fixing == FIXING_SCREW || b->fixing == FIXING_BRAD;
+
+	return !(by_screw && b->is_mate);
+}
+
+struct unit_bores bores_laid_out(struct arena *a, const struct part *p)
+{
+	struct unit_bores all = unit_bores(a, unit_of_part(a, p));
+	struct unit_bore *kept = NEW_N(a, struct unit_bore, all.n + 1);
+	int n = 0;
+
+	for (int i = 0; i < all.n; i++)
+		if (is_laid_out(all.bore[i].bore))
+			kept[n++] = all.bore[i];
+	return (struct unit_bores){ kept, n };
+}
+
 int face_bore_count(struct unit_bores b)
 {
 	int n = 0;
@@ -68,6 +90,31 @@ static struct outline shape(struct arena *a, const struct unit_bore *b, struct v
 			c[n++] = (struct corner){ vec_add(at, vec_scale(v, end * half)), 0 };
 	}
 	return (struct outline){ c, n };
+}
+
+/* Seen from the side: as wide as it is that way, as deep as it goes; open at its mouth. */
+static struct chain pocket(struct arena *a, const struct unit_bore *b)
+{
+	struct bore_size size = b->bore->size;
+	struct vec u = on_plane(b->at.u), v = on_plane(b->at.v), mouth = on_plane(b->at.origin);
+	struct vec in = vec_scale(vec_unit(on_plane(b->at.w)), -size.depth);
+	bool shows_length = vec_length(u) > vec_length(v);
+	struct vec half = shows_length ? vec_scale(vec_unit(u), size.length / 2)
+				       : vec_scale(vec_unit(v), size.width / 2);
+	struct vec *p = NEW_N(a, struct vec, 4);
+
+	p[0] = vec_add(mouth, half);
+	p[1] = vec_add(p[0], in);
+	p[3] = vec_sub(mouth, half);
+	p[2] = vec_add(p[3], in);
+	return (struct chain){ NULL, p, 4, 0 };
+}
+
+struct chain bore_lines(struct arena *a, const struct unit_bore *b)
+{
+	if (b->side == BORE_IN_EDGE)
+		return pocket(a, b);
+	return outline_chain(a, shape(a, b, on_plane(b->at.origin)));
 }
 
 static void draw_in_face(struct draft *d, const struct unit_bore *b, struct vec middle)

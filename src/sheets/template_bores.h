@@ -31,8 +31,14 @@ struct unit_bores {
 /* All of them but those inside a joint of the unit that its other piece has already. */
 struct unit_bores unit_bores(struct arena *a, const struct unit *u);
 
+/* Those of a part by itself that are marked out on it, none of them for another piece's screws. */
+struct unit_bores bores_laid_out(struct arena *a, const struct part *p);
+
 /* Holes in either face; they alone are listed among the positions. */
 int face_bore_count(struct unit_bores b);
+
+/* What is seen of it square to the unit's face: its mouth, or in an edge its sides and bottom. */
+struct chain bore_lines(struct arena *a, const struct unit_bore *b);
 
 /* Moved by so much. */
 void draft_bore(struct draft *d, const struct unit_bore *b, struct vec by);

@@ -57,7 +57,7 @@ struct template_job stringer_template(struct arena *a, const struct sheet_contex
 		.words = words(a, c->stair, part),
 		.pattern = stringer_pattern(a, part, l, stringer_extent(a, part),
 			FIGURES_FROM_PLANK_END),
-		.positions = stringer_corners(a, part, l),
+		.positions = stringer_marks(a, part, l),
 		.stringer = part,
 	};
 }
@@ -66,7 +66,7 @@ struct marking_rod stringer_rod(struct arena *a, const struct part *part,
 	struct lettering lettering)
 {
 	struct box extent = stringer_extent(a, part);
-	struct positions p = stringer_corners(a, part, lettering);
+	struct positions p = stringer_marks(a, part, lettering);
 	struct rod_tick *ticks = NEW_N(a, struct rod_tick, p.n);
 
 	for (int i = 0; i < p.n; i++) {

@@ -26,7 +26,11 @@ struct pattern stringer_pattern(struct arena *a, const struct part *part,
 struct positions stringer_corners(struct arena *a, const struct part *part,
 	struct lettering lettering);
 
-/* The rod on which every corner is ticked at its running position. */
+/* Those, and after them the middle of every hole's mouth. */
+struct positions stringer_marks(struct arena *a, const struct part *part,
+	struct lettering lettering);
+
+/* The rod on which every corner and hole is ticked at its running position. */
 struct marking_rod stringer_rod(struct arena *a, const struct part *part,
 	struct lettering lettering);
 

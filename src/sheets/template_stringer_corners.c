@@ -1,6 +1,7 @@
 /*
  * Every corner of a stringer in figures, as it is listed and as it is lettered beside the corner.
  */
+#include "sheets/template_bores.h"
 #include "sheets/template_stringer.h"
 
 static bool is_corner(struct outline o, struct vec at)
@@ -57,15 +58,36 @@ static void list_step_corners(struct lister *l, const struct vec *corners)
 			list_corner(l, corners[i]);
 }
 
-struct positions stringer_corners(struct arena *a, const struct part *part,
-	struct lettering lettering)
+static struct lister list_corners(struct arena *a, const struct part *part,
+	struct lettering lettering, int bores)
 {
-	int most = part->outline.n + 2 * part->stringer->steps;
+	int most = part->outline.n + 2 * part->stringer->steps + bores;
 	struct lister l = { a, part, lettering, NEW_N(a, struct position, most + 1), 0 };
 
 	for (int i = 0; i < part->outline.n; i++)
 		list_corner(&l, part->outline.corners[i].at);
 	list_step_corners(&l, part->stringer->tread_corners);
 	list_step_corners(&l, part->stringer->inner_corners);
+	return l;
+}
+
+struct positions stringer_corners(struct arena *a, const struct part *part,
+	struct lettering lettering)
+{
+	struct lister l = list_corners(a, part, lettering, 0);
+
+	return (struct positions){ l.list, l.n };
+}
+
+struct positions stringer_marks(struct arena *a, const struct part *part,
+	struct lettering lettering)
+{
+	struct unit_bores b = bores_laid_out(a, part);
+	struct lister l = list_corners(a, part, lettering, b.n);
+
+	for (int i = 0; i < b.n; i++) {
+		list_corner(&l, vec(b.bore[i].at.origin.x, b.bore[i].at.origin.y));
+		l.list[l.n - 1].what = bore_words(a, lettering, &b.bore[i]);
+	}
 	return (struct positions){ l.list, l.n };
 }

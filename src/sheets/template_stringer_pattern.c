@@ -5,7 +5,6 @@
 #include "draw/bounds.h"
 #include "sheets/template_bores.h"
 #include "sheets/template_draft.h"
-#include "sheets/template_joined.h"
 #include "sheets/template_stringer.h"
 
 struct box stringer_extent(struct arena *a, const struct part *part)
@@ -147,23 +146,44 @@ static void add_features(struct draft *d, const struct part *part)
 	}
 }
 
-/* Mortises and holes in its edges and ends. */
-static void add_edge_bores(struct draft *d, const struct part *part)
+/* A stringer whose worked face is the one behind is drawn the other way round: what is bored into
+ * that face is then the work that is seen. */
+static struct unit_bore as_drawn(const struct part *part, struct unit_bore b)
 {
-	struct unit_bores b = unit_bores(d->arena, unit_of_part(d->arena, part));
+	if (b.side == BORE_IN_EDGE || !stringer_is_mirrored(part->stringer))
+		return b;
+	b.side = b.side == BORE_FROM_ABOVE ? BORE_FROM_BELOW : BORE_FROM_ABOVE;
+	return b;
+}
+
+static void label_bore(struct draft *d, const struct unit_bore *b, const struct position *q)
+{
+	bool in_edge = b->side == BORE_IN_EDGE;
+	struct vec into = vec_scale(vec_unit(vec(b->at.w.x, b->at.w.y)), -1);
+	const char *figures = arena_printf(d->arena, "%d: %s, %s", q->number, q->along, q->across);
+	const char *words = bore_words(d->arena, d->lettering, b);
+
+	draft_label(d,
+		(struct pattern_label){
+			.at = q->at,
+			.toward = in_edge ? into : vec(0, 1),
+			.ways = { arena_printf(d->arena, "%s; %s", figures, words), figures,
+				arena_printf(d->arena, "%d", q->number) },
+		});
+}
+
+/* Mortises and holes: in its edges and ends with their sides and bottom, broken. */
+static void add_bores(struct draft *d, const struct part *part)
+{
+	struct unit_bores b = bores_laid_out(d->arena, part);
+	struct positions p = stringer_marks(d->arena, part, d->lettering);
 
 	for (int i = 0; i < b.n; i++) {
-		const struct unit_bore *bore = &b.bore[i];
-		if (bore->side != BORE_IN_EDGE)
-			continue;
-		draft_bore(d, bore, vec(0, 0));
-		draft_label(d,
-			(struct pattern_label){
-				.at = vec(bore->at.origin.x, bore->at.origin.y),
-				.toward = vec_scale(vec_unit(vec(bore->at.w.x, bore->at.w.y)), -1),
-				.ways = { bore_words(d->arena, d->lettering, bore),
-					bore->bore->text },
-			});
+		const struct unit_bore bore = as_drawn(part, b.bore[i]);
+		draft_bore(d, &bore, vec(0, 0));
+		if (bore.side == BORE_IN_EDGE)
+			draft_chain(d, PEN_HIDDEN, bore_lines(d->arena, &bore));
+		label_bore(d, &bore, &p.position[p.n - b.n + i]);
 	}
 }
 
@@ -191,8 +211,11 @@ struct pattern stringer_pattern(struct arena *a, const struct part *part,
 	struct chain outline = outline_chain(a, part->outline);
 
 	switch (figures) {
-	case FIGURES_FROM_PLANK_END: add_corners(d, part); break;
-	case FIGURES_FROM_PIECE_END:
+	case FIGURES_FROM_PLANK_END:
+		add_corners(d, part);
+		add_bores(d, part);
+		break;
+	case FIGURES_FROM_PIECE_END: /* a hole is in one of its places alone: the rod has it */
 		d->datum = region.x0;
 		add_piece_corners(d, part);
 		break;
@@ -202,7 +225,6 @@ struct pattern stringer_pattern(struct arena *a, const struct part *part,
 	draft_base_line(d, chain_box(outline));
 	add_region_ends(d, chain_box(outline));
 	add_features(d, part);
-	add_edge_bores(d, part);
 	if (part->stringer->far_face.n > 0)
 		add_far_face(d, part, outline);
 	return finish(d, part);
