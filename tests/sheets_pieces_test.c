@@ -122,15 +122,11 @@ static bool is_shown(const struct drawing *g, const char *mark)
 	return false;
 }
 
-static void every_piece_but_a_stringer_has_a_cell(void **state)
+static const struct drawing *pieces_on(const struct built *b, double width, double height)
 {
-	struct built b = built_from("pitchboard: 1\n"
-				    "job: {name: Test, units: millimetres}\n"
-				    "floors: {total_rise: 2700}\n"
-				    "stair: {width: 900, left: wall, right: open}\n");
-	struct paper paper = { .name = "A3",
-		.width = 420,
-		.height = 297,
+	struct paper paper = { .name = "of the test",
+		.width = width,
+		.height = height,
 		.left = 20,
 		.right = 10,
 		.top = 10,
@@ -138,15 +134,45 @@ static void every_piece_but_a_stringer_has_a_cell(void **state)
 		.lettering = 2.5,
 		.scales = SCALES_METRIC };
 	struct stationery none = { .paper_count = 0 };
-	struct sheet_context c = { .stair = b.stair,
-		.parts = b.parts,
+	struct sheet_context c = { .stair = b->stair,
+		.parts = b->parts,
 		.stationery = &none,
 		.paper = &paper,
 		.measure = six_tenths() };
+
+	return sheet_pieces.draw(b->arena, &c);
+}
+
+static void every_piece_but_a_stringer_has_a_cell(void **state)
+{
+	struct built b = built_from("pitchboard: 1\n"
+				    "job: {name: Test, units: millimetres}\n"
+				    "floors: {total_rise: 2700}\n"
+				    "stair: {width: 900, left: wall, right: open}\n");
 	(void)state;
-	const struct drawing *sheets = sheet_pieces.draw(b.arena, &c);
+	const struct drawing *sheets = pieces_on(&b, 420, 297);
 	for (const struct part *p = b.parts; p; p = p->next)
 		assert_int_equal(is_shown(sheets, p->mark), !part_is_existing(p) && !p->stringer);
+	arena_free(b.arena);
+}
+
+/* A skirt cut round its steps has no plain stretch to break out. */
+static void a_piece_too_large_for_the_paper_is_shown_and_its_sheet_says_so(void **state)
+{
+	struct built b = built_from("pitchboard: 1\n"
+				    "job: {name: Test, units: millimetres}\n"
+				    "floors: {total_rise: 3600}\n"
+				    "stair: {width: 910, left: wall, right: wall,\n"
+				    "  segments: [{kind: flight, risers: 18, run: 225}]}\n"
+				    "skirts: {wall: cut_round}\n");
+	(void)state;
+	bool is_skirt = false, is_too_small = false;
+	for (const struct drawing *g = pieces_on(&b, 210, 150); g; g = g->next) {
+		is_skirt |= is_shown(g, "F1");
+		is_too_small |= g->is_too_small;
+	}
+	assert_true(is_skirt);
+	assert_true(is_too_small);
 	arena_free(b.arena);
 }
 
@@ -174,6 +200,7 @@ int main(void)
 		cmocka_unit_test(the_slope_of_an_end_is_never_broken_out),
 		cmocka_unit_test(what_lies_beyond_a_break_moves_as_one),
 		cmocka_unit_test(every_piece_but_a_stringer_has_a_cell),
+		cmocka_unit_test(a_piece_too_large_for_the_paper_is_shown_and_its_sheet_says_so),
 		cmocka_unit_test(plies_are_lettered_so_that_they_fill_the_piece),
 	};
 	return cmocka_run_group_tests(tests, NULL, NULL);

@@ -182,6 +182,13 @@ static void file_cell(struct filing *f, const struct cell_wish *wish, const stru
 	put(f, o, c, span);
 }
 
+static unsigned last_of(unsigned holds)
+{
+	if (holds & CELL_ENDS)
+		return CELL_ENDS;
+	return holds & CELL_EDGE ? CELL_EDGE : CELL_FACE;
+}
+
 /* In one cell; where that does not go in at any scale, what it holds last gets another. */
 static void add(struct filing *f, const struct piece_sides *sides, unsigned holds)
 {
@@ -191,7 +198,7 @@ static void add(struct filing *f, const struct piece_sides *sides, unsigned hold
 		.holds = holds,
 		.height = f->height,
 		.section = SECTION };
-	unsigned last = holds & CELL_ENDS ? CELL_ENDS : CELL_EDGE, before = holds & ~last;
+	unsigned last = last_of(holds), before = holds & ~last;
 	int span;
 	struct cell c = cell_for(f, &wish, &span);
 
