@@ -21,7 +21,7 @@ static inline struct built built_from(const char *text)
 	const char *yaml = arena_strdup(b.arena, text);
 	diags_init(&b.diags, b.arena, "job.yaml", yaml);
 	const struct job *job = job_read(b.arena, yaml, &b.diags);
-	b.stair = stair_solve(b.arena, job, &b.diags);
+	b.stair = stair_solve(b.arena, job, NULL, &b.diags);
 	b.parts = parts_make(b.arena, b.stair, &b.diags);
 	return b;
 }

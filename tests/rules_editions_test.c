@@ -193,9 +193,51 @@ static void an_edition_that_is_like_itself_is_told(void **state)
 		":0:0: ours: one edition is like another, and that like another, too often");
 }
 
+static const struct layout_limit *limit_on(const struct layout_limits *l, enum layout_measure m)
+{
+	for (int i = 0; i < l->n; i++)
+		if (l->limits[i].bounds.measure == m)
+			return &l->limits[i];
+	return NULL;
+}
+
+/* The limits themselves are held to their sources in code_limits_test. */
+static void what_an_edition_asks_of_a_layout_is_known_before_the_stair_is(void **state)
+{
+	struct built b = built_from(ANY_JOB "code: irc-2018\n");
+	const struct layout_limits *l =
+		rules_for_layout(b.arena, rules_read(b.arena, "templates", b.stair->job, &b.diags));
+	const struct layout_limit *nosing = limit_on(l, MEASURE_NOSING);
+	(void)state;
+	assert_near(limit_on(l, MEASURE_RISE)->bounds.most, 7.75 * 25.4, 1e-9);
+	assert_near(limit_on(l, MEASURE_RUN)->bounds.least, 10 * 25.4, 1e-9);
+	assert_near(limit_on(l, MEASURE_HEADROOM)->bounds.least, 80 * 25.4, 1e-9);
+	assert_string_equal(limit_on(l, MEASURE_HEADROOM)->from, "IRC 2018 R311.7.2");
+	/* asked only of treads that are less than 11 in deep */
+	assert_int_equal(nosing->where_count, 1);
+	assert_int_equal(nosing->where[0].measure, MEASURE_RUN);
+	assert_near(nosing->where[0].most, 11 * 25.4, 1e-3);
+	arena_free(b.arena);
+}
+
+static void a_layout_is_asked_what_the_place_has_amended(void **state)
+{
+	struct built b = built_from(
+		ANY_JOB "code: {edition: irc-2018, amendments: [{row: riser_height, most: 8 1/4\", "
+			"by: B. Example, date: 2026-10-02}]}\n");
+	const struct layout_limits *l =
+		rules_for_layout(b.arena, rules_read(b.arena, "templates", b.stair->job, &b.diags));
+	(void)state;
+	assert_near(limit_on(l, MEASURE_RISE)->bounds.most, 8.25 * 25.4, 1e-9);
+	assert_string_equal(limit_on(l, MEASURE_RISE)->from, "IRC 2018 R311.7.5.1, as amended");
+	arena_free(b.arena);
+}
+
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
+		cmocka_unit_test(what_an_edition_asks_of_a_layout_is_known_before_the_stair_is),
+		cmocka_unit_test(a_layout_is_asked_what_the_place_has_amended),
 		cmocka_unit_test(a_job_without_a_code_is_not_checked),
 		cmocka_unit_test(an_unknown_edition_brings_the_likely_one),
 		cmocka_unit_test(every_row_can_be_measured_or_says_why_not),

@@ -146,7 +146,7 @@ static void check_sheets(const char *path, const char *paper)
 	struct diags d;
 
 	diags_init(&d, a, path, text);
-	const struct stair *s = stair_solve(a, job_read(a, text, &d), &d);
+	const struct stair *s = stair_solve(a, job_read(a, text, &d), NULL, &d);
 	const struct part *parts = parts_make(a, s, &d);
 	const struct stationery *st = stationery_read(a, "templates", &d);
 	const struct drawn w = { path, s, parts,

@@ -127,7 +127,7 @@ static void the_chosen_layout_says_when_its_headroom_is_short(void **state)
 	(void)state;
 	assert_int_equal(b.stair->headroom.state, HEADROOM_SHORT);
 	assert_non_null(strstr(verdict(&b, b.stair->risers),
-		arena_printf(b.arena, "but headroom %.0f mm is short of 2000 mm",
+		arena_printf(b.arena, "but headroom %.0f mm is under the least, 2000 mm (wanted)",
 			b.stair->headroom.least)));
 	arena_free(b.arena);
 }

@@ -88,6 +88,9 @@ struct rule_set {
 const struct rule_set *rules_read(struct arena *a, const char *dir, const struct job *job,
 	struct diags *d);
 
+/* What these rules ask of a layout, as the solver chooses by it; NULL: nothing. */
+const struct layout_limits *rules_for_layout(struct arena *a, const struct rule_set *rules);
+
 /* The editions there are in `dir`, by name in alphabetical order; NULL at the end. */
 const char *const *rules_names(struct arena *a, const char *dir);
 

@@ -54,6 +54,7 @@ struct layout_option {
 	double unit_rise, unit_run, total_run, pitch;
 	double step_sum; /* twice rise plus run */
 	double sum;      /* rise plus run */
+	double headroom; /* the least; 0: not known */
 	bool chosen;
 	const char *verdict; /* why it won or lost, in words */
 };
@@ -89,8 +90,44 @@ struct stair {
 	struct headroom headroom;
 };
 
-/* NULL in, NULL out; NULL after an error, which is in `d`. */
-const struct stair *stair_solve(struct arena *a, const struct job *job, struct diags *d);
+/*
+ * What the edition of a code asks of a layout, for the solver to choose by.  It
+ * is read from the rows of the edition before the stair is solved
+ * (rules_for_layout); what else they ask is measured on the stair when it is made.
+ */
+enum layout_measure {
+	MEASURE_RISE,
+	MEASURE_RUN,
+	MEASURE_PACE, /* twice rise plus run */
+	MEASURE_PITCH,
+	MEASURE_NOSING,
+	MEASURE_OPEN_RISERS,       /* 1 or 0 */
+	MEASURE_HEADROOM,          /* plumb from the nosings, and from the floor before them */
+	MEASURE_HEADROOM_TO_FLOOR, /* the line of the nosings goes on, a tread before the first */
+};
+
+struct layout_bounds {
+	enum layout_measure measure;
+	double least, most; /* both counted in; -INFINITY and INFINITY: no such limit */
+};
+
+enum { MOST_LAYOUT_CONDITIONS = 2 };
+
+struct layout_limit {
+	struct layout_bounds bounds;
+	struct layout_bounds where[MOST_LAYOUT_CONDITIONS]; /* it counts only there */
+	int where_count;
+	const char *from; /* "IRC 2018, R311.7.2" */
+};
+
+struct layout_limits {
+	const struct layout_limit *limits;
+	int n;
+};
+
+/* NULL in, NULL out; NULL after an error, which is in `d`.  No limits: none is named. */
+const struct stair *stair_solve(struct arena *a, const struct job *job,
+	const struct layout_limits *limits, struct diags *d);
 
 /* The line that touches every nosing of the flight. */
 struct slope_line flight_nosing_line(const struct stair *s, const struct flight *f);

@@ -50,7 +50,7 @@ static enum status check_job(struct arena *a, const struct asked *asked, const c
 {
 	const struct job *job = against(a, job_read(a, text, d), asked->edition);
 	const struct rule_set *rules = rules_read(a, asked->dir, job, d);
-	const struct stair *stair = stair_solve(a, job, d);
+	const struct stair *stair = stair_solve(a, job, rules_for_layout(a, rules), d);
 	const struct part *parts = parts_make(a, stair, d);
 	struct diags told;
 

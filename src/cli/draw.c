@@ -131,15 +131,16 @@ static struct issue issue_make(struct arena *a, const struct shop *shop, const s
 	return now;
 }
 
-/* The program in a few lines: read, solve, make, check, draw, write. */
+/* The program in a few lines: read, solve, make, check, draw, write.  Rules are read before the
+ * stair is solved, for the layout is chosen by them. */
 static enum status draw_job(struct arena *a, const struct shop *shop, const char *text,
 	struct diags *d)
 {
 	const struct job *job = job_read(a, text, d);
-	const struct stair *stair = stair_solve(a, job, d);
+	const struct rule_set *rules = rules_read(a, shop->templates, job, d);
+	const struct stair *stair = stair_solve(a, job, rules_for_layout(a, rules), d);
 	const struct part *parts = parts_make(a, stair, d);
-	const struct finding *findings =
-		code_check(a, stair, parts, rules_read(a, shop->templates, job, d), d);
+	const struct finding *findings = code_check(a, stair, parts, rules, d);
 	const struct issue issue = issue_make(a, shop, stair, parts, findings);
 	const struct drawing *drawings = sheets_draw(a, stair, parts, issue, shop->stationery,
 		faces_measure(shop->faces), d);
@@ -239,12 +240,14 @@ static enum status run_draw(struct arena *a, const struct arguments *args)
 		complain("%s", problem);
 		return STATUS_WRONG;
 	}
-	shop.earlier = earlier_open(a, args->values[DRAW_SINCE]);
+	enum status worst = shop_open(a, &shop, args->values[DRAW_TEMPLATES]);
+	if (shop.faces)
+		shop.earlier = earlier_open(a, args->values[DRAW_SINCE], shop.templates);
 	if (shop.earlier.problem) {
 		complain("%s", shop.earlier.problem);
+		faces_free(shop.faces);
 		return STATUS_WRONG;
 	}
-	enum status worst = shop_open(a, &shop, args->values[DRAW_TEMPLATES]);
 	for (int i = 0; i < args->count && shop.faces; i++) {
 		enum status status = draw_file(&shop, args->operands[i]);
 		worst = status > worst ? status : worst;

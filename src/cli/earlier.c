@@ -3,8 +3,9 @@
 #include <stdio.h>
 
 #include "cli/files.h"
+#include "pitchboard/rule.h"
 
-struct earlier_job earlier_open(struct arena *a, const char *path)
+struct earlier_job earlier_open(struct arena *a, const char *path, const char *templates)
 {
 	struct earlier_job e = { .path = path };
 	struct diags d;
@@ -16,7 +17,9 @@ struct earlier_job earlier_open(struct arena *a, const char *path)
 	if (!file.text)
 		return e;
 	diags_init(&d, a, path, file.text);
-	e.was.stair = stair_solve(a, job_read(a, file.text, &d), &d);
+	const struct job *job = job_read(a, file.text, &d);
+	const struct rule_set *rules = rules_read(a, templates, job, &d);
+	e.was.stair = stair_solve(a, job, rules_for_layout(a, rules), &d);
 	e.was.parts = parts_make(a, e.was.stair, &d);
 	if (e.was.parts)
 		return e;

@@ -12,7 +12,8 @@ struct earlier_job {
 	const char *problem; /* why it cannot be compared with; its own mistakes are told already */
 };
 
-struct earlier_job earlier_open(struct arena *a, const char *path);
+/* `templates` has the edition by which its layout may have been chosen. */
+struct earlier_job earlier_open(struct arena *a, const char *path, const char *templates);
 
 /* The differences, one a line. */
 void earlier_tell(const struct earlier_job *e, const struct change *changes);

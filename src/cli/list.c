@@ -5,10 +5,11 @@
 #include "cli/command.h"
 #include "cli/earlier.h"
 #include "cli/files.h"
+#include "pitchboard/rule.h"
 
 #include <stdio.h>
 
-enum { LIST_CSV, LIST_JSON, LIST_ONLY, LIST_SINCE };
+enum { LIST_CSV, LIST_JSON, LIST_ONLY, LIST_SINCE, LIST_TEMPLATES };
 
 static const struct option options[] = {
 	[LIST_CSV] = { 0, "csv", NULL, "one list as CSV; the cut list when --only names none" },
@@ -17,21 +18,24 @@ static const struct option options[] = {
 		"cut, lumber, mouldings, hardware, buying, cutting or setups" },
 	[LIST_SINCE] = { 0, "since", "OLD",
 		"say in the cut list which parts have changed since job OLD" },
+	[LIST_TEMPLATES] = { 0, "templates", "DIR",
+		"the folder with the folder rules in it, by which a layout may be chosen" },
 	{ 0 },
 };
 
 /* None when the job is wrong. */
-static struct lists lists_of(struct arena *a, const char *text, const struct earlier_job *earlier,
-	struct diags *d)
+static struct lists lists_of(struct arena *a, const char *dir, const char *text,
+	const struct earlier_job *earlier, struct diags *d)
 {
 	const struct job *job = job_read(a, text, d);
-	const struct stair *stair = stair_solve(a, job, d);
+	const struct rule_set *rules = rules_read(a, dir, job, d);
+	const struct stair *stair = stair_solve(a, job, rules_for_layout(a, rules), d);
 	const struct part *parts = parts_make(a, stair, d);
 	const struct blank *blanks = blanks_make(a, stair, parts);
 	const struct cut_group *cutting = cutting_make(a, stair, blanks, d);
 
 	diags_print(d, stderr);
-	if (!parts)
+	if (!parts || d->errors)
 		return (struct lists){ NULL, 0 };
 	return lists_make(a,
 		&(struct list_sources){ stair, parts, blanks, cutting, NULL,
@@ -67,12 +71,15 @@ static enum status run_list(struct arena *a, const struct arguments *args)
 	const char *text = job_text(a, args->operands[0], &d);
 	if (!text)
 		return STATUS_WRONG;
-	struct earlier_job earlier = earlier_open(a, args->values[LIST_SINCE]);
+	const char *dir = templates_find(a, args->values[LIST_TEMPLATES]);
+	if (!dir)
+		return STATUS_MACHINE;
+	struct earlier_job earlier = earlier_open(a, args->values[LIST_SINCE], dir);
 	if (earlier.problem) {
 		complain("%s", earlier.problem);
 		return STATUS_WRONG;
 	}
-	struct lists lists = lists_of(a, text, &earlier, &d);
+	struct lists lists = lists_of(a, dir, text, &earlier, &d);
 	if (!lists.n)
 		return STATUS_WRONG;
 	const struct list *only = name ? lists_find(lists, name) : NULL;

@@ -51,25 +51,34 @@ static struct table stair_table(struct arena *a, const struct sheet_context *c)
 		(int)(sizeof(rows) / sizeof(*rows) / 2) };
 }
 
+/* With a column of headroom where the job says enough to know it. */
 static struct table options_table(struct arena *a, const struct stair *s)
 {
 	static const struct table_column columns[] = { { "Risers", ALIGN_RIGHT, 0 },
 		{ "Rise", ALIGN_RIGHT, 0 }, { "Run", ALIGN_RIGHT, 0 },
 		{ "Total run", ALIGN_RIGHT, 0 }, { "2 rise + run", ALIGN_RIGHT, 0 },
 		{ "Why", ALIGN_LEFT, 62 } };
-	const char **cells = NEW_N(a, const char *, 6 * s->option_count + 1);
+	static const struct table_column with_headroom[] = { { "Risers", ALIGN_RIGHT, 0 },
+		{ "Rise", ALIGN_RIGHT, 0 }, { "Run", ALIGN_RIGHT, 0 },
+		{ "Total run", ALIGN_RIGHT, 0 }, { "2 rise + run", ALIGN_RIGHT, 0 },
+		{ "Headroom", ALIGN_RIGHT, 0 }, { "Why", ALIGN_LEFT, 62 } };
+	bool is_known = s->headroom.state != HEADROOM_NOT_CHECKED;
+	const char **cells = NEW_N(a, const char *, 7 * s->option_count + 1);
+	int n = 0;
 
 	for (int i = 0; i < s->option_count; i++) {
 		const struct layout_option *o = &s->options[i];
-		const char **row = cells + 6 * i;
-		row[0] = arena_printf(a, "%d", o->risers);
-		row[1] = length_words(a, s, o->unit_rise);
-		row[2] = length_words(a, s, o->unit_run);
-		row[3] = length_words(a, s, o->total_run);
-		row[4] = inches_words(a, s, o->step_sum);
-		row[5] = o->verdict;
+		cells[n++] = arena_printf(a, "%d", o->risers);
+		cells[n++] = length_words(a, s, o->unit_rise);
+		cells[n++] = length_words(a, s, o->unit_run);
+		cells[n++] = length_words(a, s, o->total_run);
+		cells[n++] = inches_words(a, s, o->step_sum);
+		if (is_known)
+			cells[n++] = length_words(a, s, o->headroom);
+		cells[n++] = o->verdict;
 	}
-	return (struct table){ "Layouts weighed", columns, 6, cells, s->option_count };
+	return (struct table){ "Layouts weighed", is_known ? with_headroom : columns,
+		is_known ? 7 : 6, cells, s->option_count };
 }
 
 static struct table revision_table(struct arena *a, const struct job *job)

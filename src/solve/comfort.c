@@ -29,21 +29,24 @@ const char *comfort_say_difference(struct arena *a, const struct job *job, doubl
 struct comfort_figure comfort_rise(const struct job *job, const struct layout_option *o)
 {
 	const struct job_comfort *c = &job->comfort;
-	return (struct comfort_figure){ "rise", o->unit_rise, c->least_rise, c->most_rise };
+	return (struct comfort_figure){ "rise", o->unit_rise, c->least_rise, c->most_rise,
+		"least_rise", "most_rise" };
 }
 
 struct comfort_figure comfort_run(const struct job *job, const struct layout_option *o)
 {
 	const struct job_comfort *c = &job->comfort;
-	return (struct comfort_figure){ "unit run", o->unit_run, c->least_run, c->most_run };
+	return (struct comfort_figure){ "unit run", o->unit_run, c->least_run, c->most_run,
+		"least_run", "most_run" };
 }
 
 struct comfort_figure comfort_pace(const struct job *job, const struct layout_option *o)
 {
 	const struct job_comfort *c = &job->comfort;
 	struct comfort_figure step = { "twice rise plus run", o->step_sum, c->step_least,
-		c->step_most };
-	struct comfort_figure sum = { "rise plus run", o->sum, c->sum_least, c->sum_most };
+		c->step_most, "step_least", "step_most" };
+	struct comfort_figure sum = { "rise plus run", o->sum, c->sum_least, c->sum_most,
+		"sum_least", "sum_most" };
 	return comfort_excess(step) != 0 ? step : sum;
 }
 
@@ -52,6 +55,12 @@ double comfort_excess(struct comfort_figure f)
 	if (f.most > 0 && f.value > f.most + NEAR_ENOUGH)
 		return f.value - f.most;
 	return f.value < f.least - NEAR_ENOUGH ? f.value - f.least : 0;
+}
+
+bool comfort_is_own_limit(const struct job *job, struct comfort_figure f)
+{
+	double excess = comfort_excess(f);
+	return excess != 0 && node_has(job->comfort.src, excess > 0 ? f.most_key : f.least_key);
 }
 
 /* A figure that would be lettered like its limit is said finer, and "just" where that does not

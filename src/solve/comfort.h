@@ -10,6 +10,7 @@
 struct comfort_figure {
 	const char *name; /* "rise" */
 	double value, least, most;
+	const char *least_key, *most_key; /* under comfort */
 };
 
 struct comfort_figure comfort_rise(const struct job *job, const struct layout_option *o);
@@ -21,6 +22,9 @@ struct comfort_figure comfort_pace(const struct job *job, const struct layout_op
 
 /* By how much it is over its limit, or, negative, under it; 0 within. */
 double comfort_excess(struct comfort_figure f);
+
+/* Is the limit that it lies outside of written in the job, and not the default? */
+bool comfort_is_own_limit(const struct job *job, struct comfort_figure f);
 
 /* rise 8 1/4" is over the most, 7 3/4"; NULL: it lies within its limits. */
 const char *comfort_fault(struct arena *a, const struct job *job, struct comfort_figure f);

@@ -54,10 +54,10 @@ const char *stair_dump(struct arena *a, const struct stair *s)
 
 static void add_option(struct text *t, struct lettering l, const struct layout_option *o)
 {
-	text_add(t, "%s %3d %10s %10s %12s %6s  %s\n", o->chosen ? "*" : " ", o->risers,
+	text_add(t, "%s %3d %10s %10s %12s %6s %10s  %s\n", o->chosen ? "*" : " ", o->risers,
 		length_letter(t->arena, l, o->unit_rise), length_letter(t->arena, l, o->unit_run),
 		length_letter(t->arena, l, o->total_run), angle_letter(t->arena, o->pitch),
-		o->verdict);
+		o->headroom > 0 ? length_letter(t->arena, l, o->headroom) : "", o->verdict);
 }
 
 const char *stair_options_text(struct arena *a, const struct stair *s)
@@ -65,7 +65,7 @@ const char *stair_options_text(struct arena *a, const struct stair *s)
 	struct text t = { .arena = a };
 	if (s->option_count == 0)
 		return "";
-	text_add(&t, "  risers     rise        run    total run  pitch\n");
+	text_add(&t, "  risers     rise        run    total run  pitch   headroom\n");
 	for (int i = 0; i < s->option_count; i++)
 		add_option(&t, job_lettering(s->job), &s->options[i]);
 	return text_chars(&t);

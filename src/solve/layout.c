@@ -1,6 +1,7 @@
 #include "solve/layout.h"
 
 #include "solve/comfort.h"
+#include "solve/option.h"
 
 /*
  * Two measures of comfort, both old: a pace is twice the rise plus the run
@@ -8,13 +9,11 @@
  * inches ("Drawing", chestofbooks reprint; NAVEDTRA 14044 has 17 1/2).  A layout
  * is the more comfortable the nearer it comes to the pace the job wants and to
  * the middle of the sums it allows.
+ *
+ * What the edition of a code asks, and the headroom wanted, come before comfort: a
+ * layout that misses them is chosen only when all do.  Limits of comfort that the
+ * job itself writes hold in any case; the usual ones give way to an edition.
  */
-struct weighing {
-	struct arena *a;
-	const struct job *job;
-	const struct job_segment *seg;
-	double total_rise;
-};
 
 int layout_treads(const struct job *job, int risers)
 {
@@ -24,51 +23,6 @@ int layout_treads(const struct job *job, int risers)
 static const char *say(const struct weighing *w, double mm)
 {
 	return comfort_say(w->a, w->job, mm);
-}
-
-static double clamp(double v, double lo, double hi)
-{
-	return fmin(fmax(v, lo), hi);
-}
-
-/* A run that nobody gave is taken to the fraction that the job letters, where the limits let it. */
-static double run_rounded(const struct weighing *w, double run, double lo, double hi)
-{
-	const struct job_about *about = &w->job->about;
-	double unit = about->units == UNITS_INCHES ? MM_PER_INCH : 1;
-	double step = unit / (about->fraction > 0 ? about->fraction : 1);
-	double even = round(run / step) * step;
-	return even >= lo && even <= hi ? even : run;
-}
-
-static double run_for(const struct weighing *w, int risers)
-{
-	const struct job_comfort *c = &w->job->comfort;
-	double rise = w->total_rise / risers;
-	if (w->seg->run > 0)
-		return w->seg->run;
-	double lo = fmax(c->least_run, fmax(c->step_least - 2 * rise, c->sum_least - rise));
-	double hi = fmin(c->most_run, fmin(c->step_most - 2 * rise, c->sum_most - rise));
-	double run = run_rounded(w, clamp(c->step_wanted - 2 * rise, lo, fmax(lo, hi)), lo, hi);
-	int treads = layout_treads(w->job, risers);
-	bool too_long = w->seg->total_run > 0 && run * treads > w->seg->total_run;
-	return too_long ? w->seg->total_run / treads : run;
-}
-
-static struct layout_option option_of(const struct weighing *w, int risers)
-{
-	struct layout_option o = { .risers = risers, .unit_rise = w->total_rise / risers };
-	o.unit_run = run_for(w, risers);
-	o.total_run = layout_treads(w->job, risers) * o.unit_run;
-	o.pitch = atan2(o.unit_rise, o.unit_run);
-	o.step_sum = 2 * o.unit_rise + o.unit_run;
-	o.sum = o.unit_rise + o.unit_run;
-	return o;
-}
-
-static bool is_over(double value, double limit)
-{
-	return limit > 0 && value > limit + NEAR_ENOUGH;
 }
 
 /* The limits on what the user gave are the user's own business: comfort_warn says so much. */
@@ -81,11 +35,10 @@ static const char *fault_of_rise(const struct weighing *w, const struct layout_o
 
 static const char *fault_of_run(const struct weighing *w, const struct layout_option *o)
 {
-	double room = w->seg->total_run;
-	if (is_over(o->total_run, room))
+	if (option_is_too_long(w, o))
 		return arena_printf(w->a, "a run of %s is %s more than there is room for",
 			say(w, o->total_run),
-			comfort_say_difference(w->a, w->job, o->total_run - room));
+			comfort_say_difference(w->a, w->job, o->total_run - w->seg->total_run));
 	return w->seg->run > 0 ? NULL : comfort_fault(w->a, w->job, comfort_run(w->job, o));
 }
 
@@ -94,7 +47,7 @@ static const char *fault_of_pace(const struct weighing *w, const struct layout_o
 	return comfort_fault(w->a, w->job, comfort_pace(w->job, o));
 }
 
-/* NULL: it lies within every limit. */
+/* NULL: it lies within every limit of comfort, and there is room for it. */
 static const char *fault_of(const struct weighing *w, const struct layout_option *o)
 {
 	const char *fault = fault_of_rise(w, o);
@@ -113,8 +66,44 @@ static double discomfort(const struct job *job, const struct layout_option *o)
 	return fabs(o->step_sum - job->comfort.step_wanted) + fabs(o->sum - sum_wanted(job));
 }
 
+/* From the best down. */
+enum rank {
+	RANK_MEETS_ALL,
+	RANK_MOVES_COMFORT, /* meets what an edition asks, past a usual limit of comfort */
+	RANK_FALLS_SHORT,   /* comfortable, and misses what is asked */
+	RANK_IMPOSSIBLE,
+};
+
+static enum rank rank_of(const struct weighing *w, const struct layout_option *o)
+{
+	bool is_comfortable = !fault_of(w, o);
+	if (!is_comfortable)
+		return option_moves_comfort(w, o) ? RANK_MOVES_COMFORT : RANK_IMPOSSIBLE;
+	return asked_shortfall(&w->asked, o) > 0 ? RANK_FALLS_SHORT : RANK_MEETS_ALL;
+}
+
+/* Of those that fall short the one that falls least short; then the more comfortable one. */
+static bool is_better(const struct weighing *w, const struct layout_option *o,
+	const struct layout_option *than)
+{
+	enum rank rank = rank_of(w, o), other = rank_of(w, than);
+	double shortfall = asked_shortfall(&w->asked, o);
+	double least = asked_shortfall(&w->asked, than);
+	if (rank != other)
+		return rank < other;
+	if (fabs(shortfall - least) > NEAR_ENOUGH)
+		return shortfall < least;
+	return discomfort(w->job, o) < discomfort(w->job, than) - NEAR_ENOUGH;
+}
+
 static const char *winning_words(const struct weighing *w, const struct layout_option *o)
 {
+	const char *fault = fault_of(w, o), *missed = asked_fault(w->a, &w->asked, o);
+	if (fault)
+		return arena_printf(w->a, "chosen: it meets what the code asks, though %s", fault);
+	if (missed)
+		return arena_printf(w->a, "chosen: it comes nearest to what is asked, but %s",
+			missed);
 	return arena_printf(w->a,
 		"chosen: twice rise plus run %s and rise plus run %s come nearest to %s and %s",
 		say(w, o->step_sum), say(w, o->sum), say(w, w->job->comfort.step_wanted),
@@ -123,25 +112,24 @@ static const char *winning_words(const struct weighing *w, const struct layout_o
 
 static const char *losing_words(const struct weighing *w, const struct layout_option *o)
 {
-	return arena_printf(w->a,
-		"would do, but twice rise plus run %s and rise plus run %s come no nearer",
-		say(w, o->step_sum), say(w, o->sum));
+	const char *fault = fault_of(w, o);
+	if (!fault)
+		fault = asked_fault(w->a, &w->asked, o);
+	return fault ? fault
+		     : arena_printf(w->a,
+			       "would do, but twice rise plus run %s and rise plus run %s come no "
+			       "nearer",
+			       say(w, o->step_sum), say(w, o->sum));
 }
 
-/* The index of the best option that fits, or -1. */
-static int best_of(const struct weighing *w, struct layout_option *options, int n)
+/* The best option, or NULL when none is possible. */
+static struct layout_option *best_of(const struct weighing *w, struct layout_option *options, int n)
 {
-	int best = -1;
-	for (int i = 0; i < n; i++) {
-		options[i].verdict = fault_of(w, &options[i]);
-		if (options[i].verdict)
-			continue;
-		if (best < 0 ||
-			discomfort(w->job, &options[i]) <
-				discomfort(w->job, &options[best]) - NEAR_ENOUGH)
-			best = i;
-	}
-	return best;
+	struct layout_option *best = &options[0];
+	for (int i = 1; i < n; i++)
+		if (is_better(w, &options[i], best))
+			best = &options[i];
+	return rank_of(w, best) == RANK_IMPOSSIBLE ? NULL : best;
 }
 
 /* From one riser fewer than the limits let in to one more, so that the table shows why not. */
@@ -158,7 +146,7 @@ static struct layout_option *options_make(const struct weighing *w, int *count)
 	*count = to - from + 1;
 	struct layout_option *options = NEW_N(w->a, struct layout_option, *count);
 	for (int i = 0; i < *count; i++)
-		options[i] = option_of(w, from + i);
+		options[i] = option_make(w, from + i);
 	return options;
 }
 
@@ -184,50 +172,47 @@ static void refuse(const struct weighing *w, const struct layout_option *options
 	diag_error(d, node_pos(w->seg->src, w->seg->total_run > 0 ? "total_run" : "risers"),
 		"change that limit under comfort, or give risers and run",
 		"no layout fits: %d risers of %s and a unit run of %s come nearest, but %s",
-		o->risers, say(w, o->unit_rise), say(w, o->unit_run), o->verdict);
+		o->risers, say(w, o->unit_rise), say(w, o->unit_run), fault_of(w, o));
 }
 
 static struct layout choose(const struct weighing *w, struct diags *d)
 {
 	int n;
 	struct layout_option *options = options_make(w, &n);
-	int best = best_of(w, options, n);
-	if (best < 0) {
+	struct layout_option *best = best_of(w, options, n);
+	if (!best) {
 		refuse(w, options, n, d);
-		return (struct layout){ 0 };
+		return (struct layout){ .option_count = 0 };
 	}
 	for (int i = 0; i < n; i++)
-		if (!options[i].verdict && i != best)
-			options[i].verdict = losing_words(w, &options[i]);
-	options[best].verdict = winning_words(w, &options[best]);
-	options[best].chosen = true;
-	return (struct layout){ options[best].risers, options[best].unit_run, options, n };
+		options[i].verdict = losing_words(w, &options[i]);
+	best->verdict = winning_words(w, best);
+	best->chosen = true;
+	return (struct layout){ *best, options, n };
 }
 
 static struct layout as_given(const struct weighing *w, struct diags *d)
 {
-	struct layout_option o = option_of(w, w->seg->risers);
+	struct layout_option o = option_make(w, w->seg->risers);
 	double room = w->seg->total_run;
 	int treads = layout_treads(w->job, o.risers);
-	if (!is_over(o.total_run, room))
-		return (struct layout){ .risers = o.risers, .unit_run = o.unit_run };
+	if (!option_is_too_long(w, &o))
+		return (struct layout){ .taken = o };
 	diag_error(d, node_pos(w->seg->src, "total_run"),
 		arena_printf(w->a, "a unit run of %s would just fit", say(w, room / treads)),
 		"%d steps of %s need a run of %s: %s more than total_run, %s", treads,
 		say(w, o.unit_run), say(w, o.total_run),
 		comfort_say_difference(w->a, w->job, o.total_run - room), say(w, room));
-	return (struct layout){ 0 };
+	return (struct layout){ .option_count = 0 };
 }
 
 struct layout layout_choose(struct arena *a, const struct job *job, const struct job_segment *seg,
-	double total_rise, struct diags *d)
+	const struct layout_limits *limits, double total_rise, struct diags *d)
 {
-	struct weighing w = { a, job, seg, total_rise };
+	struct weighing w = { a, job, seg, total_rise, asked_make(a, job, limits, total_rise) };
 	bool is_given = seg->risers > 0 && seg->run > 0;
 	struct layout l = is_given ? as_given(&w, d) : choose(&w, d);
-	if (l.risers == 0)
-		return l;
-	struct layout_option taken = option_of(&w, l.risers);
-	comfort_warn(a, job, seg, &taken, d);
+	if (l.taken.risers > 0)
+		comfort_warn(a, job, seg, &l.taken, d);
 	return l;
 }

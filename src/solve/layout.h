@@ -7,8 +7,7 @@
 #include "pitchboard/stair.h"
 
 struct layout {
-	int risers; /* 0: none fits, and the reason is in the diags */
-	double unit_run;
+	struct layout_option taken;    /* 0 risers: none fits, and the reason is in the diags */
 	struct layout_option *options; /* what was weighed; none when nothing was chosen */
 	int option_count;
 };
@@ -18,6 +17,6 @@ struct layout {
 int layout_treads(const struct job *job, int risers);
 
 struct layout layout_choose(struct arena *a, const struct job *job, const struct job_segment *seg,
-	double total_rise, struct diags *d);
+	const struct layout_limits *limits, double total_rise, struct diags *d);
 
 #endif

@@ -10,12 +10,12 @@ double opening_header_x(const struct job *job, double total_run)
 }
 
 /* That the two ways of saying it agree was seen to when the job was read. */
-double opening_floor_depth(const struct stair *s)
+double opening_floor_depth(const struct job *job, double total_rise)
 {
-	const struct job_opening *o = &s->job->opening;
+	const struct job_opening *o = &job->opening;
 	if (o->floor_thickness > 0)
 		return o->floor_thickness;
-	return o->ceiling_height > 0 ? s->total_rise - o->ceiling_height : 0;
+	return o->ceiling_height > 0 ? total_rise - o->ceiling_height : 0;
 }
 
 /* How much wider than the stair the opening is on its right: all of it beside a wall on the left,

@@ -7,7 +7,7 @@
 #include "pitchboard/stair.h"
 
 double opening_header_x(const struct job *job, double total_run);
-double opening_floor_depth(const struct stair *s);
+double opening_floor_depth(const struct job *job, double total_rise); /* 0: not known */
 struct box opening_find(const struct stair *s, const struct flight *f);
 
 #endif

@@ -52,11 +52,11 @@ static const struct flight *flight_make(struct arena *a, const struct stair *s,
 	f->src = seg;
 	f->frame = frame_house();
 	f->first_step = 1;
-	f->risers = l->risers;
-	f->step_count = layout_treads(s->job, l->risers);
-	f->unit_run = l->unit_run;
-	f->pitch = atan2(s->unit_rise, l->unit_run);
-	f->total_run = f->step_count * l->unit_run;
+	f->risers = l->taken.risers;
+	f->step_count = layout_treads(s->job, f->risers);
+	f->unit_run = l->taken.unit_run;
+	f->pitch = atan2(s->unit_rise, f->unit_run);
+	f->total_run = f->step_count * f->unit_run;
 	f->header_x = opening_header_x(s->job, f->total_run);
 	f->steps = steps_make(a, s, f);
 	return f;
@@ -91,32 +91,18 @@ static void step_check(struct arena *a, const struct stair *s, const struct layo
 	const struct job *job = s->job;
 	struct lettering how = job_lettering(job);
 	const struct node *src = job->stair.segments[0].src;
-	double rise = s->total_rise / l->risers, thickness = job->treads.thickness;
+	double rise = l->taken.unit_rise, thickness = job->treads.thickness;
 	if (rise < thickness + 1)
 		diag_error(d, node_pos(src, "risers"), NULL,
-			"%d risers make each %s high: not more than the tread, %s", l->risers,
+			"%d risers make each %s high: not more than the tread, %s", l->taken.risers,
 			length_say(a, how, rise), length_say(a, how, thickness));
-}
-
-/* A layout may be comfortable and still not pass under the floor. */
-static void note_headroom(struct arena *a, const struct stair *s, const struct layout *l)
-{
-	struct lettering how = job_lettering(s->job);
-	if (s->headroom.state != HEADROOM_SHORT)
-		return;
-	for (int i = 0; i < l->option_count; i++)
-		if (l->options[i].chosen)
-			l->options[i].verdict = arena_printf(a,
-				"%s; but headroom %s is short of %s", l->options[i].verdict,
-				length_say(a, how, s->headroom.least),
-				length_say(a, how, s->job->opening.headroom));
 }
 
 static void stair_fill(struct arena *a, struct stair *s, const struct layout *l, struct diags *d)
 {
 	const struct job *job = s->job;
-	s->risers = l->risers;
-	s->unit_rise = s->total_rise / l->risers;
+	s->risers = l->taken.risers;
+	s->unit_rise = s->total_rise / s->risers;
 	s->width = job->stair.width;
 	s->lower_structural = -job->floors.lower_finish;
 	s->upper_structural = s->total_rise - job->floors.upper_finish;
@@ -128,15 +114,15 @@ static void stair_fill(struct arena *a, struct stair *s, const struct layout *l,
 	s->walking_length = vec_length(vec_sub(s->walking_line[1], s->walking_line[0]));
 	s->options = l->options;
 	s->option_count = l->option_count;
-	s->floor_depth = opening_floor_depth(s);
+	s->floor_depth = opening_floor_depth(job, s->total_rise);
 	s->opening = opening_find(s, &s->flights[0]);
-	s->headroom = headroom_find(s);
-	note_headroom(a, s, l);
+	s->headroom = headroom_find(job, s->total_rise, &l->taken, 0);
 	side_check(&job->stair.left, "left", s->treads, d);
 	side_check(&job->stair.right, "right", s->treads, d);
 }
 
-const struct stair *stair_solve(struct arena *a, const struct job *job, struct diags *d)
+const struct stair *stair_solve(struct arena *a, const struct job *job,
+	const struct layout_limits *limits, struct diags *d)
 {
 	if (!job)
 		return NULL;
@@ -148,8 +134,8 @@ const struct stair *stair_solve(struct arena *a, const struct job *job, struct d
 	floors_check(a, job, s->total_rise, d);
 	if (d->errors > before)
 		return NULL;
-	struct layout l = layout_choose(a, job, &job->stair.segments[0], s->total_rise, d);
-	if (l.risers == 0)
+	struct layout l = layout_choose(a, job, &job->stair.segments[0], limits, s->total_rise, d);
+	if (l.taken.risers == 0)
 		return NULL;
 	step_check(a, s, &l, d);
 	stair_fill(a, s, &l, d);

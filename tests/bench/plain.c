@@ -167,7 +167,7 @@ static const struct drawing *drawings_of(struct arena *a, const char *path)
 	const char *yaml = arena_strndup(a, (const char *)r.file->bytes, r.file->size);
 	diags_init(&d, a, path, yaml);
 	const struct stationery *stationery = stationery_read(a, "templates", &d);
-	const struct stair *stair = stair_solve(a, job_read(a, yaml, &d), &d);
+	const struct stair *stair = stair_solve(a, job_read(a, yaml, &d), NULL, &d);
 	const struct drawing *drawings = sheets_draw(a, stair, parts_make(a, stair, &d),
 		(struct issue){ .findings = NULL }, stationery, faces_measure(faces), &d);
 	if (!drawings)

@@ -45,9 +45,9 @@ int LLVMFuzzerTestOneInput(const uint8_t *data, size_t size)
 	struct diags d;
 	diags_init(&d, a, "fuzz.yaml", text);
 	const struct job *job = job_read(a, text, &d);
-	const struct stair *stair = stair_solve(a, job, &d);
-	const struct part *parts = parts_make(a, stair, &d);
 	const struct rule_set *rules = rules_read(a, "templates", job, &d);
+	const struct stair *stair = stair_solve(a, job, rules_for_layout(a, rules), &d);
+	const struct part *parts = parts_make(a, stair, &d);
 	const struct finding *findings = code_check(a, stair, parts, rules, &d);
 	const struct drawing *drawings = sheets_draw(a, stair, parts,
 		(struct issue){ .findings = findings }, stationery(), measure, &d);

@@ -57,7 +57,9 @@ static void follow(struct tally *t, uint64_t seed, const struct shop *shop, FILE
 	const char *text = random_job(a, seed);
 	struct diags d;
 	diags_init(&d, a, "random.yaml", text);
-	const struct stair *s = stair_solve(a, job_read(a, text, &d), &d);
+	const struct job *job = job_read(a, text, &d);
+	const struct rule_set *rules = rules_read(a, "templates", job, &d);
+	const struct stair *s = stair_solve(a, job, rules_for_layout(a, rules), &d);
 	const struct part *parts = parts_make(a, s, &d);
 	if ((parts == NULL) != (d.errors > 0))
 		judge(t, invariant_count + ANSWERED, seed, "drawn and faulted, or neither");
