@@ -270,7 +270,9 @@ static void every_end_is_cut(const struct listed *l)
 	double ends = 0;
 
 	for (const struct blank *b = l->blanks; b; b = b->next)
-		ends += b->part->stringer ? 0 : 2 * (b->pieces + b->spares);
+		ends += b->part->stringer ? 0
+			: b->gang > 1     ? 2 * blank_count(b)
+					  : 2 * (b->pieces + b->spares);
 	assert_near(cuts_of(lists_find(l->lists, "setups"), "Cut to length"), ends, 0);
 }
 

@@ -21,6 +21,7 @@ struct blank {
 	const char *species;
 	enum stuff stuff;
 	int each;                         /* for one piece */
+	int gang;                         /* so many pieces come out of one */
 	int pieces;                       /* as many as the part has places */
 	int spares;                       /* pieces more */
 	double length, width, thickness;  /* finished, along the grain first */
@@ -32,7 +33,9 @@ struct blank {
 
 static inline int blank_count(const struct blank *b)
 {
-	return b->each * (b->pieces + b->spares);
+	int made = b->pieces + b->spares;
+
+	return b->gang > 1 ? (made + b->gang - 1) / b->gang : b->each * made;
 }
 
 /* In the order of the marks; what is bought by the piece has none.  NULL in, NULL out. */

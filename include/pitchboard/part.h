@@ -70,6 +70,7 @@ enum feature_kind {
 	FEATURE_MITRE,
 	FEATURE_ROUND,
 	FEATURE_CHAMFER,
+	FEATURE_TAPER, /* of one edge against the other, on a jig */
 	FEATURE_WASTE, /* sawn off before the router: struct waste */
 };
 
@@ -100,6 +101,7 @@ enum fixing {
 	FIXING_RAIL_BOLT,
 	FIXING_FLOOR_BOLT, /* up the middle of a newel's foot */
 	FIXING_SCREW,
+	FIXING_PLUG, /* over the head of a screw */
 	FIXING_BRAD,
 	FIXING_BRACKET,
 	FIXING_PLATE, /* steel, under a newel's foot */
@@ -107,6 +109,12 @@ enum fixing {
 };
 
 const char *fixing_name(enum fixing fixing); /* "loose tenon" */
+
+struct bore;
+
+/* As it is asked for in a shop: 3/8" x 2", #8 x 2 1/2", 18 gauge x 1 1/4"; in millimetres 4 x 60.
+ */
+const char *fixing_size(struct arena *a, struct lettering how, const struct bore *b);
 
 /* Of a round hole length and width are both its diameter. */
 struct bore_size {
@@ -125,9 +133,11 @@ struct bore {
 	enum fixing fixing;
 	double fixing_length,
 		fixing_width; /* as bought: 2 x 3/8 dowel; 0: by the size of the hole */
-	bool is_mate;         /* drilled for another part's sake; its fixing is counted there */
-	bool goes_on;         /* from a hole that comes through the piece in front of it; a mate */
-	const char *text;     /* for people: "dowel, baluster foot" */
+	double driven;    /* how deep it bites into the piece behind the bottom of this hole, where
+			     nothing is drilled beforehand; 0: it does not */
+	bool is_mate;     /* drilled for another part's sake; its fixing is counted there */
+	bool goes_on;     /* from a hole that comes through the piece in front of it; a mate */
+	const char *text; /* for people: "dowel, baluster foot" */
 };
 
 /* How a piece is bought. */
@@ -142,12 +152,15 @@ enum stuff {
 /* Which way the grain runs. */
 enum grain { GRAIN_ALONG, GRAIN_ACROSS, GRAIN_NONE };
 
-/* How a piece is glued up before it is cut to shape; zero: it is one board. */
+/* How a piece is glued up before it is cut to shape, or sawn out of one blank with others like it;
+ * zero: it is one board. */
 struct makeup {
 	int boards; /* edge to edge across the width */
 	double board_width;
 	int plies; /* face to face through the thickness */
 	double ply_thickness;
+	int gang; /* so many side by side out of one blank, kerfs counted in its width */
+	double gang_width;
 };
 
 /* The cut at one end of a long piece: the angle from square across the face,
@@ -354,8 +367,8 @@ struct part_kind {
 		struct diags *d);
 };
 
-extern const struct part_kind part_existing, part_stringer, part_block, part_riser, part_tread,
-	part_landing, part_moulding, part_skirt, part_newel, part_rail, part_wall_rail,
+extern const struct part_kind part_existing, part_stringer, part_wedge, part_block, part_riser,
+	part_tread, part_landing, part_moulding, part_skirt, part_newel, part_rail, part_wall_rail,
 	part_bracket, part_infill;
 
 /* All parts of the stair, in the order of the table, marks given.

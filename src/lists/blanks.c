@@ -87,9 +87,28 @@ static void set_sizes(const struct job *job, struct blank *b, const struct part 
 	}
 }
 
-/* Boards edge to edge, plies face to face: as the part says. */
-static void glue_up(struct blank *b, const struct makeup *m)
+/* A strip that several pieces come out of is ripped off the edge of a board that is planed to its
+ * width, where that board is no thicker than the one to plane it down from. */
+static void lay_on_edge(const struct job *job, struct blank *b)
 {
+	double flat = board_for(job, b->species, b->thickness).bought;
+	double on_edge = board_for(job, b->species, b->width).bought;
+
+	if (b->stuff != STUFF_BOARD || on_edge <= 0 || (flat > 0 && on_edge > flat))
+		return;
+	double thickness = b->thickness;
+	b->thickness = b->width;
+	b->width = thickness;
+}
+
+/* Boards edge to edge, plies face to face, or several out of one: as the part says. */
+static void make_up(const struct job *job, struct blank *b, const struct makeup *m)
+{
+	if (m->gang > 1) {
+		b->gang = m->gang;
+		b->width = m->gang_width;
+		lay_on_edge(job, b);
+	}
 	if (m->boards > 1) {
 		b->each *= m->boards;
 		b->width = m->board_width;
@@ -161,7 +180,7 @@ static struct blank *blank_of(struct arena *a, const struct job *job, const stru
 	b->pieces = p->count;
 	b->is_short = p->size.length < job->stock.short_piece;
 	set_sizes(job, b, p);
-	glue_up(b, &p->makeup);
+	make_up(job, b, &p->makeup);
 	set_rough(a, job, b);
 	b->spares = spares_of(&job->stock, b);
 	return b;

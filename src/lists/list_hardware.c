@@ -18,21 +18,6 @@ static const struct list_column hardware_columns[HARD_COLUMNS] = {
 	[HARD_WHERE] = { "In", "parts", LIST_TEXT, 70 },
 };
 
-/* What goes into a hole: as bought, or by the holes it fills; a tenon with its thickness first. */
-static const char *size_words(const struct list_maker *m, const struct bore *b)
-{
-	double length = b->fixing_length > 0 ? b->fixing_length : b->size.depth + b->mate.depth;
-	double width = b->fixing_width > 0 ? b->fixing_width : b->size.width;
-	const char *thick = b->fixing == FIXING_LOOSE_TENON
-		? arena_printf(m->arena, "%s x ",
-			  length_letter_inches(m->arena, m->lettering, b->size.width))
-		: "";
-
-	return arena_printf(m->arena, "%s%s x %s", thick,
-		length_letter_inches(m->arena, m->lettering, width),
-		length_letter_inches(m->arena, m->lettering, length));
-}
-
 struct item {
 	struct item *next;
 	const char *name, *size;
@@ -75,7 +60,8 @@ struct list list_hardware(struct arena *a, const struct stair *s, const struct p
 	for (const struct part *p = parts; p; p = p->next) {
 		for (const struct bore *b = p->bores; b; b = b->next)
 			if (!b->is_mate && b->fixing != FIXING_NONE)
-				count(a, &items, fixing_name(b->fixing), size_words(&m, b), p);
+				count(a, &items, fixing_name(b->fixing),
+					fixing_size(a, m.lettering, b), p);
 		if (!part_is_existing(p) && p->stuff == STUFF_BOUGHT)
 			count(a, &items, p->name, bought_size(&m, p->size), p);
 	}

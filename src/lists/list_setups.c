@@ -163,7 +163,9 @@ static void want_sizes(struct setups *s, const struct blank *b)
 		want(s,
 			(struct setup){ .work = WORK_RIP,
 				.main = b->width,
-				.words = is_glued(b) ? "fence, to be glued up" : "fence" },
+				.words = is_glued(b)  ? "fence, to be glued up"
+					: b->gang > 1 ? "fence, for several out of one"
+						      : "fence" },
 			b, blank_count(b));
 	if (is_glued(b))
 		want(s, (struct setup){ .work = WORK_PANEL, .main = b->part->size.width }, b,
@@ -192,7 +194,7 @@ static struct setup crosscut(struct end_cut cut, double stop)
 static void want_ends(struct setups *s, const struct blank *b)
 {
 	struct end_cut first = unsigned_cut(b->part->start), last = unsigned_cut(b->part->end);
-	int n = whole_pieces(b);
+	int n = b->gang > 1 ? blank_count(b) : whole_pieces(b);
 
 	if (b->part->stringer)
 		return;
@@ -213,6 +215,7 @@ static int shape_rank(enum feature_kind kind)
 	case FEATURE_NOTCH: return 1;
 	case FEATURE_GROOVE: return 2;
 	case FEATURE_CHAMFER: return 3;
+	case FEATURE_TAPER: return 3;
 	case FEATURE_ROUND: return 4;
 	case FEATURE_MITRE: break;
 	}
@@ -233,6 +236,9 @@ static const char *shape_words(const struct setups *s, const struct feature *f)
 	case FEATURE_NOTCH: return "notch";
 	case FEATURE_GROOVE: return arena_printf(a, "groove %s deep", depth);
 	case FEATURE_CHAMFER: return arena_printf(a, "chamfer %s", depth);
+	case FEATURE_TAPER:
+		return arena_printf(a, "saw a taper of %s, on a jig that holds the piece down",
+			angle_letter(a, f->angle));
 	case FEATURE_ROUND:
 		return arena_printf(a, "round %s", length_letter_inches(a, l, f->radius));
 	case FEATURE_MITRE: break;

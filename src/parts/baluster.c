@@ -15,10 +15,8 @@
  * little out do not put a baluster out of line.
  */
 
-#define WALL 2.5      /* least wood beside a slot or a hole: common practice */
-#define GLUE_ROOM 1.6 /* 1/16 in at the end of a dowel (from memory) */
-#define BRAD_UP 12.0  /* above the foot, or below the top, where a brad goes in */
-#define BRAD_HOLE 2.0 /* pilot: common practice */
+#define WALL 2.5     /* least wood beside a slot or a hole: common practice */
+#define BRAD_UP 12.0 /* above the foot, or below the top, where a brad goes in */
 
 struct standing {
 	const struct stretch *stretch;
@@ -92,19 +90,16 @@ static void foot_dowel(struct pieces *list, struct part *p, const struct standin
 	const struct job_balusters *b = st->spec;
 	double width = st->upright.width, room = width - 2 * WALL;
 	double slot = fmin(b->dowel + b->play, room);
-	double in_tread =
-		fmin(b->dowel_length / 2, infill_dowel_room(st->stretch, INFILL_FOOT, st->x, 0));
-	struct bore bore = { .at = { .u = { 0, 1, 0 }, .v = { 0, 0, -1 }, .w = { -1, 0, 0 } } };
+	struct bore bore = dowel_bore((struct dowel){ b->dowel, b->dowel_length,
+		st->upright.height / 2, infill_dowel_room(st->stretch, INFILL_FOOT, st->x, 0) });
+	bore.at = (struct frame){ .u = { 0, 1, 0 }, .v = { 0, 0, -1 }, .w = { -1, 0, 0 } };
 	bore.at.origin = vec3(0, width / 2, b->thickness / 2);
 	bore.size = bore_oblong(slot > b->dowel + NEAR_ENOUGH ? BORE_SLOT : BORE_HOLE, slot,
-		b->dowel, b->dowel_length - in_tread + GLUE_ROOM);
-	bore.fixing = FIXING_DOWEL;
-	bore.fixing_length = b->dowel_length;
-	bore.fixing_width = b->dowel;
+		b->dowel, bore.size.depth);
 	bore.text = "dowel, baluster foot";
 	/* an existing floor is drilled on site, from the foot */
-	if (st->stretch->feet == FEET_ON_TREADS)
-		bore.mate = bore_round(b->dowel, in_tread);
+	if (st->stretch->feet != FEET_ON_TREADS)
+		bore.mate.depth = 0;
 	piece_bore(list->arena, p, bore);
 }
 
@@ -124,10 +119,10 @@ static void end_pilot(struct pieces *list, struct part *p, const struct standing
 	bool screw = st->spec->held == HELD_BY_SCREWS;
 	double from_end = fmin(BRAD_UP, st->upright.height / 4);
 	double deep = fmin(st->upright.width / 2, 0.8 * from_end / fmax(1, st->stretch->slope));
-	struct bore bore = upright_pilot(&st->upright, end, from_end,
-		bore_round(screw ? SCREW_HOLE : BRAD_HOLE, deep));
-	bore.fixing = screw ? FIXING_SCREW : FIXING_BRAD;
-	piece_bore(list->arena, p, bore);
+	enum units units = st->stretch->rod->job->about.units;
+	piece_bore(list->arena, p,
+		upright_pilot(&st->upright, end, from_end,
+			screw ? upright_screw(units) : upright_brad(units), deep));
 }
 
 static void end_hold(struct pieces *list, struct part *p, const struct standing *st,
@@ -139,7 +134,7 @@ static void end_hold(struct pieces *list, struct part *p, const struct standing 
 	bool meets = end == INFILL_FOOT || slope >= st->stretch->slope - NEAR_ENOUGH;
 	/* where there is no room for a dowel, or only a corner touches, it is nailed */
 	if (b->held == HELD_BY_DOWELS && room > b->dowel && meets)
-		end_dowel(list, p, st, end, fmin(b->dowel_length / 2, room));
+		end_dowel(list, p, st, end, room);
 	else
 		end_pilot(list, p, st, end);
 }

@@ -1,4 +1,4 @@
-#include "parts/piece.h"
+#include "parts/fixing.h"
 #include "parts/wall_rail.h"
 
 /*
@@ -25,19 +25,17 @@
 #define ROSE_SCREW_OUT 23.0 /* from the middle of the rose */
 #define SADDLE_SCREW_OUT 20.0
 
-/* Shank holes 3/16 and 11/64 in, pilot 3/32 in for a number 8 in hardwood (National Design
- * Specification, as quoted in the trade's tables). */
-#define SHANK_10 4.8
-#define SHANK_8 4.4
-#define PILOT_8 2.4
-#define WALL_SCREW 75.0 /* into the stud */
-#define RAIL_SCREW 25.0
+#define WALL_SCREW 10
+#define RAIL_SCREW 8
+#define IN_STUD 76.5 /* a screw of 3 in, through rose and plaster */
+#define IN_RAIL 25.4
 
 struct bracket {
 	struct arena *arena;
 	double slope;  /* of the rail's underside along x */
 	double middle; /* of the rail, out from the wall */
 	double under;  /* of the rail over the arm's middle */
+	enum units units;
 };
 
 static struct solid *rose(const struct bracket *b)
@@ -92,12 +90,10 @@ static void rose_screws_add(const struct bracket *b, struct part *p)
 {
 	for (int i = 0; i < ROSE_SCREWS; i++) {
 		double t = PI / 2 + 2 * PI * i / ROSE_SCREWS;
-		struct bore s = { .size = bore_round(SHANK_10, ROSE_THICK),
-			.fixing = FIXING_SCREW };
+		struct bore s = fastener_bore(fastener_screw_within(WALL_SCREW, IN_STUD, b->units),
+			ROSE_THICK);
 		s.at = (struct frame){ vec3(ROSE_SCREW_OUT * cos(t), 0, ROSE_SCREW_OUT * sin(t)),
 			{ 1, 0, 0 }, { 0, 0, 1 }, { 0, -1, 0 } };
-		s.fixing_length = WALL_SCREW;
-		s.fixing_width = SHANK_10;
 		s.text = "screw, bracket to wall";
 		piece_bore(b->arena, p, s);
 	}
@@ -106,15 +102,13 @@ static void rose_screws_add(const struct bracket *b, struct part *p)
 static void saddle_screws_add(const struct bracket *b, struct part *p, double depth)
 {
 	double c = cosine(b), sine = b->slope * c;
+	struct fastener screw = fastener_screw_within(RAIL_SCREW, IN_RAIL, b->units);
 	for (int i = -1; i <= 1; i += 2) {
 		double along = i * SADDLE_SCREW_OUT;
-		struct bore s = { .size = bore_round(SHANK_8, SADDLE_THICK),
-			.fixing = FIXING_SCREW };
+		struct bore s = fastener_bore(screw, SADDLE_THICK);
 		s.at = (struct frame){ vec3(along * c, b->middle, b->under + along * sine),
 			{ c, 0, sine }, { 0, -1, 0 }, { -sine, 0, c } };
-		s.mate = bore_round(PILOT_8, fmin(RAIL_SCREW - SADDLE_THICK, depth * 0.6));
-		s.fixing_length = RAIL_SCREW;
-		s.fixing_width = SHANK_8;
+		s.mate = bore_round(screw.pilot, fmin(screw.length - SADDLE_THICK, depth * 0.6));
 		s.text = "screw, bracket to rail";
 		piece_bore(b->arena, p, s);
 	}
@@ -127,7 +121,7 @@ static void bracket_add(struct pieces *list, const struct rod *r, const struct w
 {
 	double wall = wall_run_wall(run), x = run->start + along * r->cosine;
 	struct bracket b = { list->arena, -wall * r->slope, run->middle,
-		ARM / 2 + run->spec->bracket_drop };
+		ARM / 2 + run->spec->bracket_drop, r->job->about.units };
 	struct frame f =
 		frame_at(x, rod_y(r, run->side, 0), run->under + along * sin(r->pitch) - b.under);
 	f.u = vec3(-wall, 0, 0);

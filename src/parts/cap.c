@@ -1,5 +1,7 @@
 #include "parts/cap.h"
 
+#include "parts/fixing.h"
+
 /*
  * Caps: a square block on the post, flat, with its upper edge chamfered, or sawn
  * to a pyramid.  The slopes of a pyramid, drawn out, come down to the square
@@ -19,8 +21,8 @@
 
 /* Dowel that centres the cap and holds it while the glue sets (common practice). */
 #define DOWEL 10.0
-#define DOWEL_IN_POST 35.0
-#define DOWEL_IN_CAP 0.6 /* of the square edge */
+#define DOWEL_LONG 50.0
+#define DOWEL_IN_CAP 0.6 /* its hole, of the square edge */
 
 struct cap cap_of(const struct job *job, double section)
 {
@@ -63,14 +65,11 @@ struct frame cap_place(const struct post *p, double width)
 
 static struct bore dowel(const struct job *job, double width)
 {
-	struct bore b = { .fixing = FIXING_DOWEL, .text = "dowel, cap to newel" };
-	double deep = DOWEL_IN_CAP * job->newels.cap.thickness;
+	struct bore b = dowel_bore((struct dowel){ DOWEL, DOWEL_LONG,
+		DOWEL_IN_CAP * job->newels.cap.thickness, INFINITY });
+	b.text = "dowel, cap to newel";
 	b.at = (struct frame){ vec3(width / 2, width / 2, 0), { 1, 0, 0 }, { 0, -1, 0 },
 		{ 0, 0, -1 } };
-	b.size = bore_round(DOWEL, deep);
-	b.mate = bore_round(DOWEL, DOWEL_IN_POST);
-	b.fixing_length = deep + DOWEL_IN_POST;
-	b.fixing_width = DOWEL;
 	return b;
 }
 

@@ -2,6 +2,15 @@
 
 #include "parts/nosing.h"
 
+struct channel channel_make(struct arena *a, const struct stand *at)
+{
+	const struct rod *r = at->rod;
+	struct channel c = { .a = a, .at = at, .rod = r };
+	c.taper = r->riser > 0 ? r->job->stringers.wedge_taper : INFINITY;
+	c.front_x = -r->nosing - HOUSED_FRONT;
+	return c;
+}
+
 double channel_riser_face(const struct rod *r, int step)
 {
 	return (step - 1) * r->run;

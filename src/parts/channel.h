@@ -28,6 +28,9 @@ struct channel {
 	double front_x;
 };
 
+/* Of a housed stringer as it stands; its edges are not known yet. */
+struct channel channel_make(struct arena *a, const struct stand *at);
+
 /* Counted in steps from 1, in the flight's x and z. */
 double channel_riser_face(const struct rod *r, int step);
 double channel_tread_top(const struct rod *r, int step);
@@ -47,6 +50,10 @@ double channel_foot_reach(const struct channel *c);
 struct outline channel_plank(const struct channel *c);
 struct outline channel_above(const struct channel *c);
 struct outline channel_below(const struct channel *c);
+
+/* The wedges of one step.  That of the first riser goes on down to the floor.  Length 0: none. */
+struct wedge channel_tread_wedge(const struct channel *c, int step);
+struct wedge channel_riser_wedge(const struct channel *c, int step);
 
 /* What of it is laid out and sawn. */
 const struct housing *housing_of(const struct channel *c, double plank_width);

@@ -176,9 +176,7 @@ static bool wedges_fit(const struct channel *c, struct diags *d)
 void housed_add(struct pieces *list, const struct stand *at, struct diags *d)
 {
 	const struct rod *r = at->rod;
-	struct channel c = { .a = list->arena, .at = at, .rod = r };
-	c.taper = r->riser > 0 ? r->job->stringers.wedge_taper : INFINITY;
-	c.front_x = -r->nosing - HOUSED_FRONT;
+	struct channel c = channel_make(list->arena, at);
 	c.edges.upper = rod_housed_edge_z(r, 0);
 	if (!depth_fits(&c, d) || !wedges_fit(&c, d))
 		return;

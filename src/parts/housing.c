@@ -15,30 +15,32 @@
  */
 
 /* What is open under the tread, plumb under x. */
-static double under_tread(const struct channel *c, double x)
+static double under_tread(const struct channel *c, int step, double x)
 {
-	double underside = channel_tread_top(c->rod, 1) - c->rod->tread;
-	return underside - channel_tread_bottom(c, 1, x);
+	double underside = channel_tread_top(c->rod, step) - c->rod->tread;
+	return underside - channel_tread_bottom(c, step, x);
 }
 
 /* From behind the riser to the back of the tread. */
-static struct wedge tread_wedge(const struct channel *c)
+struct wedge channel_tread_wedge(const struct channel *c, int step)
 {
 	const struct rod *r = c->rod;
-	double back = channel_riser_face(r, 2);
-	double front = channel_corner(c, 1, 1).x;
+	double back = channel_riser_face(r, step + 1);
+	double front = channel_corner(c, step, step).x;
 	if (r->riser <= 0)
 		return (struct wedge){ 0 };
-	return (struct wedge){ back - front, under_tread(c, front), under_tread(c, back) };
+	return (struct wedge){ back - front, under_tread(c, step, front),
+		under_tread(c, step, back) };
 }
 
-/* From under the tread's wedge to the riser's own lower edge. */
-static struct wedge riser_wedge(const struct channel *c)
+/* From under the tread's wedge to the riser's own lower edge, or the floor. */
+struct wedge channel_riser_wedge(const struct channel *c, int step)
 {
 	const struct rod *r = c->rod;
-	double top = channel_corner(c, 2, 2).y, bottom = channel_tread_top(r, 1) - r->tread;
-	double tight = channel_tread_top(r, 2) - r->tread;
-	if (r->riser <= 0)
+	double top = channel_corner(c, step, step).y;
+	double bottom = step > 1 ? channel_tread_top(r, step - 1) - r->tread : r->foot;
+	double tight = channel_tread_top(r, step) - r->tread;
+	if (r->riser <= 0 || top <= bottom)
 		return (struct wedge){ 0 };
 	return (struct wedge){ top - bottom, (tight - top) / c->taper,
 		(tight - bottom) / c->taper };
@@ -50,8 +52,8 @@ const struct housing *housing_of(const struct channel *c, double plank_width)
 	struct housing *h = NEW(c->a, struct housing);
 	h->depth = r->job->stringers.housing_depth;
 	h->taper = c->taper;
-	h->tread_wedge = tread_wedge(c);
-	h->riser_wedge = riser_wedge(c);
+	h->tread_wedge = channel_tread_wedge(c, 1);
+	h->riser_wedge = channel_riser_wedge(c, 2);
 	h->tread_front = r->tread;
 	h->tread_back = r->tread + h->tread_wedge.thick;
 	h->riser_top = r->riser;

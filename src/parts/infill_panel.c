@@ -17,6 +17,8 @@
 
 #define SCREW_FROM_END 50.0
 #define SCREWS 3
+#define SCREW 6
+#define SCREW_IN 28.0 /* into newel or post: common practice */
 
 static bool has_stiles(const struct job_infill *f)
 {
@@ -39,19 +41,20 @@ static struct outline stile_section(struct arena *a, const struct job_infill *f,
 }
 
 /* Through the floor of the plough, into newel or post. */
-static void stile_screws(struct arena *a, struct part *p, const struct job_infill *f, double height,
+static void stile_screws(struct arena *a, struct part *p, const struct job *job, double height,
 	enum strip_end end)
 {
+	const struct job_infill *f = &job->infill;
 	double floor = f->subrail_depth - f->plough, y = end == STRIP_LOW_END ? floor : f->plough;
 	double first = fmin(SCREW_FROM_END, height / 4);
 	int out = end == STRIP_LOW_END ? 1 : -1;
+	struct fastener bought = fastener_screw_within(SCREW, floor + SCREW_IN, job->about.units);
 	for (int i = 0; i < SCREWS; i++) {
-		struct bore screw = { .at = { .u = { 1, 0, 0 }, .v = { 0, 0, -out } } };
-		screw.at.w = vec3(0, out, 0);
+		struct bore screw = fastener_bore(bought, floor);
+		screw.at =
+			(struct frame){ .u = { 1, 0, 0 }, .v = { 0, 0, -out }, .w = { 0, out, 0 } };
 		screw.at.origin = vec3(first + i * (height - 2 * first) / (SCREWS - 1), y,
 			f->strip_width / 2);
-		screw.size = bore_round(SCREW_HOLE, floor);
-		screw.fixing = FIXING_SCREW;
 		screw.text = "screw, stile";
 		piece_bore(a, p, screw);
 	}
@@ -78,7 +81,7 @@ static void stile_add(struct pieces *list, const struct stretch *s, double x, en
 	p->start.mitre = p->end.mitre = s->pitch;
 	p->solids = solid_strip(a, profile_of(a, section), (struct end_plane){ 0, s->slope, 0 },
 		(struct end_plane){ height, s->slope, 0 });
-	stile_screws(a, p, f, height, end);
+	stile_screws(a, p, s->rod->job, height, end);
 }
 
 /* Where the panel ends, from the face of newel or post. */

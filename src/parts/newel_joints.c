@@ -1,3 +1,4 @@
+#include "parts/fixing.h"
 #include "parts/newel.h"
 #include "parts/start.h"
 #include "parts/stringer.h"
@@ -29,8 +30,10 @@
 #define PLATE_EDGE 10.0 /* from the recess to the newel's face */
 
 #define SEAT_DEPTH 40.0
-#define SCREW 5.0
+#define SCREW 10 /* number */
 #define SCREW_IN_STRING 25.0
+#define LEG_HEAD 8.0 /* of the leg: its head lies so deep, under a plug */
+#define PLATE_SCREW 51.0
 
 static const struct vec3 up = { 1, 0, 0 }, down = { -1, 0, 0 }, back = { 0, 1, 0 };
 
@@ -146,8 +149,10 @@ static void plate_add(struct pieces *list, const struct post *p)
 	plate.at = mouth(vec3(0, middle, middle), back, down);
 	plate.size = bore_round(p->core - 2 * PLATE_EDGE, PLATE_THICK);
 	drill(list, p, plate);
-	struct bore b = { .fixing = FIXING_SCREW, .text = "screw, plate to newel" };
-	b.size = bore_round(SCREW, DOWEL_IN_NEWEL);
+	struct fastener screw = fastener_screw_within(SCREW, PLATE_SCREW, p->rod->job->about.units);
+	struct bore b = fastener_bore(screw, screw.length);
+	b.size = bore_round(screw.pilot, screw.length);
+	b.text = "screw, plate to newel";
 	for (int i = 0; i < 4; i++) {
 		double y = middle + (i & 1 ? out : -out) / 1.5,
 		       z = middle + (i & 2 ? out : -out) / 1.5;
@@ -204,7 +209,6 @@ static void tread_dowels_add(struct pieces *list, const struct post *p, struct d
 	const struct rod *r = p->rod;
 	double middle = p->section / 2, out = p->core / 4, tread = r->tread;
 	struct dowel_place at = dowel_place(p);
-	struct bore b = { .fixing = FIXING_DOWEL, .text = "dowel, newel to tread" };
 	if (p->is_bottom && p->side->from > 1)
 		note_add(list->arena, p, "pack out and screw to the end of the wall as well");
 	if (at.diameter < LEAST_TREAD_DOWEL) {
@@ -214,10 +218,10 @@ static void tread_dowels_add(struct pieces *list, const struct post *p, struct d
 			length_say(list->arena, job_lettering(r->job), p->section));
 		return;
 	}
-	b.size = bore_round(at.diameter, DOWEL_IN_NEWEL);
-	b.mate = bore_round(at.diameter, fmax(tread - UNDER_DOWEL, tread / 2));
-	b.fixing_length = b.size.depth + b.mate.depth;
-	b.fixing_width = at.diameter;
+	double in_tread = fmax(tread - UNDER_DOWEL, tread / 2);
+	struct bore b = dowel_bore(
+		(struct dowel){ at.diameter, 2 * DOWEL_IN_NEWEL, DOWEL_IN_NEWEL, in_tread });
+	b.text = "dowel, newel to tread";
 	for (int i = 0; i < 2; i++) {
 		b.at = mouth(vec3(0, middle + (i ? out : -out), across(p, at.in)), back, down);
 		drill(list, p, b);
@@ -251,11 +255,11 @@ static void leg_screws_add(struct pieces *list, const struct post *p)
 	double string = p->side->inner - p->side->outer, thick = (p->core - string) / 2;
 	double solid = string - r->job->stringers.housing_depth;
 	double face = across(p, p->side->outer);
-	struct bore b = { .fixing = FIXING_SCREW, .text = "screw through the leg, plugged" };
-	b.size = bore_round(SCREW, thick);
-	b.mate = bore_round(SCREW, fmin(SCREW_IN_STRING, solid - 2));
-	b.fixing_length = thick + b.mate.depth;
-	b.fixing_width = SCREW;
+	double most = thick - LEG_HEAD + fmin(SCREW_IN_STRING, solid - 2);
+	struct fastener screw = fastener_screw_within(SCREW, most, r->job->about.units);
+	struct bore b = fastener_bore(screw, thick);
+	b.mate = bore_round(screw.pilot, screw.length - (thick - LEG_HEAD));
+	b.text = "screw through the leg, plugged";
 	for (int i = 0; i < 4; i++) {
 		double y = p->section / 2 + (i & 1 ? 1 : -1) * p->core / 4;
 		double x = p->slope * y - p->leg * (i & 2 ? 0.7 : 0.3);

@@ -6,6 +6,7 @@
 static const struct part_kind *const kinds[] = {
 	&part_existing,
 	&part_stringer,
+	&part_wedge,
 	&part_block,
 	&part_riser,
 	&part_tread,

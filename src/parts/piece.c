@@ -53,21 +53,3 @@ struct bore_size bore_oblong(enum bore_kind kind, double length, double width, d
 {
 	return (struct bore_size){ kind, length, width, depth };
 }
-
-const char *fixing_name(enum fixing fixing)
-{
-	switch (fixing) {
-	case FIXING_NONE: return "";
-	case FIXING_LOOSE_TENON: return "loose tenon";
-	case FIXING_DOWEL: return "dowel";
-	case FIXING_DOWEL_SCREW: return "dowel screw";
-	case FIXING_RAIL_BOLT: return "rail bolt";
-	case FIXING_FLOOR_BOLT: return "newel bolt, to floor";
-	case FIXING_SCREW: return "screw";
-	case FIXING_BRAD: return "brad";
-	case FIXING_BRACKET: return "rail bracket";
-	case FIXING_PLATE: return "newel plate";
-	case FIXING_COUNT: break;
-	}
-	return "";
-}

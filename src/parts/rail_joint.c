@@ -1,5 +1,6 @@
 #include "parts/rail_joint.h"
 
+#include "parts/fixing.h"
 #include "pitchboard/rail.h"
 
 /*
@@ -17,7 +18,6 @@
 #define ROOMY 6.0         /* and round one chosen by room, where it can be: common practice */
 #define USUAL_HEIGHT 24.0 /* of a bolt: 15/16 in (from memory) */
 #define DOWELS_APART 2.0  /* centre to centre, in diameters */
-#define GLUE 0.8          /* a dowel's hole is deeper than the dowel by 1/32 in at each end */
 
 struct hole {
 	double diameter, depth;
@@ -97,7 +97,7 @@ static struct hole bolt_hole(const struct job_rail_bolt *bolt)
 
 static struct hole dowel_hole(const struct job_dowel *dowel)
 {
-	return (struct hole){ dowel->diameter, dowel->length / 2 + GLUE };
+	return (struct hole){ dowel->diameter, dowel->length / 2 + DOWEL_GLUE_ROOM };
 }
 
 static void add_bolt(const struct joint *j, double height)
@@ -119,11 +119,8 @@ static void add_dowel(const struct joint *j, double height)
 {
 	const struct job_dowel *dowel = &j->stretch->rod->job->rail.dowel;
 	struct hole h = dowel_hole(dowel);
-	struct bore b = { .at = mouth(j, height_at_cut(j, h, height)) };
-	b.size = b.mate = bore_round(h.diameter, h.depth);
-	b.fixing = FIXING_DOWEL;
-	b.fixing_length = dowel->length;
-	b.fixing_width = dowel->diameter;
+	struct bore b = dowel_bore((struct dowel){ h.diameter, dowel->length, h.depth, h.depth });
+	b.at = mouth(j, height_at_cut(j, h, height));
 	b.text = "dowel, rail to newel";
 	piece_bore(j->arena, j->part, b);
 }
@@ -217,7 +214,7 @@ static double deepest_in_newel(const struct job_rail *rail)
 	case RAIL_JOINT_BY_ROOM:
 	case RAIL_JOINT_BOLT:
 	case RAIL_JOINT_BOLT_AND_DOWEL: return rail->bolt.length / 2;
-	case RAIL_JOINT_DOWELS: return rail->dowel.length / 2 + GLUE;
+	case RAIL_JOINT_DOWELS: return rail->dowel.length / 2 + DOWEL_GLUE_ROOM;
 	case RAIL_JOINT_NONE: return 0;
 	}
 	return 0;

@@ -15,23 +15,23 @@
 static void post_dowel(struct pieces *list, struct part *p, const struct upright *post,
 	enum infill_end end, const struct job_balusters *b, double room)
 {
-	double half = b->dowel_length / 2;
 	struct bore bore = upright_dowel(post, end,
 		(struct upright_dowel){ .diameter = fmin(b->dowel, post->width / 3),
 			.length = b->dowel_length,
 			.wall = WALL,
-			.in_other = room < INFINITY ? fmin(half, room) : 0 });
+			.in_other = room });
+	if (isinf(room)) /* an existing floor is drilled on site, from the foot */
+		bore.mate.depth = 0;
 	bore.text = end == INFILL_TOP ? "dowel, post top" : "dowel, post foot";
 	piece_bore(list->arena, p, bore);
 }
 
 /* Over a plough there is no wood for a dowel. */
 static void post_screw(struct pieces *list, struct part *p, const struct upright *post,
-	enum infill_end end)
+	enum infill_end end, enum units units)
 {
-	struct bore bore = upright_pilot(post, end, SCREW_UP,
-		bore_round(SCREW_HOLE, fmin(post->width / 2, SCREW_UP / 2)));
-	bore.fixing = FIXING_SCREW;
+	struct bore bore = upright_pilot(post, end, SCREW_UP, upright_screw(units),
+		fmin(post->width / 2, SCREW_UP / 2));
 	piece_bore(list->arena, p, bore);
 }
 
@@ -43,7 +43,7 @@ static void post_hold(struct pieces *list, struct part *p, const struct stretch 
 	bool strip = end == INFILL_TOP ? infill_has_subrail(job) : infill_has_shoe(job);
 	double room = infill_dowel_room(s, end, x + post->width / 2, post->slope[end]);
 	if ((strip && job->infill.kind == INFILL_PANEL) || room < job->balusters.dowel)
-		post_screw(list, p, post, end);
+		post_screw(list, p, post, end, job->about.units);
 	else
 		post_dowel(list, p, post, end, &job->balusters, room);
 }

@@ -1,5 +1,10 @@
 #include "parts/upright.h"
 
+/* Half of its length in the upright: common practice. */
+#define SCREW 6
+#define BRAD 18
+#define LONG 32.0
+
 struct outline upright_outline(struct arena *a, const struct upright *u)
 {
 	struct path p = path_begin(a, 4);
@@ -11,37 +16,44 @@ struct outline upright_outline(struct arena *a, const struct upright *u)
 }
 
 /* On a raked end it slants across the upright, and is the shorter for it. */
-static double depth_of(const struct upright *u, double slope, struct upright_dowel d)
+static double room_of(const struct upright *u, double slope, struct upright_dowel d)
 {
 	double beside = fmin(u->width, u->thickness) / 2 - d.diameter / 2 - d.wall;
-	return fmin(d.length / 2, beside / fmax(sin(atan(slope)), 0.01));
+	return fmin(u->height / 2, beside / fmax(sin(atan(slope)), 0.01));
 }
 
 struct bore upright_dowel(const struct upright *u, enum infill_end end, struct upright_dowel d)
 {
 	double slope = u->slope[end], c = cos(atan(slope)), sine = sin(atan(slope));
 	double way = end == INFILL_TOP ? 1 : -1;
-	struct bore bore = { .at = { .u = { sine, c, 0 }, .v = { 0, 0, way } } };
+	struct bore bore = dowel_bore(
+		(struct dowel){ d.diameter, d.length, room_of(u, slope, d), d.in_other });
+	bore.at.u = vec3(sine, c, 0);
+	bore.at.v = vec3(0, 0, way);
 	bore.at.w = vec3(way * c, -way * sine, 0);
 	bore.at.origin = vec3((end == INFILL_TOP ? u->height : 0) + slope * u->width / 2,
 		u->width / 2, u->thickness / 2);
-	bore.size = bore_round(d.diameter, depth_of(u, slope, d));
-	if (d.in_other > 0)
-		bore.mate = bore_round(d.diameter, d.in_other);
-	bore.fixing = FIXING_DOWEL;
-	bore.fixing_length = bore.size.depth + bore.mate.depth;
-	bore.fixing_width = d.diameter;
 	return bore;
 }
 
 struct bore upright_pilot(const struct upright *u, enum infill_end end, double from_end,
-	struct bore_size size)
+	struct fastener f, double depth)
 {
-	struct bore bore = { .at = { .u = { 1, 0, 0 }, .v = { 0, 0, 1 }, .w = { 0, -1, 0 } } };
+	struct bore bore = fastener_bore(f, depth);
+	bore.at = (struct frame){ .u = { 1, 0, 0 }, .v = { 0, 0, 1 }, .w = { 0, -1, 0 } };
 	bore.at.origin =
 		vec3(end == INFILL_TOP ? u->height - from_end : from_end, 0, u->thickness / 2);
-	bore.size = size;
-	bore.text = end == INFILL_TOP ? "pilot, on the slant up into the rail"
-				      : "pilot, on the slant down into what it stands on";
+	bore.text = end == INFILL_TOP ? "on the slant up into the rail"
+				      : "on the slant down into what it stands on";
 	return bore;
+}
+
+struct fastener upright_screw(enum units units)
+{
+	return fastener_screw_within(SCREW, LONG, units);
+}
+
+struct fastener upright_brad(enum units units)
+{
+	return fastener_brad_within(BRAD, LONG, units);
 }

@@ -6,9 +6,8 @@
 #ifndef PARTS_UPRIGHT_H
 #define PARTS_UPRIGHT_H
 
+#include "parts/fixing.h"
 #include "parts/infill.h"
-
-#define SCREW_HOLE 3.5 /* clearance of a #6 screw, 9/64 in (table of shank holes) */
 
 struct upright {
 	double width, thickness; /* along the stair, and across it */
@@ -22,13 +21,18 @@ struct outline upright_outline(struct arena *a, const struct upright *u);
 struct upright_dowel {
 	double diameter, length;
 	double wall;     /* least wood beside it in the upright */
-	double in_other; /* how deep in what it stands on or under; 0: that is not drilled */
+	double in_other; /* how deep a hole may be in what it stands on or under */
 };
 
 struct bore upright_dowel(const struct upright *u, enum infill_end end, struct upright_dowel d);
 
-/* A hole driven on the slant through the front, so far from the end, into what the end meets. */
+/* A screw or brad driven on the slant through the front, so far from the end, into what the end
+ * meets; so deep is the hole for it. */
 struct bore upright_pilot(const struct upright *u, enum infill_end end, double from_end,
-	struct bore_size size);
+	struct fastener f, double depth);
+
+/* The usual ones (common practice). */
+struct fastener upright_screw(enum units units);
+struct fastener upright_brad(enum units units);
 
 #endif

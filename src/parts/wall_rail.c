@@ -1,5 +1,7 @@
 #include "parts/wall_rail.h"
 
+#include "parts/fixing.h"
+
 #include "parts/piece.h"
 
 /*
@@ -63,11 +65,8 @@ static void add_dowel(const struct making *m, struct part *p, enum end end)
 	double depth = dowel_depth(m), diameter = m->rod->job->rail.dowel.diameter;
 	if (depth < DOWEL_SHALLOW)
 		return;
-	struct bore b = { .at = dowel_mouth(m, end), .size = bore_round(diameter, depth) };
-	b.mate = b.size;
-	b.fixing = FIXING_DOWEL;
-	b.fixing_length = 2 * depth - 1;
-	b.fixing_width = diameter;
+	struct bore b = dowel_bore((struct dowel){ diameter, 2 * depth, depth, depth });
+	b.at = dowel_mouth(m, end);
 	b.text = "dowel across the mitre of a return";
 	piece_bore(m->list->arena, p, b);
 }

@@ -91,8 +91,7 @@ static const char *bore_words(struct arena *a, const struct stair *s, const stru
 	const char *size = "";
 
 	if (b->fixing_length > 0 && b->fixing_width > 0)
-		size = arena_printf(a, " of %s",
-			section_words(a, s, b->fixing_width, b->fixing_length));
+		size = arena_printf(a, " of %s", fixing_size(a, job_lettering(s->job), b));
 	return arena_printf(a, "%s: %d%s", b->text, n, size);
 }
 

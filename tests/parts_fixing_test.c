@@ -1,0 +1,88 @@
+/*
+ * Fixings: the holes they want, and how a shop asks for them.
+ */
+#include <setjmp.h>
+#include <stdarg.h>
+#include <stddef.h>
+#include <stdint.h>
+#include <stdio.h>
+
+#include <cmocka.h>
+
+#include "near.h"
+#include "parts/fixing.h"
+
+/* 1/16 in: trade facts, from memory. */
+static void a_dowel_leaves_room_for_glue_at_either_end(void **state)
+{
+	struct bore b = dowel_bore((struct dowel){ 10, 50, INFINITY, INFINITY });
+	(void)state;
+	assert_near(b.size.depth, 25 + 1.6, 1e-9);
+	assert_near(b.mate.depth, 25 + 1.6, 1e-9);
+	assert_near(b.fixing_length, 50, 1e-9);
+}
+
+static void where_one_piece_is_thin_the_other_takes_more_of_the_dowel(void **state)
+{
+	struct bore b = dowel_bore((struct dowel){ 10, 50, INFINITY, 12 });
+	(void)state;
+	assert_near(b.mate.depth, 12, 1e-9);
+	assert_near(b.size.depth, 50 - (12 - 1.6) + 1.6, 1e-9);
+	assert_near(b.fixing_length, 50, 1e-9);
+}
+
+static void a_dowel_without_room_is_cut_shorter(void **state)
+{
+	struct bore b = dowel_bore((struct dowel){ 10, 50, 12, 15 });
+	(void)state;
+	assert_near(b.fixing_length, 12 + 15 - 2 * 1.6, 1e-9);
+}
+
+static void a_fastener_is_the_longest_sold_that_stays_within(void **state)
+{
+	(void)state;
+	assert_near(fastener_screw_within(8, 65, UNITS_INCHES).length, 2.5 * 25.4, 1e-9);
+	assert_near(fastener_screw_within(8, 65, UNITS_MILLIMETRES).length, 60, 1e-9);
+	assert_near(fastener_brad_within(18, 5, UNITS_INCHES).length, 0, 0);
+}
+
+static void assert_asked_for(enum units units, struct fastener f, const char *words)
+{
+	struct arena *a = arena_new();
+	struct lettering how = { .units = units, .fraction = units == UNITS_INCHES ? 16 : 1 };
+	struct bore b = fastener_bore(f, 10);
+	assert_string_equal(fixing_size(a, how, &b), words);
+	arena_free(a);
+}
+
+static void screws_go_by_their_number_and_brads_by_their_gauge(void **state)
+{
+	(void)state;
+	for (int n = 6; n <= 14; n += 2) {
+		char words[16];
+		snprintf(words, sizeof(words), "#%d x 2\"", n);
+		assert_asked_for(UNITS_INCHES, fastener_screw(n, 50.8), words);
+	}
+	assert_asked_for(UNITS_INCHES, fastener_brad(18, 31.75), "18 gauge x 1 1/4\"");
+	assert_asked_for(UNITS_INCHES, fastener_brad(15, 50.8), "15 gauge x 2\"");
+}
+
+static void in_millimetres_both_go_by_their_thickness(void **state)
+{
+	(void)state;
+	assert_asked_for(UNITS_MILLIMETRES, fastener_screw(8, 60), "4 x 60");
+	assert_asked_for(UNITS_MILLIMETRES, fastener_brad(18, 30), "1.2 x 30");
+}
+
+int main(void)
+{
+	const struct CMUnitTest tests[] = {
+		cmocka_unit_test(a_dowel_leaves_room_for_glue_at_either_end),
+		cmocka_unit_test(where_one_piece_is_thin_the_other_takes_more_of_the_dowel),
+		cmocka_unit_test(a_dowel_without_room_is_cut_shorter),
+		cmocka_unit_test(a_fastener_is_the_longest_sold_that_stays_within),
+		cmocka_unit_test(screws_go_by_their_number_and_brads_by_their_gauge),
+		cmocka_unit_test(in_millimetres_both_go_by_their_thickness),
+	};
+	return cmocka_run_group_tests(tests, NULL, NULL);
+}
