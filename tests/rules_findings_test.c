@@ -114,7 +114,7 @@ static void what_is_met_by_less_than_the_tolerance_is_near(void **state)
 static void what_a_job_does_not_show_is_not_checked(void **state)
 {
 	struct checked c = check(GUIDE("16", "10\"", ""));
-	static const char *const rows[] = { "headroom", "landing_depth", "lighting", "glazing",
+	static const char *const rows[] = { "headroom", "foot_depth", "lighting", "glazing",
 		"loads" };
 	(void)state;
 	for (size_t i = 0; i < sizeof(rows) / sizeof(rows[0]); i++) {

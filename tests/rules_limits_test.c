@@ -20,7 +20,7 @@
 
 /* What no job can hold yet, and no change to the parts makes. */
 static const char *const unmade[] = { "winder_depth", "winder_narrow", "winder_difference",
-	"winder_angle", "landing_width", "landing_between" };
+	"winder_angle", "landing_between" };
 
 static bool is_unmade(const char *gauge)
 {
@@ -33,6 +33,8 @@ static bool is_unmade(const char *gauge)
 /* Does the recipe hold no such stair: fewer than two risers, less than nothing? */
 static bool is_impossible(const struct rule *rule, double value)
 {
+	if (strstr(rule->gauge, "_over"))
+		return false;
 	return value < 0 || (strcmp(rule->gauge, "flight_risers") == 0 && value < 2);
 }
 

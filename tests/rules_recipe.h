@@ -19,8 +19,11 @@ struct recipe {
 	double floor_rail;        /* height of a level rail at the upper floor; 0: there is none */
 	double floor_rail_length; /* newel to newel */
 	const char *edge_walls;   /* edges of the opening that walls stand on; NULL: not said */
-	double landing;           /* clear floor before and behind */
-	bool shoe;                /* a bottom rail on the nosing line */
+	double landing;           /* depth of the clear floor before and behind */
+	double landing_width;
+	double hinge; /* of a door in the left-hand wall of either landing, from the riser's face;
+			 its leaf lies away from the stair */
+	bool shoe;    /* a bottom rail on the nosing line */
 	change_fn *change;
 	double by;
 };
@@ -51,7 +54,9 @@ static const struct recipe plain = {
 	.plank_width = 320,
 	.plank_thickness = 45,
 	.floor_rail_length = 1500,
-	.landing = 1200,
+	.landing = 1500,
+	.landing_width = 1500,
+	.hinge = 700,
 };
 
 static inline const char *side_words(struct arena *a, bool open, int from_step)
@@ -74,6 +79,15 @@ static inline const char *walls_words(struct arena *a, const struct recipe *r)
 	return r->edge_walls ? arena_printf(a, ", walls: [%s]", r->edge_walls) : "";
 }
 
+static inline const char *landings_words(struct arena *a, const struct recipe *r)
+{
+	const char *one = arena_printf(a,
+		"{depth: %.4f, width: %.4f, doors: [{wall: left, hinge: %.4f, leaf: 700}]}",
+		r->landing, r->landing_width, r->hinge);
+
+	return arena_printf(a, "foot: %s, head: %s", one, one);
+}
+
 /* Lengths to the thousandth of a millimetre. */
 static inline const char *recipe_job(struct arena *a, const struct recipe *r)
 {
@@ -83,7 +97,7 @@ static inline const char *recipe_job(struct arena *a, const struct recipe *r)
 
 	return arena_printf(a,
 		"pitchboard: 1\njob: {name: Constructed, units: millimetres}\n"
-		"floors: {total_rise: %.4f, lower_landing: 1500, upper_landing: %.4f}\n"
+		"floors: {total_rise: %.4f}\nlandings: {%s}\n"
 		"opening: {length: %.4f, width: %.4f, floor_thickness: %.1f%s}\n"
 		"stair: {width: %.4f, left: %s, right: %s, segments: [{risers: %d, run: %.4f}]}\n"
 		"stringers: {least_throat: 40, wall_gap: %.1f%s, wall: {kind: sawtooth, "
@@ -95,9 +109,9 @@ static inline const char *recipe_job(struct arena *a, const struct recipe *r)
 		"rail: {width: %.4f, depth: 60, height: %.4f%s}\n"
 		"balusters: {section: %.4f, largest_gap: %.4f}\n"
 		"infill: {kind: plain, shoe: %s}\n",
-		r->total, r->landing, r->opening, r->width + (r->floor_rail > 0 ? BESIDE_STAIR : 0),
-		FLOOR_THICKNESS, walls_words(a, r), r->width,
-		side_words(a, r->left_open, r->from_step),
+		r->total, landings_words(a, r), r->opening,
+		r->width + (r->floor_rail > 0 ? BESIDE_STAIR : 0), FLOOR_THICKNESS,
+		walls_words(a, r), r->width, side_words(a, r->left_open, r->from_step),
 		side_words(a, r->right_open, r->from_step), r->risers, r->run, WALL_GAP, middle,
 		r->plank_thickness, r->plank_width, r->plank_thickness, r->plank_width,
 		r->plank_thickness, r->plank_width, r->tread, r->nosing, r->radius,

@@ -238,6 +238,23 @@ static inline void make_spacing(struct recipe *r, double v)
 static inline void make_landing(struct recipe *r, double v)
 {
 	r->landing = v;
+	r->hinge = 0;
+}
+
+static inline void make_landing_over(struct recipe *r, double v)
+{
+	make_landing(r, r->width + v);
+}
+
+static inline void make_landing_width(struct recipe *r, double v)
+{
+	r->landing_width = r->width + v;
+}
+
+static inline void make_door(struct recipe *r, double v)
+{
+	r->landing = 3000;
+	r->hinge = v;
 }
 
 static inline void make_diameter(struct recipe *r, double v)
@@ -334,7 +351,14 @@ static const struct {
 	{ "risers_without_rail", make_risers_without_rail },
 	{ "rail_gap", make_rail_gap },
 	{ "loose_rail_ends", make_loose_ends },
-	{ "landing_depth", make_landing },
+	{ "foot_depth", make_landing },
+	{ "head_depth", make_landing },
+	{ "foot_depth_over", make_landing_over },
+	{ "head_depth_over", make_landing_over },
+	{ "foot_width_over", make_landing_width },
+	{ "head_width_over", make_landing_width },
+	{ "foot_door", make_door },
+	{ "head_door", make_door },
 	{ "rail_diameter", make_diameter },
 	{ "rail_perimeter", make_perimeter },
 	{ "rail_across", make_across },
@@ -375,6 +399,8 @@ static inline bool recipe_for(const struct rule *rule, double value, struct reci
 	r->left_open = wants(rule, "rail_sides", 2);
 	if (wants(rule, "clear_width", 1))
 		r->width = 1100;
+	if (wants(rule, "clear_width", 1200))
+		r->width = 1250;
 	for (int i = 0; i < rule->condition_count; i++)
 		if (strcmp(rule->conditions[i].gauge, "stringer_spacing") == 0)
 			r->middle_count = 0;

@@ -20,6 +20,7 @@
 #include "pitchboard/job_agreement.h"
 #include "pitchboard/job_code.h"
 #include "pitchboard/job_infill.h"
+#include "pitchboard/job_landings.h"
 #include "pitchboard/job_newels.h"
 #include "pitchboard/job_rail.h"
 #include "pitchboard/job_treads.h"
@@ -77,8 +78,6 @@ struct job_floors {
 	double total_rise;                 /* finished to finished; 0: the next one was given */
 	double structural_rise;            /* structural floor to structural floor */
 	double lower_finish, upper_finish; /* build-up over the structural floor */
-	/* clear floor before the first riser, and behind the last; 0: not known */
-	double lower_landing, upper_landing;
 };
 
 struct job_opening {
@@ -127,6 +126,8 @@ struct job_stair {
 	struct job_side left, right; /* going up */
 	struct job_segment *segments;
 	int segment_count;
+	double north; /* degrees, clockwise on plan from the way up the first flight; only where
+			 the key is written */
 };
 
 /* The limits within which the program chooses risers and run. */
@@ -222,6 +223,7 @@ struct job {
 	int revision_count;
 	struct job_measured measured;
 	struct job_floors floors;
+	struct job_landings landings;
 	struct job_opening opening;
 	struct job_stair stair;
 	struct job_comfort comfort;

@@ -291,4 +291,5 @@ void job_check(struct arena *a, const struct job_file *f, struct diags *d)
 	check_treads(&c);
 	check_balusters(&c);
 	check_measured(&c);
+	job_landings_check(&f->job, d);
 }

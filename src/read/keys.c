@@ -56,8 +56,10 @@ static const struct choice sizes[] = {
 	{ "floor_thickness", 7 },
 	{ "ceiling_height", 8 },
 	{ "upper_ceiling_height", 9 },
-	{ "lower_landing", 10 },
-	{ "upper_landing", 11 },
+	{ "foot_landing_depth", 10 },
+	{ "foot_landing_width", 11 },
+	{ "head_landing_depth", 12 },
+	{ "head_landing_width", 13 },
 	{ 0 },
 };
 
@@ -87,14 +89,6 @@ static const struct field floors[] = {
 	{ FIELD_LENGTH, "upper_finish", LANDS(job_floors, upper_finish), .most = 400,
 		.help = "build-up over the upper structural floor",
 		.absent = "none, but needed with structural_rise" },
-	{ FIELD_LENGTH, "lower_landing", LANDS(job_floors, lower_landing), .least = 100,
-		.most = 20000,
-		.help = "clear floor before the first riser, in the direction of travel",
-		.absent = "not known" },
-	{ FIELD_LENGTH, "upper_landing", LANDS(job_floors, upper_landing), .least = 100,
-		.most = 20000,
-		.help = "clear floor behind the last riser, in the direction of travel",
-		.absent = "not known" },
 	{ 0 },
 };
 
@@ -222,6 +216,9 @@ static const struct field stair[] = {
 	{ FIELD_GROUPS, "segments", LANDS(job_stair, segments), COUNTED(job_stair, segment_count),
 		.group = &keys_segment, .help = "the chain of flights from the bottom up",
 		.absent = "one flight, risers and run chosen by the program" },
+	{ FIELD_NUMBER, "north", LANDS(job_stair, north), .most = 360,
+		.help = "where north lies: degrees on plan, clockwise from the way up",
+		.absent = "not known" },
 	{ 0 },
 };
 
@@ -300,6 +297,8 @@ static const struct field file[] = {
 		.absent = "nothing: every size is marked verify in field" },
 	{ FIELD_GROUP, "floors", LANDS(job_file, job.floors), .required = true,
 		.group = &keys_floors, .help = "the height to climb" },
+	{ FIELD_GROUP, "landings", LANDS(job_file, job.landings), .group = &keys_landings,
+		.help = "the floors before and behind the stair" },
 	{ FIELD_GROUP, "opening", LANDS(job_file, job.opening), .group = &keys_opening,
 		.help = "the opening in the upper floor" },
 	{ FIELD_GROUP, "stair", LANDS(job_file, job.stair), .required = true, .group = &keys_stair,

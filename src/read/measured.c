@@ -20,8 +20,10 @@ static const struct {
 	{ "floor_thickness", offsetof(struct job, opening.src), "floor_thickness" },
 	{ "ceiling_height", offsetof(struct job, opening.src), "ceiling_height" },
 	{ "upper_ceiling_height", offsetof(struct job, opening.src), "upper_ceiling_height" },
-	{ "lower_landing", offsetof(struct job, floors.src), "lower_landing" },
-	{ "upper_landing", offsetof(struct job, floors.src), "upper_landing" },
+	{ "foot_landing_depth", offsetof(struct job, landings.at[LANDING_FOOT].src), "depth" },
+	{ "foot_landing_width", offsetof(struct job, landings.at[LANDING_FOOT].src), "width" },
+	{ "head_landing_depth", offsetof(struct job, landings.at[LANDING_HEAD].src), "depth" },
+	{ "head_landing_width", offsetof(struct job, landings.at[LANDING_HEAD].src), "width" },
 };
 
 enum { MEASUREMENTS = sizeof(measurements) / sizeof(measurements[0]) };

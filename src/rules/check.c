@@ -227,6 +227,7 @@ static struct pos place_in_job(const struct job *job, const struct gauge *g)
 		const struct node *src;
 	} groups[] = {
 		{ "floors", job->floors.src },
+		{ "landings", job->landings.src },
 		{ "opening", job->opening.src },
 		{ "stair", job->stair.src },
 		{ "segments", job->stair.segments[0].src },

@@ -1,35 +1,129 @@
 /*
- * The floors before and after a flight.  A job may know how far they go on, never how wide they
- * are.
+ * The floors before and after a flight, as far as the job knows them.
+ *
+ * Sizes of landings are measured on the floor that the job says is clear; a door
+ * counts with all that its leaf passes over.
  */
+#include "pitchboard/landing.h"
 #include "rules/gauge.h"
 
-static struct reading floor_size(const struct survey *s)
+static const char *const unknown[LANDINGS][2] = {
+	[LANDING_FOOT] = { "the depth of the landing at the foot is not in the job",
+		"the width of the landing at the foot is not in the job" },
+	[LANDING_HEAD] = { "the depth of the landing at the head is not in the job",
+		"the width of the landing at the head is not in the job" },
+};
+
+static const char *const at[LANDINGS] = { "at the foot", "at the head" };
+
+static struct reading size_of(const struct survey *s, enum landing_place place, int across)
 {
-	(void)s;
-	return reading_not_possible(
-		"how far the floors go on before and after the flight is not in the job");
+	const struct job_landing *l = &s->stair->job->landings.at[place];
+	double known = across ? l->width : l->depth;
+
+	return known > 0 ? reading_of(known, at[place])
+			 : reading_not_possible(unknown[place][across]);
 }
 
-/* Both have to be known: the shorter one counts. */
-static struct reading floor_depth(const struct survey *s)
+/* Over the width of the flight; shown as what it is, not as what it is over. */
+static struct reading over_stair(const struct survey *s, enum landing_place place, int across)
 {
-	const struct job_floors *f = &s->stair->job->floors;
+	struct reading r = size_of(s, place, across);
+	double size = r.least;
+
+	if (r.state != READING_TAKEN)
+		return r;
+	return reading_shown(reading_of(size - s->stair->width, at[place]),
+		arena_printf(s->arena, "%s, the stair %s", survey_say(s, size),
+			survey_say(s, s->stair->width)));
+}
+
+static struct reading foot_depth(const struct survey *s)
+{
+	return size_of(s, LANDING_FOOT, 0);
+}
+
+static struct reading head_depth(const struct survey *s)
+{
+	return size_of(s, LANDING_HEAD, 0);
+}
+
+static struct reading foot_depth_over(const struct survey *s)
+{
+	return over_stair(s, LANDING_FOOT, 0);
+}
+
+static struct reading head_depth_over(const struct survey *s)
+{
+	return over_stair(s, LANDING_HEAD, 0);
+}
+
+static struct reading foot_width_over(const struct survey *s)
+{
+	return over_stair(s, LANDING_FOOT, 1);
+}
+
+static struct reading head_width_over(const struct survey *s)
+{
+	return over_stair(s, LANDING_HEAD, 1);
+}
+
+/* ---- doors ---- */
+
+static const char *door_at(const struct survey *s, enum landing_place place,
+	const struct job_door *door)
+{
+	static const char *const walls[] = {
+		[LANDING_RIGHT] = "the right-hand wall",
+		[LANDING_LEFT] = "the left-hand wall",
+		[LANDING_END] = "the end wall",
+	};
+
+	return arena_printf(s->arena, "%s, door in %s", at[place], walls[door->wall]);
+}
+
+static struct reading nearest_door(const struct survey *s, enum landing_place place)
+{
+	const struct job_landing *l = &s->stair->job->landings.at[place];
 	struct reading r = reading_none();
 
-	if (f->lower_landing <= 0)
-		return reading_not_possible("lower_landing is not in the job");
-	if (f->upper_landing <= 0)
-		return reading_not_possible("upper_landing is not in the job");
-	reading_add(&r, f->lower_landing, "at the foot");
-	reading_add(&r, f->upper_landing, "at the head");
+	if (!node_has(l->src, "doors"))
+		return reading_not_possible(place == LANDING_FOOT
+				? "whether a door opens at the foot is not in the job"
+				: "whether a door opens at the head is not in the job");
+	for (int i = 0; i < l->door_count; i++) {
+		double clear = door_clear(s->stair, place, &l->doors[i]);
+		if (clear < INFINITY)
+			reading_add(&r, clear, door_at(s, place, &l->doors[i]));
+	}
+	if (r.state != READING_TAKEN)
+		return reading_not_applicable("no door opens towards the stair there");
+	if (r.least < 0)
+		r.shown = arena_printf(s->arena, "%s over the stair", survey_say(s, -r.least));
 	return r;
 }
 
-static const char *mend_depth(const struct survey *s, struct shortfall f)
+static struct reading foot_door(const struct survey *s)
+{
+	return nearest_door(s, LANDING_FOOT);
+}
+
+static struct reading head_door(const struct survey *s)
+{
+	return nearest_door(s, LANDING_HEAD);
+}
+
+static const char *mend_size(const struct survey *s, struct shortfall f)
 {
 	return arena_printf(s->arena, "%s more clear floor %s", survey_say(s, f.by),
 		f.reading->least_at);
+}
+
+static const char *mend_door(const struct survey *s, struct shortfall f)
+{
+	return arena_printf(s->arena,
+		"the door opening out of the landing, or %s further from the stair",
+		survey_say(s, f.by));
 }
 
 static struct reading landing_on_the_way(const struct survey *s)
@@ -39,9 +133,22 @@ static struct reading landing_on_the_way(const struct survey *s)
 }
 
 const struct gauge gauges_of_landings[] = {
-	{ "landing_depth", "landing, in the direction of travel", GAUGE_LENGTH, floor_depth,
-		mend_depth, "floors", NULL },
-	{ "landing_width", "landing, across", GAUGE_LENGTH, floor_size, NULL, "stair", NULL },
+	{ "foot_depth", "landing at the foot, in the direction of travel", GAUGE_LENGTH, foot_depth,
+		mend_size, "landings", "foot" },
+	{ "head_depth", "landing at the head, in the direction of travel", GAUGE_LENGTH, head_depth,
+		mend_size, "landings", "head" },
+	{ "foot_depth_over", "depth of the landing at the foot", GAUGE_LENGTH, foot_depth_over,
+		mend_size, "landings", "foot" },
+	{ "head_depth_over", "depth of the landing at the head", GAUGE_LENGTH, head_depth_over,
+		mend_size, "landings", "head" },
+	{ "foot_width_over", "landing at the foot, across", GAUGE_LENGTH, foot_width_over,
+		mend_size, "landings", "foot" },
+	{ "head_width_over", "landing at the head, across", GAUGE_LENGTH, head_width_over,
+		mend_size, "landings", "head" },
+	{ "foot_door", "clear floor to a door's swing at the foot", GAUGE_LENGTH, foot_door,
+		mend_door, "landings", "foot" },
+	{ "head_door", "clear floor to a door's swing at the head", GAUGE_LENGTH, head_door,
+		mend_door, "landings", "head" },
 	{ "landing_between", "landing between two flights", GAUGE_LENGTH, landing_on_the_way, NULL,
 		"stair", NULL },
 	{ 0 },

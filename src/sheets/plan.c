@@ -13,7 +13,7 @@
 #include "draw/dimension.h"
 #include "draw/place.h"
 #include "sheets/compose.h"
-#include "sheets/plan_lines.h"
+#include "sheets/plan_landings.h"
 #include "sheets/reader.h"
 #include "sheets/stands.h"
 #include "sheets/words.h"
@@ -37,10 +37,18 @@ static const char *tread_words(struct arena *a, const struct plan *p)
 /* Under the words of the arrow: what stands before the stair. */
 static const char *foot_words(const struct plan *p)
 {
-	const struct job_floors *f = &p->context->stair->job->floors;
+	const struct job_landing *l = &p->context->stair->job->landings.at[LANDING_FOOT];
 
-	return sheet_says(p->context, SAYS_FLOORS) && f->lower_landing <= 0 ? "landing not known"
-									    : "";
+	return sheet_says(p->context, SAYS_FLOORS) && l->depth <= 0 ? "landing not known" : "";
+}
+
+/* White, under words that stand on the landing: the swing of a door may go there. */
+static void draw_ground(struct hand h, struct box b)
+{
+	const struct vec corners[] = { { b.x0, b.y0 }, { b.x1, b.y0 }, { b.x1, b.y1 },
+		{ b.x0, b.y1 } };
+
+	draw_fill(h.g, SHADE_WHITE, corners, 4);
 }
 
 /* Along the walking line, the words before its start; the box of the words. */
@@ -62,6 +70,9 @@ static struct box draw_arrow(struct hand h, const struct plan *p, double scale)
 	draw_polyline(h.g, PEN_CENTRE, line, n);
 	draw_circle(h.g, PEN_OUTLINE, line[0], 0.9);
 	draw_arrow_head(h.g, line[n - 1], vec_sub(line[n - 1], line[n - 2]), h.letter * 1.2);
+	draw_ground(h,
+		(struct box){ words.x - w, words.y - 1.2 * h.letter - 0.9, words.x,
+			words.y + 1.2 * h.letter + 0.9 });
 	draw_text(h.g, vec(words.x, words.y + 0.9), h.letter, ALIGN_RIGHT, up);
 	draw_text(h.g, vec(words.x, words.y - h.letter - 0.9), h.letter, ALIGN_RIGHT, treads);
 	if (*foot)
@@ -205,16 +216,17 @@ static struct box draw_section_marks(struct hand h, const struct plan *p, struct
 static struct box compose(struct sheet *s, const void *what, double scale)
 {
 	const struct plan *p = what;
-	struct box around = box_scale(plan_box(p), scale);
+	struct box around = box_scale(box_join(plan_box(p), plan_landings_box(p)), scale);
 	struct hand h = s->hand;
 
 	plan_draw(h.g, p, scale);
+	plan_landings_draw(h.g, p, scale);
 	draw_riser_numbers(h, p, scale);
 	around = box_join(around, draw_arrow(h, p, scale));
 	around = draw_section_marks(h, p, around, scale);
 	struct dims d = dims_begin(h.g, h.measure, h.letter, around);
 	plan_add_dimensions(&d, p, scale);
-	struct box used = dims_draw(&d);
+	struct box used = plan_draw_north(h, p, dims_draw(&d));
 	if (sheet_says(p->context, SAYS_STRINGERS))
 		letter_stringers(h, p, scale);
 	return draw_view_foot(h, used, "Plan", scale, p->context->stair->job->about.units);
@@ -232,25 +244,17 @@ static const char *cut_words(struct arena *a, const struct plan *p)
 		length_words(a, s, p->cut_height));
 }
 
-/* How far one floor is clear, or that nobody knows. */
-static const char *landing_words(struct arena *a, const struct plan *p, const char *size,
-	double known)
-{
-	if (known <= 0)
-		return "NOT KNOWN, not in the job";
-	return arena_printf(a, "%s clear, its width not in the job",
-		measured_words(a, p->context->stair, size, known));
-}
-
 static const char *landings_words(struct arena *a, const struct plan *p)
 {
-	const struct job_floors *f = &p->context->stair->job->floors;
+	return sheet_says(p->context, SAYS_FLOORS) ? plan_landings_words(a, p) : "";
+}
 
-	if (!sheet_says(p->context, SAYS_FLOORS))
-		return "";
-	return arena_printf(a, "Landing at the foot: %s. Landing at the head: %s.",
-		landing_words(a, p, "lower_landing", f->lower_landing),
-		landing_words(a, p, "upper_landing", f->upper_landing));
+static const char *lines_words(struct arena *a, const struct stair *s)
+{
+	return arena_printf(a,
+		"The arrow points up. Nosings are whole lines, riser faces and stringers "
+		"dashed.%s",
+		node_has(s->job->stair.src, "north") ? "" : " Orientation not given.");
 }
 
 static void note_sheet(struct sheet *s, const struct plan *p)
@@ -260,9 +264,7 @@ static void note_sheet(struct sheet *s, const struct plan *p)
 	const struct note notes[] = {
 		{ "Notes", general_words(a, st) },
 		{ NULL, cut_words(a, p) },
-		{ NULL,
-			"The arrow points up. Nosings are whole lines, riser faces and stringers "
-			"dashed. Orientation not given." },
+		{ NULL, lines_words(a, st) },
 		{ NULL,
 			"Width: a wall counts at its finished face, an open side at the outer face "
 			"of its stringer." },
@@ -276,7 +278,7 @@ static void note_sheet(struct sheet *s, const struct plan *p)
 
 static double draw_view(struct sheet *s, const struct plan *p)
 {
-	struct composition what = { compose, p, plan_box(p), 0 };
+	struct composition what = { compose, p, box_join(plan_box(p), plan_landings_box(p)), 0 };
 	struct composed done = sheet_compose(s, what, s->room, SET_CENTRED);
 
 	s->drawing->scale =

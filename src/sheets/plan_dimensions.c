@@ -1,6 +1,6 @@
 #include "draw/bounds.h"
 #include "pitchboard/width.h"
-#include "sheets/plan_lines.h"
+#include "sheets/plan_landings.h"
 #include "sheets/reader.h"
 #include "sheets/stands.h"
 #include "sheets/words.h"
@@ -105,28 +105,6 @@ static void clear_widths(struct dims *d, const struct plan *p, double scale)
 	}
 }
 
-/* As far as the floor is known to be clear before the stair and behind it. */
-static void landing_dimensions(struct dims *d, const struct plan *p, double scale)
-{
-	const struct stair *s = p->context->stair;
-	const struct job_floors *f = &s->job->floors;
-	struct arena *a = d->drawing->arena;
-	double foot = plan_at(p, 0, 0, scale).y, run = p->flight->total_run;
-	const struct dim_link lower = { plan_at(p, -f->lower_landing, 0, scale).x,
-		plan_at(p, 0, 0, scale).x, foot, foot,
-		arena_printf(a, "landing %s",
-			measured_words(a, s, "lower_landing", f->lower_landing)) };
-	const struct dim_link upper = { plan_at(p, run, 0, scale).x,
-		plan_at(p, run + f->upper_landing, 0, scale).x, foot, foot,
-		arena_printf(a, "landing %s",
-			measured_words(a, s, "upper_landing", f->upper_landing)) };
-
-	if (f->lower_landing > 0)
-		dims_chain(d, DIM_BELOW, &lower, 1);
-	if (f->upper_landing > 0)
-		dims_chain(d, DIM_BELOW, &upper, 1);
-}
-
 static void stringer_widths(struct dims *d, const struct plan *p, double scale)
 {
 	const struct stair *s = p->context->stair;
@@ -165,6 +143,6 @@ void plan_add_dimensions(struct dims *d, const struct plan *p, double scale)
 	if (sheet_says(c, SAYS_LIMITS))
 		clear_widths(d, p, scale);
 	if (sheet_says(c, SAYS_FLOORS))
-		landing_dimensions(d, p, scale);
+		plan_add_landings(d, p, scale);
 	whole_width(d, p, scale);
 }
