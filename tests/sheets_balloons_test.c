@@ -11,6 +11,7 @@
 
 #include "near.h"
 #include "sheets/balloons.h"
+#include "sheets/marks.h"
 #include "six_tenths.h"
 
 static struct hand hand_of(struct arena *a)
@@ -31,7 +32,10 @@ static bool leaders_cross(const struct leader *p, const struct leader *q)
 
 static struct balloon_line level_line(double y, double length)
 {
-	return (struct balloon_line){ vec(0, y), vec(1, 0), vec(0, 1), length };
+	return (struct balloon_line){ .from = vec(0, y),
+		.along = vec(1, 0),
+		.out = vec(0, 1),
+		.length = length };
 }
 
 static void balloons_keep_apart(void **state)
@@ -94,9 +98,30 @@ static void many_stand_in_rows_no_longer_than_the_line(void **state)
 	arena_free(a);
 }
 
+/* A riser 100 by 100, and beside it a strip of 10. */
+static void a_cut_face_too_small_for_its_mark_is_left_to_a_balloon(void **state)
+{
+	struct arena *a = arena_new();
+	const struct part riser = { .mark = "R1" }, cove = { .mark = "M1" };
+	const struct vec large[] = { { 0, 0 }, { 100, 0 }, { 100, 100 }, { 0, 100 } };
+	const struct vec small[] = { { 110, 0 }, { 120, 0 }, { 119, 8 }, { 110, 10 } };
+	const struct cut_face cuts[] = { { large, 4, &riser, 0 }, { small, 4, &cove, 1 } };
+	const struct view view = { .cuts = cuts, .cut_count = 2 };
+	struct marks_left left =
+		letter_marks(hand_of(a), &view, 0.5, (struct box){ -10, -10, 130, 110 });
+	(void)state;
+	assert_int_equal(left.n, 1);
+	assert_string_equal(left.list[0].text, "M1");
+	/* half size: in the wood of the small one */
+	assert_true(left.list[0].points_at.x > 55 && left.list[0].points_at.x < 60);
+	assert_true(left.list[0].points_at.y > 0 && left.list[0].points_at.y < 5);
+	arena_free(a);
+}
+
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
+		cmocka_unit_test(a_cut_face_too_small_for_its_mark_is_left_to_a_balloon),
 		cmocka_unit_test(balloons_keep_apart),
 		cmocka_unit_test(no_two_leaders_cross),
 		cmocka_unit_test(many_stand_in_rows_no_longer_than_the_line),

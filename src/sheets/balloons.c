@@ -13,7 +13,7 @@ void balloons_set(struct hand h, struct leader *list, int n, struct balloon_line
 {
 	double wide = 2 * balloon_radius(h) + 0.6;
 	int rows = line.length > 0 ? (int)ceil(n * wide / line.length) : 1;
-	struct leader_line rule = { .from = line.from, .along = line.along };
+	struct leader_line rule = { .from = line.from, .along = line.along, .shift = line.shift };
 
 	rule.rows = rows < MOST_ROWS ? rows : MOST_ROWS;
 	rule.gap = wide / fmax(rule.rows, 1);

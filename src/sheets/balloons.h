@@ -15,6 +15,7 @@
 struct balloon_line {
 	struct vec from, along, out;
 	double length; /* 0: as long as they like */
+	double shift;  /* farther along than what they point at */
 };
 
 void balloons_set(struct hand h, struct leader *list, int n, struct balloon_line line);

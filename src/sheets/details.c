@@ -76,7 +76,10 @@ static struct box draw_marks(struct sheet *s, const struct detail *t, double sca
 	}
 	double x = used.x1 + 3 * balloon_radius(s->hand);
 	balloons_set(s->hand, list, n,
-		(struct balloon_line){ vec(x, 0), vec(0, 1), vec(1, 0), box_height(used) });
+		(struct balloon_line){ .from = vec(x, 0),
+			.along = vec(0, 1),
+			.out = vec(1, 0),
+			.length = box_height(used) });
 	return box_join(used, balloons_draw(s->hand, list, n));
 }
 

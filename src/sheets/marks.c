@@ -1,5 +1,7 @@
 #include "sheets/marks.h"
 
+#include <string.h>
+
 #include "draw/bounds.h"
 #include "draw/clip.h"
 #include "draw/place.h"
@@ -70,7 +72,8 @@ static void knock_out(struct hand h, struct vec at, double width)
 	draw_fill(h.g, SHADE_WHITE, box, 4);
 }
 
-static void letter_face(struct hand h, const struct cut_face *c, double scale, struct box window)
+/* Was there room for it? */
+static bool letter_face(struct hand h, const struct cut_face *c, double scale, struct box window)
 {
 	const char *text = part_is_existing(c->part) ? c->part->name : c->part->mark;
 	struct box b = shown_box(h.g->arena, c, window);
@@ -79,15 +82,75 @@ static void letter_face(struct hand h, const struct cut_face *c, double scale, s
 
 	if (box_is_empty(b) || box_width(b) * scale < width + 0.4 ||
 		box_height(b) * scale < h.letter * 1.5)
-		return;
+		return false;
 	int n = spots_on(c, b, h, scale, width, spots);
 	int i = place_text(h.g, h.measure, h.letter, spots, n, text);
 	if (i >= 0)
 		knock_out(h, spots[i].at, width);
+	return i >= 0;
 }
 
-void letter_marks(struct hand h, const struct view *v, double scale, struct box window)
+/* ---- what finds no room ---- */
+
+#define GRID 9 /* places each way at which a small face is looked for wood */
+
+/* In the wood of a face, and in the window: as far from the edges of the grid as may be. */
+static bool find_wood(const struct cut_face *c, struct box b, struct vec *at)
+{
+	double best = INFINITY;
+
+	for (int i = 0; i < GRID * GRID; i++) {
+		int row = i / GRID;
+		double u = (i % GRID + 0.5) / GRID, v = (row + 0.5) / GRID;
+		struct vec p = vec(b.x0 + box_width(b) * u, b.y0 + box_height(b) * v);
+		double off = fmax(fabs(u - 0.5), fabs(v - 0.5));
+		if (off < best && is_inside(c, p)) {
+			best = off;
+			*at = p;
+		}
+	}
+	return !isinf(best);
+}
+
+static bool is_among(struct marks_left l, const char *mark)
+{
+	for (int i = 0; i < l.n; i++)
+		if (strcmp(l.list[i].text, mark) == 0)
+			return true;
+	return false;
+}
+
+static bool is_lettered(const struct view *v, const bool *lettered, const char *mark)
 {
 	for (int i = 0; i < v->cut_count; i++)
-		letter_face(h, &v->cuts[i], scale, window);
+		if (lettered[i] && strcmp(v->cuts[i].part->mark, mark) == 0)
+			return true;
+	return false;
+}
+
+static struct marks_left left_over(struct hand h, const struct view *v, const bool *lettered,
+	double scale, struct box window)
+{
+	struct arena *a = h.g->arena;
+	struct marks_left l = { NEW_N(a, struct leader, v->cut_count + 1), 0 };
+
+	for (int i = 0; i < v->cut_count; i++) {
+		const struct cut_face *c = &v->cuts[i];
+		struct box b = shown_box(a, c, window);
+		struct vec at = { 0, 0 };
+		if (part_is_existing(c->part) || box_is_empty(b) || is_among(l, c->part->mark) ||
+			is_lettered(v, lettered, c->part->mark) || !find_wood(c, b, &at))
+			continue;
+		l.list[l.n++] = (struct leader){ c->part->mark, vec_scale(at, scale), { 0, 0 } };
+	}
+	return l;
+}
+
+struct marks_left letter_marks(struct hand h, const struct view *v, double scale, struct box window)
+{
+	bool *lettered = NEW_N(h.g->arena, bool, v->cut_count + 1);
+
+	for (int i = 0; i < v->cut_count; i++)
+		lettered[i] = letter_face(h, &v->cuts[i], scale, window);
+	return left_over(h, v, lettered, scale, window);
 }

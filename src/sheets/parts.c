@@ -239,6 +239,18 @@ static void step_dimensions(struct dims *d, const struct step_section *t, double
 	dims_chain(d, DIM_LEFT, rise, 1);
 }
 
+/* Pieces too small for their mark bear it in a balloon beside the view, on its free side. */
+static struct box draw_small_marks(struct hand h, struct marks_left small, struct box view)
+{
+	struct balloon_line line = { .along = { 0, 1 }, .out = { 1, 0 } };
+
+	line.from = vec(view.x1 + 2 * balloon_radius(h), 0);
+	line.length = box_height(view);
+	line.shift = -2 * balloon_radius(h); /* or the leader to a cove lies on the tread */
+	balloons_set(h, small.list, small.n, line);
+	return box_join(view, balloons_draw(h, small.list, small.n));
+}
+
 static struct box compose_step(struct sheet *s, const void *what, double scale)
 {
 	const struct step_section *t = what;
@@ -247,8 +259,9 @@ static struct box compose_step(struct sheet *s, const void *what, double scale)
 
 	view_draw(s->drawing, &t->view, (struct placing){ .scale = scale }, &w);
 	step_dimensions(&d, t, scale);
-	used = dims_draw(&d);
-	letter_marks(s->hand, &t->view, scale, w);
+	used = box_join(dims_draw(&d),
+		draw_small_marks(s->hand, letter_marks(s->hand, &t->view, scale, w),
+			box_scale(w, scale)));
 	return draw_view_foot(s->hand, used, "A step in section", scale,
 		t->context->stair->job->about.units);
 }
