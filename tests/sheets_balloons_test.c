@@ -108,13 +108,13 @@ static void a_cut_face_too_small_for_its_mark_is_left_to_a_balloon(void **state)
 	const struct cut_face cuts[] = { { large, 4, &riser, 0 }, { small, 4, &cove, 1 } };
 	const struct view view = { .cuts = cuts, .cut_count = 2 };
 	struct marks_left left =
-		letter_marks(hand_of(a), &view, 0.5, (struct box){ -10, -10, 130, 110 });
+		letter_marks(hand_of(a), &view, 0.25, (struct box){ -10, -10, 130, 110 });
 	(void)state;
 	assert_int_equal(left.n, 1);
 	assert_string_equal(left.list[0].text, "M1");
-	/* half size: in the wood of the small one */
-	assert_true(left.list[0].points_at.x > 55 && left.list[0].points_at.x < 60);
-	assert_true(left.list[0].points_at.y > 0 && left.list[0].points_at.y < 5);
+	/* at 1:4, in the wood of the small one */
+	assert_true(left.list[0].points_at.x > 27.5 && left.list[0].points_at.x < 30);
+	assert_true(left.list[0].points_at.y > 0 && left.list[0].points_at.y < 2.5);
 	arena_free(a);
 }
 
