@@ -10,7 +10,7 @@
 #include <cmocka.h>
 
 #include "near.h"
-#include "parts/piece.h"
+#include "parts/assembly.h"
 
 static const struct part_kind posts = { .name = "post", .prefix = "P" };
 static const struct part_kind boards = { .name = "board", .prefix = "Q" };
@@ -27,6 +27,12 @@ static struct part *post_at(struct pieces *list, double x, double z)
 }
 
 /* Under the post's foot, out of its end. */
+static void drill_mates(struct arena *a, const struct pieces *one, const struct pieces *other)
+{
+	struct assembly all = assembly_make(a, (struct part *[]){ one->first, other->first }, 2);
+	mates_drill(a, &all);
+}
+
 static struct bore foot_dowel(void)
 {
 	struct bore b = { .at = { .u = { 0, 1, 0 }, .v = { 0, 0, 1 }, .w = { -1, 0, 0 } } };
@@ -51,7 +57,7 @@ static void the_board_under_a_post_is_drilled_where_the_post_is(void **state)
 	(void)state;
 	struct part *post = post_at(&high, 200, 100), *board = board_add(&low);
 	piece_bore(a, post, foot_dowel());
-	mates_drill(a, (struct part *[]){ high.first, low.first }, 2);
+	drill_mates(a, &high, &low);
 	const struct bore *mate = board->bores;
 	assert_non_null(mate);
 	assert_null(mate->next);
@@ -78,7 +84,7 @@ static void a_hole_that_comes_through_a_board_goes_on_in_the_one_behind(void **s
 	struct bore b = foot_dowel();
 	b.mate.depth = 50;
 	piece_bore(a, post, b);
-	mates_drill(a, (struct part *[]){ high.first, low.first }, 2);
+	drill_mates(a, &high, &low);
 	assert_near(board->bores->size.depth, 30, 1e-6);
 	assert_non_null(under->bores);
 	assert_near(under->bores->size.depth, 20, 1e-6);
@@ -97,7 +103,7 @@ static void existing_work_is_not_drilled(void **state)
 	struct part *post = post_at(&high, 200, 100), *board = board_add(&low);
 	board->existing = EXISTING_LOWER_FLOOR;
 	piece_bore(a, post, foot_dowel());
-	mates_drill(a, (struct part *[]){ high.first, low.first }, 2);
+	drill_mates(a, &high, &low);
 	assert_null(board->bores);
 	arena_free(a);
 }

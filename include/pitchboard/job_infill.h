@@ -41,6 +41,13 @@ struct job_row {
 /* Which edges of a panel are let into grooves. */
 enum panel_held { PANEL_IN_RAILS, PANEL_IN_ENDS, PANEL_ALL_ROUND };
 
+/* Screws in a row. */
+struct job_screws {
+	const struct node *src;
+	int number;
+	double pitch, first; /* at most; from the ends */
+};
+
 struct job_infill {
 	const struct node *src;
 	enum infill_name kind;
@@ -48,9 +55,10 @@ struct job_infill {
 	double strip_width;           /* of both */
 	double shoe_depth, shoe_lift; /* lift: plumb, nosing line to its underside, on treads */
 	double subrail_depth;
-	double plough;        /* depth of the groove in either */
-	bool fillets;         /* between balusters in the plough */
-	struct job_row *rows; /* braced; none: two, by the program */
+	double plough;            /* depth of the groove in either */
+	bool fillets;             /* between balusters in the plough */
+	struct job_screws screws; /* of shoe and subrail */
+	struct job_row *rows;     /* braced; none: two, by the program */
 	int row_count;
 	double cross_width, cross_thickness;
 	double tenon_width, tenon_thickness, tenon_length; /* loose tenons of cross pieces */

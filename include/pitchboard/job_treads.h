@@ -50,6 +50,27 @@ struct job_tenons {
 	double first; /* end of the joint to the first one's middle */
 };
 
+/* Screws that hold a tread on what is cut out for it. */
+struct job_tread_screws {
+	const struct node *src;
+	bool used;
+	int number;    /* as sold: 8 */
+	double length; /* 0: by the thickness of the tread */
+	int per_bearing;
+	double plug, plug_depth; /* over their heads; 0: none */
+	double first;            /* risers to the outer ones */
+};
+
+/* Brads in a row. */
+struct job_brads {
+	const struct node *src;
+	bool used;
+	int gauge;
+	double length; /* 0: by the wood */
+	double pitch;  /* at most */
+	double first;  /* end of the row to the first one */
+};
+
 struct job_treads {
 	const struct node *src;
 	double thickness;
@@ -65,6 +86,8 @@ struct job_treads {
 	double newel_fit;      /* room left round a newel that a tread is cut out for */
 	double widest_board;   /* that a body is glued up from */
 	struct job_tenons tenons;
+	struct job_tread_screws screws;
+	struct job_brads brads;
 	struct job_starting starting;
 	struct job_notch *notches;
 	int notch_count;

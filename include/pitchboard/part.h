@@ -311,7 +311,8 @@ enum existing_kind {
 };
 
 struct part_kind;
-struct rail; /* pitchboard/rail.h */
+struct fastening; /* parts/fastening.h */
+struct rail;      /* pitchboard/rail.h */
 
 struct part {
 	struct part *next;
@@ -328,6 +329,7 @@ struct part {
 				   rectangle */
 	struct feature *features;
 	struct bore *bores;
+	struct fastening *fastenings; /* rows still to be drilled, while parts are made */
 	struct end_cut start, end;
 	enum stuff stuff;
 	enum grain grain;

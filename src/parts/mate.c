@@ -11,7 +11,7 @@
  * family made.  A hole deeper than its piece goes on in the wood behind: a rail
  * bolt through the cross rail of a panelled newel into its core.
  */
-#include "parts/piece.h"
+#include "parts/assembly.h"
 
 /* How far out of the mouth the neighbour is felt for: beyond any gap that a fit leaves. */
 #define FEEL 0.6
@@ -21,75 +21,22 @@
 #define SKIN 0.05
 #define STEP 2.0
 
-/* A piece with the box it fills in the house. */
-struct candidate {
-	struct part *piece;
-	struct box3 box;
-};
-
-struct bench {
-	struct candidate *candidates;
-	int n;
-};
-
-static void widen(struct candidate *c, const struct vec3 *points, int n)
-{
-	for (int i = 0; i < n; i++)
-		c->box = box3_add(c->box, frame_place(c->piece->places[0], points[i]));
-}
-
-static struct candidate candidate_of(struct part *piece)
-{
-	struct candidate c = { piece, box3_empty() };
-	for (const struct solid *s = piece->solids; s; s = s->next) {
-		widen(&c, s->a, s->n);
-		widen(&c, s->b, s->n);
-	}
-	return c;
-}
-
 /* Existing work is not drilled here: that is done on site. */
-static struct bench bench_lay(struct arena *a, struct part *const *families, int n)
+static struct part *piece_at(const struct assembly *all, const struct part *of, struct vec3 p)
 {
-	struct bench b = { NULL, 0 };
-	int room = 0;
-	for (int i = 0; i < n; i++)
-		for (const struct part *p = families[i]; p; p = p->next)
-			room++;
-	b.candidates = NEW_N(a, struct candidate, room + 1);
-	for (int i = 0; i < n; i++)
-		for (struct part *p = families[i]; p; p = p->next)
-			if (p->existing == EXISTING_NONE)
-				b.candidates[b.n++] = candidate_of(p);
-	return b;
-}
-
-static bool holds(const struct candidate *c, struct vec3 p)
-{
-	struct vec3 low = c->box.low, high = c->box.high;
-	if (p.x < low.x || p.x > high.x || p.y < low.y || p.y > high.y || p.z < low.z ||
-		p.z > high.z)
-		return false;
-	return solids_contain(c->piece->solids, frame_place_back(c->piece->places[0], p));
-}
-
-static struct part *piece_at(const struct bench *b, const struct part *of, struct vec3 p)
-{
-	for (int i = 0; i < b->n; i++)
-		if (b->candidates[i].piece != of && holds(&b->candidates[i], p))
-			return b->candidates[i].piece;
-	return NULL;
+	struct part *there = assembly_wood_at(all, of, p);
+	return there && there->existing == EXISTING_NONE ? there : NULL;
 }
 
 /* A mouth just over the joint of two pieces that are glued up first, as over the mitre of a return,
  * is felt for a hair beside it. */
-static struct part *neighbour(const struct bench *b, const struct part *of, struct frame mouth)
+static struct part *neighbour(const struct assembly *all, const struct part *of, struct frame mouth)
 {
 	struct vec3 p = vec3_add(mouth.origin, vec3_scale(mouth.w, FEEL));
-	struct part *there = piece_at(b, of, p);
+	struct part *there = piece_at(all, of, p);
 	if (!there)
-		there = piece_at(b, of, vec3_add(p, vec3_scale(mouth.u, HAIR)));
-	return there ? there : piece_at(b, of, vec3_add(p, vec3_scale(mouth.v, HAIR)));
+		there = piece_at(all, of, vec3_add(p, vec3_scale(mouth.u, HAIR)));
+	return there ? there : piece_at(all, of, vec3_add(p, vec3_scale(mouth.v, HAIR)));
 }
 
 /* Looking out of the neighbour, at the same mouth. */
@@ -107,13 +54,13 @@ static struct bore mate_of(const struct bore *b, struct frame mouth, const struc
 	return mate;
 }
 
-static void drill_for(struct arena *a, const struct bench *bench, const struct part *piece)
+static void drill_for(struct arena *a, const struct assembly *all, const struct part *piece)
 {
 	for (const struct bore *b = piece->bores; b; b = b->next) {
 		if (b->is_mate || b->mate.depth <= 0)
 			continue;
 		struct frame mouth = frame_compose(piece->places[0], b->at);
-		struct part *other = neighbour(bench, piece, mouth);
+		struct part *other = neighbour(all, piece, mouth);
 		if (other)
 			piece_bore(a, other, mate_of(b, mouth, other));
 	}
@@ -146,7 +93,8 @@ static double wood_along(const struct part *piece, const struct bore *b)
 }
 
 /* What is left of a hole when it comes out of this piece, in the one behind; is there one? */
-static bool drill_on(struct arena *a, const struct bench *bench, struct part *piece, struct bore *b)
+static bool drill_on(struct arena *a, const struct assembly *all, struct part *piece,
+	struct bore *b)
 {
 	double wood = wood_along(piece, b), left = b->size.depth - wood;
 	if (left < SKIN)
@@ -156,7 +104,7 @@ static bool drill_on(struct arena *a, const struct bench *bench, struct part *pi
 	on.at.origin = bore_point(b, wood);
 	struct frame way_out = frame_compose(piece->places[0], on.at), ahead = way_out;
 	ahead.w = vec3_scale(way_out.w, -1);
-	struct part *behind = neighbour(bench, piece, ahead);
+	struct part *behind = neighbour(all, piece, ahead);
 	if (!behind)
 		return false;
 	b->size.depth = wood;
@@ -169,23 +117,22 @@ static bool drill_on(struct arena *a, const struct bench *bench, struct part *pi
 }
 
 /* Whatever the order of the pieces, each hole is followed until it ends. */
-static void holes_end(struct arena *a, const struct bench *bench)
+static void holes_end(struct arena *a, const struct assembly *all)
 {
 	bool went_on = true;
 	while (went_on) {
 		went_on = false;
-		for (int i = 0; i < bench->n; i++) {
-			struct part *piece = bench->candidates[i].piece;
+		for (int i = 0; i < all->n; i++) {
+			struct part *piece = all->pieces[i].piece;
 			for (struct bore *b = piece->bores; b; b = b->next)
-				went_on = drill_on(a, bench, piece, b) || went_on;
+				went_on = drill_on(a, all, piece, b) || went_on;
 		}
 	}
 }
 
-void mates_drill(struct arena *a, struct part *const *families, int n)
+void mates_drill(struct arena *a, const struct assembly *all)
 {
-	struct bench b = bench_lay(a, families, n);
-	for (int i = 0; i < b.n; i++)
-		drill_for(a, &b, b.candidates[i].piece);
-	holes_end(a, &b);
+	for (int i = 0; i < all->n; i++)
+		drill_for(a, all, all->pieces[i].piece);
+	holes_end(a, all);
 }

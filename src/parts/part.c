@@ -1,6 +1,6 @@
 #include "pitchboard/part.h"
 
-#include "parts/piece.h"
+#include "parts/fastening.h"
 
 /* In this order they are listed: existing work first, then as they go up in the house. */
 static const struct part_kind *const kinds[] = {
@@ -35,6 +35,20 @@ static struct part *family_make(struct arena *a, const struct part_kind *kind,
 	return first;
 }
 
+/* In the order in which they give way to each other: what is drilled last goes where there is room
+ * left. */
+static void drill(struct arena *a, const struct stair *s, struct part *const *families)
+{
+	struct assembly all = assembly_make(a, families, KINDS);
+	mates_drill(a, &all);
+	for (int i = 0; i < KINDS; i++)
+		if (kinds[i] == &part_tread)
+			tread_tenons_drill(a, s, families[i]);
+	tread_screws_drill(a, s, &all);
+	tread_brads_drill(a, s, &all);
+	fastenings_drill(a, &all);
+}
+
 /* Joints are drilled before equal pieces become one part: a tread with other holes is another part.
  */
 const struct part *parts_make(struct arena *a, const struct stair *s, struct diags *d)
@@ -47,10 +61,8 @@ const struct part *parts_make(struct arena *a, const struct stair *s, struct dia
 		families[i] = family_make(a, kinds[i], s, d);
 	if (d->errors > before)
 		return NULL;
-	mates_drill(a, families, KINDS);
+	drill(a, s, families);
 	for (int i = 0; i < KINDS; i++) {
-		if (kinds[i] == &part_tread)
-			tread_tenons_drill(a, s, families[i]);
 		*tail = pieces_merge(a, kinds[i], families[i]);
 		while (*tail)
 			tail = &(*tail)->next;

@@ -39,8 +39,10 @@ bool parts_are_alike(const struct part *a, const struct part *b);
 /* Equal pieces become one part with several places; marks are given in the order met. */
 struct part *pieces_merge(struct arena *a, const struct part_kind *kind, struct part *pieces);
 
+struct assembly;
+
 /* Drills the neighbours of all pieces, family by family. */
-void mates_drill(struct arena *a, struct part *const *families, int n);
+void mates_drill(struct arena *a, const struct assembly *all);
 
 /* Then the loose tenons of glued-up treads, clear of all that is drilled so far. */
 void tread_tenons_drill(struct arena *a, const struct stair *s, struct part *pieces);

@@ -6,7 +6,16 @@
 
 #define LEAST_LEFT 3.0 /* wood under a plough and beside it: common practice */
 #define SHORTEST 3.0   /* of a fillet worth cutting */
-#define BRAD 1.2       /* 18 gauge: from memory */
+
+/* A third of the screw at least bites; brads of fillets (common practice). */
+#define SHOE_BITE 38.0
+#define RAIL_BITE 0.6 /* of its depth, at most SHOE_BITE */
+#define BESIDE_SCREW 4.0
+#define BRAD 18
+#define BRAD_BITE 10.0
+#define BRAD_FIRST 20.0
+#define BRAD_PITCH 120.0
+#define BESIDE_BRAD 2.0
 
 /* What stands in the plough. */
 static double plough_width(const struct job *job)
@@ -52,6 +61,24 @@ static void hold_ends(struct pieces *list, struct part *p, struct strip strip)
 		strip_bore(list->arena, p, &strip, tenon, STRIP_LOW_END);
 	if (infill_meets_newel(s, s->head))
 		strip_bore(list->arena, p, &strip, tenon, STRIP_HIGH_END);
+}
+
+/* Screwed down on an edge or a floor, up to the rail, through the floor of the plough: fillets
+ * cover the heads. */
+static void screw_on(struct arena *a, struct part *p, const struct strip *strip,
+	enum infill_end end)
+{
+	const struct job *job = strip->along->rod->job;
+	const struct job_screws *screws = &job->infill.screws;
+	struct strip under = *strip;
+	under.depth -= plough_width(job) > 0 ? job->infill.plough : 0;
+	double bite = end == INFILL_TOP ? fmin(SHOE_BITE, RAIL_BITE * job->rail.depth) : SHOE_BITE;
+	struct fastening f = { .first = screws->first,
+		.pitch = screws->pitch,
+		.beside = BESIDE_SCREW,
+		.text = end == INFILL_TOP ? "screw, subrail to rail" : "screw, shoe" };
+	f.fastener = fastener_screw_within(screws->number, under.depth + bite, job->about.units);
+	strip_fasten(a, p, &under, f, end == INFILL_TOP ? STRIP_DOWN : STRIP_UP);
 }
 
 /* Wider ones would run into each other at a corner newel. */
@@ -103,28 +130,30 @@ void shoe_make(struct pieces *list, const struct stretch *s, struct diags *d)
 		struct part *p = strip_add(list, "shoe", &strip,
 			ploughed(a, f, strip.depth, plough, INFILL_FOOT));
 		hold_ends(list, p, strip);
+		if (s->feet != FEET_ON_TREADS)
+			screw_on(a, p, &strip, INFILL_FOOT);
 	}
 	strip.z = infill_top(s, s->from);
 	strip.depth = f->subrail_depth;
-	if (infill_has_subrail(job) && takes_plough(a, s, "subrail_depth", f->subrail_depth, d))
-		strip_add(list, "subrail", &strip, ploughed(a, f, strip.depth, plough, INFILL_TOP));
+	if (infill_has_subrail(job) && takes_plough(a, s, "subrail_depth", f->subrail_depth, d)) {
+		struct part *p = strip_add(list, "subrail", &strip,
+			ploughed(a, f, strip.depth, plough, INFILL_TOP));
+		screw_on(a, p, &strip, INFILL_TOP);
+	}
 }
 
-/* Through the middle of it, where it is long enough on both faces. */
-static void fillet_brad(struct arena *a, struct part *p, double edge, double lap,
+/* One or two, into the floor of the plough. */
+static void fillet_brads(struct arena *a, struct part *p, const struct strip *strip,
 	enum infill_end end)
 {
-	double up = end == INFILL_TOP ? 1 : -1;
-	struct bore brad = { .at = { .u = { 1, 0, 0 }, .v = { 0, 0, up }, .w = { 0, -up, 0 } } };
-	double depth = p->size.width;
-	if (edge < 2 * lap + BRAD)
-		return;
-	brad.at.origin =
-		vec3((edge + lap) / 2, end == INFILL_TOP ? 0 : depth, p->size.thickness / 2);
-	brad.size = bore_round(BRAD, depth);
-	brad.fixing = FIXING_BRAD;
-	brad.text = "brad, fillet";
-	piece_bore(a, p, brad);
+	const struct job *job = strip->along->rod->job;
+	double most = strip->depth + BRAD_BITE;
+	struct fastening f = { .first = BRAD_FIRST,
+		.pitch = BRAD_PITCH,
+		.beside = BESIDE_BRAD,
+		.text = "brad, fillet" };
+	f.fastener = fastener_brad_within(BRAD, most, job->about.units);
+	strip_fasten(a, p, strip, f, end == INFILL_TOP ? STRIP_DOWN : STRIP_UP);
 }
 
 /* One, its lower face at z over `from`. */
@@ -137,7 +166,7 @@ static void fillet_add(struct pieces *list, const struct stretch *s, struct vec 
 	struct part *p = strip_add(list, end == INFILL_TOP ? "fillet, subrail" : "fillet, shoe",
 		&strip, (struct outline){ NULL, 0 });
 	p->stuff = STUFF_MOULDING;
-	fillet_brad(list->arena, p, strip.length / s->cosine, strip.depth * s->slope, end);
+	fillet_brads(list->arena, p, &strip, end);
 }
 
 static void fillets_add(struct pieces *list, const struct stretch *s, double from, double to)

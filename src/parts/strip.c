@@ -81,6 +81,18 @@ void strip_bore(struct arena *a, struct part *p, const struct strip *s, struct b
 	piece_bore(a, p, tenon);
 }
 
+void strip_fasten(struct arena *a, struct part *p, const struct strip *s, struct fastening f,
+	enum strip_face face)
+{
+	double lap = p->size.width * s->along->slope, up = face == STRIP_UP ? 1 : -1;
+	f.at = (struct frame){ .u = { 1, 0, 0 }, .v = { 0, 0, -up }, .w = { 0, up, 0 } };
+	f.at.origin =
+		vec3(lap, face == STRIP_UP ? s->depth : p->size.width - s->depth, s->thickness / 2);
+	f.length = edge_of(s) - lap;
+	f.through = s->depth;
+	piece_fasten(a, p, f);
+}
+
 bool tenon_holds(const struct bore *tenon)
 {
 	return tenon->size.length >= fmax(LEAST_TENON, tenon->size.width) &&

@@ -10,7 +10,7 @@
 #ifndef PARTS_STRIP_H
 #define PARTS_STRIP_H
 
-#include "parts/piece.h"
+#include "parts/fastening.h"
 #include "parts/stretch.h"
 
 struct strip {
@@ -40,6 +40,12 @@ struct bore strip_tenon(const struct strip *s, struct tenon t);
 /* Places it at an end. */
 void strip_bore(struct arena *a, struct part *p, const struct strip *s, struct bore tenon,
 	enum strip_end end);
+
+/* Holds it by a row of fasteners in its middle, square through it: driven in from above, or from
+ * below.  Where it is less deep than the part, because of a plough, the row begins in that. */
+enum strip_face { STRIP_UP, STRIP_DOWN };
+void strip_fasten(struct arena *a, struct part *p, const struct strip *s, struct fastening f,
+	enum strip_face face);
 
 /* Is what strip_tenon found worth gluing? */
 bool tenon_holds(const struct bore *tenon);

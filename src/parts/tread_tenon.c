@@ -1,6 +1,5 @@
-#include <string.h>
-
-#include "parts/tread.h"
+#include "parts/assembly.h"
+#include "parts/glue_line.h"
 
 /*
  * Loose tenons between the body of a tread and the strips glued to it, seen
@@ -32,44 +31,6 @@
 
 /* The way that a tenon is moved when something is in its place. */
 #define NUDGE 5.0
-
-/* A straight joint between the body and a strip, in the flight's axes. */
-struct glue_line {
-	const struct tread_plan *tread;
-	struct part *body, *strip;
-	struct vec3 from, along; /* its start, and its direction */
-	struct vec3 out;         /* out of the body */
-	double length;
-	double strip_width; /* of the strip, square to the joint */
-	bool across;        /* the grain of the body runs on to the strip's side */
-};
-
-/* What a bore takes, in the axes that its frame is given in. */
-static struct box3 bore_box(struct frame at, struct bore_size size)
-{
-	struct box3 b = box3_empty();
-	for (int i = 0; i < 8; i++) {
-		double u = (i & 1 ? 0.5 : -0.5) * size.length,
-		       v = (i & 2 ? 0.5 : -0.5) * size.width;
-		b = box3_add(b, frame_place(at, vec3(u, v, i & 4 ? -size.depth : 0)));
-	}
-	return b;
-}
-
-static bool boxes_near(struct box3 a, struct box3 b)
-{
-	return a.low.x < b.high.x + CLEAR && b.low.x < a.high.x + CLEAR &&
-		a.low.y < b.high.y + CLEAR && b.low.y < a.high.y + CLEAR &&
-		a.low.z < b.high.z + CLEAR && b.low.z < a.high.z + CLEAR;
-}
-
-static bool is_clear_of_bores(const struct part *p, struct box3 b)
-{
-	for (const struct bore *o = p->bores; o; o = o->next)
-		if (boxes_near(b, bore_box(frame_compose(p->places[0], o->at), o->size)))
-			return false;
-	return true;
-}
 
 /* Is there wood round its bottom? */
 static bool lies_in_wood(const struct part *p, struct frame mouth, struct bore_size size)
@@ -134,8 +95,8 @@ static bool has_room(const struct glue_line *g, const struct tenon *t)
 {
 	struct frame back = facing(t->mouth);
 	return lies_in_wood(g->body, t->mouth, t->body) && lies_in_wood(g->strip, back, t->strip) &&
-		is_clear_of_bores(g->body, bore_box(t->mouth, t->body)) &&
-		is_clear_of_bores(g->strip, bore_box(back, t->strip));
+		bore_is_clear(g->body, t->mouth, t->body, CLEAR) &&
+		bore_is_clear(g->strip, back, t->strip, CLEAR);
 }
 
 static void drill(struct arena *a, const struct glue_line *g, const struct tenon *t, int number)
@@ -193,70 +154,10 @@ static void line_drill(struct arena *a, const struct glue_line *g)
 		tenon_add(a, g, t->first + between * i / spaces, between / spaces / 2, i);
 }
 
-/* Just beside a place of the front joint, on the body or on the strip. */
-static double innermost(const struct tread_plan *t, const struct tread_end *e)
+static void glue_drill(struct arena *a, struct glue_line g)
 {
-	double strip = t->rod->job->treads.strip_width, beside = 1;
-	double body = fmax(e->body, tread_end_gap(e, strip + beside));
-	return fmax(body, fmax(tread_end_mitre(e, strip), tread_end_gap(e, strip - beside)));
-}
-
-static struct glue_line front_line(const struct tread_plan *t)
-{
-	const struct rod *r = t->rod;
-	double left = rod_along(r, &r->sides[HAND_LEFT], innermost(t, &t->ends[HAND_LEFT]));
-	double right = rod_along(r, &r->sides[HAND_RIGHT], innermost(t, &t->ends[HAND_RIGHT]));
-	struct glue_line g = { .tread = t, .along = { 0, -1, 0 }, .out = { -1, 0, 0 } };
-	g.from = vec3(tread_front(t) + r->job->treads.strip_width, r->width - left, 0);
-	g.length = right - left;
-	g.strip_width = r->job->treads.strip_width;
-	return g;
-}
-
-static struct glue_line side_line(const struct tread_plan *t, const struct tread_end *e)
-{
-	const struct rod *r = t->rod;
-	double from = r->job->treads.strip_width, to = t->depth;
-	struct glue_line g = { .tread = t, .along = { 1, 0, 0 } };
-	for (int i = 0; i < e->gaps.n; i++) {
-		from = fmax(from, isinf(e->gaps.at[i].to) ? from : e->gaps.at[i].to);
-		to = fmin(to, isinf(e->gaps.at[i].to) ? e->gaps.at[i].from : to);
-	}
-	g.out = vec3(0, e->side->hand == HAND_RIGHT ? -1 : 1, 0);
-	g.from = vec3(tread_front(t) + from, rod_y(r, e->side, e->body), 0);
-	g.length = to - from;
-	g.strip_width = e->width;
-	g.across = true;
-	return g;
-}
-
-static struct part *piece_of(struct part *pieces, const char *name, int unit)
-{
-	while (pieces && (pieces->units[0] != unit || strcmp(pieces->name, name) != 0))
-		pieces = pieces->next;
-	return pieces;
-}
-
-static void glue_drill(struct arena *a, struct glue_line g, struct part *body, struct part *strip)
-{
-	g.body = body;
-	g.strip = strip;
-	if (body && strip && g.length > 0)
+	if (g.body && g.strip && g.length > 0)
 		line_drill(a, &g);
-}
-
-static void tread_drill(struct arena *a, const struct tread_plan *t, struct part *pieces)
-{
-	int unit = tread_unit(t);
-	struct part *body = piece_of(pieces, "tread body", unit);
-	struct part *strip = piece_of(pieces, "tread return", unit);
-	glue_drill(a, front_line(t), body, piece_of(pieces, "tread front strip", unit));
-	for (int i = 1; i >= 0; i--) {
-		if (t->ends[i].overhang <= 0)
-			continue;
-		glue_drill(a, side_line(t, &t->ends[i]), body, strip);
-		strip = strip ? piece_of(strip->next, "tread return", unit) : NULL;
-	}
 }
 
 void tread_tenons_drill(struct arena *a, const struct stair *s, struct part *pieces)
@@ -265,7 +166,9 @@ void tread_tenons_drill(struct arena *a, const struct stair *s, struct part *pie
 		struct rod r = rod_make(s, &s->flights[i]);
 		for (int step = 1; step <= r.steps; step++) {
 			struct tread_plan t = tread_plan_make(&r, step);
-			tread_drill(a, &t, pieces);
+			struct glue_lines lines = glue_lines_make(&t, pieces);
+			for (int k = 0; k < lines.n; k++)
+				glue_drill(a, lines.line[k]);
 		}
 	}
 }

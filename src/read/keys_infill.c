@@ -143,6 +143,20 @@ static const struct choice kinds[] = {
 	{ 0 },
 };
 
+/* A foot apart, less between short balusters: common practice. */
+static const struct field strip_screws[] = {
+	{ FIELD_COUNT, "number", LANDS(job_screws, number), .least = 6, .most = 14, .usual = "8",
+		.help = "number they are sold by: 8 is 0.164\" or 4 mm thick" },
+	{ FIELD_LENGTH, "pitch", LANDS(job_screws, pitch), .least = 60, .most = 1000,
+		.usual = "12\"", .usual_mm = "300 mm", .help = "one to the next, at most" },
+	{ FIELD_LENGTH, "first", LANDS(job_screws, first), .least = 15, .most = 400, .usual = "3\"",
+		.usual_mm = "75 mm", .help = "end of the strip to the first" },
+	{ 0 },
+};
+
+static const struct group keys_strip_screws = { "infill.screws", sizeof(struct job_screws),
+	strip_screws, .shorthand = "pitch", .keeps_node = true };
+
 static const struct choice panel_edges[] = {
 	{ "rails", PANEL_IN_RAILS },
 	{ "ends", PANEL_IN_ENDS },
@@ -175,6 +189,8 @@ static const struct field infill[] = {
 	{ FIELD_LENGTH, "plough", LANDS(job_infill, plough), .least = 2, .most = 100,
 		.usual = "3/8\"", .usual_mm = "10 mm",
 		.help = "depth of the groove in shoe and subrail" },
+	{ FIELD_GROUP, "screws", LANDS(job_infill, screws), .group = &keys_strip_screws,
+		.help = "screws of shoe and subrail" },
 	{ FIELD_YES_NO, "fillets", LANDS(job_infill, fillets), .usual = "yes",
 		.help = "fillets between balusters in the groove" },
 	{ FIELD_GROUPS, "rows", LANDS(job_infill, rows), COUNTED(job_infill, row_count),

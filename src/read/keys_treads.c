@@ -86,6 +86,48 @@ static const struct field tenons[] = {
 static const struct group keys_tenons = { "treads.tenons", sizeof(struct job_tenons), tenons,
 	.shorthand = "used", .keeps_node = true };
 
+/* Two to a bearing, and plugs of 3/8 in over a number 8, are common practice. */
+static const struct field tread_screws[] = {
+	{ FIELD_YES_NO, "used", LANDS(job_tread_screws, used), .usual = "yes",
+		.help = "no: treads are fixed from below, on site" },
+	{ FIELD_COUNT, "number", LANDS(job_tread_screws, number), .least = 6, .most = 14,
+		.usual = "8", .help = "number they are sold by: 8 is 0.164\" or 4 mm thick" },
+	{ FIELD_LENGTH, "length", LANDS(job_tread_screws, length), .least = 20, .most = 120,
+		.absent = "by the tread: about 1 3/4\" or 45 mm go into the carriage",
+		.help = "length" },
+	{ FIELD_COUNT, "per_bearing", LANDS(job_tread_screws, per_bearing), .least = 1, .most = 6,
+		.usual = "2", .help = "how many on each stringer" },
+	{ FIELD_LENGTH, "plug", LANDS(job_tread_screws, plug), .most = 20, .usual = "3/8\"",
+		.usual_mm = "10 mm", .help = "diameter of the plugs over them; 0: none" },
+	{ FIELD_LENGTH, "plug_depth", LANDS(job_tread_screws, plug_depth), .least = 3, .most = 20,
+		.usual = "5/16\"", .usual_mm = "8 mm", .help = "depth of their holes" },
+	{ FIELD_LENGTH, "first", LANDS(job_tread_screws, first), .least = 10, .most = 100,
+		.usual = "1 1/2\"", .usual_mm = "40 mm",
+		.help = "risers to the outer ones, where there is room" },
+	{ 0 },
+};
+
+static const struct group keys_tread_screws = { "treads.screws", sizeof(struct job_tread_screws),
+	tread_screws, .shorthand = "used", .keeps_node = true };
+
+/* 18 gauge up to 2 in, a hand's breadth or two apart: common practice. */
+static const struct field brads[] = {
+	{ FIELD_YES_NO, "used", LANDS(job_brads, used), .usual = "yes",
+		.help = "no: the strips are clamped" },
+	{ FIELD_COUNT, "gauge", LANDS(job_brads, gauge), .least = 15, .most = 23, .usual = "18",
+		.help = "gauge of their wire: 18 is 0.048\" or 1.2 mm thick" },
+	{ FIELD_LENGTH, "length", LANDS(job_brads, length), .least = 12, .most = 80,
+		.absent = "by the strip: up to 3/4\" or 20 mm go into the body", .help = "length" },
+	{ FIELD_LENGTH, "pitch", LANDS(job_brads, pitch), .least = 40, .most = 1000, .usual = "8\"",
+		.usual_mm = "200 mm", .help = "one to the next, at most" },
+	{ FIELD_LENGTH, "first", LANDS(job_brads, first), .least = 15, .most = 400,
+		.usual = "1 1/2\"", .usual_mm = "40 mm", .help = "end of the strip to the first" },
+	{ 0 },
+};
+
+static const struct group keys_tread_brads = { "treads.brads", sizeof(struct job_brads), brads,
+	.shorthand = "used", .keeps_node = true };
+
 static const struct choice start_ends[] = {
 	{ "none", START_NONE },
 	{ "left", START_LEFT },
@@ -165,6 +207,10 @@ static const struct field treads[] = {
 		.help = "widest board that the body of a tread is glued up from" },
 	{ FIELD_GROUP, "tenons", LANDS(job_treads, tenons), .group = &keys_tenons,
 		.help = "loose tenons between body and strips" },
+	{ FIELD_GROUP, "screws", LANDS(job_treads, screws), .group = &keys_tread_screws,
+		.help = "screws from above into sawtooth and mitred stringers" },
+	{ FIELD_GROUP, "brads", LANDS(job_treads, brads), .group = &keys_tread_brads,
+		.help = "brads through front and return strips" },
 	{ FIELD_GROUP, "starting_step", LANDS(job_treads, starting), .group = &keys_starting,
 		.help = "a first step that reaches past the stringer, rounded" },
 	{ FIELD_GROUPS, "notches", LANDS(job_treads, notches), COUNTED(job_treads, notch_count),

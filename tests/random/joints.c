@@ -145,6 +145,28 @@ const char *tenons_clear(struct arena *a, const struct stair *s, const struct pa
 	return NULL;
 }
 
+static bool is_wood_of_another(const struct part *parts, const struct mouth *one, struct vec3 at)
+{
+	for (const struct part *p = parts; p; p = p->next)
+		for (int i = 0; i < p->count; i++)
+			if ((p != one->part || i != one->place) &&
+				solids_contain(p->solids, frame_place_back(p->places[i], at)))
+				return true;
+	return false;
+}
+
+/* What is driven on behind its hole finds wood all the way, to the point and not out again. */
+static bool bites_into_wood(const struct part *parts, const struct mouth *one)
+{
+	for (int i = 0; i <= 4; i++) {
+		double deep = one->bore->size.depth + 0.4 + (one->bore->driven - 0.2) * i / 4;
+		struct vec3 at = vec3_sub(one->at.origin, vec3_scale(one->at.w, deep));
+		if (!is_wood_of_another(parts, one, at))
+			return false;
+	}
+	return true;
+}
+
 const char *joints_meet(struct arena *a, const struct stair *s, const struct part *parts)
 {
 	struct mouths m = all_mouths(a, parts);
@@ -158,6 +180,8 @@ const char *joints_meet(struct arena *a, const struct stair *s, const struct par
 			return arena_printf(a, "%s has %d other halves", label(a, one), facing);
 		if (!lies_in_wood(one))
 			return arena_printf(a, "%s runs out of the wood", label(a, one));
+		if (one->bore->driven > 0 && !bites_into_wood(parts, one))
+			return arena_printf(a, "%s bites into nothing", label(a, one));
 	}
 	return NULL;
 }
