@@ -267,27 +267,97 @@ static void a_bolt_asked_for_where_there_is_no_wood_is_refused(void **state)
 		"rail: its bolts come out of the wood of a rail 60 mm deep");
 }
 
-/* A bolt's hole of 10 mm in a rail 43 deep, 22 half-way along at 35 degrees, leaves 2 mm of it;
- * 6 mm (1/4 in) are wanted (common practice). */
-static void a_shallow_rail_takes_dowels_by_room(void **state)
+/* Least wood between a hole and the top or underside of a rail so deep. */
+static double wood_round(const struct bore *h, double depth)
 {
-	struct built b = with(JOB("wall", "open",
-		"rail: {height: 900, profile: square, "
-		"edge_radius: 0, width: 45, depth: 43}\n"));
+	double end = h->at.origin.z - h->size.depth * h->at.w.z, r = h->size.width / 2;
+	double low = fmin(h->at.origin.z, end) - r, high = fmax(h->at.origin.z, end) + r;
+	return fmin(low, depth - high);
+}
+
+static int bores_with(const struct part *p, enum fixing fixing)
+{
+	int n = 0;
+	for (const struct bore *b = p->bores; b; b = b->next)
+		n += b->fixing == fixing && !b->is_mate;
+	return n;
+}
+
+#define SQUARE(width, depth)                                                                       \
+	"rail: {height: 900, profile: square, edge_radius: 0, width: " width ", depth: " depth
+
+/* Bolt and dowel, or two dowels: common practice. */
+static void a_rail_with_room_is_bolted_and_kept_from_turning_by_a_dowel(void **state)
+{
+	struct built b = with(JOB("wall", "open", RAIL "}\n"));
 	(void)state;
 	const struct part *rail = built_part(&b, "rail", 0);
-	int dowels = 0;
+	assert_int_equal(bores_with(rail, FIXING_RAIL_BOLT), 2);
+	assert_int_equal(bores_with(rail, FIXING_DOWEL), 2);
+	arena_free(b.arena);
+}
+
+/* A bolt's hole of 10 mm in a rail 43 deep, 22 half-way along at 35 degrees, leaves 2 mm of it;
+ * 6 mm (1/4 in) are wanted (common practice). */
+static void a_shallow_rail_takes_a_smaller_bolt_by_room(void **state)
+{
+	struct built b = with(JOB("wall", "open", SQUARE("45", "43") "}\n"));
+	(void)state;
+	const struct bore *bolt = bolt_of(built_part(&b, "rail", 0), 0);
+	assert_non_null(bolt);
+	assert_near(bolt->fixing_width, 6, 1e-9);
+	assert_true(wood_round(bolt, 43) >= 6 - 1e-6);
+	arena_free(b.arena);
+}
+
+static void a_wide_and_shallow_rail_takes_two_dowels_side_by_side(void **state)
+{
+	struct built b = with(JOB("wall", "open",
+		"rail: {height: 900, profile: flat_oval, width: 60, depth: 35}\n"));
+	(void)state;
+	const struct part *rail = built_part(&b, "rail", 0);
+	double low = INFINITY, high = -INFINITY;
 	assert_null(bolt_of(rail, 0));
+	assert_int_equal(bores_with(rail, FIXING_DOWEL), 4);
 	for (const struct bore *h = rail->bores; h; h = h->next) {
-		if (h->is_mate || h->fixing != FIXING_DOWEL)
-			continue;
-		double end = h->at.origin.z - h->size.depth * h->at.w.z;
-		double r = h->size.width / 2, least = fmin(h->at.origin.z, end) - r;
-		assert_true(least >= 6 - 1e-6);
-		assert_true(fmax(h->at.origin.z, end) + r <= 43 - 6 + 1e-6);
-		dowels++;
+		assert_true(wood_round(h, 35) >= 2 - 1e-6);
+		low = fmin(low, h->at.origin.y);
+		high = fmax(high, h->at.origin.y);
 	}
-	assert_true(dowels >= 2);
+	/* twice their own 10 mm apart, and wood beside them */
+	assert_true(high - low >= 20 - 1e-6);
+	assert_true(high + 5 + 2 <= 30);
+	arena_free(b.arena);
+}
+
+/* What the hint says, typed into the job, mends it. */
+static void a_rail_too_slim_for_two_fixings_is_told_what_depth_takes_a_bolt(void **state)
+{
+	struct built slim = with(JOB("wall", "open", SQUARE("33", "32") "}\n"));
+	struct built mended = with(JOB("wall", "open", SQUARE("33", "43") "}\n"));
+	(void)state;
+	assert_int_equal(bores_with(built_part(&slim, "rail", 0), FIXING_DOWEL), 2);
+	assert_string_equal(built_complaint(&slim),
+		"rail: 32 mm deep and 33 mm wide it is held by a single dowel at a newel: too weak "
+		"for a guard");
+	/* 8 mm of hole, 6 of wood on either side, and 38 at the pitch of 35.8 degrees */
+	assert_string_equal(slim.diags.first->hint, "a rail at least 43 mm deep takes a bolt");
+	assert_string_equal(built_complaint(&mended), "");
+	assert_int_equal(bores_with(built_part(&mended, "rail", 0), FIXING_RAIL_BOLT), 2);
+	arena_free(slim.arena);
+	arena_free(mended.arena);
+}
+
+static void a_rail_that_ends_at_a_wall_is_bolted_to_what_is_behind_it(void **state)
+{
+	struct built b = with(JOB("wall", "open",
+		RAIL ", level_runs: [{side: right, direction: on, length: 700, end: wall}]}\n"));
+	(void)state;
+	const struct part *level = built_part(&b, "level rail", 0);
+	const struct bore *bolt = bolt_of(level, 1);
+	assert_non_null(bolt);
+	assert_string_equal(bolt->text, "rail bolt, into a stud or backing in the wall");
+	assert_near(bolt->mate.depth, 0, 1e-12); /* existing work is not drilled */
 	arena_free(b.arena);
 }
 
@@ -332,7 +402,11 @@ int main(void)
 		cmocka_unit_test(a_bolt_is_drilled_level_with_its_other_half_in_the_newel),
 		cmocka_unit_test(the_access_hole_comes_up_under_the_bolt),
 		cmocka_unit_test(a_bolt_asked_for_where_there_is_no_wood_is_refused),
-		cmocka_unit_test(a_shallow_rail_takes_dowels_by_room),
+		cmocka_unit_test(a_rail_with_room_is_bolted_and_kept_from_turning_by_a_dowel),
+		cmocka_unit_test(a_shallow_rail_takes_a_smaller_bolt_by_room),
+		cmocka_unit_test(a_wide_and_shallow_rail_takes_two_dowels_side_by_side),
+		cmocka_unit_test(a_rail_too_slim_for_two_fixings_is_told_what_depth_takes_a_bolt),
+		cmocka_unit_test(a_rail_that_ends_at_a_wall_is_bolted_to_what_is_behind_it),
 		cmocka_unit_test(a_profile_that_cannot_be_struck_is_refused_at_its_key),
 		cmocka_unit_test(a_rail_says_where_it_meets_its_newels),
 	};

@@ -172,6 +172,9 @@ struct job_stringers {
 struct job_material {
 	const struct node *src;
 	const char *treads, *risers, *stringers, *balustrade; /* species */
+	const char *newels, *rail, *balusters; /* of the balustrade; as that when not said */
+	const char *carriages;                 /* sawtooth ones; as stringers */
+	const char *skirts, *mouldings;        /* as risers, as treads */
 	const char *finish;
 };
 

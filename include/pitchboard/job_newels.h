@@ -15,7 +15,7 @@ enum newel_build {
 	NEWEL_PANELLED, /* a core with strips on its corners and cross rails between them */
 };
 
-/* What holds a newel that stands on a floor. */
+/* What holds a newel that stands on a floor; the bolt goes through the plate. */
 enum floor_fixing { FLOOR_FIXING_BOLT, FLOOR_FIXING_PLATE, FLOOR_FIXING_NONE };
 
 /* One ring of cross rails round a panelled newel. */

@@ -41,10 +41,10 @@ enum rail_profile_kind {
 
 /* How a rail is fixed to the newels at its ends. */
 enum rail_joint {
-	RAIL_JOINT_BY_ROOM, /* a bolt where there is wood enough round it, else dowels */
+	RAIL_JOINT_BY_ROOM, /* the best that finds wood enough round it */
 	RAIL_JOINT_BOLT,
 	RAIL_JOINT_BOLT_AND_DOWEL,
-	RAIL_JOINT_DOWELS, /* two; one where there is no room for two */
+	RAIL_JOINT_DOWELS, /* two; one, and a warning, where there is no room for two */
 	RAIL_JOINT_NONE,
 };
 

@@ -99,7 +99,8 @@ enum fixing {
 	FIXING_DOWEL,
 	FIXING_DOWEL_SCREW,
 	FIXING_RAIL_BOLT,
-	FIXING_FLOOR_BOLT, /* up the middle of a newel's foot */
+	FIXING_NEWEL_BOLT, /* up the middle of a newel's foot, out of what it stands on */
+	FIXING_BOLT,       /* through, with nut and washers */
 	FIXING_SCREW,
 	FIXING_PLUG, /* over the head of a screw */
 	FIXING_BRAD,
@@ -135,6 +136,8 @@ struct bore {
 		fixing_width; /* as bought: 2 x 3/8 dowel; 0: by the size of the hole */
 	double driven;    /* how deep it bites into the piece behind the bottom of this hole, where
 			     nothing is drilled beforehand; 0: it does not */
+	double thread;    /* diameter of a mate that holds a thread, where it goes on in the wood
+			     behind; 0: as wide as in front */
 	bool is_mate;     /* drilled for another part's sake; its fixing is counted there */
 	bool goes_on;     /* from a hole that comes through the piece in front of it; a mate */
 	const char *text; /* for people: "dowel, baluster foot" */

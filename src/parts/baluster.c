@@ -153,7 +153,7 @@ struct part *baluster_add(struct pieces *list, const struct stretch *s, double x
 	const struct upright *u = &st.upright;
 	struct baluster *b = NEW(a, struct baluster);
 	*b = facts_of(&st);
-	struct part *p = piece_add(list, "baluster", job->material.balustrade,
+	struct part *p = piece_add(list, "baluster", job->material.balusters,
 		infill_post(s, st.x, st.z, spec->thickness));
 	p->baluster = b;
 	p->size.length = fmax(u->height, u->height + u->width * u->slope[INFILL_TOP]);

@@ -77,7 +77,7 @@ struct part *cap_square_add(struct pieces *list, const struct post *p, const cha
 	double width, double thickness)
 {
 	const struct job *job = p->rod->job;
-	struct part *cap = piece_add(list, name, job->material.balustrade, cap_place(p, width));
+	struct part *cap = piece_add(list, name, job->material.newels, cap_place(p, width));
 	cap->size = (struct part_size){ width, width, thickness };
 	cap->outline = outline_box(list->arena, 0, 0, width, width);
 	cap->makeup = newel_plies(job, thickness);

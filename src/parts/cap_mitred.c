@@ -74,7 +74,7 @@ void cap_mitred_add(struct pieces *list, const struct post *p, const struct cap 
 	plate->solids = solid_box(a, vec3(0, 0, 0), vec3(c->width, c->width, c->edge));
 	for (int i = 0; i < 4; i++) {
 		struct part *piece =
-			piece_add(list, "newel cap slope", p->rod->job->material.balustrade,
+			piece_add(list, "newel cap slope", p->rod->job->material.newels,
 				frame_compose(cap_place(p, c->width), piece_place(c, i)));
 		piece->size = (struct part_size){ c->width, c->slant, c->board };
 		piece->outline = triangle(a, c);

@@ -47,7 +47,7 @@ void cap_moulding_add(struct pieces *list, const struct post *p)
 	double size = p->rod->job->newels.cap.quarter_round, length = p->section + 2 * size;
 	for (int i = 0; size > 0 && i < 4; i++) {
 		struct part *piece =
-			piece_add(list, "newel quarter-round", p->rod->job->material.balustrade,
+			piece_add(list, "newel quarter-round", p->rod->job->material.newels,
 				frame_compose(p->place, piece_place(p, size, i)));
 		piece->size = (struct part_size){ length, size, size };
 		piece->outline = seen_from_below(a, p->section, size);

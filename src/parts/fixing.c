@@ -116,7 +116,8 @@ const char *fixing_name(enum fixing fixing)
 	case FIXING_DOWEL: return "dowel";
 	case FIXING_DOWEL_SCREW: return "dowel screw";
 	case FIXING_RAIL_BOLT: return "rail bolt";
-	case FIXING_FLOOR_BOLT: return "newel bolt, to floor";
+	case FIXING_NEWEL_BOLT: return "newel bolt";
+	case FIXING_BOLT: return "bolt, nut and washers";
 	case FIXING_SCREW: return "screw";
 	case FIXING_PLUG: return "plug, to cover a screw";
 	case FIXING_BRAD: return "brad";
@@ -160,7 +161,8 @@ static const char *width_words(struct arena *a, struct lettering how, const stru
 	case FIXING_DOWEL:
 	case FIXING_DOWEL_SCREW:
 	case FIXING_RAIL_BOLT:
-	case FIXING_FLOOR_BOLT:
+	case FIXING_NEWEL_BOLT:
+	case FIXING_BOLT:
 	case FIXING_PLUG:
 	case FIXING_BRACKET:
 	case FIXING_PLATE:

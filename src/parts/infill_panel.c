@@ -68,7 +68,7 @@ static void stile_add(struct pieces *list, const struct stretch *s, double x, en
 	double depth = f->subrail_depth, z = infill_bottom(s, x), height = infill_top(s, x) - z;
 	double lap = depth * s->slope;
 	struct outline section = stile_section(a, f, end);
-	struct part *p = piece_add(list, "stile", s->rod->job->material.balustrade,
+	struct part *p = piece_add(list, "stile", s->rod->job->material.balusters,
 		infill_post(s, x, z, f->strip_width));
 	struct path o = path_begin(a, 4);
 	path_to(&o, 0, 0);

@@ -51,6 +51,7 @@ static struct bore mate_of(const struct bore *b, struct frame mouth, const struc
 	mate.fixing_width = b->fixing_width;
 	mate.is_mate = true;
 	mate.text = b->text;
+	mate.thread = b->thread;
 	return mate;
 }
 
@@ -110,6 +111,8 @@ static bool drill_on(struct arena *a, const struct assembly *all, struct part *p
 	b->size.depth = wood;
 	on.at = frame_within(behind->places[0], way_out);
 	on.size.depth = left;
+	if (b->thread > 0)
+		on.size.length = on.size.width = b->thread;
 	on.mate.depth = 0;
 	on.is_mate = on.goes_on = true;
 	piece_bore(a, behind, on);

@@ -41,7 +41,7 @@ static struct part *part_add(struct pieces *list, const struct rod *r, const str
 	const char *name, struct frame at)
 {
 	struct part *p =
-		piece_add(list, name, r->job->material.treads, frame_compose(r->flight->frame, at));
+		piece_add(list, name, r->job->material.mouldings, frame_compose(r->flight->frame, at));
 	p->section = moulding_section(list->arena, m);
 	p->stuff = STUFF_MOULDING;
 	p->note = "ripped off wide stock";

@@ -110,15 +110,15 @@ static void warn_of_let_in(const struct rod *r, const struct stretch *all, struc
 }
 
 /* One piece alone is no unit. */
-static void newel_add(struct pieces *list, struct post *p, int number, struct diags *d)
+static enum newel_held newel_add(struct pieces *list, struct post *p, int number, struct diags *d)
 {
 	bool panelled = p->rod->job->newels.build == NEWEL_PANELLED;
 	list->unit = panelled || p->has_cap ? number : 0;
 	if (!newel_post_add(list, p, d))
-		return;
-	newel_joints_add(list, p, d);
+		return NEWEL_HELD;
 	if (p->has_cap)
 		cap_add(list, p, d);
+	return newel_joints_add(list, p);
 }
 
 static struct part *make(struct arena *a, const struct stair *s, const struct flight *f,
@@ -129,14 +129,19 @@ static struct part *make(struct arena *a, const struct stair *s, const struct fl
 	int before = d->errors;
 	/* what is wrong with one is said once */
 	const struct stretch *all = stretches_make(a, &r);
+	enum newel_held held = NEWEL_HELD;
 	int number = 0;
 	warn_of_let_in(&r, all, d);
 	for (const struct stretch *k = all; k; k = k->next)
 		for (int i = 0; i < 2 && d->errors == before; i++) {
 			struct post p = post_of(k, i == 0 ? STRETCH_FOOT : STRETCH_HEAD);
 			p.all = all;
-			if (has_newel(p.end) && stands(a, &p, d))
-				newel_add(&list, &p, ++number, d);
+			if (!has_newel(p.end) || !stands(a, &p, d))
+				continue;
+			enum newel_held this = newel_add(&list, &p, ++number, d);
+			if (held == NEWEL_HELD)
+				newel_foot_warn(&p, this, d);
+			held = this == NEWEL_HELD ? held : this;
 		}
 	return list.first;
 }

@@ -56,8 +56,41 @@ bool newel_panels_fit(struct arena *a, const struct post *p, struct diags *d);
 /* Strips and cross rails round the core; false after an error. */
 bool newel_panels_add(struct pieces *list, const struct post *p, struct diags *d);
 
+/* Is its foot held against being turned over? */
+enum newel_held {
+	NEWEL_HELD,
+	NEWEL_LOOSE_ON_FLOOR, /* the job wants no fixing there */
+	NEWEL_WITHOUT_DOWELS, /* on a tread */
+	NEWEL_WITHOUT_BOLT,
+};
+
 /* Holes of the joints at its foot and in its faces. */
-void newel_joints_add(struct pieces *list, const struct post *p, struct diags *d);
+enum newel_held newel_joints_add(struct pieces *list, const struct post *p);
+
+/* Of these, those at its foot; and what is said of one that is not held. */
+enum newel_held newel_foot_fix(struct pieces *list, const struct post *p);
+void newel_foot_warn(const struct post *p, enum newel_held held, struct diags *d);
+
+/* A mouth in the post's axes: out of the wood along w, longer side along u. */
+struct frame post_mouth(struct vec3 origin, struct vec3 u, struct vec3 w);
+
+/* Drills the piece of the newel that the mouth is in; in a panel, the core under it. */
+void post_drill(struct pieces *list, const struct post *p, struct bore b);
+
+/* z of the post for a place so far in from the limit of its side. */
+double post_across(const struct post *p, double in);
+
+/* Where a stringer's end comes against the newel, or the newel stands on its edge: the wood that
+ * no housing goes into, in from the limit, and levels. */
+struct post_contact {
+	double in0, in1, low, high;
+};
+
+struct post_contact post_contact(const struct post *p);
+
+/* Loose tenons between the two: common practice. */
+#define TENON_THICK 12.0
+#define LEAST_TENON 6.0
 
 /* Its cap, and the moulding under that. */
 void cap_add(struct pieces *list, const struct post *p, struct diags *d);

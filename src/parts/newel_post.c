@@ -153,8 +153,8 @@ struct part *slat_add(struct pieces *list, const struct post *p, const struct sl
 		points[n + i] = frame_turn_back(at, vec3(s->to, c.x, c.y));
 	}
 	at.origin = frame_turn(at, settle(points, 2 * n));
-	struct part *piece = piece_add(list, s->name, p->rod->job->material.balustrade,
-		frame_compose(p->place, at));
+	struct part *piece =
+		piece_add(list, s->name, p->rod->job->material.newels, frame_compose(p->place, at));
 	piece->size = size_of(points, 2 * n);
 	piece->outline = face_outline(a, points, 2 * n);
 	piece->section = own_section(a, piece, at, points, n);

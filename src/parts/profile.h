@@ -40,6 +40,9 @@ struct rail_profile profile_make(struct arena *a, struct profile_sizes z);
 /* As profile_measure.c fills it in from the outline. */
 struct rail_profile profile_measured(struct outline o);
 
+/* The outermost y of its outline at a level. */
+double profile_half_width(struct outline o, double z);
+
 /* With its rounds cut into facets as fine as a rail is drawn.  Where a round meets a hollow there
  * is an edge to see, and at every sharp corner. */
 struct profile profile_facets(struct arena *a, struct outline o);

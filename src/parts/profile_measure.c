@@ -119,8 +119,7 @@ static double farther(double far, struct corner_arc arc, double angle)
 	return fmax(far, arc.centre.x + arc.radius * cos(angle));
 }
 
-/* The outermost y of the outline at a level. */
-static double out_at(struct outline o, double z)
+double profile_half_width(struct outline o, double z)
 {
 	double far = -INFINITY;
 	for (int i = 0; i < o.n; i++) {
@@ -160,7 +159,8 @@ static double widest_level(struct outline o, double wide)
 
 static bool is_in(const struct rail_profile *p, double level, double depth)
 {
-	return out_at(p->outline, p->depth - level) <= p->width / 2 - depth + NEAR_ENOUGH;
+	return profile_half_width(p->outline, p->depth - level) <=
+		p->width / 2 - depth + NEAR_ENOUGH;
 }
 
 /* Between two levels, one in so far and one not, where the change is. */
@@ -205,7 +205,7 @@ static double deepest(const struct rail_profile *p)
 	double start = p->depth - widest_level(p->outline, p->width / 2), most = 0;
 	for (int i = 1; i < LEVELS; i++) {
 		double level = start + (p->depth - start) * i / LEVELS;
-		most = fmax(most, p->width / 2 - out_at(p->outline, p->depth - level));
+		most = fmax(most, p->width / 2 - profile_half_width(p->outline, p->depth - level));
 	}
 	return most;
 }

@@ -47,13 +47,14 @@ static struct frame place_of(const struct stretch *s)
 	return frame_compose(s->axes, f);
 }
 
-static void rail_add(struct pieces *list, const struct stretch *s, struct diags *d)
+static enum rail_held rail_add(struct pieces *list, const struct stretch *s, enum rail_held before,
+	struct diags *d)
 {
 	struct arena *a = list->arena;
 	const struct job *job = s->rod->job;
 	double width = job->rail.width, depth = job->rail.depth;
 	double edge = (s->to - s->from) / s->cosine, lap = depth * s->slope;
-	struct part *p = piece_add(list, s->run ? "level rail" : "rail", job->material.balustrade,
+	struct part *p = piece_add(list, s->run ? "level rail" : "rail", job->material.rail,
 		place_of(s));
 	p->rail = facts(a, s);
 	p->section = p->rail->profile.outline;
@@ -66,7 +67,7 @@ static void rail_add(struct pieces *list, const struct stretch *s, struct diags 
 	p->grain = GRAIN_ALONG;
 	if (s->foot.kind == RAIL_END_WALL || s->head.kind == RAIL_END_WALL)
 		p->note = "the end at the wall scribed to it, and fixed to a stud or backing";
-	rail_joints_drill(a, p, s, d);
+	return rail_joints_drill(a, p, s, before, d);
 }
 
 /* How wide a flat the infill asks for; 0: it does not come up to the rail itself. */
@@ -134,10 +135,11 @@ static struct part *make(struct arena *a, const struct stair *s, const struct fl
 	if (!first || !can_be_struck(&r, a, d) || !has_flat(&r, a, d))
 		return NULL;
 	int before = d->errors;
+	enum rail_held held = RAIL_HELD;
 	/* what is wrong with several is said once */
 	for (const struct stretch *k = first; k && d->errors == before; k = k->next)
 		if (has_room(k, d))
-			rail_add(&list, k, d);
+			held = rail_add(&list, k, held, d);
 	return list.first;
 }
 

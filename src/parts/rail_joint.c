@@ -1,17 +1,21 @@
 #include "parts/rail_joint.h"
 
-#include "parts/fixing.h"
-#include "pitchboard/rail.h"
+#include "parts/rail_holes.h"
 
 /*
- * Holes are drilled square to the plumb cut, so they run level, while the rail does not: what
- * counts is how high they lie half-way along, and that both their ends keep in the wood.
+ * How a rail is held to a newel.  Where the job leaves it to the room there is,
+ * the first of these that finds wood enough:
  *
- *          .'  |        |  .'
- *        .'    |        |.'
- *      .'   ===| newel  |===       at the head a hole comes nearer to the top of the
- *     |   .'   |        | .'|      rail, at the foot to its underside
- *     | .'              .'
+ *      .---.       .---.       .---.       .-------.
+ *     (  o  )     (     )     (  o  )     ( o   o )
+ *      \ O /       \ O /       \   /       '-----'
+ *      /   \       /   \       / o \
+ *     bolt and     a bolt,     two dowels, two dowels
+ *     dowel        or a        one over    side by
+ *                  smaller     the other   side
+ *
+ * A bolt draws the joint tight, a dowel keeps the rail from turning: two of
+ * either hold a guard (common practice).  One dowel alone does not, and is told of.
  */
 
 #define WOOD 2.0          /* at least so much is left round a hole that the job asks for */
@@ -19,192 +23,183 @@
 #define USUAL_HEIGHT 24.0 /* of a bolt: 15/16 in (from memory) */
 #define DOWELS_APART 2.0  /* centre to centre, in diameters */
 
-struct hole {
-	double diameter, depth;
-};
-
-/* One end of a rail, while it is drilled. */
-struct joint {
-	struct arena *arena;
-	struct part *part;
-	const struct stretch *stretch;
-	double inward; /* 1 at the foot, -1 at the head: which way the rail lies */
-	double edge;   /* x of the cut at the underside */
-	bool is_met;   /* the newel has the bolt of another rail */
-	double wood;   /* least that is left round a hole */
-};
-
-/* Heights over the underside, square to the rail, that a hole may have half-way along. */
-struct range {
-	double low, high;
-};
-
-static struct range range_of(const struct joint *j, struct hole h)
+/* 1/4 by 3 in, with its drills: from memory. */
+static struct job_rail_bolt smaller_bolt(const struct job *job)
 {
-	double keep = h.diameter / 2 + j->wood + h.depth / 2 * sin(j->stretch->pitch);
-	return (struct range){ keep, j->stretch->rod->job->rail.depth - keep };
+	if (job->about.units == UNITS_INCHES)
+		return (struct job_rail_bolt){ .length = 3 * MM_PER_INCH,
+			.diameter = MM_PER_INCH / 4,
+			.pilot = MM_PER_INCH * 3 / 16,
+			.clearance = MM_PER_INCH * 5 / 16,
+			.access = MM_PER_INCH * 5 / 4,
+			.access_diameter = MM_PER_INCH * 3 / 4 };
+	return (struct job_rail_bolt){ .length = 76,
+		.diameter = 6,
+		.pilot = 4.5,
+		.clearance = 8,
+		.access = 32,
+		.access_diameter = 20 };
 }
 
-static bool has_room(struct range r)
+static const struct job_rail *rail_of(const struct rail_cut *c)
 {
-	return r.low <= r.high;
+	return &c->stretch->rod->job->rail;
 }
 
-static double clamp(double x, struct range r)
+static struct rail_cut with_wood(const struct rail_cut *c, double wood)
+{
+	struct rail_cut other = *c;
+	other.wood = wood;
+	return other;
+}
+
+static double clamp(double x, struct hole_range r)
 {
 	return fmin(fmax(x, r.low), r.high);
 }
 
-/* Plumb over the underside, at the cut, for a hole that has this height half-way. */
-static double height_at_cut(const struct joint *j, struct hole h, double height)
-{
-	const struct stretch *s = j->stretch;
-	return height / s->cosine + j->inward * h.depth / 2 * s->slope;
-}
-
-/* A point of a level line into the rail: so high over the underside at the cut, so far in. */
-static struct vec3 point(const struct joint *j, double at_cut, double in)
-{
-	double c = j->stretch->cosine, sine = sin(j->stretch->pitch), x = j->inward * in;
-	return vec3(j->edge + at_cut * sine + x * c, 0, at_cut * c - x * sine);
-}
-
-static struct frame mouth(const struct joint *j, double at_cut)
-{
-	double c = j->stretch->cosine, sine = sin(j->stretch->pitch);
-	struct frame f = { .origin = point(j, at_cut, 0), .u = { 0, 1, 0 } };
-	f.w = vec3_scale(vec3(c, 0, -sine), -j->inward);
-	f.v = vec3_cross(f.w, f.u);
-	return f;
-}
-
-static void add_access_hole(const struct joint *j, double at_cut)
-{
-	const struct job_rail *rail = &j->stretch->rod->job->rail;
-	const struct job_rail_bolt *bolt = &rail->bolt;
-	struct vec3 p = point(j, at_cut, bolt->access);
-	double depth = fmin(p.z + bolt->clearance, rail->depth - WOOD);
-	struct bore b = { .size = bore_round(bolt->access_diameter, depth), .fixing = FIXING_NONE };
-	b.at = (struct frame){ vec3(p.x, 0, 0), { 1, 0, 0 }, { 0, -1, 0 }, { 0, 0, -1 } };
-	b.text = "access hole for the rail bolt, plugged";
-	piece_bore(j->arena, j->part, b);
-}
-
-static struct hole bolt_hole(const struct job_rail_bolt *bolt)
-{
-	return (struct hole){ bolt->clearance, bolt->length / 2 };
-}
-
-static struct hole dowel_hole(const struct job_dowel *dowel)
-{
-	return (struct hole){ dowel->diameter, dowel->length / 2 + DOWEL_GLUE_ROOM };
-}
-
-static void add_bolt(const struct joint *j, double height)
-{
-	const struct job_rail_bolt *bolt = &j->stretch->rod->job->rail.bolt;
-	struct hole h = bolt_hole(bolt);
-	double at_cut = height_at_cut(j, h, height);
-	struct bore b = { .at = mouth(j, at_cut), .size = bore_round(h.diameter, h.depth) };
-	b.mate = bore_round(bolt->pilot, bolt->length / 2);
-	b.fixing = FIXING_RAIL_BOLT;
-	b.fixing_length = bolt->length;
-	b.fixing_width = bolt->diameter;
-	b.text = "rail bolt";
-	piece_bore(j->arena, j->part, b);
-	add_access_hole(j, at_cut);
-}
-
-static void add_dowel(const struct joint *j, double height)
-{
-	const struct job_dowel *dowel = &j->stretch->rod->job->rail.dowel;
-	struct hole h = dowel_hole(dowel);
-	struct bore b = dowel_bore((struct dowel){ h.diameter, dowel->length, h.depth, h.depth });
-	b.at = mouth(j, height_at_cut(j, h, height));
-	b.text = "dowel, rail to newel";
-	piece_bore(j->arena, j->part, b);
-}
-
 /* Two rails that meet at one newel have their bolts pass each other, with as much wood between the
  * two pilot holes as one is wide: over the other one, or under it in a rail that is not deep. */
-static double bolt_height(const struct joint *j, struct range r)
+static double bolt_height(const struct rail_cut *c, struct hole_range r)
 {
-	const struct job_rail_bolt *bolt = &j->stretch->rod->job->rail.bolt;
-	double past = 2 * bolt->pilot;
+	double past = 2 * c->bolt.pilot;
 	bool goes_under = USUAL_HEIGHT + past > r.high && USUAL_HEIGHT - past >= r.low;
-	if (bolt->height > 0)
-		return bolt->height;
-	if (!j->is_met)
+	if (c->bolt.height > 0)
+		return c->bolt.height;
+	if (!c->is_met)
 		return clamp(USUAL_HEIGHT, r);
 	return clamp(USUAL_HEIGHT + (goes_under ? -past : past), r);
 }
 
 /* As high over the bolt as there is wood: under it is the access hole.  0: there is no room. */
-static double dowel_height(const struct joint *j, double bolt)
+static double dowel_height(const struct rail_cut *c, double bolt)
 {
-	const struct job_rail *rail = &j->stretch->rod->job->rail;
-	struct hole h = dowel_hole(&rail->dowel), under = bolt_hole(&rail->bolt);
-	struct range r = range_of(j, h);
-	double apart = height_at_cut(j, h, r.high) - height_at_cut(j, under, bolt);
+	struct hole h = dowel_hole(&rail_of(c)->dowel), under = bolt_hole(&c->bolt);
+	struct hole_range r = hole_range(c, h);
+	double apart = hole_at_cut(c, h, r.high) - hole_at_cut(c, under, bolt);
 	double wanted = (h.diameter + under.diameter) / 2 + WOOD;
-	return has_room(r) && apart >= wanted ? r.high : 0;
+	return hole_has_room(r) && apart >= wanted ? r.high : 0;
 }
 
-static bool drill_bolt(const struct joint *j, enum rail_joint kind)
+static bool drill_bolt(const struct rail_cut *c, enum rail_joint kind)
 {
-	const struct job_rail *rail = &j->stretch->rod->job->rail;
-	struct range r = range_of(j, bolt_hole(&rail->bolt));
-	double height = bolt_height(j, r);
-	if (!has_room(r) || height < r.low - NEAR_ENOUGH || height > r.high + NEAR_ENOUGH)
+	struct hole_range r = hole_range(c, bolt_hole(&c->bolt));
+	double height = bolt_height(c, r);
+	if (!hole_has_room(r) || height < r.low - NEAR_ENOUGH || height > r.high + NEAR_ENOUGH)
 		return false;
-	double dowel = kind == RAIL_JOINT_BOLT_AND_DOWEL ? dowel_height(j, height) : 0;
+	double dowel = kind == RAIL_JOINT_BOLT_AND_DOWEL ? dowel_height(c, height) : 0;
 	if (kind == RAIL_JOINT_BOLT_AND_DOWEL && dowel <= 0)
 		return false;
-	add_bolt(j, height);
+	rail_bolt_add(c, height);
 	if (dowel > 0)
-		add_dowel(j, dowel);
+		rail_dowel_add(c, dowel, 0);
 	return true;
 }
 
-static bool drill_dowels(const struct joint *j)
+static bool drill_over_each_other(const struct rail_cut *c)
 {
-	const struct job_dowel *dowel = &j->stretch->rod->job->rail.dowel;
-	struct range r = range_of(j, dowel_hole(dowel));
-	if (!has_room(r))
+	const struct job_dowel *dowel = &rail_of(c)->dowel;
+	struct hole_range r = hole_range(c, dowel_hole(dowel));
+	if (r.high - r.low < DOWELS_APART * dowel->diameter)
 		return false;
-	if (r.high - r.low < DOWELS_APART * dowel->diameter) {
-		add_dowel(j, (r.low + r.high) / 2);
+	rail_dowel_add(c, r.low, 0);
+	rail_dowel_add(c, r.high, 0);
+	return true;
+}
+
+/* At a quarter of the width, or as far out as rail and newel have wood. */
+static bool drill_side_by_side(const struct rail_cut *c)
+{
+	const struct job *job = c->stretch->rod->job;
+	struct hole h = dowel_hole(&job->rail.dowel);
+	struct hole_range r = hole_range(c, h);
+	double height = (r.low + r.high) / 2, newel = job->newels.section / 2;
+	if (!hole_has_room(r))
+		return false;
+	double aside = fmin(job->rail.width / 4, hole_aside(c, h, height));
+	aside = fmin(aside, newel - h.diameter / 2 - c->wood);
+	if (2 * aside < DOWELS_APART * h.diameter - NEAR_ENOUGH)
+		return false;
+	rail_dowel_add(c, height, -aside);
+	rail_dowel_add(c, height, aside);
+	return true;
+}
+
+static bool drill_two_dowels(const struct rail_cut *c)
+{
+	struct rail_cut roomy = with_wood(c, ROOMY);
+	return drill_over_each_other(&roomy) || drill_side_by_side(&roomy) ||
+		drill_over_each_other(c) || drill_side_by_side(c);
+}
+
+/* What came of it; the worse the later. */
+enum outcome { HELD, HELD_BY_ONE, NO_WOOD };
+
+static enum outcome drill_dowels(const struct rail_cut *c)
+{
+	struct hole_range r = hole_range(c, dowel_hole(&rail_of(c)->dowel));
+	if (drill_two_dowels(c))
+		return HELD;
+	if (!hole_has_room(r))
+		return NO_WOOD;
+	rail_dowel_add(c, (r.low + r.high) / 2, 0);
+	return HELD_BY_ONE;
+}
+
+/* A bolt that the job describes is taken as it is. */
+static bool may_be_smaller(const struct job_rail *rail)
+{
+	const struct node *src = rail->bolt.src;
+	return !node_has(src, "length") && !node_has(src, "diameter") &&
+		!node_has(src, "clearance") && !node_has(src, "height");
+}
+
+static struct rail_cut with_smaller_bolt(const struct rail_cut *c)
+{
+	struct rail_cut other = with_wood(c, ROOMY);
+	other.bolt = smaller_bolt(c->stretch->rod->job);
+	return other;
+}
+
+/* A dowel beside the bolt is short of what comes from the newel's other side. */
+static bool newel_takes_both(const struct rail_cut *c)
+{
+	const struct job *job = c->stretch->rod->job;
+	return job->newels.section >=
+		bolt_hole(&c->bolt).depth + dowel_hole(&job->rail.dowel).depth + WOOD;
+}
+
+/* A height that the job gives is the carpenter's choice. */
+static bool drill_bolt_by_room(const struct rail_cut *c)
+{
+	struct rail_cut roomy = with_wood(c, c->bolt.height > 0 ? WOOD : ROOMY);
+	struct rail_cut smaller = with_smaller_bolt(c);
+	if (!c->at_wall && newel_takes_both(c) && drill_bolt(&roomy, RAIL_JOINT_BOLT_AND_DOWEL))
 		return true;
+	return drill_bolt(&roomy, RAIL_JOINT_BOLT) ||
+		(may_be_smaller(rail_of(c)) && drill_bolt(&smaller, RAIL_JOINT_BOLT));
+}
+
+static enum outcome drill_by_room(const struct rail_cut *c)
+{
+	return drill_bolt_by_room(c) ? HELD : drill_dowels(c);
+}
+
+static enum outcome drill(const struct rail_cut *c)
+{
+	enum rail_joint kind = rail_of(c)->joint;
+	if (c->at_wall && kind != RAIL_JOINT_NONE) {
+		drill_bolt_by_room(c); /* else as its note says */
+		return HELD;
 	}
-	add_dowel(j, r.low);
-	add_dowel(j, r.high);
-	return true;
-}
-
-/* A bolt, else dowels, with wood enough round them; where there is not so much, dowels first, for
- * they take less of it.  A height that the job gives is the carpenter's choice. */
-static void drill_by_room(const struct joint *j)
-{
-	struct joint roomy = *j;
-	roomy.wood = j->stretch->rod->job->rail.bolt.height > 0 ? WOOD : ROOMY;
-	if (drill_bolt(&roomy, RAIL_JOINT_BOLT))
-		return;
-	roomy.wood = ROOMY;
-	if (!drill_dowels(&roomy) && !drill_dowels(j))
-		drill_bolt(j, RAIL_JOINT_BOLT);
-}
-
-static bool drill(const struct joint *j)
-{
-	enum rail_joint kind = j->stretch->rod->job->rail.joint;
 	switch (kind) {
-	case RAIL_JOINT_BY_ROOM: drill_by_room(j); return true;
+	case RAIL_JOINT_BY_ROOM: return drill_by_room(c);
 	case RAIL_JOINT_BOLT:
-	case RAIL_JOINT_BOLT_AND_DOWEL: return drill_bolt(j, kind);
-	case RAIL_JOINT_DOWELS: return drill_dowels(j);
-	case RAIL_JOINT_NONE: return true;
+	case RAIL_JOINT_BOLT_AND_DOWEL: return drill_bolt(c, kind) ? HELD : NO_WOOD;
+	case RAIL_JOINT_DOWELS: return drill_dowels(c);
+	case RAIL_JOINT_NONE: return HELD;
 	}
-	return true;
+	return HELD;
 }
 
 /* What a newel has to be thick for. */
@@ -214,7 +209,7 @@ static double deepest_in_newel(const struct job_rail *rail)
 	case RAIL_JOINT_BY_ROOM:
 	case RAIL_JOINT_BOLT:
 	case RAIL_JOINT_BOLT_AND_DOWEL: return rail->bolt.length / 2;
-	case RAIL_JOINT_DOWELS: return rail->dowel.length / 2 + DOWEL_GLUE_ROOM;
+	case RAIL_JOINT_DOWELS: return dowel_hole(&rail->dowel).depth;
 	case RAIL_JOINT_NONE: return 0;
 	}
 	return 0;
@@ -245,6 +240,31 @@ static void complain(const struct stretch *s, struct diags *d)
 		length_say(d->arena, job_lettering(job), job->rail.depth));
 }
 
+/* On the job's graduation, never less. */
+static double rounded_up(const struct job *job, double mm)
+{
+	double unit = job->about.units == UNITS_INCHES ? MM_PER_INCH : 1;
+	double step = unit / job->about.fraction;
+	return ceil(mm / step - NEAR_ENOUGH) * step;
+}
+
+/* How it is held, and what would hold it. */
+static void warn(const struct rail_cut *c, enum outcome o, struct diags *d)
+{
+	const struct job *job = c->stretch->rod->job;
+	struct lettering l = job_lettering(job);
+	struct rail_cut smaller = with_smaller_bolt(c), own = with_wood(c, ROOMY);
+	const struct rail_cut *bolted = may_be_smaller(&job->rail) ? &smaller : &own;
+	double deep = hole_least_depth(bolted, bolt_hole(&bolted->bolt));
+	diag_warning(d, rod_pos(c->stretch->rod, job->rail.src, "depth"),
+		arena_printf(d->arena, "a rail at least %s deep takes a bolt%s",
+			length_say(d->arena, l, rounded_up(job, deep)),
+			job->rail.joint == RAIL_JOINT_DOWELS ? " (rail.joint: by_room)" : ""),
+		"rail: %s deep and %s wide it %s at a newel: too weak for a guard",
+		length_say(d->arena, l, job->rail.depth), length_say(d->arena, l, job->rail.width),
+		o == NO_WOOD ? "has no wood for bolt or dowel" : "is held by a single dowel");
+}
+
 bool rail_end_has_newel(struct rail_end e)
 {
 	switch (e.kind) {
@@ -259,13 +279,33 @@ bool rail_end_has_newel(struct rail_end e)
 	return false;
 }
 
-void rail_joints_drill(struct arena *a, struct part *p, const struct stretch *s, struct diags *d)
+static bool is_fixed(struct rail_end e)
 {
-	struct joint foot = { a, p, s, 1, 0, s->foot.kind == RAIL_END_MET_NEWEL, WOOD };
-	struct joint head = { a, p, s, -1, (s->to - s->from) / s->cosine, false, WOOD };
-	bool at_foot = rail_end_has_newel(s->foot), at_head = rail_end_has_newel(s->head);
-	if ((!at_foot && !at_head) || !fits_newel(s->rod, d))
-		return;
-	if ((at_foot && !drill(&foot)) || (at_head && !drill(&head)))
+	return e.kind == RAIL_END_WALL || rail_end_has_newel(e);
+}
+
+enum rail_held rail_joints_drill(struct arena *a, struct part *p, const struct stretch *s,
+	enum rail_held before, struct diags *d)
+{
+	struct rail_cut foot = { .arena = a, .part = p, .stretch = s, .inward = 1, .wood = WOOD };
+	foot.bolt = s->rod->job->rail.bolt;
+	struct rail_cut head = foot;
+	foot.is_met = s->foot.kind == RAIL_END_MET_NEWEL;
+	foot.at_wall = s->foot.kind == RAIL_END_WALL;
+	head.at_wall = s->head.kind == RAIL_END_WALL;
+	head.inward = -1;
+	head.edge = (s->to - s->from) / s->cosine;
+	bool any = rail_end_has_newel(s->foot) || rail_end_has_newel(s->head);
+	if (any && !fits_newel(s->rod, d))
+		return before;
+	enum outcome at_foot = is_fixed(s->foot) ? drill(&foot) : HELD;
+	enum outcome at_head = is_fixed(s->head) ? drill(&head) : HELD;
+	enum outcome worst = at_foot > at_head ? at_foot : at_head;
+	if (worst == HELD)
+		return before;
+	if (worst == NO_WOOD && s->rod->job->rail.joint != RAIL_JOINT_BY_ROOM)
 		complain(s, d);
+	else if (before == RAIL_HELD)
+		warn(&foot, worst, d);
+	return RAIL_HELD_WEAKLY;
 }

@@ -152,7 +152,7 @@ static void length_add(struct pieces *list, const struct rod *r, const struct si
 	double one = rod_y(r, side, 0), other = rod_y(r, side, side->skirt);
 	struct part *p = piece_add(list,
 		kind == SKIRT_PLAIN ? "wall skirt" : "wall skirt, cut round the steps",
-		r->job->material.risers, bench_frame(r, b, fmax(one, other)));
+		r->job->material.skirts, bench_frame(r, b, fmax(one, other)));
 	p->outline = bench_outline(a, b, face);
 	p->size = (struct part_size){ outline_extent(p->outline).x1, width, side->skirt };
 	p->start.mitre = start_mitre;

@@ -42,7 +42,7 @@ void open_skirt_add(struct pieces *list, const struct rod *r, enum hand hand)
 	double y = fmax(rod_y(r, side, 0), rod_y(r, side, side->board));
 	struct part *p = piece_add(list,
 		hand == HAND_RIGHT ? "open skirt, right hand" : "open skirt, left hand",
-		r->job->material.risers, bench_frame(r, b, y));
+		r->job->material.skirts, bench_frame(r, b, y));
 	p->outline = bench_outline(a, b, faces[0]);
 	double width = (e.upper - e.lower) * r->cosine;
 	p->size = (struct part_size){ outline_extent(p->outline).x1, width, side->board };

@@ -64,7 +64,7 @@ static void post_add(struct pieces *list, const struct stretch *s, double x)
 		{ [INFILL_FOOT] = infill_foot_is_raked(s) ? s->slope : 0, [INFILL_TOP] = s->slope }
 	};
 	struct part *p =
-		piece_add(list, "post", job->material.balustrade, infill_post(s, x, z, section));
+		piece_add(list, "post", job->material.balusters, infill_post(s, x, z, section));
 	p->size = (struct part_size){ post.height + section * s->slope, section, section };
 	p->outline = upright_outline(a, &post);
 	p->start.mitre = atan(post.slope[INFILL_FOOT]);

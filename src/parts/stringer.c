@@ -129,12 +129,18 @@ static struct stringer *particulars(struct arena *a, const struct stand *at, dou
 	return g;
 }
 
+static const char *species_of(const struct stand *at)
+{
+	const struct job_material *m = &at->rod->job->material;
+	bool shows = kind_of(at) != STRINGER_SAWTOOTH || (at->side && at->side->is_open);
+	return shows ? m->stringers : m->carriages;
+}
+
 struct part *stringer_part(struct pieces *list, const struct stand *at, struct bench b,
 	struct outline face, double width)
 {
 	const struct rod *r = at->rod;
-	struct part *p =
-		piece_add(list, name_of(at), r->job->material.stringers, bench_frame(r, b, at->y1));
+	struct part *p = piece_add(list, name_of(at), species_of(at), bench_frame(r, b, at->y1));
 	p->outline = bench_outline(list->arena, b, face);
 	struct box extent = outline_extent(p->outline);
 	struct stringer *g = particulars(list->arena, at, extent.x1);

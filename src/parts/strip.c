@@ -39,7 +39,7 @@ struct part *strip_add(struct pieces *list, const char *name, const struct strip
 	struct outline section)
 {
 	struct arena *a = list->arena;
-	const char *material = s->along->rod->job->material.balustrade;
+	const char *material = s->along->rod->job->material.balusters;
 	struct part *p = piece_add(list, name, material, place_of(s));
 	struct end_plane from = { 0, s->along->slope, 0 }, to = { edge_of(s), s->along->slope, 0 };
 	p->section = section;

@@ -114,7 +114,7 @@ static void set_moulding(struct part *p, const struct making *m, struct end_plan
 static void body_add(const struct making *m)
 {
 	double half = m->profile.width / 2, length = m->run->length;
-	struct part *p = piece_add(m->list, "wall rail", m->rod->job->material.balustrade,
+	struct part *p = piece_add(m->list, "wall rail", m->rod->job->material.rail,
 		wall_run_axes(m->rod, m->run));
 	set_moulding(p, m, (struct end_plane){ half, m->wall, 0 },
 		(struct end_plane){ length - half, -m->wall, 0 });
@@ -130,7 +130,7 @@ static void return_add(const struct making *m, enum end end)
 	double half = m->profile.width / 2, clear = m->run->spec->clearance, s = sign_of(end);
 	struct frame f = { .u = { 0, -m->wall, 0 }, .v = { m->wall, 0, 0 }, .w = { 0, 0, 1 } };
 	f.origin = vec3(end_x(m, end) + s * half, m->wall * m->run->middle, 0);
-	struct part *p = piece_add(m->list, "wall rail return", m->rod->job->material.balustrade,
+	struct part *p = piece_add(m->list, "wall rail return", m->rod->job->material.rail,
 		frame_compose(wall_run_axes(m->rod, m->run), f));
 	set_moulding(p, m, (struct end_plane){ 0, 0, 0 },
 		(struct end_plane){ clear + half, -s * m->wall, 0 });

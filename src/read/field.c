@@ -136,6 +136,9 @@ static void fill_default(const struct field_reader *r, const struct group *g, co
 
 	if (f->kind == FIELD_GROUP)
 		group_read(r, f->group, NULL, into + f->at);
+	else if (f->like && f->kind == FIELD_TEXT)
+		*(const char **)(into + f->at) =
+			*(const char **)(into + field_find(g, f->like)->at);
 	else if (f->like)
 		*(double *)(into + f->at) = *(double *)(into + field_find(g, f->like)->at);
 	else if (!usual && (f->kind == FIELD_TEXT || f->kind == FIELD_DATE))

@@ -164,8 +164,8 @@ static const struct field rail[] = {
 		.shown = SHOWN_ELEVATION, .matters = has_open_side,
 		.help = "plumb, nosing line to top of rail" },
 	{ FIELD_CHOICE, "joint", LANDS(job_rail, joint), .choices = joints, .usual = "by_room",
-		.help = "what fixes it to a newel; by_room: a bolt where it leaves 6 mm of wood "
-			"(1/4 in), else dowels" },
+		.help = "what fixes it to a newel; by_room: the first of bolt and dowel, bolt, "
+			"smaller bolt, two dowels that leaves 6 mm of wood (1/4 in)" },
 	{ FIELD_GROUP, "bolt", LANDS(job_rail, bolt), .group = &keys_bolt,
 		.help = "the rail bolt and its holes" },
 	{ FIELD_GROUP, "dowel", LANDS(job_rail, dowel), .group = &keys_dowel,

@@ -47,6 +47,9 @@ static const struct {
 	{ "groove", "plough" },
 	{ "plow", "plough" },
 	{ "filling", "infill" },
+	{ "infill", "balusters" },
+	{ "bars", "balusters" },
+	{ "caps", "newels" },
 	{ "posts", "newels" },
 	{ "post", "newels" },
 	{ "steps", "treads" },
@@ -227,7 +230,7 @@ const char *suggest_key(struct arena *a, const struct group *top, const struct g
 	if (inside)
 		return arena_printf(a, "\"%s\" belongs under %s", folded, inside);
 	find_scopes(&scopes, top, folded);
-	if (scopes.count)
+	if (scopes.count && !word)
 		return arena_printf(a, "\"%s\" is a key of %s%s", folded, scopes.names,
 			scopes.count > SCOPES_NAMED ? " and others" : "");
 	if (!word)

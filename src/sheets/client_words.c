@@ -74,10 +74,10 @@ static const char *balustrade_words(struct arena *a, const struct sheet_context 
 	if (!client_has(c, &part_rail) || (!right && !left))
 		return "";
 	return arena_printf(a,
-		"Balustrade of %s %s%s%s, going up; the top of its rail is %s over the edges of "
+		"Balustrade, %s, %s%s%s, going up; the top of its rail is %s over the edges of "
 		"the treads.",
-		job->material.balustrade, right ? right : "", right && left ? " and " : "",
-		left ? left : "", say(a, c->stair, job->rail.height));
+		balustrade_species(a, &job->material, "of "), right ? right : "",
+		right && left ? " and " : "", left ? left : "", say(a, c->stair, job->rail.height));
 }
 
 static const char *wall_rail_words(const struct sheet_context *c)

@@ -143,8 +143,8 @@ static const char *material_text(struct arena *a, const struct job *job)
 {
 	const struct job_material *m = &job->material;
 
-	return arena_printf(a, "Treads %s; risers %s; stringers %s; balustrade %s. Finish: %s.",
-		m->treads, m->risers, m->stringers, m->balustrade, m->finish);
+	return arena_printf(a, "Treads %s; risers %s; stringers %s; %s. Finish: %s.", m->treads,
+		m->risers, m->stringers, balustrade_species(a, m, "balustrade "), m->finish);
 }
 
 static void note_sheet(struct sheet *s)

@@ -1,5 +1,7 @@
 #include "sheets/words.h"
 
+#include <string.h>
+
 #include "base/text.h"
 
 const char *length_words(struct arena *a, const struct stair *s, double mm)
@@ -97,6 +99,14 @@ const char *code_words(struct arena *a, const struct finding *list)
 	return arena_printf(a, "%s: %d NOT MET, %d near, %d met as entered", list->rules->brief,
 		findings_count(list, FINDING_NOT_MET), findings_count(list, FINDING_NEAR),
 		findings_count(list, FINDING_MET));
+}
+
+const char *balustrade_species(struct arena *a, const struct job_material *m, const char *before)
+{
+	if (strcmp(m->newels, m->rail) == 0 && strcmp(m->rail, m->balusters) == 0)
+		return arena_printf(a, "%s%s", before, m->rail);
+	return arena_printf(a, "newels of %s, rail of %s, balusters of %s", m->newels, m->rail,
+		m->balusters);
 }
 
 const char *square_words(struct arena *a, const struct stair *s, double rise, double run)

@@ -35,6 +35,10 @@ const char *not_met_words(struct arena *a, const struct finding *list);
 /* IRC 2021: 2 not met, 1 near, 23 met as entered; or that no code was named. */
 const char *code_words(struct arena *a, const struct finding *list);
 
+/* "balustrade red oak", the first word given; where its trades differ "newels of ash, rail of red
+ * oak, balusters of poplar". */
+const char *balustrade_species(struct arena *a, const struct job_material *m, const char *before);
+
 /* The setting of a framing square: rise on the tongue, run on the blade. */
 const char *square_words(struct arena *a, const struct stair *s, double rise, double run);
 

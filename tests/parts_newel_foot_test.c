@@ -1,0 +1,200 @@
+/*
+ * Feet of newels: whatever one stands on and however it is made, something holds it against being
+ * turned over, or the job is told.
+ */
+#include <setjmp.h>
+#include <stdarg.h>
+#include <stddef.h>
+#include <stdint.h>
+
+#include <cmocka.h>
+
+#include "built.h"
+#include "near.h"
+
+#define STAIR(right, stringers, more)                                                              \
+	"pitchboard: 1\n"                                                                          \
+	"job: {name: Test, units: millimetres}\n"                                                  \
+	"floors: {total_rise: 2700, lower_finish: 20, upper_finish: 20}\n"                         \
+	"opening: {length: 3000, width: 1100, floor_thickness: 300}\n"                             \
+	"stair: {width: 900, left: wall, right: " right ", segments: [{risers: 15, run: 250}]}\n"  \
+	"treads: {thickness: 30, nosing: 25" more "}\n"                                            \
+	"stringers: {open: {kind: " stringers "}\n"
+
+/* Every way in which a newel stands. */
+static const struct foot {
+	const char *what, *job, *newels;
+} feet[] = {
+	{ "on a floor, before a mitred stringer", STAIR("open", "mitred}", ""), "" },
+	{ "on a plate", STAIR("open", "mitred}", ""), ", floor_fixing: plate" },
+	{ "on the finish", STAIR("open", "mitred}, foot: finished_floor", ""), "" },
+	{ "let a little into the floor", STAIR("open", "mitred}", ""), ", let_in: 40" },
+	{ "let into the floor", STAIR("open", "mitred}", ""), ", let_in: 120" },
+	{ "before a closed string", STAIR("open", "housed, thickness: 40}", ""), "" },
+	{ "on a starting step", STAIR("open", "mitred}", ", starting_step: right"), "" },
+	{ "on a tread, beside a sawtooth stringer",
+		STAIR("{side: open, from_step: 5}", "sawtooth, thickness: 38}", ""), "" },
+	{ "on a tread, beside a mitred stringer",
+		STAIR("{side: open, from_step: 5}", "mitred, thickness: 32}", ""), "" },
+	{ "on the last tread", STAIR("open", "sawtooth, thickness: 38}, head: flush", ""), "" },
+	{ "on a closed string", STAIR("{side: open, from_step: 5}", "housed, thickness: 40}", ""),
+		"" },
+	{ "on a gallery's floor",
+		STAIR("open", "mitred}",
+			"") "rail: {level_runs: [{side: right, direction: on, length: 700},\n"
+			    "  {side: right, direction: out, length: 500, end: wall}]}\n",
+		"" },
+};
+
+static const struct build {
+	const char *what, *newels;
+} builds[] = {
+	{ "solid", "{section: 90" },
+	{ "glued", "{section: 90, build: glued" },
+	{ "panelled", "{section: 130, build: panelled, panels: {strip_width: 28}" },
+	{ "slender", "{section: 80" },
+};
+
+static double thread_in(const struct built *b, const char *text)
+{
+	double deepest = 0;
+	for (const struct part *p = b->parts; p; p = p->next)
+		for (const struct bore *h = p->bores; p->kind != &part_newel && h; h = h->next)
+			if (h->is_mate && strcmp(h->text, text) == 0)
+				deepest = fmax(deepest, h->size.depth);
+	return deepest;
+}
+
+/* 50 mm of thread in wood, 75 mm in what is under a floor's finish: common practice. */
+static bool is_bolted(const struct built *b, const struct part *p)
+{
+	int across = 0;
+	for (const struct bore *h = p->bores; h; h = h->next) {
+		across += h->fixing == FIXING_BOLT;
+		if (h->fixing != FIXING_NEWEL_BOLT)
+			continue;
+		double beyond = h->fixing_length - h->size.depth;
+		if (h->mate.depth > 0 ? thread_in(b, h->text) >= 50 : beyond >= 75)
+			return true;
+	}
+	return across >= 2;
+}
+
+static const char *unheld(const struct built *b)
+{
+	int newels = 0;
+	for (const struct part *p = b->parts; p; p = p->next) {
+		newels += p->newel != NULL;
+		if (p->newel && !is_bolted(b, p))
+			return p->mark;
+	}
+	return newels > 0 ? NULL : "no newel at all";
+}
+
+static void every_newel_is_bolted_to_what_it_stands_on(void **state)
+{
+	int wrong = 0;
+	(void)state;
+	for (size_t i = 0; i < sizeof(feet) / sizeof(*feet); i++)
+		for (size_t k = 0; k < sizeof(builds) / sizeof(*builds); k++) {
+			struct arena *a = arena_new();
+			struct built b = built_from(arena_printf(a, "%snewels: %s%s}\n",
+				feet[i].job, builds[k].newels, feet[i].newels));
+			const char *which = b.parts ? unheld(&b) : built_complaint(&b);
+			if (which)
+				print_error("%s, %s: %s\n", builds[k].what, feet[i].what, which);
+			wrong += which != NULL;
+			arena_free(b.arena);
+			arena_free(a);
+		}
+	assert_int_equal(wrong, 0);
+}
+
+static const struct bore *bore_like(const struct part *p, const char *text)
+{
+	for (const struct bore *b = p->bores; b; b = b->next)
+		if (b->text && strcmp(b->text, text) == 0)
+			return b;
+	return NULL;
+}
+
+/* 90 in the newel, 20 of finish, 90 in joist or blocking. */
+static void a_bolt_is_longer_by_the_finish_that_a_newel_stands_on(void **state)
+{
+	struct built low = built_from(STAIR("open", "mitred}", "") "newels: {section: 90}\n");
+	struct built high = built_from(
+		STAIR("open", "mitred}, foot: finished_floor", "") "newels: {section: 90}\n");
+	const char *bolt = "newel bolt, into joist or blocking";
+	(void)state;
+	assert_near(bore_like(built_part(&low, "newel", 0), bolt)->fixing_length, 180, 1e-9);
+	assert_near(bore_like(built_part(&high, "newel", 0), bolt)->fixing_length, 200, 1e-9);
+	arena_free(low.arena);
+	arena_free(high.arena);
+}
+
+static const struct bore *drilled_for(const struct built *b, const char *name, const char *text)
+{
+	for (int i = 0; built_part(b, name, i); i++)
+		if (bore_like(built_part(b, name, i), text))
+			return bore_like(built_part(b, name, i), text);
+	return NULL;
+}
+
+static void a_starting_step_is_bolted_through_its_block_and_into_the_stringer(void **state)
+{
+	struct built b = built_from(STAIR("open", "mitred, thickness: 32}",
+		", starting_step: right") "newels: {section: 120}\n");
+	const char *through = "newel bolt, up through riser block and tread";
+	const char *lag = "newel bolt, through the tread into the stringer";
+	(void)state;
+	assert_non_null(drilled_for(&b, "starting tread", through));
+	/* the rise of 180 less the tread of 30: all through the block */
+	assert_near(drilled_for(&b, "riser block", through)->size.depth, 150, 1e-6);
+	const struct bore *thread = drilled_for(&b, "mitred stringer, right hand", lag);
+	assert_non_null(thread);
+	/* a wood thread wants a smaller hole than the shank that passes the tread */
+	assert_near(thread->size.width, 7, 1e-9);
+	assert_near(drilled_for(&b, "starting tread", lag)->size.width, 10, 1e-9);
+	arena_free(b.arena);
+}
+
+static void a_nut_under_a_plug_is_reached_in_a_panel_too(void **state)
+{
+	struct built b = built_from(STAIR("open", "mitred}",
+		"") "newels: {section: 130, build: panelled, let_in: 0,\n"
+		    "  panels: {strip_width: 20, rails: [{at: 0, height: 20}, {at: 1, height: "
+		    "60}]}}\n"
+		    "rail: {level_runs: [{side: right, direction: on, length: 700}]}\n");
+	int cores = 0;
+	(void)state;
+	for (const struct part *p = b.parts; p; p = p->next)
+		if (p->newel) {
+			assert_non_null(bore_like(p, "to the bolt's nut, plugged"));
+			cores++;
+		}
+	assert_true(cores >= 2);
+	arena_free(b.arena);
+}
+
+static void a_newel_without_any_fixing_on_its_floor_is_told_of_once(void **state)
+{
+	struct built b = built_from(
+		STAIR("open", "mitred}", "") "newels: {section: 90, floor_fixing: none}\n");
+	(void)state;
+	assert_int_equal(b.diags.warnings, 1);
+	assert_string_equal(built_complaint(&b),
+		"newels.floor_fixing: nothing is drilled that holds a newel to its floor");
+	arena_free(b.arena);
+}
+
+int main(void)
+{
+	const struct CMUnitTest tests[] = {
+		cmocka_unit_test(every_newel_is_bolted_to_what_it_stands_on),
+		cmocka_unit_test(a_bolt_is_longer_by_the_finish_that_a_newel_stands_on),
+		cmocka_unit_test(a_starting_step_is_bolted_through_its_block_and_into_the_stringer),
+		cmocka_unit_test(a_nut_under_a_plug_is_reached_in_a_panel_too),
+		cmocka_unit_test(a_newel_without_any_fixing_on_its_floor_is_told_of_once),
+	};
+	return cmocka_run_group_tests(tests, NULL, NULL);
+}
