@@ -102,7 +102,7 @@ static void warn_of_let_in(const struct rod *r, const struct stretch *all, struc
 		if (k->run || k->foot.kind != RAIL_END_TREAD_NEWEL)
 			continue;
 		diag_warning(d, rod_pos(r, r->job->newels.src, "let_in"),
-			"fix it through the tread to the block under it, or leave out let_in",
+			"it is bolted to what is under its tread: leave out let_in",
 			"newels.let_in: the bottom newel on the %s stands on a tread and is not "
 			"let into the floor",
 			k->side->hand == HAND_LEFT ? "left" : "right");

@@ -32,10 +32,25 @@ static void settle_nosing(struct job *job)
 	t->nosing_radius = fmin(t->nosing_radius, t->thickness / 2);
 }
 
+/* A round one for the hand alone: 1 5/8 in or 42 mm lie between the least and the most of IRC 2018
+ * R311.7.8.5 (1 1/4 and 2 in), and of NBC 9.8.7.5 (30 and 43 mm, from memory). */
+#define ROUND_INCHES 1.625
+#define ROUND_MM 42.0
+
+/* And a flat oval lies flat: as deep as that of a balustrade is by default. */
+#define OVAL_INCHES 1.375
+#define OVAL_MM 35.0
+
+static double in_units(const struct job *job, double inches, double mm)
+{
+	return job->about.units == UNITS_INCHES ? inches * MM_PER_INCH : mm;
+}
+
 /* A wall rail takes from the balustrade's what is not said of it; a round one is as deep as wide.
  */
-static void settle_wall_rail(const struct job_rail *rail, struct job_wall_rail *w)
+static void settle_wall_rail(const struct job *job, struct job_wall_rail *w)
 {
+	const struct job_rail *rail = &job->rail;
 	bool own = node_has(w->src, "profile");
 
 	if (w->height <= 0)
@@ -46,8 +61,12 @@ static void settle_wall_rail(const struct job_rail *rail, struct job_wall_rail *
 			node_has(w->src, "edge_radius") ? w->edge_radius : rail->edge_radius;
 		w->recess = node_has(w->src, "recess") ? w->recess : rail->recess;
 	}
+	if (w->width <= 0 && own && w->profile == PROFILE_ROUND)
+		w->width = in_units(job, ROUND_INCHES, ROUND_MM);
 	if (w->width <= 0)
 		w->width = rail->width;
+	if (w->depth <= 0 && own && w->profile == PROFILE_FLAT_OVAL)
+		w->depth = in_units(job, OVAL_INCHES, OVAL_MM);
 	if (w->depth <= 0)
 		w->depth = own && w->profile == PROFILE_ROUND ? w->width : rail->depth;
 }
@@ -66,7 +85,7 @@ static void settle(struct arena *a, struct job *job)
 		job->stringers.middle_count = -1;
 	settle_nosing(job);
 	for (int i = 0; i < job->wall_rail_count; i++)
-		settle_wall_rail(&job->rail, &job->wall_rails[i]);
+		settle_wall_rail(job, &job->wall_rails[i]);
 }
 
 /* Folded to 48 bits: enough to tell two prints apart, and no more than that. */

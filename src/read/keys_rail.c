@@ -196,9 +196,11 @@ static const struct field wall_rail[] = {
 		.absent = "as the rail of the balustrade",
 		.help = "shape of its section; with width and depth" },
 	{ FIELD_LENGTH, "width", LANDS(job_wall_rail, width), .least = 20, .most = 200,
-		.absent = "as the rail of the balustrade", .help = "width of its section" },
+		.absent = "as the rail of the balustrade; round: 1 5/8\" or 42 mm",
+		.help = "width of its section" },
 	{ FIELD_LENGTH, "depth", LANDS(job_wall_rail, depth), .least = 20, .most = 200,
-		.absent = "as the rail of the balustrade; round: as wide",
+		.absent = "as the rail of the balustrade; flat_oval: 1 3/8\" or 35 mm, round: as "
+			  "wide",
 		.help = "depth of its section, square to its length" },
 	{ FIELD_LENGTH, "edge_radius", LANDS(job_wall_rail, edge_radius), .most = 50,
 		.usual = "1/8\"", .usual_mm = "3 mm",
