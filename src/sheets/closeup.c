@@ -82,6 +82,7 @@ static struct box compose(struct sheet *s, const void *what, double scale)
 	struct box used = box_scale(c->window, scale);
 
 	view_draw(s->drawing, &c->view, (struct placing){ .scale = scale }, &c->window);
+	closeup_holes_draw(s->drawing, c->holes, c->window, scale);
 	draw_ball(s->hand, c, scale);
 	struct dims d = dims_begin(s->drawing, s->hand.measure, s->hand.letter, used);
 	add_sizes(&d, c, scale);

@@ -13,6 +13,7 @@
 
 #include "draw/dimension.h"
 #include "draw/view.h"
+#include "sheets/closeup_holes.h"
 #include "sheets/compose.h"
 
 /* A size in the view's own millimetres, drawn in a lane of its own beside the window. */
@@ -31,6 +32,7 @@ struct closeup {
 	struct box window; /* of the view */
 	struct closeup_size sizes[MOST_SIZES];
 	int size_count;
+	struct closeup_holes holes;
 	struct vec ball; /* its middle, in the view */
 	double diameter; /* 0: no ball */
 	const char *words[MOST_WORDS];

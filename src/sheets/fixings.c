@@ -13,10 +13,11 @@
 #include "sheets/stands.h"
 #include "sheets/words.h"
 
-enum { MOST_FIXINGS = 8 };
+enum { MOST_FIXINGS = 12, MOST_FEET = 5 };
 
 /* Round what is shown, in the house. */
 #define AROUND 140.0
+#define BEHIND 5.0
 
 /* ---- what holds ---- */
 
@@ -83,6 +84,29 @@ static bool is_counted(const struct part *parts, const struct bore *b)
 			if (c->fixing != FIXING_NONE && !c->is_mate && same_fixing(b, c))
 				return true;
 		}
+	return false;
+}
+
+/* What a close-up tells of in words, it shows. */
+struct told {
+	const struct part *parts;
+	struct space space;
+	tells_fn *tells;
+};
+
+/* Holes that lead to a fixing, and both halves of a joint. */
+static bool shows_hole(const struct part *p, const struct bore *b, struct vec3 mouth,
+	const void *with)
+{
+	const struct told *t = with;
+
+	if (!is_in(t->space, mouth))
+		return false;
+	if (b->fixing == FIXING_NONE || !b->is_mate)
+		return t->tells(p);
+	for (const struct part *q = t->parts; q; q = q->next)
+		if (t->tells(q) && count_bores(q, t->space, b) > 0)
+			return true;
 	return false;
 }
 
@@ -204,13 +228,11 @@ static struct closeup head_closeup(struct arena *a, const struct sheet_context *
 
 /* ---- newels ---- */
 
-static const struct part *newel_at(const struct sheet_context *c, double from, double to)
+static const struct part *any_newel(const struct sheet_context *c)
 {
-	for (const struct part *p = c->parts; p; p = p->next) {
-		double x = p->newel ? frame_place(p->places[0], vec3(0, 0, 0)).x : NAN;
-		if (x >= from && x < to)
+	for (const struct part *p = c->parts; p; p = p->next)
+		if (p->newel)
 			return p;
-	}
 	return NULL;
 }
 
@@ -243,11 +265,41 @@ static struct closeup newel_closeup(struct arena *a, const struct sheet_context 
 		.window = { u.x - by, u.y - by, u.x + by, u.y + by } };
 
 	closeup_size(&t, (struct closeup_size){ DIM_BELOW, u.x - half, u.x + half, t.window.y0 });
-	const char *held = fixings_in(a, c, space_round(at, by), j.tells);
+	struct space space = space_round(at, by);
+
+	/* not what stands behind it */
+	space.low.y = at.y - half - BEHIND;
+	space.high.y = at.y + half + BEHIND;
+	const char *held = fixings_in(a, c, space, j.tells);
+	const struct told told = { c->parts, space, j.tells };
+	t.holes = closeup_holes_find(a, c->parts, from, shows_hole, &told);
 	closeup_say(&t,
 		*held ? arena_printf(a, "Held by %s", held)
 		      : "No fixing is drilled here: it is fitted and fixed on site.");
 	return t;
+}
+
+static bool is_said(const struct closeup *list, int n, const char *words)
+{
+	for (int i = 0; i < n; i++)
+		if (strcmp(list[i].words[0], words) == 0)
+			return true;
+	return false;
+}
+
+/* Every way in which a foot is held, once. */
+static int newel_feet(struct arena *a, const struct sheet_context *c, struct closeup *list)
+{
+	int n = 0;
+
+	for (const struct part *p = c->parts; p && n < MOST_FEET; p = p->next) {
+		if (!p->newel)
+			continue;
+		list[n] = newel_closeup(a, c,
+			(struct newel_joint){ p, p->newel->leg, "Foot of newel", tells_newel });
+		n += !is_said(list, n, list[n].words[0]);
+	}
+	return n;
 }
 
 /* ---- tread and baluster ---- */
@@ -285,22 +337,14 @@ static const struct part *any_baluster(const struct sheet_context *c)
 
 static int all_fixings(struct arena *a, const struct sheet_context *c, struct closeup *list)
 {
-	double half = c->stair->flights[0].total_run / 2;
-	const struct part *low = newel_at(c, -INFINITY, half), *high = newel_at(c, half, INFINITY);
-	const struct part *baluster = any_baluster(c);
-	const struct part *railed = low ? low : high;
+	const struct part *railed = any_newel(c), *baluster = any_baluster(c);
 	int n = 0;
 
 	if (shown_stringer(c)) {
 		list[n++] = foot_closeup(a, c);
 		list[n++] = head_closeup(a, c);
 	}
-	if (low)
-		list[n++] = newel_closeup(a, c,
-			(struct newel_joint){ low, 0, "Foot of newel", tells_newel });
-	if (high)
-		list[n++] = newel_closeup(a, c,
-			(struct newel_joint){ high, 0, "Foot of newel", tells_newel });
+	n += newel_feet(a, c, list + n);
 	if (railed)
 		list[n++] = newel_closeup(a, c,
 			(struct newel_joint){ railed,
