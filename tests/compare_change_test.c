@@ -100,6 +100,19 @@ static void only_pieces_made_otherwise_have_changed(void **state)
 	done(&p);
 }
 
+/* The same newels, drilled for other fixings of the rail. */
+static void a_piece_of_the_same_size_says_what_is_cut_otherwise(void **state)
+{
+	struct pair p = compared(JOB("rail: {joint: none}\n"), JOB("rail: {joint: dowels}\n"));
+	const struct change *c = p.changes;
+	(void)state;
+	while (c && !(c->part && c->part->kind == &part_newel))
+		c = c->next;
+	assert_non_null(c);
+	assert_non_null(strstr(c->text, "newel: made otherwise; holes were "));
+	done(&p);
+}
+
 static void a_piece_that_is_gone_is_told(void **state)
 {
 	struct pair p = compared(JOB(""),
@@ -134,6 +147,7 @@ int main(void)
 		cmocka_unit_test(a_key_that_was_changed_is_told_with_both_values),
 		cmocka_unit_test(what_follows_for_the_stair_is_told),
 		cmocka_unit_test(only_pieces_made_otherwise_have_changed),
+		cmocka_unit_test(a_piece_of_the_same_size_says_what_is_cut_otherwise),
 		cmocka_unit_test(a_piece_that_is_gone_is_told),
 		cmocka_unit_test(who_drew_it_and_when_is_no_change),
 	};

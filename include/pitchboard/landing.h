@@ -13,7 +13,8 @@ struct door_swing {
 	double radius;
 };
 
-/* Beside a wall on one side of the stair it is wider than that on the other; else on both by half.  As wide as the stair where its width is not known; no depth where that is not. */
+/* Beside a wall on one side of the stair it is wider than that on the other; else on both by half.
+ * As wide as the stair where its width is not known; no depth where that is not. */
 struct box landing_box(const struct stair *s, enum landing_place place);
 
 struct door_swing door_swing(const struct stair *s, enum landing_place place,

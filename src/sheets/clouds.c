@@ -1,59 +1,20 @@
 #include "sheets/clouds.h"
 
-#include <stdlib.h>
 #include <string.h>
 
 #include "draw/annotate.h"
 #include "draw/bounds.h"
 #include "draw/place.h"
+#include "sheets/kept_words.h"
 
 #define AROUND 0.8 /* from the lettering to the cloud */
 #define PUFF 4.0   /* chord of one arc, about */
+#define LEAST_PUFF 1.0
+#define TOGETHER 4.0    /* what is so near to each other goes into one cloud, */
+#define MOSTLY_FULL 1.6 /* unless that were so much larger than what it goes round */
 #define SWEEP (140 * PI / 180)
 
-/* The lettering of a sheet, sorted; what has been met again is crossed off. */
-struct vocabulary {
-	const char **word;
-	bool *met;
-	int n;
-};
-
-static int compare_words(const void *one, const void *other)
-{
-	return strcmp(*(const char *const *)one, *(const char *const *)other);
-}
-
-static struct vocabulary vocabulary_of(struct arena *a, const struct drawing *g)
-{
-	struct vocabulary v = { NEW_N(a, const char *, g->mark_count + 1),
-		NEW_N(a, bool, g->mark_count + 1), 0 };
-
-	for (const struct mark *k = g->first; k; k = k->next)
-		if (k->kind == MARK_TEXT)
-			v.word[v.n++] = k->text.text;
-	qsort(v.word, (size_t)v.n, sizeof(*v.word), compare_words);
-	return v;
-}
-
-/* Was this lettered before, and not yet met again? */
-static bool was_there(struct vocabulary *v, const char *text)
-{
-	int low = 0, high = v->n;
-
-	while (low < high) {
-		int middle = (low + high) / 2;
-		if (strcmp(v->word[middle], text) < 0)
-			low = middle + 1;
-		else
-			high = middle;
-	}
-	while (low < v->n && strcmp(v->word[low], text) == 0 && v->met[low])
-		low++;
-	if (low == v->n || strcmp(v->word[low], text) != 0)
-		return false;
-	v->met[low] = true;
-	return true;
-}
+enum side { SIDE_UNDER, SIDE_RIGHT, SIDE_OVER, SIDE_LEFT };
 
 static bool marks_changed_part(const struct change *changes, const char *text)
 {
@@ -84,30 +45,108 @@ struct boxes {
 	int n;
 };
 
-static struct boxes changed_boxes(struct arena *a, const struct sheet_context *c,
+/* All lettering of the sheet, and of each whether it is to go into a cloud. */
+struct lettered {
+	struct box *room;
+	bool *has_changed;
+	int n;
+};
+
+static struct lettered lettered_of(struct arena *a, const struct sheet_context *c,
 	const struct drawing *g, const struct drawing *was)
 {
-	struct vocabulary v = vocabulary_of(a, was);
-	struct boxes b = { NEW_N(a, struct box, g->mark_count + 1), 0 };
+	struct lettered l = { NEW_N(a, struct box, g->mark_count + 1),
+		NEW_N(a, bool, g->mark_count + 1), 0 };
+	const bool *kept = words_kept(a, was, g);
 
 	for (const struct mark *k = g->first; k; k = k->next) {
 		if (k->kind != MARK_TEXT)
 			continue;
-		bool is_old = was_there(&v, k->text.text);
-		if (is_old && !marks_changed_part(c->changes, k->text.text))
-			continue;
 		struct text_room room = text_room(k, c->measure);
-		b.box[b.n++] = box_grow(room_box(&room), AROUND);
+		l.has_changed[l.n] = !kept[l.n] || marks_changed_part(c->changes, k->text.text);
+		l.room[l.n++] = room_box(&room);
 	}
+	return l;
+}
+
+/* How far from one side of a box the next text is that is not to go into the cloud. */
+static double gap_beside(const struct lettered *l, struct box b, enum side side)
+{
+	double gap = INFINITY;
+
+	for (int i = 0; i < l->n; i++) {
+		const struct box *t = &l->room[i];
+		bool across = t->x0 < b.x1 + PUFF && t->x1 > b.x0 - PUFF;
+		bool along = t->y0 < b.y1 + PUFF && t->y1 > b.y0 - PUFF;
+		if (l->has_changed[i] || box_touches(*t, b))
+			continue;
+		switch (side) {
+		case SIDE_RIGHT:
+			gap = along && t->x0 >= b.x1 ? fmin(gap, t->x0 - b.x1) : gap;
+			break;
+		case SIDE_LEFT: gap = along && t->x1 <= b.x0 ? fmin(gap, b.x0 - t->x1) : gap; break;
+		case SIDE_OVER:
+			gap = across && t->y0 >= b.y1 ? fmin(gap, t->y0 - b.y1) : gap;
+			break;
+		case SIDE_UNDER:
+			gap = across && t->y1 <= b.y0 ? fmin(gap, b.y0 - t->y1) : gap;
+			break;
+		}
+	}
+	return gap;
+}
+
+/* A little air round what changed: less where a neighbour is near. */
+static struct box with_air(const struct lettered *l, struct box b)
+{
+	struct box air = b;
+
+	air.x1 += fmin(AROUND, 0.3 * gap_beside(l, b, SIDE_RIGHT));
+	air.x0 -= fmin(AROUND, 0.3 * gap_beside(l, b, SIDE_LEFT));
+	air.y1 += fmin(AROUND, 0.3 * gap_beside(l, b, SIDE_OVER));
+	air.y0 -= fmin(AROUND, 0.3 * gap_beside(l, b, SIDE_UNDER));
+	return air;
+}
+
+static struct boxes changed_boxes(struct arena *a, const struct lettered *l)
+{
+	struct boxes b = { NEW_N(a, struct box, l->n + 1), 0 };
+
+	for (int i = 0; i < l->n; i++)
+		if (l->has_changed[i])
+			b.box[b.n++] = with_air(l, l->room[i]);
 	return b;
 }
 
-/* Those that touch become one, until none does. */
-static void join_touching(struct boxes *b)
+/* Does it cover text that has not changed? */
+static bool covers_kept(const struct lettered *l, struct box b)
+{
+	for (int i = 0; i < l->n; i++)
+		if (!l->has_changed[i] && box_touches(l->room[i], b))
+			return true;
+	return false;
+}
+
+static double area(struct box b)
+{
+	return box_width(b) * box_height(b);
+}
+
+/* Two clouds that would run into each other: cells of a table, lines of a note. */
+static bool is_one_cloud(const struct lettered *l, struct box a, struct box b)
+{
+	if (box_touches(a, b))
+		return true;
+	struct box both = box_join(a, b);
+	return box_touches(box_grow(a, TOGETHER / 2), box_grow(b, TOGETHER / 2)) &&
+		area(both) < MOSTLY_FULL * (area(a) + area(b)) && !covers_kept(l, both);
+}
+
+static void join_neighbours(const struct lettered *l, struct boxes *b)
 {
 	for (int i = 0; i < b->n; i++)
 		for (int k = i + 1; k < b->n; k++) {
-			if (!box_touches(b->box[i], b->box[k]))
+			if (!is_one_cloud(l, b->box[i], b->box[k]))
 				continue;
 			b->box[i] = box_join(b->box[i], b->box[k]);
 			b->box[k] = b->box[--b->n];
@@ -130,43 +169,89 @@ static void draw_puff(struct drawing *g, struct vec p, struct vec q)
 	draw_arc(g, PEN_FINE, centre, radius, from, from + SWEEP);
 }
 
-static void draw_side(struct drawing *g, struct vec p, struct vec q)
+/* Arcs of about that chord. */
+static void draw_side(struct drawing *g, struct vec p, struct vec q, double chord)
 {
 	double length = vec_length(vec_sub(q, p));
-	int n = (int)fmax(1, floor(length / PUFF + 0.5));
+	int n = (int)fmax(1, ceil(length / chord - 0.5));
 
 	for (int i = 0; i < n; i++)
 		draw_puff(g, vec_add(p, vec_scale(vec_sub(q, p), (double)i / n)),
 			vec_add(p, vec_scale(vec_sub(q, p), (i + 1.0) / n)));
 }
 
-static void draw_cloud(struct drawing *g, struct box b)
+/* Puffs swell by a part of their chord, and no further than to the neighbour. */
+static double chord_for(double gap)
 {
+	return fmin(PUFF, fmax(LEAST_PUFF, 0.8 * gap / (tan(SWEEP / 4) / 2)));
+}
+
+/* Counter-clockwise, so that all swell outward. */
+static void draw_cloud(struct drawing *g, const struct lettered *l, struct box b)
+{
+	static const enum side sides[] = { SIDE_UNDER, SIDE_RIGHT, SIDE_OVER, SIDE_LEFT };
 	const struct vec corner[] = { { b.x0, b.y0 }, { b.x1, b.y0 }, { b.x1, b.y1 },
 		{ b.x0, b.y1 } };
 
 	for (int i = 0; i < 4; i++)
-		draw_side(g, corner[i], corner[(i + 1) % 4]);
+		draw_side(g, corner[i], corner[(i + 1) % 4], chord_for(gap_beside(l, b, sides[i])));
 }
 
-/* Beside the cloud where there is room, else nowhere: the cloud says enough. */
-static void draw_triangle(struct hand h, struct box b, const char *mark)
+/* ---- the mark of the revision ---- */
+
+/* Of the letter's height: the triangle's half width, and how far it reaches under the base line and
+ * over it. */
+#define HALF 1.15
+#define LOW 0.45
+#define HIGH 1.75
+
+/* Clear of all lettering, and within the frame? */
+static bool has_room(const struct lettered *l, const struct paper *p, struct box b)
 {
-	double half = h.letter * 1.15, low = h.letter * 0.45, high = h.letter * 1.75;
-	double gap = half + PUFF / 3;
-	const struct spot spots[] = {
-		{ vec(b.x1 + gap, b.y1 - h.letter), ALIGN_MIDDLE, 0, SPOT_KNOCKED_OUT },
-		{ vec(b.x0 - gap, b.y1 - h.letter), ALIGN_MIDDLE, 0, SPOT_KNOCKED_OUT },
-		{ vec(b.x1 + gap, b.y0 + low), ALIGN_MIDDLE, 0, SPOT_KNOCKED_OUT },
-		{ vec(b.x0 - gap, b.y0 + low), ALIGN_MIDDLE, 0, SPOT_KNOCKED_OUT },
-	};
-	int i = place_text(h.g, h.measure, h.letter, spots, 4, mark);
+	if (b.x0 < p->left || b.x1 > p->width - p->right)
+		return false;
+	for (int i = 0; i < l->n; i++)
+		if (box_touches(l->room[i], b))
+			return false;
+	return true;
+}
+
+static struct box triangle_box(struct vec at, double letter)
+{
+	return (struct box){ at.x - HALF * letter, at.y - LOW * letter, at.x + HALF * letter,
+		at.y + HIGH * letter };
+}
+
+enum { CORNERS = 4 };
+
+/* Beside the cloud at one of its corners; the number of those with room. */
+static int triangle_spots(struct hand h, const struct lettered *l, const struct paper *paper,
+	struct box b, struct spot spots[CORNERS])
+{
+	double gap = HALF * h.letter + PUFF / 3, over = b.y1 - h.letter,
+	       under = b.y0 + LOW * h.letter;
+	const struct vec at[CORNERS] = { { b.x1 + gap, over }, { b.x0 - gap, over },
+		{ b.x1 + gap, under }, { b.x0 - gap, under } };
+	int n = 0;
+
+	for (int i = 0; i < CORNERS; i++)
+		if (has_room(l, paper, triangle_box(at[i], h.letter)))
+			spots[n++] = (struct spot){ at[i], ALIGN_MIDDLE, 0, SPOT_KNOCKED_OUT };
+	return n;
+}
+
+/* Where there is no room, nowhere: the cloud says enough. */
+static void draw_triangle(struct hand h, const struct lettered *l, const struct paper *paper,
+	struct box b, const char *mark)
+{
+	struct spot spots[CORNERS];
+	int n = triangle_spots(h, l, paper, b, spots);
+	int i = place_text(h.g, h.measure, h.letter, spots, n, mark);
 
 	if (i < 0)
 		return;
-	struct vec at = spots[i].at;
-	const struct vec triangle[] = { vec(at.x - half, at.y - low), vec(at.x + half, at.y - low),
-		vec(at.x, at.y + high) };
+	struct box t = triangle_box(spots[i].at, h.letter);
+	const struct vec triangle[] = { { t.x0, t.y0 }, { t.x1, t.y0 }, { spots[i].at.x, t.y1 } };
 	draw_polygon(h.g, PEN_FINE, triangle, 3);
 }
 
@@ -179,14 +264,15 @@ static void cloud_sheet(struct arena *a, const struct sheet_context *c, struct d
 	const struct drawing *was)
 {
 	struct hand h = { g, c->measure, c->paper->lettering };
-	struct boxes b = changed_boxes(a, c, g, was);
+	struct lettered l = lettered_of(a, c, g, was);
+	struct boxes b = changed_boxes(a, &l);
 	const char *mark = revision_mark(c->stair->job);
 
-	join_touching(&b);
+	join_neighbours(&l, &b);
 	for (int i = 0; i < b.n; i++)
-		draw_cloud(g, b.box[i]);
+		draw_cloud(g, &l, b.box[i]);
 	for (int i = 0; i < b.n && *mark; i++)
-		draw_triangle(h, b.box[i], mark);
+		draw_triangle(h, &l, c->paper, b.box[i], mark);
 }
 
 void clouds_draw(struct arena *a, const struct sheet_context *c, struct drawing *sheets)
