@@ -26,16 +26,33 @@ struct item {
 	const struct part *last; /* that was put into `where` */
 };
 
+/* Where it is, or has to come in: what goes by one name stands together. */
+static struct item **place_of(struct item **items, const char *name, const char *size)
+{
+	struct item **last = NULL, **at = items;
+
+	for (; *at; at = &(*at)->next) {
+		if (strcmp((*at)->name, name) != 0)
+			continue;
+		if (strcmp((*at)->size, size) == 0)
+			return at;
+		last = &(*at)->next;
+	}
+	return last ? last : at;
+}
+
 static void count(struct arena *a, struct item **items, const char *name, const char *size,
 	const struct part *p)
 {
-	struct item **at = items;
+	struct item **at = place_of(items, name, size);
 
-	while (*at && (strcmp((*at)->name, name) != 0 || strcmp((*at)->size, size) != 0))
-		at = &(*at)->next;
-	if (!*at) {
-		*at = NEW(a, struct item);
-		**at = (struct item){ .name = name, .size = size, .where = { .arena = a } };
+	if (!*at || strcmp((*at)->name, name) != 0 || strcmp((*at)->size, size) != 0) {
+		struct item *made = NEW(a, struct item);
+		*made = (struct item){ .next = *at,
+			.name = name,
+			.size = size,
+			.where = { .arena = a } };
+		*at = made;
 	}
 	(*at)->count += p->count;
 	if ((*at)->last != p)

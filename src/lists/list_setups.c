@@ -269,15 +269,17 @@ static const char *bore_words(enum bore_kind kind)
 	return "";
 }
 
+/* Brads are driven. */
 static void want_bores(struct setups *s, const struct blank *b)
 {
 	for (const struct bore *o = b->part->bores; o; o = o->next)
-		want(s,
-			(struct setup){ .work = WORK_BORE,
-				.words = bore_words(o->size.kind),
-				.main = o->size.width,
-				.second = o->size.depth },
-			b, whole_pieces(b));
+		if (o->fixing != FIXING_BRAD)
+			want(s,
+				(struct setup){ .work = WORK_BORE,
+					.words = bore_words(o->size.kind),
+					.main = o->size.width,
+					.second = o->size.depth },
+				b, whole_pieces(b));
 }
 
 /* ---- as a list ---- */

@@ -19,9 +19,7 @@
  * table is the edge.
  */
 
-/* Dowel that centres the cap and holds it while the glue sets (common practice). */
-#define DOWEL 10.0
-#define DOWEL_LONG 50.0
+/* Of the dowel that centres the cap and holds it while the glue sets (common practice). */
 #define DOWEL_IN_CAP 0.6 /* its hole, of the square edge */
 
 struct cap cap_of(const struct job *job, double section)
@@ -65,8 +63,9 @@ struct frame cap_place(const struct post *p, double width)
 
 static struct bore dowel(const struct job *job, double width)
 {
-	struct bore b = dowel_bore((struct dowel){ DOWEL, DOWEL_LONG,
-		DOWEL_IN_CAP * job->newels.cap.thickness, INFINITY });
+	enum units units = job->about.units;
+	struct bore b = dowel_bore((struct dowel){ round_size(units, 0.375, 10),
+		round_size(units, 2, 50), DOWEL_IN_CAP * job->newels.cap.thickness, INFINITY });
 	b.text = "dowel, cap to newel";
 	b.at = (struct frame){ vec3(width / 2, width / 2, 0), { 1, 0, 0 }, { 0, -1, 0 },
 		{ 0, 0, -1 } };

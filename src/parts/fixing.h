@@ -6,6 +6,12 @@
 
 #include "parts/piece.h"
 
+/* A size that is sold in round figures of either. */
+static inline double round_size(enum units units, double inches, double mm)
+{
+	return units == UNITS_INCHES ? inches * MM_PER_INCH : mm;
+}
+
 /* A screw or a brad.  The hole of a brad is as thick as it is: it is driven, not drilled for. */
 struct fastener {
 	enum fixing fixing;

@@ -12,10 +12,9 @@
 #define RAIL_BITE 0.6 /* of its depth, at most SHOE_BITE */
 #define BESIDE_SCREW 4.0
 #define BRAD 18
-#define BRAD_BITE 10.0
-#define BRAD_FIRST 20.0
+#define BRAD_BITE 0.8 /* of the wood under the plough */
+#define BRAD_FIRST 25.0
 #define BRAD_PITCH 120.0
-#define BESIDE_BRAD 2.0
 
 /* What stands in the plough. */
 static double plough_width(const struct job *job)
@@ -142,18 +141,38 @@ void shoe_make(struct pieces *list, const struct stretch *s, struct diags *d)
 	}
 }
 
-/* One or two, into the floor of the plough. */
+static void fillet_brad(struct arena *a, struct part *p, struct fastener f, double x,
+	enum infill_end end)
+{
+	double up = end == INFILL_TOP ? 1 : -1, depth = p->size.width;
+	struct bore brad = fastener_bore(f, depth);
+	brad.at = (struct frame){ .u = { 1, 0, 0 }, .v = { 0, 0, up }, .w = { 0, -up, 0 } };
+	brad.at.origin = vec3(x, end == INFILL_TOP ? 0 : depth, p->size.thickness / 2);
+	brad.driven = f.length - depth;
+	brad.text = "brad, fillet";
+	piece_bore(a, p, brad);
+}
+
+/* One through its middle, or one at either end, where it is long enough on both faces; into the
+ * floor of the plough.  All fillets alike: one that comes down on a screw is set beside it. */
 static void fillet_brads(struct arena *a, struct part *p, const struct strip *strip,
 	enum infill_end end)
 {
-	const struct job *job = strip->along->rod->job;
-	double most = strip->depth + BRAD_BITE;
-	struct fastening f = { .first = BRAD_FIRST,
-		.pitch = BRAD_PITCH,
-		.beside = BESIDE_BRAD,
-		.text = "brad, fillet" };
-	f.fastener = fastener_brad_within(BRAD, most, job->about.units);
-	strip_fasten(a, p, strip, f, end == INFILL_TOP ? STRIP_DOWN : STRIP_UP);
+	const struct stretch *s = strip->along;
+	const struct job *job = s->rod->job;
+	double edge = strip->length / s->cosine, lap = strip->depth * s->slope;
+	double deep = end == INFILL_TOP ? job->infill.subrail_depth : job->infill.shoe_depth;
+	double floor = deep - strip->depth;
+	struct fastener f =
+		fastener_brad_within(BRAD, strip->depth + BRAD_BITE * floor, job->about.units);
+	if (edge < 2 * lap + f.width || f.length <= strip->depth)
+		return;
+	if (edge - lap < BRAD_PITCH) {
+		fillet_brad(a, p, f, (edge + lap) / 2, end);
+		return;
+	}
+	fillet_brad(a, p, f, lap + BRAD_FIRST, end);
+	fillet_brad(a, p, f, edge - BRAD_FIRST, end);
 }
 
 /* One, its lower face at z over `from`. */

@@ -54,7 +54,7 @@ static struct fastening row_over(const struct rod *r, int step, double y)
 	f.plug = s->plug;
 	f.fastener = screw_for(r, f.sunk);
 	f.beside = BESIDE;
-	f.text = "screw, tread to carriage";
+	f.text = f.plug > 0 ? "screw under a plug, tread to carriage" : "screw, tread to carriage";
 	return f;
 }
 

@@ -43,8 +43,12 @@ struct bore upright_pilot(const struct upright *u, enum infill_end end, double f
 	bore.at = (struct frame){ .u = { 1, 0, 0 }, .v = { 0, 0, 1 }, .w = { 0, -1, 0 } };
 	bore.at.origin =
 		vec3(end == INFILL_TOP ? u->height - from_end : from_end, 0, u->thickness / 2);
-	bore.text = end == INFILL_TOP ? "on the slant up into the rail"
-				      : "on the slant down into what it stands on";
+	if (f.fixing == FIXING_SCREW)
+		bore.text = end == INFILL_TOP ? "screw, on the slant up into the rail"
+					      : "screw, on the slant down into what it stands on";
+	else
+		bore.text = end == INFILL_TOP ? "brad, on the slant up into the rail"
+					      : "brad, on the slant down into what it stands on";
 	return bore;
 }
 

@@ -88,16 +88,40 @@ static const char *side_words(const struct bore *b)
 	return w->x > 0 ? "right end" : "left end";
 }
 
-static const char *hole_words(struct arena *a, const struct stair *s, struct bore_size size, int n)
+/* A brad is driven, not drilled for. */
+static const char *hole_words(struct arena *a, const struct stair *s, const struct bore *b, int n)
 {
+	struct bore_size size = b->size;
 	const char *deep = inches_words(a, s, size.depth);
 
+	if (b->fixing == FIXING_BRAD)
+		return arena_printf(a, "%s, %s,", n > 1 ? "brads" : "brad",
+			fixing_size(a, job_lettering(s->job), b));
 	if (size.kind == BORE_HOLE)
 		return arena_printf(a, "hole%s \xc3\x98 %s, %s deep", n > 1 ? "s" : "",
 			inches_words(a, s, size.width), deep);
 	return arena_printf(a, "%s%s %s x %s, %s deep", size.kind == BORE_SLOT ? "slot" : "mortise",
 		n > 1 ? "s" : "", inches_words(a, s, size.length), inches_words(a, s, size.width),
 		deep);
+}
+
+/* What it is for; that it is a brad has been said. */
+static const char *purpose(const struct bore *b)
+{
+	static const char brad[] = "brad, ";
+	size_t n = sizeof(brad) - 1;
+
+	if (!b->text)
+		return "";
+	return b->fixing == FIXING_BRAD && strncmp(b->text, brad, n) == 0 ? b->text + n : b->text;
+}
+
+/* Which screw it is for. */
+static const char *screw_words(struct arena *a, const struct stair *s, const struct bore *b)
+{
+	if (b->fixing != FIXING_SCREW || b->fixing_length <= 0)
+		return "";
+	return arena_printf(a, ", %s", fixing_size(a, job_lettering(s->job), b));
 }
 
 static bool same_work(const struct bore *a, const struct bore *b)
@@ -129,8 +153,9 @@ static void add_bores(struct text *t, const struct stair *s, const struct part *
 		for (const struct bore *k = b; k; k = k->next)
 			n += same_work(b, k);
 		add_line(t,
-			arena_printf(a, "%d %s in the %s%s%s.", n, hole_words(a, s, b->size, n),
-				side_words(b), b->text ? ": " : "", b->text ? b->text : ""));
+			arena_printf(a, "%d %s in the %s%s%s%s.", n, hole_words(a, s, b, n),
+				side_words(b), b->text ? ": " : "", purpose(b),
+				screw_words(a, s, b)));
 	}
 }
 

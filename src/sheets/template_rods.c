@@ -112,14 +112,20 @@ static void add_storey_rod(struct gatherer *g)
 
 /* --- treads --- */
 
+/* A plug is where its screw is. */
 static bool is_in_row(const struct unit_bore *b, double x)
 {
-	return b->side != BORE_IN_EDGE && fabs(b->at.origin.x - x) < ABREAST;
+	return b->bore->fixing != FIXING_PLUG && b->side != BORE_IN_EDGE &&
+		fabs(b->at.origin.x - x) < ABREAST;
 }
 
-/* Has a hole before this one opened the row? */
+/* It is no screw, and no hole before this one opened the row. */
 static bool opens_row(struct unit_bores b, int i)
 {
+	enum fixing fixing = b.bore[i].bore->fixing;
+
+	if (fixing == FIXING_SCREW || fixing == FIXING_PLUG)
+		return false;
 	for (int k = 0; k < i; k++)
 		if (is_in_row(&b.bore[k], b.bore[i].at.origin.x))
 			return false;

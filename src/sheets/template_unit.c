@@ -133,7 +133,8 @@ struct positions face_positions(struct arena *a, const struct unit_face *f)
 	for (int i = 0; i < turned.n; i++)
 		add_position(&p, turned.at[i], corner_words(a, f, turned.at[i]));
 	for (int i = 0; i < f->bores.n; i++)
-		if (f->bores.bore[i].side != BORE_IN_EDGE)
+		if (f->bores.bore[i].side != BORE_IN_EDGE &&
+			f->bores.bore[i].bore->fixing != FIXING_PLUG)
 			add_position(&p, bore_middle(f, &f->bores.bore[i]),
 				bore_words(a, f->lettering, &f->bores.bore[i]));
 	return (struct positions){ p.list, p.n };
