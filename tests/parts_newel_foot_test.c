@@ -11,15 +11,18 @@
 
 #include "built.h"
 #include "near.h"
+#include "parts/solid.h"
 
-#define STAIR(right, stringers, more)                                                              \
+#define ON(finish, right, stringers, more)                                                         \
 	"pitchboard: 1\n"                                                                          \
 	"job: {name: Test, units: millimetres}\n"                                                  \
-	"floors: {total_rise: 2700, lower_finish: 20, upper_finish: 20}\n"                         \
+	"floors: {total_rise: 2700, lower_finish: " finish ", upper_finish: " finish "}\n"         \
 	"opening: {length: 3000, width: 1100, floor_thickness: 300}\n"                             \
 	"stair: {width: 900, left: wall, right: " right ", segments: [{risers: 15, run: 250}]}\n"  \
 	"treads: {thickness: 30, nosing: 25" more "}\n"                                            \
 	"stringers: {open: {kind: " stringers "}\n"
+
+#define STAIR(right, stringers, more) ON("20", right, stringers, more)
 
 /* Every way in which a newel stands. */
 static const struct foot {
@@ -110,6 +113,129 @@ static void every_newel_is_bolted_to_what_it_stands_on(void **state)
 	assert_int_equal(wrong, 0);
 }
 
+static bool is_solid(const struct built *b, struct vec3 at)
+{
+	for (const struct part *p = b->parts; p; p = p->next)
+		for (int i = 0; i < p->count; i++)
+			if (solids_contain(p->solids, frame_place_back(p->places[i], at)))
+				return true;
+	return false;
+}
+
+/* It stands that far out over the header's face, beyond the end of the last riser. */
+static bool is_out_over_the_riser(const struct built *b, struct vec3 at)
+{
+	const struct flight *f = &b->stair->flights[0];
+	return at.x > f->total_run && at.x < f->header_x && at.y < 0;
+}
+
+/* A hair under its foot, all over it: 4 mm off its faces, clear of what a tread is given to fit. */
+static struct vec3 void_under(const struct built *b, const struct part *newel, int place)
+{
+	double section = newel->newel->section;
+	for (int i = 0; i <= 8; i++)
+		for (int k = 0; k <= 8; k++) {
+			struct vec3 at =
+				vec3(-0.5, 4 + (section - 8) * i / 8, 4 + (section - 8) * k / 8);
+			at = frame_place(newel->places[place], at);
+			if (!is_solid(b, at) && !is_out_over_the_riser(b, at))
+				return at;
+		}
+	return vec3(NAN, NAN, NAN);
+}
+
+/* Thinner than a tread, and thicker. */
+static const char *const standing[] = {
+	ON("0", "open", "mitred}", ""),
+	ON("20", "open", "mitred}", ""),
+	ON("95", "open", "mitred}", ""),
+	ON("20", "open", "mitred}, foot: finished_floor", ""),
+	ON("95", "open", "sawtooth, thickness: 38}, foot: finished_floor", ""),
+	ON("0", "open", "housed, thickness: 40}", ""),
+	ON("20", "open", "housed, thickness: 40}", ""),
+	ON("95", "open", "housed, thickness: 40, width: 330}", ""),
+	ON("95", "open", "housed, thickness: 40, width: 330}",
+		"") "rail: {level_runs: [{side: right, "
+		    "direction: on, length: 700}]}\n",
+};
+
+static void no_newel_stands_over_a_void(void **state)
+{
+	int wrong = 0, newels = 0;
+	(void)state;
+	for (size_t i = 0; i < sizeof(standing) / sizeof(*standing); i++) {
+		struct arena *a = arena_new();
+		struct built b =
+			built_from(arena_printf(a, "%snewels: {section: 90}\n", standing[i]));
+		for (const struct part *p = b.parts; p; p = p->next)
+			for (int k = 0; p->newel && k < p->count; k++) {
+				struct vec3 at = void_under(&b, p, k);
+				newels++;
+				if (isnan(at.x))
+					continue;
+				print_error("job %d, %s: a void at %.1f, %.1f, %.1f\n", (int)i,
+					p->mark, at.x, at.y, at.z);
+				wrong++;
+			}
+		arena_free(b.arena);
+		arena_free(a);
+	}
+	assert_true(newels >= 2 * 9);
+	assert_int_equal(wrong, 0);
+}
+
+/* From the finish of 95 the structure is at 2700 - 95. */
+static void a_top_newel_stands_on_the_structure_and_the_last_riser_goes_round_it(void **state)
+{
+	struct built b = built_from(ON("95", "open", "mitred}", "") "newels: {section: 90}\n");
+	(void)state;
+	const struct part *riser = NULL;
+	for (int i = 0; built_part(&b, "riser", i); i++)
+		riser = built_part(&b, "riser", i);
+	struct extent top = { { 0, 0, -INFINITY }, { 0, 0, 0 } };
+	for (int i = 0; built_part(&b, "newel", i); i++)
+		for (int k = 0; k < built_part(&b, "newel", i)->count; k++) {
+			struct extent e = built_extent(built_part(&b, "newel", i), k);
+			top = e.low.z > top.low.z ? e : top;
+		}
+	assert_near(top.low.z, 2700 - 95, 1e-9);
+	assert_non_null(riser->note);
+	assert_non_null(strstr(riser->note, "upper right corner cut out round the newel"));
+	/* between the foot and the underside of the landing nosing: the newel, not the riser */
+	struct vec3 in_both = vec3(top.low.x + 5, top.high.y - 5, 2700 - 30 - 10);
+	assert_false(solids_contain(riser->solids,
+		frame_place_back(riser->places[riser->count - 1], in_both)));
+	arena_free(b.arena);
+}
+
+/* Between the strings, from the nosing back to the newels, 1 mm off everything. */
+static void the_landing_nosing_closes_the_head_of_a_closed_stair(void **state)
+{
+	struct built b = built_from(
+		ON("20", "open", "housed, thickness: 40}", "") "newels: {section: 90}\n");
+	double front = 14 * 250 - 25, back = 14 * 250 + 18;
+	(void)state;
+	for (double x = front + 1; x < back; x += 3)
+		for (double y = 41; y < 850; y += 3)
+			assert_true(is_solid(&b, vec3(x, y, 2700 - 15)));
+	/* and behind their front it is cut out round them */
+	const struct part *nosing = built_part(&b, "landing nosing", 0);
+	assert_true(nosing->outline.n == 6);
+	assert_non_null(strstr(nosing->note, "corner cut out round the newel: 26 along"));
+	arena_free(b.arena);
+}
+
+static void the_finish_comes_up_to_the_first_riser_between_closed_strings(void **state)
+{
+	struct built b = built_from(ON("95", "open", "housed, thickness: 40, width: 330}",
+		"") "newels: {section: 90}\n");
+	(void)state;
+	for (double x = -200; x < -0.5; x += 10)
+		for (double y = 61; y < 850; y += 20)
+			assert_true(is_solid(&b, vec3(x, y, -40)));
+	arena_free(b.arena);
+}
+
 static const struct bore *bore_like(const struct part *p, const char *text)
 {
 	for (const struct bore *b = p->bores; b; b = b->next)
@@ -191,6 +317,11 @@ int main(void)
 {
 	const struct CMUnitTest tests[] = {
 		cmocka_unit_test(every_newel_is_bolted_to_what_it_stands_on),
+		cmocka_unit_test(no_newel_stands_over_a_void),
+		cmocka_unit_test(
+			a_top_newel_stands_on_the_structure_and_the_last_riser_goes_round_it),
+		cmocka_unit_test(the_landing_nosing_closes_the_head_of_a_closed_stair),
+		cmocka_unit_test(the_finish_comes_up_to_the_first_riser_between_closed_strings),
 		cmocka_unit_test(a_bolt_is_longer_by_the_finish_that_a_newel_stands_on),
 		cmocka_unit_test(a_starting_step_is_bolted_through_its_block_and_into_the_stringer),
 		cmocka_unit_test(a_nut_under_a_plug_is_reached_in_a_panel_too),

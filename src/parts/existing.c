@@ -122,10 +122,10 @@ static void upper_finish_add(struct pieces *list, const struct rod *r)
 	struct layer l = upper_layer(r, r->steps, existing_back(r), r->header_x);
 	if (r->job->floors.upper_finish <= 0)
 		return;
+	add_newel_notches(&l);
 	if (bed > structure + NEAR_ENOUGH)
 		existing_slab_add(list, r, upper_finish, layer_outline(list->arena, &l), structure,
 			bed);
-	add_newel_notches(&l);
 	l.edge += landing_depth(r);
 	existing_slab_add(list, r, upper_finish, layer_outline(list->arena, &l), bed, r->top);
 }

@@ -32,6 +32,10 @@ struct layer {
 void layer_notch(struct layer *l, double ya, double yb, double x);
 struct outline layer_outline(struct arena *a, const struct layer *l);
 
+/* Added to `s`: what a layer that comes from below has beyond x = `from`, between levels z. */
+struct solid *layer_rest(struct arena *a, const struct layer *l, double from, struct vec z,
+	struct solid *s);
+
 /* As wide as the stair, past the sides that are open at this step. */
 struct layer layer_of(const struct rod *r, int step, double far, double edge);
 

@@ -53,6 +53,18 @@ struct outline layer_outline(struct arena *a, const struct layer *l)
 	return path_close(p);
 }
 
+struct solid *layer_rest(struct arena *a, const struct layer *l, double from, struct vec z,
+	struct solid *s)
+{
+	for (double y = l->y0, next; y < l->y1 - NEAR_ENOUGH; y = next) {
+		next = next_y(l, y);
+		double edge = edge_at(l, (y + next) / 2);
+		if (edge > from + NEAR_ENOUGH)
+			s = solid_add(s, solid_box(a, vec3(from, y, z.x), vec3(edge, next, z.y)));
+	}
+	return s;
+}
+
 struct part *existing_slab_add(struct pieces *list, const struct rod *r, struct work work,
 	struct outline plan, double z0, double z1)
 {

@@ -46,9 +46,11 @@ static void add_foot_newel_notches(struct layer *l)
 }
 
 /* A layer of the lower floor: `front` round the newels that go through it, and behind them the
- * floor that goes on between `gap.x` and `gap.y`, where the stair stands in it, on either side. */
+ * floor that goes on on either side of what is between `gap.x` and `gap.y`, where the stair stands
+ * in it; there it goes up to the stair. */
 static struct solid *lower_layer(struct arena *a, struct layer front, struct vec gap, struct vec z)
 {
+	struct layer stair = front;
 	double back = newels_back(front.rod, z.y), end = existing_back(front.rod);
 	if (back >= end - NEAR_ENOUGH)
 		return solid_prism(a, profile_of(a, layer_outline(a, &front)), z.x, z.y);
@@ -60,7 +62,9 @@ static struct solid *lower_layer(struct arena *a, struct layer front, struct vec
 		if (to[i] > from[i] + NEAR_ENOUGH)
 			s = solid_add(s,
 				solid_box(a, vec3(back, from[i], z.x), vec3(end, to[i], z.y)));
-	return s;
+	stair.y0 = gap.x;
+	stair.y1 = gap.y;
+	return layer_rest(a, &stair, back, z, s);
 }
 
 /* The finish is laid last: it stops at what stands on the structure, stair and newels, and goes on

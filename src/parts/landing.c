@@ -1,5 +1,6 @@
 #include "parts/landing.h"
 
+#include "parts/bands.h"
 #include "parts/nosing.h"
 
 /*
@@ -11,17 +12,42 @@
  *     (________|   rabbet    structural floor
  *          |  |
  *          |  | last riser
+ *
+ * Between closed strings it goes from one to the other, and round the newels
+ * that stand behind their heads:
+ *
+ *       ____                        ____
+ *      |    |______________________|    |
+ *      |____|                      |____|   newels
+ *        |  |  landing nosing      |  |
+ *        |  |______________________|  |     strings
  */
 
 double landing_end(const struct rod *r, const struct side *side)
 {
 	bool open = side_open_at(side, r->steps);
-	double stringer = side->kind == STRINGER_HOUSED ? side->inner : 0;
-	if (open && side->head.kind == RAIL_END_NEWEL)
-		return fmax(rod_newel_inner(r, side) + r->job->treads.newel_fit, stringer);
 	if (side->kind == STRINGER_HOUSED)
-		return stringer;
+		return side->inner;
+	if (open && side->head.kind == RAIL_END_NEWEL)
+		return rod_newel_inner(r, side) + r->job->treads.newel_fit;
 	return open ? 0 : rod_wall_end(r, side);
+}
+
+/* Where it ends behind the front of a newel that stands in its way: no further out than there. */
+static double end_behind(const struct rod *r, const struct side *side)
+{
+	double end = landing_end(r, side);
+	if (side->kind != STRINGER_HOUSED || !side->is_open || side->head.kind != RAIL_END_NEWEL)
+		return end;
+	return fmax(end, rod_newel_inner(r, side) + r->job->treads.newel_fit);
+}
+
+/* Back from its nose to the front of the newels behind closed strings, less what they are given to
+ * fit; a closed string ends there. */
+static double newel_front(const struct rod *r)
+{
+	double front = r->steps * r->run - r->nosing;
+	return r->header_x - front - r->job->treads.newel_fit;
 }
 
 /* How far the underside of the nose is lower than the rabbet: nothing when it does not overhang
@@ -53,6 +79,52 @@ static struct outline section(struct arena *a, const struct rod *r, const struct
 	path_to(&p, depth, n->thickness);
 	nosing_strike(&p, n, 0, 0);
 	return path_close(p);
+}
+
+/* Along its length, across its width. */
+static struct bands bands_of(const struct rod *r, double depth)
+{
+	const struct side *left = &r->sides[HAND_LEFT], *right = &r->sides[HAND_RIGHT];
+	double x0 = rod_along(r, left, landing_end(r, left));
+	double cut = fmin(newel_front(r), depth);
+	struct end_plane near = { 0, 0, 0 };
+	struct end_plane far = { rod_along(r, right, landing_end(r, right)) - x0, 0, 0 };
+	struct end_plane near_behind = { rod_along(r, left, end_behind(r, left)) - x0, 0, 0 };
+	struct end_plane far_behind = { rod_along(r, right, end_behind(r, right)) - x0, 0, 0 };
+	struct bands b = { .n = 0 };
+	bands_add(&b, (struct band){ 0, cut, near, far });
+	if (cut < depth)
+		bands_add(&b, (struct band){ cut, depth, near_behind, far_behind });
+	return b;
+}
+
+/* A corner cut out round a newel; none where the bands end alike. */
+static void add_newel_notch(struct arena *a, struct part *p, const struct rod *r, double from,
+	double to)
+{
+	struct lettering l = job_lettering(r->job);
+	double cut = newel_front(r), along = to - from;
+	if (along < NEAR_ENOUGH)
+		return;
+	const char *words =
+		arena_printf(a, "back %s corner cut out round the newel: %s along x %s across",
+			from < NEAR_ENOUGH ? "left" : "right", length_letter_inches(a, l, along),
+			length_letter_inches(a, l, p->size.width - cut));
+	piece_feature(a, p,
+		(struct feature){ .kind = FEATURE_NOTCH,
+			.at = outline_box(a, from, cut, to, p->size.width),
+			.depth = p->size.thickness,
+			.text = words });
+	p->note = arena_printf(a, "%s; %s", p->note, words);
+}
+
+static void add_newel_notches(struct arena *a, struct part *p, const struct rod *r,
+	const struct bands *b)
+{
+	if (b->n < 2)
+		return;
+	add_newel_notch(a, p, r, 0, b->at[1].near.at);
+	add_newel_notch(a, p, r, b->at[1].far.at, p->size.length);
 }
 
 /* Worked like a notch; the note says how deep and how wide. */
@@ -90,20 +162,21 @@ static struct part *make(struct arena *a, const struct stair *s, const struct fl
 	if (r.steps == r.risers) /* the last tread takes its place */
 		return NULL;
 	double x0 = rod_along(&r, &r.sides[HAND_LEFT], landing_end(&r, &r.sides[HAND_LEFT]));
-	double x1 = rod_along(&r, &r.sides[HAND_RIGHT], landing_end(&r, &r.sides[HAND_RIGHT]));
 	double depth = r.nosing + r.riser + r.job->treads.landing_bearing;
 	double thickness = landing_thickness(&r);
 	struct part *p = piece_add(&list, "landing nosing", r.job->material.treads,
 		rod_flat(&r, x0, r.steps * r.run - r.nosing, r.top - thickness));
-	p->size = (struct part_size){ x1 - x0, depth, thickness };
-	p->outline = outline_box(a, 0, 0, x1 - x0, depth);
+	struct bands bands = bands_of(&r, depth);
+	p->size = (struct part_size){ bands.at[0].far.at, depth, thickness };
+	p->outline = bands.n > 1 ? bands_outline(a, &bands)
+				 : outline_box(a, 0, 0, p->size.length, depth);
 	struct nosing n = nosing_make(&r.job->treads, thickness);
 	p->section = section(a, &r, &n, depth);
-	p->solids = solid_strip(a, profile_of(a, p->section), (struct end_plane){ 0 },
-		(struct end_plane){ x1 - x0, 0, 0 });
+	p->solids = bands_solids(a, &bands, p->section);
 	nosing_add(a, p, r.job, &n);
 	add_features(a, p, &r);
 	p->note = note(a, &r);
+	add_newel_notches(a, p, &r, &bands);
 	return list.first;
 }
 

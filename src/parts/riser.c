@@ -1,5 +1,6 @@
 #include "parts/riser.h"
 
+#include "parts/bands.h"
 #include "parts/start.h"
 
 /*
@@ -63,6 +64,76 @@ static void bend_on(struct arena *a, struct part *p, const struct rod *r)
 			length_say(a, job_lettering(r->job), p->bent));
 }
 
+/* Up from the lower edge of the last riser: where a top newel stands that goes down beside its end,
+ * to the structure; the height of the riser when none does. */
+static double newel_foot(const struct rod *r, int step, double bottom, double height)
+{
+	double low = height;
+	for (int i = 0; i < 2 && step == r->risers; i++) {
+		const struct side *side = &r->sides[i];
+		if (side->is_open && side->kind != STRINGER_HOUSED &&
+			side->head.kind == RAIL_END_NEWEL)
+			low = fmin(low, side->head.newel_z - bottom);
+	}
+	return low;
+}
+
+/* In front of a newel that stands in its way it is cut short. */
+static double beside_newel(const struct rod *r, const struct side *side, double end)
+{
+	if (!side->is_open || side->kind == STRINGER_HOUSED || side->head.kind != RAIL_END_NEWEL)
+		return end;
+	return fmax(end, rod_newel_inner(r, side) + r->job->treads.newel_fit);
+}
+
+/* Across its height: all along, and beside the newels shorter. */
+static struct bands bands_of(const struct rod *r, const struct riser_end *ends, double low,
+	double height)
+{
+	const struct side *left = &r->sides[HAND_LEFT], *right = &r->sides[HAND_RIGHT];
+	double x0 = rod_along(r, left, ends[HAND_LEFT].in);
+	double length = rod_along(r, right, ends[HAND_RIGHT].in) - x0;
+	/* z is 0 at the back, where a mitred end is short by the thickness */
+	double lean0 = ends[HAND_LEFT].lean, lean1 = ends[HAND_RIGHT].lean;
+	struct end_plane near = { lean0 * r->riser, 0, -lean0 };
+	struct end_plane far = { length - lean1 * r->riser, 0, lean1 };
+	struct bands b = { .n = 0 };
+	bands_add(&b, (struct band){ 0, low, near, far });
+	if (low > height - NEAR_ENOUGH)
+		return b;
+	near.at = rod_along(r, left, beside_newel(r, left, ends[HAND_LEFT].in)) - x0;
+	far.at = rod_along(r, right, beside_newel(r, right, ends[HAND_RIGHT].in)) - x0;
+	bands_add(&b, (struct band){ low, height, near, far });
+	return b;
+}
+
+/* Of its upper corners. */
+static void add_newel_notches(struct arena *a, struct part *p, const struct rod *r,
+	const struct bands *b)
+{
+	struct lettering l = job_lettering(r->job);
+	if (b->n < 2)
+		return;
+	double left = b->at[1].near.at, right = p->size.length - b->at[1].far.at;
+	double deep = b->at[1].to - b->at[1].from;
+	for (int i = 0; i < 2; i++) {
+		double along = i ? right : left;
+		if (along < NEAR_ENOUGH)
+			continue;
+		const char *words = arena_printf(a,
+			"upper %s corner cut out round the newel: %s along x %s down",
+			i ? "right" : "left", length_letter_inches(a, l, along),
+			length_letter_inches(a, l, deep));
+		piece_feature(a, p,
+			(struct feature){ .kind = FEATURE_NOTCH,
+				.depth = p->size.thickness,
+				.at = outline_box(a, i ? p->size.length - along : 0, b->at[1].from,
+					i ? p->size.length : along, b->at[1].to),
+				.text = words });
+		p->note = p->note ? arena_printf(a, "%s; %s", p->note, words) : words;
+	}
+}
+
 static void riser_add(struct pieces *list, const struct rod *r, int step)
 {
 	struct riser_end left = riser_end(r, &r->sides[HAND_LEFT], step);
@@ -75,17 +146,19 @@ static void riser_add(struct pieces *list, const struct rod *r, int step)
 	struct part *p =
 		piece_add(list, "riser", r->job->material.risers, rod_upright(r, x0, back, bottom));
 	p->size = (struct part_size){ length, height, r->riser };
-	p->outline = outline_box(list->arena, 0, 0, length, height);
+	struct riser_end ends[2] = { [HAND_LEFT] = left, [HAND_RIGHT] = right };
+	double low = newel_foot(r, step, bottom, height);
+	struct bands bands = bands_of(r, ends, low, height);
+	p->outline = low < height - NEAR_ENOUGH ? bands_outline(list->arena, &bands)
+						: outline_box(list->arena, 0, 0, length, height);
 	p->start.bevel = left.lean * PI / 4;
 	p->end.bevel = right.lean * PI / 4;
 	struct outline section = outline_box(list->arena, 0, 0, height, r->riser);
-	/* z is 0 at the back, where a mitred end is short by the thickness */
-	p->solids = solid_strip(list->arena, profile_of(list->arena, section),
-		(struct end_plane){ left.lean * r->riser, 0, -left.lean },
-		(struct end_plane){ length - right.lean * r->riser, 0, right.lean });
+	p->solids = bands_solids(list->arena, &bands, section);
 	const char *to = job_open_skirt(r->job) > 0 ? "skirt" : "stringer";
 	add_end_mitre(list->arena, p, left, to);
 	add_end_mitre(list->arena, p, right, to);
+	add_newel_notches(list->arena, p, r, &bands);
 	if (step == 1)
 		bend_on(list->arena, p, r);
 }

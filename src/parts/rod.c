@@ -126,6 +126,13 @@ static struct rail_end foot_of(const struct rod *r, const struct side *side)
 	return newel_at(RAIL_END_TREAD_NEWEL, x + section, x, side->from * r->rise);
 }
 
+/* A top newel stands on the structure; where the finish is thinner than a tread, it is let into
+ * that, down to the underside of the landing nosing. */
+static double head_newel_foot(const struct rod *r)
+{
+	return fmin(r->top - r->tread, r->stair->upper_structural);
+}
+
 /* And where it ends. */
 static struct rail_end head_of(const struct rod *r, const struct side *side)
 {
@@ -138,10 +145,10 @@ static struct rail_end head_of(const struct rod *r, const struct side *side)
 	if (!r->job->newels.top)
 		return (struct rail_end){ .kind = RAIL_END_PLUMB, .x = x };
 	if (housed)
-		return newel_at(RAIL_END_NEWEL, r->header_x, r->header_x, r->top - r->tread);
+		return newel_at(RAIL_END_NEWEL, r->header_x, r->header_x, head_newel_foot(r));
 	if (r->steps == r->risers)
 		return newel_at(RAIL_END_TREAD_NEWEL, x, x, r->top);
-	return newel_at(RAIL_END_NEWEL, x, x, r->top - r->tread);
+	return newel_at(RAIL_END_NEWEL, x, x, head_newel_foot(r));
 }
 
 /* Of what stands on the treads: flush with the stringer's outer face. */
