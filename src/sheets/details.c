@@ -283,8 +283,9 @@ static void note_sheet(struct sheet *s)
 		{ NULL,
 			arena_printf(a,
 				"On a newel: from its foot to the underside of the rail on the "
-				"face it meets, to the rail's top, to the newel's top without a "
-				"cap. Across the balustrade, %s behind the riser's face: from the "
+				"face it meets, to the rail's top there, to the newel's top "
+				"without a cap: at that face, not at the newel's middle. Across "
+				"the balustrade, %s behind the riser's face: from the "
 				"tread to the rail's top; and the rail's width.",
 				length_words(a, st, behind_riser(st))) },
 	};

@@ -194,6 +194,39 @@ static void add_features(struct text *t, const struct stair *s, const struct par
 	}
 }
 
+static double radius_at(struct outline o, int i)
+{
+	return corner_arc(o.corners[i], o.corners[(i + 1) % o.n].at).radius;
+}
+
+/* Of its rounds (way 1) or its hollows (way -1), each radius once; "" when there are none. */
+static const char *radii(struct arena *a, const struct stair *s, struct outline o, double way)
+{
+	struct text t = { .arena = a };
+
+	for (int i = 0; i < o.n; i++) {
+		bool said = o.corners[i].bulge * way <= 0;
+		for (int k = 0; k < i && !said; k++)
+			said = o.corners[k].bulge * way > 0 &&
+				fabs(radius_at(o, k) - radius_at(o, i)) < 0.05;
+		if (!said)
+			text_join(&t, ", ", inches_words(a, s, radius_at(o, i)));
+	}
+	return t.length ? text_chars(&t) : "";
+}
+
+static void add_radii(struct text *t, const struct stair *s, const char *where, struct outline o)
+{
+	const char *rounds = radii(t->arena, s, o, 1), *hollows = radii(t->arena, s, o, -1);
+
+	if (!*rounds && !*hollows)
+		return;
+	add_line(t,
+		arena_printf(t->arena, "%s:%s%s%s%s%s.", where, *rounds ? " rounds of radius " : "",
+			rounds, *rounds && *hollows ? ";" : "",
+			*hollows ? " hollows of radius " : "", hollows));
+}
+
 const char *piece_work_words(struct arena *a, const struct stair *s, const struct part *p)
 {
 	struct text t = { .arena = a };
@@ -202,6 +235,9 @@ const char *piece_work_words(struct arena *a, const struct stair *s, const struc
 	add_line(&t, end_words(a, "Left end", p->start));
 	add_line(&t, end_words(a, "Right end", p->end));
 	add_features(&t, s, p);
+	add_radii(&t, s, "Outline", p->outline);
+	if (!p->nosing)
+		add_radii(&t, s, "Section", p->section);
 	add_bores(&t, s, p);
 	if (p->note)
 		add_line(&t, sentence(a, p->note));

@@ -162,7 +162,8 @@ static struct table newels_table(struct arena *a, const struct side_view *v)
 			row[3] = inches_words(a, s, foot.z);
 			row[4] = inches_words(a, s, foot.z + p->size.length);
 		}
-	return (struct table){ arena_printf(a, "Newels, %s square", inches_words(a, s, section)),
+	return (struct table){ arena_printf(a, "Newels, %s square, to their near faces",
+				       inches_words(a, s, section)),
 		columns, 5, cells, n };
 }
 

@@ -44,8 +44,20 @@ static const char *head_words(const struct stair *s)
 	return "";
 }
 
-static void cut_facts(struct facts *f, const struct stair *s, const struct stringer *w)
+/* Inside, behind the back of a riser that is thinner than the stringer. */
+static const char *void_words(struct arena *a, const struct stair *s, const struct part *p)
 {
+	double wide = p->size.thickness - s->job->risers.thickness;
+
+	if (s->job->risers.kind != RISER_BOARD || wide < NEAR_ENOUGH)
+		return NULL;
+	return arena_printf(a, "%s open at the inner face: glue in a three-cornered strip, %s",
+		inches_words(a, s, wide), section_words(a, s, wide, wide));
+}
+
+static void cut_facts(struct facts *f, const struct stair *s, const struct part *p)
+{
+	const struct stringer *w = p->stringer;
 	struct arena *a = f->arena;
 	double plumb = PI / 2 - w->pitch;
 
@@ -56,8 +68,10 @@ static void cut_facts(struct facts *f, const struct stair *s, const struct strin
 	fact(f, "Level cuts, to the edge", angle_letter(a, w->pitch));
 	fact(f, "Plumb cuts, to the edge", angle_letter(a, plumb));
 	fact(f, "Framing square", square_words(a, s, w->unit_rise, w->unit_run));
-	if (w->kind == STRINGER_MITRED)
-		fact(f, "Riser cuts, bevel", "45° through, long point on the outer face");
+	if (w->kind != STRINGER_MITRED)
+		return;
+	fact(f, "Riser cuts, bevel", "45° through, long point on the outer face");
+	fact(f, "Behind the risers' mitres", void_words(a, s, p));
 }
 
 static const char *wedge_words(struct arena *a, const struct stair *s, const struct housing *h)
@@ -126,7 +140,7 @@ struct table stringer_facts(struct arena *a, const struct stringer_subject *t)
 		fact(&f, "Throat left / wanted",
 			arena_printf(a, "%s / %s", length_words(a, s, w->throat),
 				length_words(a, s, w->least_throat)));
-	cut_facts(&f, s, w);
+	cut_facts(&f, s, t->part);
 	housing_facts(&f, s, w);
 	end_facts(&f, s, w);
 	return (struct table){ .title = arena_printf(a, "%s: sizes and cuts", t->part->mark),
