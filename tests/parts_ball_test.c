@@ -56,8 +56,8 @@ static void a_shoe_lifted_off_the_nosings_leaves_a_larger_one(void **state)
 	arena_free(b.arena);
 }
 
-/* Three to a tread of 10 in, 1 1/4 in square: 10 / 3 - 1 1/4.  A limit that says "less than" is held
- * against it, so a hair too little would let the limit itself pass. */
+/* Three to a tread of 10 in, 1 1/4 in square: 10 / 3 - 1 1/4.  A limit that says "less than" is
+ * held against it, so a hair too little would let the limit itself pass. */
 static void between_balusters_it_is_the_clear_gap(void **state)
 {
 	(void)state;
