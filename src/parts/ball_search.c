@@ -12,20 +12,16 @@
  * not divided for nothing.
  */
 
-#define DEEPEST 24
+#define CLOSE 0.005 /* radius: squares that promise no more than this are left */
+#define DEEPEST 20
 #define PAIRS 6 /* nearest edges that are paired */
 
-/* Half of the square about the best place that is looked through once more, closely. */
-#define ABOUT 1.0
+#define ROUNDS 14 /* of the search along a line */
 
-/* How close a search goes. */
-struct pains {
-	double close; /* radius: squares that promise no more than this are left */
-	int rounds;   /* of the search along a line */
-};
-
-/* Between balusters set just to the limit the limit is to be found, and nothing less. */
-static const struct pains rough = { 0.005, 14 }, exact = { 2e-7, 40 };
+/* The line through the best place is searched once more, to the end: between balusters set just to
+ * the limit the limit is to be found, and nothing less. */
+#define ABOUT 0.5
+#define LAST_ROUNDS 40
 
 struct square {
 	struct vec at; /* its middle */
@@ -40,7 +36,7 @@ struct search {
 	const struct ball_zone *zone;
 	int *room; /* for the lists of edges, DEEPEST deep */
 	double *near;
-	struct pains pains;
+	int rounds;
 	struct ball_found best;
 };
 
@@ -96,7 +92,7 @@ static void climb(struct search *s, const struct square *q, int nearest)
 	struct vec away = vec_unit(vec_sub(to, vec_scale(along, share)));
 	double reach = q->half / fmax(fmax(fabs(away.x), fabs(away.y)), 0.5), low = -reach;
 	double high = reach;
-	for (int i = 0; i < s->pains.rounds; i++) {
+	for (int i = 0; i < s->rounds; i++) {
 		double one = low + (high - low) * 0.382, other = low + (high - low) * 0.618;
 		double r1 = radius_at(s, q, vec_add(q->at, vec_scale(away, one)));
 		double r2 = radius_at(s, q, vec_add(q->at, vec_scale(away, other)));
@@ -162,7 +158,7 @@ static void look(struct search *s, struct square q, const struct square *of, int
 	if (is_beside(s->zone, &q) || depth >= DEEPEST)
 		return;
 	double middle = gather(s, &q, of, depth);
-	if (bound(s, &q) <= s->best.radius + s->pains.close)
+	if (bound(s, &q) <= s->best.radius + CLOSE)
 		return;
 	offer(s, middle, q.at);
 	if (q.n > 0 && middle + q.half > s->best.radius)
@@ -182,7 +178,7 @@ static void look(struct search *s, struct square q, const struct square *of, int
 struct ball_found ball_search(struct arena *a, const struct ball_plane *plane,
 	const struct ball_window *w, const struct ball_zone *zone)
 {
-	struct search s = { .plane = plane, .window = w, .zone = zone, .pains = rough };
+	struct search s = { .plane = plane, .window = w, .zone = zone, .rounds = ROUNDS };
 	struct square all = { .edges = w->edges, .n = w->n };
 	double half = (zone->to - zone->from) / 2, x = (zone->from + zone->to) / 2;
 	double bottom = fmax(zone->low + zone->slope * zone->from, zone->floor);
@@ -194,7 +190,10 @@ struct ball_found ball_search(struct arena *a, const struct ball_plane *plane,
 		look(&s, (struct square){ vec(x, z), half, NULL, 0 }, &all, 0);
 	if (s.best.radius <= BALL_SMALLEST / 2)
 		return (struct ball_found){ 0, { 0, 0 } };
-	s.pains = exact;
-	look(&s, (struct square){ s.best.at, ABOUT, NULL, 0 }, &all, 0);
+	s.rounds = LAST_ROUNDS;
+	struct square last = { s.best.at, ABOUT, NULL, 0 };
+	gather(&s, &last, &all, 0);
+	if (last.n > 0)
+		climb(&s, &last, last.edges[0]);
 	return s.best;
 }
