@@ -152,9 +152,21 @@ static void a_limit_counts_only_where_its_condition_holds(void **state)
 	arena_free(s.built.arena);
 }
 
+/* 17 risers of 158.8: 430 - 158.8 is more than the 260 allowed, and nothing is left. */
+static void limits_of_comfort_that_leave_no_run_do_not_make_it_endless(void **state)
+{
+	struct built b = built_from(JOB("comfort: {most_run: 260}\n", "{kind: flight}",
+		"{length: 4000, floor_thickness: 250, headroom: 1000}"));
+	(void)state;
+	for (int i = 0; i < b.stair->option_count; i++)
+		assert_true(b.stair->options[i].unit_run < 300);
+	arena_free(b.arena);
+}
+
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
+		cmocka_unit_test(limits_of_comfort_that_leave_no_run_do_not_make_it_endless),
 		cmocka_unit_test(every_layout_states_its_headroom),
 		cmocka_unit_test(without_an_opening_no_layout_states_a_headroom),
 		cmocka_unit_test(a_layout_with_enough_headroom_wins_over_a_more_comfortable_one),

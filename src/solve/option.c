@@ -36,16 +36,16 @@ static double run_rounded(const struct weighing *w, double run, struct run_range
 static double run_within(const struct weighing *w, double rise, struct run_range r)
 {
 	double wanted = w->job->comfort.step_wanted - 2 * rise;
-	return run_rounded(w, fmin(fmax(wanted, r.least), fmax(r.least, r.most)), r);
+	return run_rounded(w, fmin(fmax(wanted, r.least), r.most), r);
 }
 
+/* Limits that leave nothing between them: the least is the lesser evil. */
 static struct run_range runs_of_comfort(const struct weighing *w, double rise)
 {
 	const struct job_comfort *c = &w->job->comfort;
-	return (struct run_range){
-		fmax(c->least_run, fmax(c->step_least - 2 * rise, c->sum_least - rise)),
-		fmin(c->most_run, fmin(c->step_most - 2 * rise, c->sum_most - rise)),
-	};
+	double least = fmax(c->least_run, fmax(c->step_least - 2 * rise, c->sum_least - rise));
+	double most = fmin(c->most_run, fmin(c->step_most - 2 * rise, c->sum_most - rise));
+	return (struct run_range){ least, fmax(least, most) };
 }
 
 static struct layout_option with_run(const struct weighing *w, int risers, double run)
@@ -92,7 +92,7 @@ struct layout_option option_make(const struct weighing *w, int risers)
 	if (is_empty(asked))
 		return with_run(w, risers, fmin(run_within(w, rise, comfort), room.most));
 	struct layout_option o = with_run(w, risers, nearest(asked, comfort));
-	if (option_moves_comfort(w, &o) || is_empty(comfort))
+	if (option_moves_comfort(w, &o))
 		return o;
 	return with_run(w, risers, fmin(nearest(comfort, asked), room.most));
 }
