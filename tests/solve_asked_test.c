@@ -152,14 +152,14 @@ static void a_limit_counts_only_where_its_condition_holds(void **state)
 	arena_free(s.built.arena);
 }
 
-/* 17 risers of 158.8: 430 - 158.8 is more than the 260 allowed, and nothing is left. */
+/* 17 risers of 158.8: 590 less two of them are more than the 260 allowed; 19 take 590 - 284. */
 static void limits_of_comfort_that_leave_no_run_do_not_make_it_endless(void **state)
 {
 	struct built b = built_from(JOB("comfort: {most_run: 260}\n", "{kind: flight}",
 		"{length: 4000, floor_thickness: 250, headroom: 1000}"));
 	(void)state;
 	for (int i = 0; i < b.stair->option_count; i++)
-		assert_true(b.stair->options[i].unit_run < 300);
+		assert_true(b.stair->options[i].unit_run < 320);
 	arena_free(b.arena);
 }
 
