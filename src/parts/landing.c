@@ -153,6 +153,19 @@ static const char *note(struct arena *a, const struct rod *r)
 	return "lies on the structural floor, flush with the finish";
 }
 
+/* In front of a newel of an open string its end is seen. */
+static void add_seen_ends(struct arena *a, struct part *p, const struct rod *r)
+{
+	for (int i = 0; i < 2; i++) {
+		const struct side *side = &r->sides[i];
+		bool seen = side->kind != STRINGER_HOUSED && side_open_at(side, r->steps);
+		if (seen && r->nosing > NEAR_ENOUGH)
+			p->note = arena_printf(a,
+				"%s; work the edge round its %s end too, which is seen", p->note,
+				i == HAND_LEFT ? "left" : "right");
+	}
+}
+
 static struct part *make(struct arena *a, const struct stair *s, const struct flight *f,
 	struct diags *d)
 {
@@ -177,6 +190,7 @@ static struct part *make(struct arena *a, const struct stair *s, const struct fl
 	add_features(a, p, &r);
 	p->note = note(a, &r);
 	add_newel_notches(a, p, &r, &bands);
+	add_seen_ends(a, p, &r);
 	return list.first;
 }
 

@@ -77,7 +77,14 @@ static void ring_add(struct rings *r, double from, double to)
 	r->ring[r->n++] = (struct newel_ring){ .from = from, .to = to };
 }
 
-/* What the job asks for. */
+/* How much of its foot is under the finished floor. */
+static double under_floor(const struct post *p)
+{
+	double floor = p->is_bottom ? 0 : p->rod->top;
+	return p->end.kind == RAIL_END_NEWEL ? fmax(floor - p->end.newel_z, 0) : 0;
+}
+
+/* What the job asks for; where it says nothing as much shows over a floor as at the top. */
 static struct rings rings_wanted(struct arena *a, const struct post *p, double room)
 {
 	const struct job_newel_panels *k = &p->rod->job->newels.panels;
@@ -87,7 +94,7 @@ static struct rings rings_wanted(struct arena *a, const struct post *p, double r
 		ring_add(&r, from, from + height);
 	}
 	if (k->rail_count == 0) {
-		ring_add(&r, 0, k->strip_width * 2);
+		ring_add(&r, 0, under_floor(p) + k->strip_width * 2);
 		ring_add(&r, room - k->strip_width * 2, room);
 	}
 	qsort(r.ring, (size_t)r.n, sizeof(*r.ring), by_level);

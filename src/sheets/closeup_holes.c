@@ -3,11 +3,16 @@
 #include "draw/clip.h"
 #include "pitchboard/drawing.h"
 
-/* How deep it is; a bolt goes on, past what is drilled here, as long as it is. */
+#define LEAST_DASHED 1.5 /* on paper: a smaller circle has no room for dashes */
+
+/* How far a bolt or screw goes on into what is not drilled here. */
 static double reach(const struct bore *b)
 {
-	bool goes_on = b->fixing == FIXING_NEWEL_BOLT || b->fixing == FIXING_RAIL_BOLT;
-	return goes_on && !b->is_mate && b->mate.depth <= 0 ? b->fixing_length - b->size.depth : 0;
+	bool goes_on = b->fixing == FIXING_NEWEL_BOLT || b->fixing == FIXING_RAIL_BOLT ||
+		b->fixing == FIXING_SCREW;
+	if (!goes_on || b->is_mate || b->mate.depth > 0)
+		return 0;
+	return fmax(b->fixing_length - b->size.depth, 0);
 }
 
 static struct closeup_hole hole_of(const struct bore *b, struct frame at, enum view_from from)
@@ -65,9 +70,10 @@ void closeup_holes_draw(struct drawing *g, struct closeup_holes holes, struct bo
 	for (int i = 0; i < holes.n; i++) {
 		const struct closeup_hole *h = &holes.hole[i];
 		if (h->radius > 0) {
+			bool small = h->radius * scale < LEAST_DASHED;
 			if (is_inside(window, h->middle, h->radius))
-				draw_circle(g, PEN_HIDDEN, vec_scale(h->middle, scale),
-					h->radius * scale);
+				draw_circle(g, small ? PEN_DIM : PEN_HIDDEN,
+					vec_scale(h->middle, scale), h->radius * scale);
 			continue;
 		}
 		for (int k = 0; k < 4; k++) {

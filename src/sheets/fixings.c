@@ -10,6 +10,7 @@
 #include "draw/bounds.h"
 #include "pitchboard/rail.h"
 #include "sheets/closeup.h"
+#include "sheets/some_parts.h"
 #include "sheets/stands.h"
 #include "sheets/words.h"
 
@@ -302,6 +303,58 @@ static int newel_feet(struct arena *a, const struct sheet_context *c, struct clo
 	return n;
 }
 
+/* ---- a bracket of a wall rail ---- */
+
+#define BESIDE_WALL 60.0
+#define BEFORE_ARM 10.0
+
+static bool tells_bracket(const struct part *p)
+{
+	return p->kind == &part_bracket;
+}
+
+static bool is_at_wall(const struct part *p, int place, const void *with)
+{
+	(void)place;
+	(void)with;
+	return p->kind == &part_bracket || p->kind == &part_wall_rail ||
+		p->existing == EXISTING_WALL;
+}
+
+/* Seen along the wall. */
+static struct closeup bracket_closeup(struct arena *a, const struct sheet_context *c,
+	const struct part *p)
+{
+	const struct frame *place = &p->places[p->count / 2];
+	struct vec3 at = frame_place(*place, vec3(0, p->size.width / 2, p->size.thickness / 4));
+	struct vec u = view_project(VIEW_FRONT, at);
+	const struct part *shown = some_parts(a, c->parts, is_at_wall, NULL);
+	struct view_spec spec = { .from = VIEW_FRONT, .cut = true };
+	double by = p->size.thickness + BESIDE_WALL;
+
+	spec.at = vec3_dot(place->origin, view_frame(spec.from).w) + BEFORE_ARM;
+	struct closeup t = { .context = c,
+		.title = arena_printf(a, "Bracket %s of the wall rail", p->mark),
+		.view = view_make(a, shown, spec),
+		.window = { u.x - by, u.y - by, u.x + by, u.y + by } };
+	struct space space = space_round(at, p->size.thickness);
+	const struct told told = { c->parts, space, tells_bracket };
+	const char *held = fixings_in(a, c, space, tells_bracket);
+
+	t.holes = closeup_holes_find(a, shown, VIEW_FRONT, shows_hole, &told);
+	closeup_say(&t, arena_printf(a, "Held by %s", held));
+	closeup_say(&t, p->note ? arena_printf(a, "%d brackets, each %s.", p->count, p->note) : "");
+	return t;
+}
+
+static const struct part *any_bracket(const struct sheet_context *c)
+{
+	for (const struct part *p = c->parts; p; p = p->next)
+		if (p->kind == &part_bracket)
+			return p;
+	return NULL;
+}
+
 /* ---- tread and baluster ---- */
 
 static struct closeup baluster_closeup(struct arena *a, const struct sheet_context *c,
@@ -350,6 +403,8 @@ static int all_fixings(struct arena *a, const struct sheet_context *c, struct cl
 			(struct newel_joint){ railed,
 				(railed->newel->rail_low + railed->newel->rail_high) / 2,
 				"Rail to newel", tells_rail });
+	if (any_bracket(c))
+		list[n++] = bracket_closeup(a, c, any_bracket(c));
 	if (baluster)
 		list[n++] = baluster_closeup(a, c, baluster);
 	return n;

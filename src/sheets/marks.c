@@ -146,11 +146,33 @@ static struct marks_left left_over(struct hand h, const struct view *v, const bo
 	return l;
 }
 
+static struct box face_box(const struct cut_face *c)
+{
+	struct box b = box_empty();
+
+	for (int i = 0; i < c->n; i++)
+		b = box_add(b, c->points[i]);
+	return b;
+}
+
+/* A piece whose solid is of several has its mark on one of them. */
+static bool goes_on(const struct view *v, const bool *lettered, int face)
+{
+	struct box b = box_grow(face_box(&v->cuts[face]), NEAR_ENOUGH);
+
+	for (int i = 0; i < face; i++)
+		if (lettered[i] && v->cuts[i].piece == v->cuts[face].piece &&
+			box_touches(b, face_box(&v->cuts[i])))
+			return true;
+	return false;
+}
+
 struct marks_left letter_marks(struct hand h, const struct view *v, double scale, struct box window)
 {
 	bool *lettered = NEW_N(h.g->arena, bool, v->cut_count + 1);
 
 	for (int i = 0; i < v->cut_count; i++)
-		lettered[i] = letter_face(h, &v->cuts[i], scale, window);
+		lettered[i] =
+			!goes_on(v, lettered, i) && letter_face(h, &v->cuts[i], scale, window);
 	return left_over(h, v, lettered, scale, window);
 }
