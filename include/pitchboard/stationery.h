@@ -10,7 +10,8 @@
 #include "pitchboard/diag.h"
 #include "pitchboard/drawing.h"
 
-enum scale_family { SCALES_IMPERIAL, SCALES_METRIC };
+/* An architect's scales or decimal ones; of the job, as its lengths are lettered. */
+enum scale_family { SCALES_OF_JOB, SCALES_IMPERIAL, SCALES_METRIC };
 
 struct paper {
 	const char *name;     /* "Letter", "A3": as the job names it */

@@ -13,6 +13,7 @@ static const struct choice pens[] = {
 };
 
 static const struct choice families[] = {
+	{ "job", SCALES_OF_JOB },
 	{ "imperial", SCALES_IMPERIAL },
 	{ "metric", SCALES_METRIC },
 	{ 0 },
@@ -35,8 +36,9 @@ static const struct field paper[] = {
 		.help = "lower edge of the paper to the frame" },
 	{ FIELD_CHOICE, "pens", LANDS(paper, pens), .choices = pens, .usual = "small",
 		.help = "set of pens: outline of 0.35 mm or of 0.5 mm" },
-	{ FIELD_CHOICE, "scales", LANDS(paper, scales), .choices = families, .required = true,
-		.help = "family of scales to choose from" },
+	{ FIELD_CHOICE, "scales", LANDS(paper, scales), .choices = families, .usual = "job",
+		.help = "family of scales to choose from: as the job's lengths are lettered, or "
+			"always one" },
 	{ FIELD_LENGTH, "lettering", LANDS(paper, lettering), .least = 2.5, .most = 10,
 		.usual = "2.5 mm", .help = "height of a capital in figures and notes" },
 	{ 0 },

@@ -88,9 +88,10 @@ static struct drawing *draw_sheet(struct arena *a, const struct side_view *v)
 static struct drawing *draw_side(struct arena *a, const struct sheet_context *c,
 	enum view_from from)
 {
-	struct side_view v = { c, &c->stair->flights[0],
-		view_make(a, c->parts, (struct view_spec){ .from = from }),
-		from == VIEW_FROM_RIGHT ? "From the right" : "From the left" };
+	struct side_view v = { .context = c,
+		.flight = &c->stair->flights[0],
+		.view = view_make(a, c->parts, (struct view_spec){ .from = from }),
+		.title = from == VIEW_FROM_RIGHT ? "From the right" : "From the left" };
 
 	return draw_sheet(a, &v);
 }
@@ -102,7 +103,10 @@ static struct drawing *draw_cut(struct arena *a, const struct sheet_context *c)
 	struct vec3 through = frame_place(f->frame, vec3(0, section_y(a, c), 0));
 
 	spec.at = vec3_dot(through, view_frame(spec.from).w);
-	struct side_view v = { c, f, view_make(a, c->parts, spec), "Cut along the middle" };
+	struct side_view v = { .context = c,
+		.flight = f,
+		.view = view_make(a, c->parts, spec),
+		.title = "Cut along the middle" };
 	return draw_sheet(a, &v);
 }
 

@@ -7,9 +7,12 @@
 static const double imperial_ratios[] = { 1, 2, 4, 8, 12, 16, 24, 32, 48, 64, 96, 192, 0 };
 static const double metric_ratios[] = { 1, 2, 5, 10, 20, 25, 50, 100, 200, 0 };
 
-const double *sheet_ratios(const struct paper *paper)
+const double *sheet_ratios(const struct sheet_context *c)
 {
-	switch (paper->scales) {
+	bool inches = c->stair->job->about.units == UNITS_INCHES;
+
+	switch (c->paper->scales) {
+	case SCALES_OF_JOB: return inches ? imperial_ratios : metric_ratios;
 	case SCALES_IMPERIAL: return imperial_ratios;
 	case SCALES_METRIC: return metric_ratios;
 	}
@@ -49,7 +52,7 @@ struct composed sheet_compose(struct sheet *s, struct composition c, struct box 
 	enum setting setting)
 {
 	struct drawing *sheet = s->drawing;
-	const double *ratio = sheet_ratios(s->context->paper);
+	const double *ratio = sheet_ratios(s->context);
 	struct sheet trial = *s;
 	struct box took;
 

@@ -24,14 +24,15 @@ struct composed {
 	struct box box;
 };
 
-/* The standard scales of the paper's country as ratios, the largest scale first, ended by 0. */
-const double *sheet_ratios(const struct paper *paper);
+/* The standard scales for the job's units as ratios, the largest scale first, ended by 0; a paper
+ * may ask for others. */
+const double *sheet_ratios(const struct sheet_context *c);
 
 /* Might the notes have to make room for the view: on a small paper, or where it does not fit? */
 bool sheet_is_cramped(const struct sheet *s);
 
 /* Notes get a sheet of their own where the view then comes out so many times as large. */
-#define WORTH_A_SHEET 1.4
+#define WORTH_A_SHEET 1.3
 
 struct composed sheet_compose(struct sheet *s, struct composition c, struct box room,
 	enum setting setting);

@@ -8,20 +8,13 @@
 #include "draw/bounds.h"
 #include "draw/place.h"
 #include "lists/group_words.h"
+#include "sheets/compose.h"
 #include "sheets/cutting_board.h"
 #include "sheets/words.h"
 
 #define COLUMN_GAP 8.0
 #define TWO_COLUMNS 330.0 /* of room */
 #define HEAD_LINE 1.5
-
-static const double imperial_ratios[] = { 1, 2, 4, 8, 12, 16, 24, 32, 48, 64, 96, 0 };
-static const double metric_ratios[] = { 1, 2, 5, 10, 20, 25, 50, 100, 0 };
-
-static const double *ratios_of(const struct paper *paper)
-{
-	return paper->scales == SCALES_METRIC ? metric_ratios : imperial_ratios;
-}
 
 /* Sheets filled from the left, column by column. */
 struct flow {
@@ -99,7 +92,7 @@ static double longest_board(const struct cut_group *groups)
 
 static double along_ratio(const struct flow *f)
 {
-	const double *ratio = ratios_of(f->context->paper);
+	const double *ratio = sheet_ratios(f->context);
 	double room = f->width - board_margin(f->sheet.hand);
 
 	while (ratio[1] > 0 && longest_board(f->context->cutting) / *ratio > room)
@@ -111,7 +104,7 @@ static double along_ratio(const struct flow *f)
  * on the sheet; never smaller than that of the lengths. */
 static double across_ratio(const struct flow *f, const struct cut_group *g, double along)
 {
-	const double *ratio = ratios_of(f->context->paper);
+	const double *ratio = sheet_ratios(f->context);
 	double narrow = INFINITY, wide = 0, letter = f->sheet.hand.letter;
 
 	for (int i = 0; i < g->board_count; i++) {

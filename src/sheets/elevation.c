@@ -24,11 +24,13 @@ static struct drawing *draw_side(struct arena *a, const struct sheet_context *c,
 {
 	const char *title =
 		from == VIEW_FROM_RIGHT ? "Elevation from the right" : "Elevation from the left";
-	struct side_view v = { c, &c->stair->flights[0],
-		view_make(a, c->parts, (struct view_spec){ .from = from, .hidden = is_dashed }),
-		title };
+	struct side_view v = { .context = c,
+		.flight = &c->stair->flights[0],
+		.view = view_make(a, c->parts,
+			(struct view_spec){ .from = from, .hidden = is_dashed }),
+		.title = title };
 
-	return side_view_sheet(a, &v);
+	return side_view_sheets(a, &v);
 }
 
 static struct drawing *draw(struct arena *a, const struct sheet_context *c)

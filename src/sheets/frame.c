@@ -180,6 +180,16 @@ static const char *field_text(struct arena *a, const struct title_page *p, const
 	return "";
 }
 
+#define LABEL_HEIGHT 2.5 /* nothing is lettered smaller */
+
+/* A long title is lettered smaller, down to the label beside it. */
+static double fit_letter(struct hand h, double height, double width, const char *text)
+{
+	double wide = measure_width(h.measure, LETTER_BOLD, height, text);
+
+	return wide > width ? fmax(LABEL_HEIGHT, height * width / wide) : height;
+}
+
 /* As many letters as fit, the rest as an ellipsis: a title block has no second line. */
 static const char *fit_text(struct arena *a, struct hand h, double height, enum letter_style style,
 	double width, const char *text)
@@ -196,8 +206,6 @@ static const char *fit_text(struct arena *a, struct hand h, double height, enum 
 	return fitted;
 }
 
-#define LABEL_HEIGHT 2.5
-
 /* Label and value stand on one line, the value bold. */
 static void draw_cell(struct arena *a, struct hand h, struct box b, const struct title_cell *cell,
 	const char *text)
@@ -208,8 +216,9 @@ static void draw_cell(struct arena *a, struct hand h, struct box b, const struct
 	draw_text(h.g, vec(x, base), LABEL_HEIGHT, ALIGN_LEFT, cell->label);
 	if (*cell->label)
 		x += label + 2;
-	draw_text_styled(h.g, vec(x, base), cell->letter, 0, ALIGN_LEFT, LETTER_BOLD,
-		fit_text(a, h, cell->letter, LETTER_BOLD, b.x1 - x - 1, text));
+	double letter = fit_letter(h, cell->letter, b.x1 - x - 1, text);
+	draw_text_styled(h.g, vec(x, base), letter, 0, ALIGN_LEFT, LETTER_BOLD,
+		fit_text(a, h, letter, LETTER_BOLD, b.x1 - x - 1, text));
 }
 
 static void draw_title_row(struct arena *a, const struct title_page *p, struct hand h,

@@ -192,7 +192,7 @@ unsigned cell_holds_all(const struct part *p)
 /* The largest standard scale at which so much is drawn no larger than this. */
 static double ratio_within(const struct cell_wish *w, double size, double most)
 {
-	const double *ratio = sheet_ratios(w->sheet->context->paper);
+	const double *ratio = sheet_ratios(w->sheet->context);
 
 	while (ratio[1] != 0 && size / *ratio > most)
 		ratio++;

@@ -33,7 +33,7 @@ static struct cell none(const struct cell_wish *w)
 /* The largest scale at which it goes in, down to 1:most. */
 static struct cell whole(const struct cell_wish *w, double most)
 {
-	const double *ratio = sheet_ratios(w->sheet->context->paper);
+	const double *ratio = sheet_ratios(w->sheet->context);
 
 	for (; *ratio != 0 && *ratio <= most; ratio++) {
 		if (w->sides->part->size.length / *ratio > w->width)
@@ -48,7 +48,7 @@ static struct cell whole(const struct cell_wish *w, double most)
 /* Broken so as to take this share of the width: half of it leaves room for the ends beside. */
 static struct cell broken_to(const struct cell_wish *w, double share)
 {
-	const double *ratio = sheet_ratios(w->sheet->context->paper);
+	const double *ratio = sheet_ratios(w->sheet->context);
 	const struct part *p = w->sides->part;
 	double room = w->width * share - FIGURES_ROOM;
 

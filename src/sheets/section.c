@@ -13,9 +13,12 @@ static struct drawing *draw(struct arena *a, const struct sheet_context *c)
 		return NULL;
 	struct vec3 through = frame_place(f->frame, vec3(0, section_y(a, c), 0));
 	spec.at = vec3_dot(through, view_frame(spec.from).w);
-	struct side_view v = { c, f, view_make(a, c->parts, spec), "Section A-A" };
+	struct side_view v = { .context = c,
+		.flight = f,
+		.view = view_make(a, c->parts, spec),
+		.title = "Section A-A" };
 
-	return side_view_sheet(a, &v);
+	return side_view_sheets(a, &v);
 }
 
 const struct sheet_kind sheet_section = { "section", "S-3", draw };

@@ -69,6 +69,20 @@ static struct view without_idle_dashes(struct arena *a, const struct side_view *
 
 /* ---- the whole ---- */
 
+/* Lines, chains, levels and the pitch, from the box round what is drawn on. */
+static struct box draw_sizes(const struct drafting *d, struct box around)
+{
+	struct sheet *s = d->sheet;
+	struct left_over left = { .n = 0 };
+
+	around = side_draw_lines(d, around, &left);
+	struct dims dims = dims_begin(s->drawing, s->hand.measure, s->hand.letter, around);
+	side_add_dimensions(&dims, d, &left);
+	struct box used = side_draw_levels(d, dims_draw(&dims));
+	side_draw_pitch(d);
+	return used;
+}
+
 static struct box compose(struct sheet *s, const void *what, double scale)
 {
 	const struct side_view *v = what;
@@ -77,20 +91,16 @@ static struct box compose(struct sheet *s, const void *what, double scale)
 	struct box around = box_scale(v->view.box, scale);
 
 	struct view shown = without_idle_dashes(s->drawing->arena, v);
-	struct left_over left = { .n = 0 };
 
 	view_draw(s->drawing, &shown, (struct placing){ .scale = scale }, NULL);
 	struct mark_run balloons = { s->drawing->tail, NULL };
-	if (sheet_says(v->context, SAYS_MARKS))
+	if (v->shows & SIDE_MARKS)
 		around = side_draw_balloons(&d, &shown, around);
 	balloons.to = s->drawing->tail;
-	around = side_draw_lines(&d, around, &left);
-	struct dims dims = dims_begin(s->drawing, s->hand.measure, s->hand.letter, around);
-	side_add_dimensions(&dims, &d, &left);
-	struct box used = side_draw_levels(&d, dims_draw(&dims));
-	side_draw_pitch(&d);
+	if (v->shows & SIDE_SIZES)
+		around = draw_sizes(&d, around);
 	drawing_raise(s->drawing, balloons);
-	return draw_view_foot(s->hand, used, v->title, scale, d.stair->job->about.units);
+	return draw_view_foot(s->hand, around, v->title, scale, d.stair->job->about.units);
 }
 
 static struct composition composition(const struct side_view *v)
@@ -118,6 +128,9 @@ static void note_sheet(struct sheet *s, const struct side_view *v)
 }
 
 /* ---- the sheet ---- */
+
+/* At 1:24 or larger on one sheet there is nothing to gain from a second one. */
+#define LARGE_ENOUGH (24 * WORTH_A_SHEET)
 
 /* Each rounded on its own from one zero, for marking a wall or a storey rod; the upper floor last.
  */
@@ -216,23 +229,93 @@ static struct drawing *draw_together(struct arena *a, const struct side_view *v,
 	return s->drawing;
 }
 
-struct drawing *side_view_sheet(struct arena *a, const struct side_view *v)
-{
-	struct table_list tables = position_tables(a, v);
-	struct sheet s = sheet_begin(a, v->context, v->title);
-	struct drawing *together = draw_together(a, v, tables, &s);
-	double ratio = draw_view(&s, v);
+/* A way to lay a view out on sheets, and what it costs: its ratio, and so much for every sheet. */
+struct layout {
+	struct drawing *first;
+	double cost;
+};
 
-	if (!sheet_is_cramped(&s))
-		return together;
+static struct layout weigh(struct drawing *first, double ratio)
+{
+	double cost = ratio;
+
+	for (const struct drawing *g = first; g; g = g->next)
+		cost *= g->is_too_small ? INFINITY : WORTH_A_SHEET;
+	return (struct layout){ first, cost };
+}
+
+static struct layout cheaper(struct layout one, struct layout other)
+{
+	return other.cost < one.cost ? other : one;
+}
+
+/* With its notes under it; the tables beside it or on a sheet after it. */
+static struct layout lay_together(struct arena *a, const struct side_view *v)
+{
+	struct sheet s = sheet_begin(a, v->context, v->title);
+	struct drawing *first = draw_together(a, v, position_tables(a, v), &s);
+
+	return weigh(first, draw_view(&s, v));
+}
+
+/* By itself, notes and tables on a sheet after it. */
+static struct layout lay_alone(struct arena *a, const struct side_view *v)
+{
 	struct sheet alone = sheet_begin(a, v->context, v->title);
 	struct sheet notes = sheet_begin(a, v->context, arena_printf(a, "%s, notes", v->title));
-	if (draw_view(&alone, v) * WORTH_A_SHEET > ratio && !s.drawing->is_too_small)
-		return together;
+	const char *more = arena_printf(a, "%s, positions", v->title);
+
 	note_sheet(&notes, v);
-	tables = sheet_tables(&notes, tables, TABLES_LEFT, box_width(notes.room));
+	struct table_list rest =
+		sheet_tables(&notes, position_tables(a, v), TABLES_LEFT, box_width(notes.room));
+	notes.drawing->next = sheets_of_tables(a, v->context, more, rest);
 	alone.drawing->next = notes.drawing;
-	notes.drawing->next =
-		sheets_of_tables(a, v->context, arena_printf(a, "%s, positions", v->title), tables);
-	return alone.drawing;
+	return weigh(alone.drawing, draw_view(&alone, v));
+}
+
+static struct layout lay_out(struct arena *a, const struct side_view *v)
+{
+	struct layout one = lay_together(a, v);
+
+	return one.cost > LARGE_ENOUGH ? cheaper(one, lay_alone(a, v)) : one;
+}
+
+/* The key to the parts: the view with nothing round it but balloons. */
+static struct drawing *marks_sheet(struct arena *a, const struct side_view *v)
+{
+	struct side_view key = *v;
+	const struct note notes[] = { { "Notes",
+		"Marks as in the list of parts. Sizes are on the sheet before." } };
+
+	key.title = arena_printf(a, "%s, marks", v->title);
+	key.shows = SIDE_MARKS;
+	struct sheet s = sheet_begin(a, v->context, key.title);
+	sheet_notes(&s, notes, 1);
+	draw_view(&s, &key);
+	return s.drawing;
+}
+
+static struct layout with_key(struct arena *a, const struct side_view *v, struct layout bare)
+{
+	struct drawing **tail = &bare.first;
+
+	while (*tail)
+		tail = &(*tail)->next;
+	*tail = marks_sheet(a, v);
+	bare.cost *= WORTH_A_SHEET;
+	return bare;
+}
+
+struct drawing *side_view_sheets(struct arena *a, const struct side_view *v)
+{
+	struct side_view whole = *v, bare = *v;
+
+	bare.shows = SIDE_SIZES;
+	if (!sheet_says(v->context, SAYS_MARKS))
+		return lay_out(a, &bare).first;
+	whole.shows = SIDE_SIZES | SIDE_MARKS;
+	struct layout one = lay_out(a, &whole);
+	if (one.cost <= LARGE_ENOUGH)
+		return one.first;
+	return cheaper(one, with_key(a, v, lay_out(a, &bare))).first;
 }
