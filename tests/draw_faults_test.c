@@ -1,6 +1,6 @@
 /*
- * What counts as unreadable: lettering on lettering, lettering under a heavy line, marks off the
- * paper; and what does not.
+ * What counts as unreadable: lettering on lettering, lettering under a heavy line, a ring or a
+ * fill, marks off the paper; and what does not.
  */
 #include <setjmp.h>
 #include <stdarg.h>
@@ -117,6 +117,50 @@ static void a_line_over_the_white_under_a_text_is_a_fault(void **state)
 	assert_int_equal(faults(g), 1);
 }
 
+/* A balloon: a white disc with a thin ring. */
+static void a_ring_through_a_text_is_a_fault(void **state)
+{
+	(void)state;
+	struct drawing *g = sheet();
+
+	draw_text(g, vec(10, 10), 2.5, ALIGN_LEFT, "crossed");
+	draw_circle(g, PEN_DIM, vec(8, 10), 4);
+	assert_int_equal(faults(g), 1);
+}
+
+static void a_text_over_the_edge_of_the_white_is_a_fault(void **state)
+{
+	(void)state;
+	struct drawing *g = sheet();
+
+	draw_white(g);
+	draw_text(g, vec(36, 10), 2.5, ALIGN_LEFT, "crossed");
+	assert_int_equal(faults(g), 1);
+}
+
+/* Wherever it was drawn: lettering is printed last, and black on black is nothing. */
+static void a_text_on_an_arrow_is_a_fault(void **state)
+{
+	(void)state;
+	struct drawing *g = sheet();
+	const struct vec head[] = { { 10, 10 }, { 14, 9 }, { 14, 11 } };
+
+	draw_text(g, vec(12, 10), 2.5, ALIGN_LEFT, "13");
+	draw_fill(g, SHADE_BLACK, head, 3);
+	assert_int_equal(faults(g), 1);
+}
+
+static void a_text_on_a_shade_is_none(void **state)
+{
+	(void)state;
+	struct drawing *g = sheet();
+	const struct vec board[] = { { 10, 5 }, { 14, 5 }, { 14, 20 }, { 10, 20 } };
+
+	draw_fill(g, SHADE_LIGHT, board, 4);
+	draw_text(g, vec(9, 10), 2.5, ALIGN_LEFT, "T1");
+	assert_int_equal(faults(g), 0);
+}
+
 static void marks_that_are_raised_lie_over_the_rest(void **state)
 {
 	(void)state;
@@ -207,6 +251,11 @@ int main(void)
 			stop),
 		cmocka_unit_test_setup_teardown(a_line_over_the_white_under_a_text_is_a_fault,
 			start, stop),
+		cmocka_unit_test_setup_teardown(a_ring_through_a_text_is_a_fault, start, stop),
+		cmocka_unit_test_setup_teardown(a_text_over_the_edge_of_the_white_is_a_fault, start,
+			stop),
+		cmocka_unit_test_setup_teardown(a_text_on_an_arrow_is_a_fault, start, stop),
+		cmocka_unit_test_setup_teardown(a_text_on_a_shade_is_none, start, stop),
 		cmocka_unit_test_setup_teardown(marks_that_are_raised_lie_over_the_rest, start,
 			stop),
 		cmocka_unit_test_setup_teardown(a_heavy_arc_through_a_text_is_a_fault, start, stop),

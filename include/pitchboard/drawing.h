@@ -155,7 +155,8 @@ void drawing_raise(struct drawing *g, struct mark_run run);
 struct box drawing_bounds(const struct drawing *g, struct measure m);
 
 /* Pairs of texts that touch, texts crossed by a line of PEN_CUT, PEN_OUTLINE, PEN_EXISTING,
- * PEN_FRAME or PEN_TEMPLATE, and marks off the paper.  0 on a good sheet.  `report` may be NULL;
+ * PEN_FRAME or PEN_TEMPLATE, or by a ring of any pen, texts on a black fill or over the edge
+ * of a white one, and marks off the paper.  0 on a good sheet.  `report` may be NULL;
  * else it gets one line a fault. */
 int drawing_faults(struct arena *a, const struct drawing *g, struct measure m, const char **report);
 

@@ -154,9 +154,9 @@ static struct box draw_scale_bar(struct hand h, struct vec at, double scale)
 	double x0 = draw_bar(h.g, vec(from_m, low), metres, scale, m);
 	double x1 = draw_bar(h.g, vec(from_n, low + BAR_HEIGHT), feet, scale, n);
 	letter_bar(h, vec(from_m, at.y), metres, scale, m);
-	letter_bar(h, vec(from_n, low + 2 * BAR_HEIGHT + 1.0), feet, scale, n);
-	return (struct box){ at.x, at.y, fmax(x0, x1) + 4 * h.letter,
-		low + 2 * BAR_HEIGHT + 1.0 + h.letter };
+	double over = low + 2 * BAR_HEIGHT + fmax(1.0, 0.4 * h.letter);
+	letter_bar(h, vec(from_n, over), feet, scale, n);
+	return (struct box){ at.x, at.y, fmax(x0, x1) + 4 * h.letter, over + h.letter };
 }
 
 struct box draw_view_foot(struct hand h, struct box view, const char *title, double scale,

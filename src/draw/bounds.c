@@ -93,6 +93,29 @@ bool mark_crosses(const struct mark *k, const struct text_room *room, struct box
 	return false;
 }
 
+bool fill_holds(const struct mark *fill, struct vec p)
+{
+	int left = 0, right = 0;
+
+	for (int i = 0; i < fill->fill.n; i++) {
+		struct vec a = fill->fill.points[i], b = fill->fill.points[(i + 1) % fill->fill.n];
+		double turn = vec_cross(vec_sub(b, a), vec_sub(p, a));
+		left += turn > 0;
+		right += turn < 0;
+	}
+	return left == 0 || right == 0;
+}
+
+bool fill_touches(const struct mark *fill, const struct text_room *room, struct box box)
+{
+	const struct mark rim = { .kind = MARK_LINE,
+		.line = { PEN_DIM, fill->fill.points, fill->fill.n, 1 } };
+
+	if (!box_touches(box, points_box(fill->fill.points, fill->fill.n)))
+		return false;
+	return fill_holds(fill, room->corner[0]) || line_crosses(&rim, room, box);
+}
+
 static struct box arc_box(const struct mark *m)
 {
 	struct vec c = m->arc.centre;

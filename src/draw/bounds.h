@@ -76,6 +76,12 @@ bool rooms_touch(const struct text_room *a, const struct text_room *b);
 /* Does a line or an arc run through the room?  `box` is the box round it. */
 bool mark_crosses(const struct mark *k, const struct text_room *room, struct box box);
 
+/* Is a point inside a fill, or on its edge?  Fills have no dents. */
+bool fill_holds(const struct mark *fill, struct vec p);
+
+/* Does a fill lie under any of the room? */
+bool fill_touches(const struct mark *fill, const struct text_room *room, struct box box);
+
 /* How far letters such as g reach below the base line, of the height of a capital. */
 #define DESCENDER 0.28
 

@@ -1,6 +1,6 @@
 /*
  * What makes a sheet unreadable, counted: text on text, text under a heavy
- * line, a mark off the paper.
+ * line, a ring or a fill, a mark off the paper.
  */
 #include "draw/bounds.h"
 
@@ -35,20 +35,6 @@ static struct lettered lettered(const struct mark *text, struct measure m)
 	return (struct lettered){ text, room, room_box(&room), 0 };
 }
 
-/* White fills have no dents: what is on the same side of every edge is inside. */
-static bool fill_holds(const struct mark *fill, struct vec p)
-{
-	int left = 0, right = 0;
-
-	for (int i = 0; i < fill->fill.n; i++) {
-		struct vec a = fill->fill.points[i], b = fill->fill.points[(i + 1) % fill->fill.n];
-		double turn = vec_cross(vec_sub(b, a), vec_sub(p, a));
-		left += turn > 0;
-		right += turn < 0;
-	}
-	return left == 0 || right == 0;
-}
-
 static bool stands_on(const struct lettered *t, const struct mark *fill)
 {
 	for (int i = 0; i < 4; i++)
@@ -67,11 +53,32 @@ static void find_ground(const struct drawing *g, struct lettered *t)
 			t->ground = number;
 }
 
+/* A ring round a mark, or a hole's: no other lettering may run into it. */
+static bool is_ring(const struct mark *k)
+{
+	return k->kind == MARK_ARC && k->arc.to - k->arc.from > 2 * PI - NEAR_ENOUGH;
+}
+
+/* Lettering stands on top of every fill: on a black one it cannot be read, over the edge of a white
+ * one it runs into what that was cleared for. */
+static bool is_spoilt(const struct lettered *t, const struct mark *fill)
+{
+	switch (fill->fill.shade) {
+	case SHADE_BLACK: return fill_touches(fill, &t->room, t->box);
+	case SHADE_WHITE: return fill_touches(fill, &t->room, t->box) && !stands_on(t, fill);
+	case SHADE_GREY:
+	case SHADE_LIGHT: break;
+	}
+	return false;
+}
+
 static void check_mark(struct checker *c, const struct lettered *t, const struct mark *k)
 {
 	bool heavy = (k->kind == MARK_LINE && pen_is_heavy(k->line.pen)) ||
-		(k->kind == MARK_ARC && pen_is_heavy(k->arc.pen));
+		(k->kind == MARK_ARC && (pen_is_heavy(k->arc.pen) || is_ring(k)));
 
+	if (k->kind == MARK_FILL && is_spoilt(t, k))
+		fault(c, "a fill touches", t->mark->text.text, NULL);
 	if (heavy && mark_crosses(k, &t->room, t->box))
 		fault(c, k->kind == MARK_LINE ? "a line crosses" : "an arc crosses",
 			t->mark->text.text, NULL);

@@ -44,6 +44,12 @@ static int mark_cost(enum pen pen, enum spot_ground ground)
 	return ground == SPOT_KNOCKED_OUT && pen == PEN_HATCH ? 0 : line_cost(pen);
 }
 
+/* A balloon, an arrow's head: lettering on a shade is read as well as on paper. */
+static bool is_in_the_way(const struct mark *fill)
+{
+	return fill->fill.shade == SHADE_WHITE || fill->fill.shade == SHADE_BLACK;
+}
+
 /* What a text in `spot` would spoil on the drawing so far: 0 is free; touching lettering weighs
  * more than a heavy line, and that more than a fine one. */
 static int spot_cost(const struct drawing *g, struct measure m, double height, struct spot spot,
@@ -57,6 +63,8 @@ static int spot_cost(const struct drawing *g, struct measure m, double height, s
 		if (k->kind == MARK_TEXT) {
 			struct text_room other = text_room(k, m);
 			cost += rooms_touch(&room, &other) ? COST_TEXT : 0;
+		} else if (k->kind == MARK_FILL) {
+			cost += is_in_the_way(k) && fill_touches(k, &room, box) ? COST_TEXT : 0;
 		} else if (mark_crosses(k, &room, box)) {
 			cost += mark_cost(k->kind == MARK_LINE ? k->line.pen : k->arc.pen,
 				spot.ground);

@@ -36,12 +36,51 @@ static struct box guard_window(const struct view *v)
 	return b;
 }
 
-/* The ball, its letter beside it with the leader to its middle. */
-static void draw_ball(struct hand h, const struct guard_ball *b, struct vec at, double scale)
+/* A ring on the sheet: a ball's, or that of its letter. */
+struct ring {
+	struct vec at;
+	double radius;
+};
+
+struct rings {
+	struct ring *list;
+	int n;
+};
+
+static bool is_clear(const struct rings *rings, struct vec at, double radius)
 {
-	double radius = b->ball->diameter / 2 * scale;
-	struct vec out = vec_add(at, vec(-3 * h.letter - radius, 3 * h.letter + radius));
+	for (int i = 0; i < rings->n; i++)
+		if (vec_length(vec_sub(rings->list[i].at, at)) < rings->list[i].radius + radius)
+			return false;
+	return true;
+}
+
+enum { WAYS = 8 };
+
+/* For the letter of a ball: beside it, up to the left, or the next way round that is clear of all
+ * other rings; farther off when none is. */
+static struct vec letter_place(struct hand h, const struct rings *rings, struct ring ball)
+{
+	struct vec first = vec_rotate(vec(1, 0), PI * 3 / 4);
+	double far = sqrt(2) * (ball.radius + 3 * h.letter);
+
+	for (int i = 0; i < 3 * WAYS; i++) {
+		struct vec way = vec_rotate(first, 2 * PI / WAYS * (i % WAYS));
+		double off = far + floor(i / (double)WAYS) * 2 * h.letter;
+		struct vec out = vec_add(ball.at, vec_scale(way, off));
+		if (is_clear(rings, out, 1.3 * h.letter))
+			return out;
+	}
+	return vec_add(ball.at, vec_scale(first, far));
+}
+
+/* The ball, its letter beside it with the leader to its middle. */
+static void draw_ball(struct hand h, const struct guard_ball *b, struct ring ball,
+	struct rings *rings)
+{
+	struct vec at = ball.at, out = letter_place(h, rings, ball);
 	struct vec way = vec_unit(vec_sub(out, at));
+	double radius = ball.radius;
 
 	draw_circle(h.g, PEN_OUTLINE, at, radius);
 	draw_line(h.g, PEN_DIM, vec_add(at, vec_scale(way, radius)),
@@ -53,6 +92,19 @@ static void draw_ball(struct hand h, const struct guard_ball *b, struct vec at, 
 	draw_circle(h.g, PEN_DIM, out, h.letter);
 	draw_text_styled(h.g, vec(out.x, out.y - h.letter / 2), h.letter, 0, ALIGN_MIDDLE,
 		LETTER_BOLD, b->letter);
+	rings->list[rings->n++] = (struct ring){ out, h.letter };
+}
+
+/* The balls that are seen from this side, as they lie on the sheet. */
+static bool ring_of(const struct guard_side *g, int i, double scale, struct ring *ring)
+{
+	const struct ball *b = g->balls->list[i].ball;
+
+	if (ball_seen_from(g->context, b) != g->view.spec.from)
+		return false;
+	ring->at = vec_scale(view_project(g->view.spec.from, b->at), scale);
+	ring->radius = b->diameter / 2 * scale;
+	return true;
 }
 
 static struct box compose_side(struct sheet *s, const void *what, double scale)
@@ -62,13 +114,14 @@ static struct box compose_side(struct sheet *s, const void *what, double scale)
 	const struct stair *st = g->context->stair;
 
 	view_draw(s->drawing, &g->view, (struct placing){ .scale = scale }, &g->window);
-	for (int i = 0; i < g->balls->n; i++) {
-		const struct guard_ball *b = &g->balls->list[i];
-		if (ball_seen_from(g->context, b->ball) != g->view.spec.from)
-			continue;
-		struct vec at = vec_scale(view_project(g->view.spec.from, b->ball->at), scale);
-		draw_ball(s->hand, b, at, scale);
-	}
+	struct rings rings = { NEW_N(s->drawing->arena, struct ring, 2 * g->balls->n + 1), 0 };
+	struct ring ball;
+	for (int i = 0; i < g->balls->n; i++)
+		if (ring_of(g, i, scale, &ball))
+			rings.list[rings.n++] = ball;
+	for (int i = 0; i < g->balls->n; i++)
+		if (ring_of(g, i, scale, &ball))
+			draw_ball(s->hand, &g->balls->list[i], ball, &rings);
 	return draw_view_foot(s->hand, used, g->title, scale, st->job->about.units);
 }
 

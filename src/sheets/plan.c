@@ -51,6 +51,32 @@ static void draw_ground(struct hand h, struct box b)
 	draw_fill(h.g, SHADE_WHITE, corners, 4);
 }
 
+/* Does anything but walls and floor lie in the box? */
+static bool is_drawn_on(const struct view *v, struct box b, double scale)
+{
+	for (int i = 0; i < v->stroke_count; i++) {
+		struct box s = box_add(box_add(box_empty(), v->strokes[i].a), v->strokes[i].b);
+		if (box_touches(b, box_grow(box_scale(s, scale), 0.5)))
+			return true;
+	}
+	return false;
+}
+
+/* The right-hand end of the words between their two lines: before the start of the walking line;
+ * where a gallery's rail runs there, outside of all, with a line from there to the start. */
+static struct vec words_place(struct hand h, const struct plan *p, struct vec start, double wide,
+	double scale)
+{
+	double x = start.x - p->context->stair->job->treads.nosing * scale - 6;
+	struct box words = { x - wide, start.y - 4 * h.letter, x, start.y + 2 * h.letter };
+	double out = plan_box(p).x0 * scale - 4;
+
+	if (!is_drawn_on(&p->guard, words, scale) || out > x)
+		return vec(x, start.y);
+	draw_line(h.g, PEN_DIM, vec(out - wide, start.y), vec(start.x - 0.9, start.y));
+	return vec(out, start.y);
+}
+
 /* Along the walking line, the words before its start; the box of the words. */
 static struct box draw_arrow(struct hand h, const struct plan *p, double scale)
 {
@@ -66,7 +92,7 @@ static struct box draw_arrow(struct hand h, const struct plan *p, double scale)
 
 	for (int i = 0; i < n; i++)
 		line[i] = vec_scale(s->walking_line[i], scale);
-	struct vec words = vec(line[0].x - s->job->treads.nosing * scale - 6, line[0].y);
+	struct vec words = words_place(h, p, vec(line[0].x, line[0].y), w, scale);
 	draw_polyline(h.g, PEN_CENTRE, line, n);
 	draw_circle(h.g, PEN_OUTLINE, line[0], 0.9);
 	draw_arrow_head(h.g, line[n - 1], vec_sub(line[n - 1], line[n - 2]), h.letter * 1.2);
@@ -221,8 +247,8 @@ static struct box compose(struct sheet *s, const void *what, double scale)
 
 	plan_draw(h.g, p, scale);
 	plan_landings_draw(h.g, p, scale);
-	draw_riser_numbers(h, p, scale);
 	around = box_join(around, draw_arrow(h, p, scale));
+	draw_riser_numbers(h, p, scale);
 	around = draw_section_marks(h, p, around, scale);
 	struct dims d = dims_begin(h.g, h.measure, h.letter, around);
 	plan_add_dimensions(&d, p, scale);

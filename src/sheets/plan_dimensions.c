@@ -1,4 +1,5 @@
 #include "draw/bounds.h"
+#include "pitchboard/rail.h"
 #include "pitchboard/width.h"
 #include "sheets/plan_landings.h"
 #include "sheets/reader.h"
@@ -129,6 +130,33 @@ static void stringer_widths(struct dims *d, const struct plan *p, double scale)
 		dims_chain(d, DIM_RIGHT, across, n);
 }
 
+/* A piece of level rail as it lies: end to end, on that side of the stair where it is. */
+static void level_rail(struct dims *d, const struct plan *p, const struct part *rail, int place,
+	double scale)
+{
+	const struct stair *s = p->context->stair;
+	struct box b = box_scale(part_cover(rail, place), scale);
+	struct vec middle = vec((b.x0 + b.x1) / 2, (b.y0 + b.y1) / 2);
+	struct vec centre = plan_at(p, p->flight->total_run / 2, s->width / 2, scale);
+	const char *text = arena_printf(d->drawing->arena, "level rail %s",
+		length_words(d->drawing->arena, s, rail->size.length));
+	const struct dim_link along = { b.x0, b.x1, middle.y, middle.y, text };
+	const struct dim_link across = { b.y0, b.y1, middle.x, middle.x, text };
+
+	if (box_width(b) > box_height(b))
+		dims_chain(d, middle.y > centre.y ? DIM_ABOVE : DIM_BELOW, &along, 1);
+	else
+		dims_chain(d, middle.x > centre.x ? DIM_RIGHT : DIM_LEFT, &across, 1);
+}
+
+static void level_rails(struct dims *d, const struct plan *p, double scale)
+{
+	for (const struct part *k = p->context->parts; k; k = k->next)
+		for (int i = 0; k->kind == &part_rail && k->rail && i < k->count; i++)
+			if (k->rail->pitch <= 0)
+				level_rail(d, p, k, i, scale);
+}
+
 void plan_add_dimensions(struct dims *d, const struct plan *p, double scale)
 {
 	const struct sheet_context *c = p->context;
@@ -138,6 +166,7 @@ void plan_add_dimensions(struct dims *d, const struct plan *p, double scale)
 	wall_end(d, p, &c->stair->job->stair.right, DIM_BELOW, scale);
 	wall_end(d, p, &c->stair->job->stair.left, DIM_ABOVE, scale);
 	opening_width(d, p, scale);
+	level_rails(d, p, scale);
 	if (sheet_says(c, SAYS_STRINGERS))
 		stringer_widths(d, p, scale);
 	if (sheet_says(c, SAYS_LIMITS))

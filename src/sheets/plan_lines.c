@@ -68,8 +68,7 @@ static struct break_line break_of(const struct plan *p)
 	return (struct break_line){ vec(at.x, at.y), vec_unit(vec(along.x, along.y)) };
 }
 
-/* What a part covers in one of its places, in the house. */
-static struct box cover_of(const struct part *p, int place)
+struct box part_cover(const struct part *p, int place)
 {
 	struct box b = box_empty();
 
@@ -91,7 +90,7 @@ static void find_covers(struct arena *a, struct plan *p)
 	struct box *covers = NEW_N(a, struct box, room + 1);
 	for (const struct part *k = p->context->parts; k; k = k->next)
 		for (int i = 0; k->kind == &part_wall_rail && i < k->count; i++)
-			covers[p->cover_count++] = cover_of(k, i);
+			covers[p->cover_count++] = part_cover(k, i);
 	p->covers = covers;
 }
 

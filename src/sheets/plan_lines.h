@@ -33,6 +33,9 @@ struct plan plan_make(struct arena *a, const struct sheet_context *c);
 /* Of all that is drawn, in the house. */
 struct box plan_box(const struct plan *p);
 
+/* What a part covers in one of its places, in the house. */
+struct box part_cover(const struct part *p, int place);
+
 void plan_draw(struct drawing *g, const struct plan *p, double scale);
 
 /* A point of the flight on paper. */

@@ -1,0 +1,165 @@
+/*
+ * Views of a whole flight: balloons may not cost an elevation its scale, scales are those of the
+ * job's units, and every level rail has its length on the plan.
+ */
+#include <setjmp.h>
+#include <stdarg.h>
+#include <stddef.h>
+#include <stdint.h>
+
+#include <cmocka.h>
+
+#include "built.h"
+#include "pitchboard/sheet.h"
+#include "sheets/compose.h"
+#include "six_tenths.h"
+
+/* A gallery over two sides and braced balusters: some twenty different parts to be seen. */
+#define JOB(units)                                                                                 \
+	"pitchboard: 1\n"                                                                          \
+	"job: {name: Test, units: " units "}\n"                                                    \
+	"floors: {total_rise: 2700 mm}\n"                                                          \
+	"opening: {length: 3500 mm, width: 1400 mm, floor_thickness: 290 mm}\n"                    \
+	"stair: {width: 1050 mm, left: open, right: wall}\n"                                       \
+	"treads: {starting_step: {ends: left}}\n"                                                  \
+	"mouldings: {under_nosing: cove}\n"                                                        \
+	"newels: {build: panelled}\n"                                                              \
+	"infill: {kind: braced, rows: [{height: 180 mm, lie: level}]}\n"                           \
+	"rail:\n"                                                                                  \
+	"  level_runs:\n"                                                                          \
+	"    - {side: left, direction: out, length: 350 mm}\n"                                     \
+	"    - {side: left, direction: back, length: 3500 mm}\n"
+
+struct paper_stair {
+	struct built built;
+	struct paper paper;
+	struct stationery none;
+	struct sheet_context context;
+};
+
+static struct paper_stair *on_paper(const char *job, double width, double height)
+{
+	struct built b = built_from(job);
+	struct paper_stair *p = NEW(b.arena, struct paper_stair);
+
+	assert_non_null(b.parts);
+	p->built = b;
+	p->paper = (struct paper){ .name = "test",
+		.width = width,
+		.height = height,
+		.left = 10,
+		.right = 10,
+		.top = 10,
+		.bottom = 10,
+		.lettering = 2.5 };
+	p->context = (struct sheet_context){ .stair = b.stair,
+		.parts = b.parts,
+		.stationery = &p->none,
+		.paper = &p->paper,
+		.measure = six_tenths() };
+	return p;
+}
+
+static struct drawing *draw(struct paper_stair *p, const struct sheet_kind *kind)
+{
+	return kind->draw(p->built.arena, &p->context);
+}
+
+static bool letters(const struct drawing *g, const char *words)
+{
+	for (const struct mark *k = g->first; k; k = k->next)
+		if (k->kind == MARK_TEXT && strcmp(k->text.text, words) == 0)
+			return true;
+	return false;
+}
+
+static const struct drawing *titled(const struct drawing *list, const char *title)
+{
+	for (; list; list = list->next)
+		if (strcmp(list->title, title) == 0)
+			return list;
+	return NULL;
+}
+
+/* How many of its letterings are the mark of a part. */
+static int count_marks(const struct paper_stair *p, const struct drawing *g)
+{
+	int n = 0;
+
+	for (const struct part *k = p->built.parts; k; k = k->next)
+		n += !part_is_existing(k) && letters(g, k->mark);
+	return n;
+}
+
+static bool is_sized(const struct drawing *g)
+{
+	for (const struct mark *k = g->first; k; k = k->next)
+		if (k->kind == MARK_TEXT && strncmp(k->text.text, "opening 3500", 12) == 0)
+			return true;
+	return false;
+}
+
+static void marks_that_would_shrink_an_elevation_have_a_sheet_of_their_own(void **state)
+{
+	struct paper_stair *p = on_paper(JOB("millimetres"), 297, 170);
+	struct drawing *list = draw(p, &sheet_elevation);
+	const struct drawing *sizes = titled(list, "Elevation from the left");
+	const struct drawing *marks = titled(list, "Elevation from the left, marks");
+	(void)state;
+	assert_non_null(sizes);
+	assert_non_null(marks);
+	assert_true(count_marks(p, marks) > 10);
+	assert_false(is_sized(marks));
+	assert_int_equal(count_marks(p, sizes), 0);
+	assert_true(is_sized(sizes));
+	arena_free(p->built.arena);
+}
+
+static void on_a_large_paper_marks_and_sizes_are_together(void **state)
+{
+	struct paper_stair *p = on_paper(JOB("millimetres"), 594, 420);
+	struct drawing *list = draw(p, &sheet_elevation);
+	(void)state;
+	assert_null(titled(list, "Elevation from the left, marks"));
+	assert_true(count_marks(p, list) > 10);
+	assert_true(is_sized(list));
+	arena_free(p->built.arena);
+}
+
+/* 1:32 is 3/8" = 1'-0"; no rule has it in millimetres. */
+static void scales_are_those_of_the_units_of_the_job(void **state)
+{
+	struct paper_stair *inches = on_paper(JOB("inches"), 297, 210);
+	struct paper_stair *mm = on_paper(JOB("millimetres"), 297, 210);
+	(void)state;
+	assert_true(sheet_ratios(&inches->context)[7] == 32);
+	assert_true(sheet_ratios(&mm->context)[5] == 25);
+	mm->paper.scales = SCALES_IMPERIAL;
+	assert_true(sheet_ratios(&mm->context)[7] == 32);
+	arena_free(inches->built.arena);
+	arena_free(mm->built.arena);
+}
+
+static void every_level_rail_has_its_length_on_the_plan(void **state)
+{
+	struct paper_stair *p = on_paper(JOB("millimetres"), 594, 420);
+	const struct drawing *plan = draw(p, &sheet_plan);
+	int n = 0;
+	(void)state;
+	for (const struct mark *k = plan->first; k; k = k->next)
+		n += k->kind == MARK_TEXT && strncmp(k->text.text, "level rail ", 11) == 0;
+	assert_int_equal(n, 2);
+	assert_true(letters(plan, "level rail 3500"));
+	arena_free(p->built.arena);
+}
+
+int main(void)
+{
+	const struct CMUnitTest tests[] = {
+		cmocka_unit_test(marks_that_would_shrink_an_elevation_have_a_sheet_of_their_own),
+		cmocka_unit_test(on_a_large_paper_marks_and_sizes_are_together),
+		cmocka_unit_test(scales_are_those_of_the_units_of_the_job),
+		cmocka_unit_test(every_level_rail_has_its_length_on_the_plan),
+	};
+	return cmocka_run_group_tests(tests, NULL, NULL);
+}
