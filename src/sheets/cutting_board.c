@@ -8,7 +8,7 @@
 #define TITLE 2.0 /* heights in capitals: of the line over the board */
 #define LINE 1.5  /* of a line under it */
 #define AIR 2.0   /* under all */
-#define LEAST 1.3 /* a strip lower than this is not lettered */
+#define LEAST 1.6 /* a strip lower than this is not lettered */
 
 double board_margin(struct hand h)
 {

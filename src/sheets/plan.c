@@ -97,7 +97,7 @@ static struct box draw_arrow(struct hand h, const struct plan *p, double scale)
 	draw_circle(h.g, PEN_OUTLINE, line[0], 0.9);
 	draw_arrow_head(h.g, line[n - 1], vec_sub(line[n - 1], line[n - 2]), h.letter * 1.2);
 	draw_ground(h,
-		(struct box){ words.x - w, words.y - 1.2 * h.letter - 0.9, words.x,
+		(struct box){ words.x - w, words.y - 1.4 * h.letter - 0.9, words.x,
 			words.y + 1.2 * h.letter + 0.9 });
 	draw_text(h.g, vec(words.x, words.y + 0.9), h.letter, ALIGN_RIGHT, up);
 	draw_text(h.g, vec(words.x, words.y - h.letter - 0.9), h.letter, ALIGN_RIGHT, treads);
