@@ -113,6 +113,59 @@ static void every_newel_is_bolted_to_what_it_stands_on(void **state)
 	assert_int_equal(wrong, 0);
 }
 
+/* The box round a hole, in the axes of its piece. */
+static struct extent hole_box(const struct bore *b)
+{
+	struct extent e = { { INFINITY, INFINITY, INFINITY }, { -INFINITY, -INFINITY, -INFINITY } };
+	for (int i = 0; i < 8; i++)
+		extent_stretch(&e,
+			frame_place(b->at,
+				vec3((i & 1 ? 0.5 : -0.5) * b->size.length,
+					(i & 2 ? 0.5 : -0.5) * b->size.width,
+					i & 4 ? -b->size.depth : 0)));
+	return e;
+}
+
+static bool holes_meet(const struct bore *one, const struct bore *other)
+{
+	struct extent a = hole_box(one), b = hole_box(other);
+	return a.low.x < b.high.x && b.low.x < a.high.x && a.low.y < b.high.y &&
+		b.low.y < a.high.y && a.low.z < b.high.z && b.low.z < a.high.z;
+}
+
+/* An access hole leads to its bolt, and a plate has holes. */
+static bool has_room_of_its_own(const struct bore *b)
+{
+	return b->fixing != FIXING_NONE && b->fixing != FIXING_PLATE && b->fixing != FIXING_PLUG;
+}
+
+static void holes_in_a_newel_keep_clear_of_each_other(void **state)
+{
+	int wrong = 0, pairs = 0;
+	(void)state;
+	for (size_t i = 0; i < sizeof(feet) / sizeof(*feet); i++) {
+		struct arena *a = arena_new();
+		struct built b = built_from(arena_printf(a, "%snewels: {section: 90%s}\n",
+			feet[i].job, feet[i].newels));
+		for (const struct part *p = b.parts; p; p = p->next)
+			for (const struct bore *h = p->newel ? p->bores : NULL; h; h = h->next)
+				for (const struct bore *k = h->next; k; k = k->next) {
+					if (!has_room_of_its_own(h) || !has_room_of_its_own(k))
+						continue;
+					pairs++;
+					if (!holes_meet(h, k))
+						continue;
+					print_error("%s, %s: %s and %s\n", feet[i].what, p->mark,
+						h->text, k->text);
+					wrong++;
+				}
+		arena_free(b.arena);
+		arena_free(a);
+	}
+	assert_true(pairs > 50);
+	assert_int_equal(wrong, 0);
+}
+
 static bool is_solid(const struct built *b, struct vec3 at)
 {
 	for (const struct part *p = b->parts; p; p = p->next)
@@ -317,6 +370,7 @@ int main(void)
 {
 	const struct CMUnitTest tests[] = {
 		cmocka_unit_test(every_newel_is_bolted_to_what_it_stands_on),
+		cmocka_unit_test(holes_in_a_newel_keep_clear_of_each_other),
 		cmocka_unit_test(no_newel_stands_over_a_void),
 		cmocka_unit_test(
 			a_top_newel_stands_on_the_structure_and_the_last_riser_goes_round_it),

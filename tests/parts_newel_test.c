@@ -194,7 +194,8 @@ static void on_a_closed_string_a_newel_is_notched_over_it_and_screwed(void **sta
 	assert_non_null(string);
 	assert_int_equal(bores_of(newel, FIXING_SCREW, "screw through the leg, plugged"), 4);
 	assert_int_equal(bores_of(string, FIXING_SCREW, "screw through the leg, plugged"), 4);
-	assert_int_equal(bores_of(string, FIXING_LOOSE_TENON, "loose tenon, newel on string"), 1);
+	assert_int_equal(bores_of(string, FIXING_DOWEL, "dowel, newel on string"), 2);
+	assert_int_equal(bores_of(string, FIXING_NEWEL_BOLT, "newel bolt, into the string"), 1);
 	/* the leg, (90 - 30) / 2 thick, hangs outside the string */
 	struct extent e = built_extent(newel, 0);
 	assert_near(newel->newel->leg, 140, 1e-9);

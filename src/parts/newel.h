@@ -88,10 +88,6 @@ struct post_contact {
 
 struct post_contact post_contact(const struct post *p);
 
-/* Loose tenons between the two: common practice. */
-#define TENON_THICK 12.0
-#define LEAST_TENON 6.0
-
 /* Its cap, and the moulding under that. */
 void cap_add(struct pieces *list, const struct post *p, struct diags *d);
 void cap_moulding_add(struct pieces *list, const struct post *p);

@@ -7,15 +7,15 @@
 /*
  * How the foot of a newel is held, so that a push at its top does not turn it over:
  *
- *       |   |             |   |               |   |              |   |
- *       |  (o) access     |  (o)              |  (o)             |  (o)  .'
- *       | | |             | | |            ___|_|_|___           | |_|.'
- *     __|_|_|__ floor   __|___|__          ___|_|_|___  tread    | | :  the string's
- *         |               |-o-|               ' |               .' : :  edge, tenon
- *         |               | o-|  joist          | string      .'|__:    and leg
+ *       |   |            |     |           |     |             |     |.'
+ *       |  (o) access    |     |           |  (o)|             |  (o).'
+ *       |_|_|            |     |           | '|' |             | '|.'|  dowels before and
+ *     ____|____ floor  __|     |__       __|_'|'_|__ tread     |_.|' |  behind the bolt
+ *         |              | -o- |           __.|.__             |' |  |
+ *         |              |_-o-_| joist        | string         |__|     leg
  *
- *     newel bolt          let in, two        newel bolt and      newel bolt, tenon,
- *     (through a plate)   through bolts      two dowels          leg screwed on
+ *     newel bolt         let in, two       newel bolt and      on a string: newel bolt,
+ *     (through a plate)  through bolts     two dowels          two dowels, leg screwed on
  *
  * A newel bolt has a wood thread at one end, a nut at the other, under a plug.
  * Sizes are common practice.
@@ -47,6 +47,8 @@
 #define IN_JOIST 60.0     /* through bolt beyond the newel: joist, nut and washers */
 
 #define SEAT_DEPTH 40.0
+#define SEAT_DOWEL 12.0
+#define LEAST_SEAT_DOWEL 6.0
 #define SCREW 14 /* number */
 #define SCREW_IN_STRING 25.0
 #define LEG_HEAD 8.0 /* of the leg: its head lies so deep, under a plug */
@@ -114,7 +116,7 @@ static void floor_bolt_add(struct pieces *list, const struct post *p)
 /* The bolt goes through its middle. */
 static void plate_add(struct pieces *list, const struct post *p)
 {
-	double middle = p->section / 2, out = p->core / 6;
+	double middle = p->section / 2, out = p->core / 8;
 	struct bore plate = { .fixing = FIXING_PLATE, .text = "newel plate, let in flush" };
 	plate.at = post_mouth(vec3(0, middle, middle), back, down);
 	plate.size = bore_round(p->core - 2 * PLATE_EDGE, PLATE_THICK);
@@ -284,29 +286,25 @@ static enum newel_held tread_fixing_add(struct pieces *list, const struct post *
 
 /* ---- on a closed string ---- */
 
-/* Of the two thirds that the bolt leaves of the seat; on the raked edge, its hole square to that,
- * in the wood that no housing goes into. */
-static bool seat_tenon_add(struct pieces *list, const struct post *p, struct post_contact c)
+/* Plumb, before and behind the bolt, in the wood that no housing goes into. */
+static void seat_dowels_add(struct pieces *list, const struct post *p, struct post_contact c)
 {
-	const struct rod *r = p->rod;
-	double y = p->section / 2 + p->core / 6, sine = r->slope * r->cosine;
-	struct bore b = { .fixing = FIXING_LOOSE_TENON, .text = "loose tenon, newel on string" };
-	double thick = fmin(TENON_THICK, (c.in1 - c.in0) / 3);
-	if (thick < LEAST_TENON - NEAR_ENOUGH)
-		return false;
-	b.at = post_mouth(vec3(p->slope * y, y, post_across(p, (c.in0 + c.in1) / 2)),
-		vec3(sine, r->cosine, 0), vec3(-r->cosine, sine, 0));
-	b.size = bore_oblong(BORE_MORTISE, p->core / 3, thick, SEAT_DEPTH);
-	b.mate = b.size;
-	b.fixing_length = 2 * SEAT_DEPTH;
-	b.fixing_width = b.size.length;
-	post_drill(list, p, b);
-	return true;
+	double thick = fmin(SEAT_DOWEL, (c.in1 - c.in0) / 2);
+	if (thick < LEAST_SEAT_DOWEL)
+		return;
+	struct bore b = dowel_bore((struct dowel){ thick, 2 * SEAT_DEPTH, SEAT_DEPTH, SEAT_DEPTH });
+	b.text = "dowel, newel on string";
+	for (int i = -1; i <= 1; i += 2) {
+		double y = p->section / 2 + i * p->core / 4;
+		b.at = post_mouth(vec3(p->slope * y, y, post_across(p, (c.in0 + c.in1) / 2)), back,
+			down);
+		post_drill(list, p, b);
+	}
 }
 
 static bool seat_bolt_add(struct pieces *list, const struct post *p, struct post_contact c)
 {
-	struct vec at = vec(p->section / 2 - p->core / 4, post_across(p, (c.in0 + c.in1) / 2));
+	struct vec at = vec(p->section / 2, post_across(p, (c.in0 + c.in1) / 2));
 	struct bore b = { .text = "newel bolt, into the string" };
 	if (c.in1 - c.in0 < THREAD + 2 * BESIDE_THREAD)
 		return false;
@@ -343,7 +341,7 @@ static enum newel_held string_fixing_add(struct pieces *list, const struct post 
 	struct post_contact c = post_contact(p);
 	bool bolted = seat_bolt_add(list, p, c);
 	note_add(list->arena, p, "pack out and screw to the end of the wall as well");
-	seat_tenon_add(list, p, c);
+	seat_dowels_add(list, p, c);
 	if (p->leg > 0)
 		leg_screws_add(list, p);
 	return bolted ? NEWEL_HELD : NEWEL_WITHOUT_BOLT;

@@ -16,6 +16,8 @@
  */
 
 #define TENON_DEPTH 30.0 /* into either side */
+#define TENON_THICK 12.0
+#define LEAST_TENON 6.0
 #define TALL_JOINT 140.0 /* takes two tenons */
 #define LEAST_JOINT 45.0
 
