@@ -127,10 +127,21 @@ static double face_angle(const struct vec3 *f, int n, struct vec3 p)
 	return sum;
 }
 
+static bool is_beside(const struct solid *s, struct vec3 p)
+{
+	struct box3 b = box3_empty();
+	for (int i = 0; i < s->n; i++)
+		b = box3_add(box3_add(b, s->a[i]), s->b[i]);
+	return p.x < b.low.x || p.x > b.high.x || p.y < b.low.y || p.y > b.high.y ||
+		p.z < b.low.z || p.z > b.high.z;
+}
+
 /* All its faces together are seen under the whole sphere from inside, under nothing from outside.
  */
 static bool solid_contains(const struct solid *s, struct vec3 p)
 {
+	if (is_beside(s, p))
+		return false;
 	double sum = face_angle(s->a, s->n, p) - face_angle(s->b, s->n, p);
 	for (int i = 0; i < s->n; i++) {
 		int k = (i + 1) % s->n;
