@@ -3,6 +3,7 @@
  * the loads that the edition asks, cautions, and what each line means.
  */
 #include "draw/bounds.h"
+#include "draw/dimension.h"
 #include "sheets/limits.h"
 #include "sheets/tables.h"
 #include "sheets/words.h"
@@ -34,7 +35,8 @@ static const char *code_note(struct arena *a, const struct finding *list)
 	if (!list)
 		return "The job names no code: nothing in this set was held against one.";
 	return arena_printf(a,
-		"Drawn to %s as entered in its file. Met: the stair as drawn meets the limit as "
+		"Held against %s as entered in its file. Met: the stair as drawn meets the limit "
+		"as "
 		"entered; it is no more than that. Codes differ by place, and the authority having "
 		"jurisdiction decides.",
 		list->rules->title);
@@ -67,6 +69,10 @@ static void set_all_notes(struct sheet *s)
 			"Vertical sizes are from finished floor to finished floor unless they say "
 			"structure. Widths are between finished walls; an open side counts at the "
 			"outer face of its stringer." },
+		{ NULL,
+			"Risers are even once both floors have the finishes as entered: with "
+			"others "
+			"the lowest and the highest come out different." },
 		{ NULL, rounding_words(a, st) },
 		{ NULL, verify_words(a, st->job) },
 		{ "Code", code_note(a, c->findings) },
@@ -118,6 +124,15 @@ static const struct line_meaning meanings[] = {
 
 enum { MEANINGS = sizeof(meanings) / sizeof(*meanings) };
 
+/* Sizes are told by their ticks, not by their width. */
+static void draw_sample(struct hand h, enum pen pen, struct vec from, struct vec to)
+{
+	if (pen == PEN_DIM)
+		dim_between(h.g, h.letter, from, to, "");
+	else
+		draw_line(h.g, pen, from, to);
+}
+
 /* At the upper left of the room, which loses it. */
 static void draw_legend(struct sheet *s)
 {
@@ -130,7 +145,7 @@ static void draw_legend(struct sheet *s)
 	for (int i = 0; i < MEANINGS; i++) {
 		y -= row;
 		double middle = y + h.letter / 2;
-		draw_line(h.g, meanings[i].pen, vec(x, middle), vec(x + sample, middle));
+		draw_sample(h, meanings[i].pen, vec(x, middle), vec(x + sample, middle));
 		draw_text(h.g, vec(x + sample + 2 * h.letter, y), h.letter, ALIGN_LEFT,
 			meanings[i].words);
 		wide = fmax(wide,

@@ -96,9 +96,12 @@ const char *code_words(struct arena *a, const struct finding *list)
 {
 	if (!list)
 		return "not checked: no code named";
-	return arena_printf(a, "%s: %d NOT MET, %d near, %d met as entered", list->rules->brief,
-		findings_count(list, FINDING_NOT_MET), findings_count(list, FINDING_NEAR),
-		findings_count(list, FINDING_MET));
+	int missed = findings_count(list, FINDING_NOT_MET);
+
+	return arena_printf(a, "%s: %d %s, %d near, %d met as entered, %d not checked here",
+		list->rules->brief, missed, missed ? "NOT MET" : "not met",
+		findings_count(list, FINDING_NEAR), findings_count(list, FINDING_MET),
+		findings_count(list, FINDING_NOT_CHECKED));
 }
 
 const char *balustrade_species(struct arena *a, const struct job_material *m, const char *before)

@@ -32,7 +32,8 @@ const char *general_words(struct arena *a, const struct stair *s);
 /* What the code asks and this stair does not have, as a note; "" when there is nothing of it. */
 const char *not_met_words(struct arena *a, const struct finding *list);
 
-/* IRC 2021: 2 not met, 1 near, 23 met as entered; or that no code was named. */
+/* IRC 2021: 2 NOT MET, 1 near, 23 met as entered, 8 not checked here; or that no code was named.
+ */
 const char *code_words(struct arena *a, const struct finding *list);
 
 /* "balustrade red oak", the first word given; where its trades differ "newels of ash, rail of red
