@@ -72,14 +72,26 @@ static struct vec3 bore_point(const struct bore *b, double deep)
 	return vec3_sub(b->at.origin, vec3_scale(b->at.w, deep));
 }
 
+/* Wood of a piece at this depth; along a seam a hair beside it, on the piece's own side, counts. */
+static bool is_wood(const struct part *piece, const struct bore *b, double deep)
+{
+	struct vec3 p = bore_point(b, deep);
+	const struct vec3 hairs[] = { { 0, 0, 0 }, vec3_scale(b->at.u, HAIR),
+		vec3_scale(b->at.u, -HAIR), vec3_scale(b->at.v, HAIR), vec3_scale(b->at.v, -HAIR) };
+	for (int i = 0; i < 5; i++)
+		if (solids_contain(piece->solids, vec3_add(p, hairs[i])))
+			return true;
+	return false;
+}
+
 /* How deep the wood of a piece is along a hole: its depth, when it ends inside. */
 static double wood_along(const struct part *piece, const struct bore *b)
 {
 	double in = 0, out = b->size.depth;
-	if (solids_contain(piece->solids, bore_point(b, out - SKIN)))
+	if (is_wood(piece, b, out - SKIN))
 		return out;
 	for (double at = SKIN; at < out; at += STEP) {
-		if (!solids_contain(piece->solids, bore_point(b, at))) {
+		if (!is_wood(piece, b, at)) {
 			out = at;
 			break;
 		}
@@ -87,18 +99,20 @@ static double wood_along(const struct part *piece, const struct bore *b)
 	}
 	while (out - in > NEAR_ENOUGH / 100) {
 		double middle = (in + out) / 2;
-		bool inside = solids_contain(piece->solids, bore_point(b, middle));
+		bool inside = is_wood(piece, b, middle);
 		*(inside ? &in : &out) = middle;
 	}
 	return out;
 }
 
-/* What is left of a hole when it comes out of this piece, in the one behind; is there one? */
+/* What is left of a hole when it comes out of this piece, in the one behind; is there one?  One
+ * that has come into a piece without wood along it ends there, or two such would hand it to and
+ * fro. */
 static bool drill_on(struct arena *a, const struct assembly *all, struct part *piece,
 	struct bore *b)
 {
 	double wood = wood_along(piece, b), left = b->size.depth - wood;
-	if (left < SKIN)
+	if (left < SKIN || (b->goes_on && wood < SKIN))
 		return false;
 	struct bore on = *b;
 	on.next = NULL;
