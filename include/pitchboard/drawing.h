@@ -112,6 +112,7 @@ struct drawing {
 	const char *id;    /* sheet number, "S-101": page label, bookmark, part of the SVG's name */
 	const char *title; /* "Plan" */
 	const char *scale; /* main scale as the title block writes it; NULL: none */
+	const char *set;   /* number of the set it belongs to; NULL: of none */
 	const char *file;  /* stem of the PDF it belongs to: drawings of one stem, in order, are one
 			      file */
 	const char *svg;   /* stem of its own SVG; NULL: none is written */
@@ -160,8 +161,10 @@ struct box drawing_bounds(const struct drawing *g, struct measure m);
  * else it gets one line a fault. */
 int drawing_faults(struct arena *a, const struct drawing *g, struct measure m, const char **report);
 
-/* 12 hex digits that tell one set of drawings from another. */
-const char *drawings_fingerprint(struct arena *a, const struct drawing *list);
+/* 12 hex digits that tell one set of drawings from another: of all that is on its sheets, and of
+ * what is laid over them, which may be NULL. */
+const char *drawings_fingerprint(struct arena *a, const struct drawing *list,
+	const struct drawing *over);
 
 /* One line a mark, rounded to 0.001 mm: golden tests and `--dump=drawing`. */
 const char *drawing_dump(struct arena *a, const struct drawing *g);

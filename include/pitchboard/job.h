@@ -54,6 +54,7 @@ struct assumption {
 struct job_about {
 	const struct node *src;
 	const char *number, *name, *client, *site, *drawn_by, *date; /* date: 2026-11-02 */
+	const char *shop, *shop_address;
 	enum units units;
 	int fraction;
 	int finest; /* the finest graduation on which some length of the job lies, typed or taken
@@ -280,6 +281,9 @@ static inline struct lettering job_lettering(const struct job *job)
 /* Finished floor to finished floor, whichever rise was given; 0 when none could be read. */
 double job_total_rise(const struct job *job);
 
+/* The day these drawings are of: that of the newest revision, where the job's own is older; "". */
+const char *job_date(const struct job *job);
+
 /* Carriages between the outer two stringers: as many as the job says, else as its spacing asks; and
  * how far apart they stand then, centre to centre. */
 int job_carriages(const struct job *job);
@@ -290,7 +294,7 @@ double job_carriage_spacing(const struct job *job);
 double job_open_skirt(const struct job *job);
 
 /* Was this measurement ("total_rise", "width", "opening_length", ...) marked as measured on site?
- */
+ * The width of a stair that stands free is chosen and wants no measuring. */
 bool job_is_measured(const struct job *job, const char *size);
 
 /* Every site measurement of the job that is given but not marked as measured; the count. */

@@ -129,6 +129,10 @@ struct finding {
 const struct finding *code_check(struct arena *a, const struct stair *s, const struct part *parts,
 	const struct rule_set *rules, struct diags *d);
 
+/* Where nothing guards the edge of the opening in the upper floor, in words: "left edge of the
+ * opening, all 11'-4\""; "" where all of it is guarded, or the job gives no opening. */
+const char *opening_bare_words(struct arena *a, const struct stair *s, const struct part *parts);
+
 /* Warns of what the job itself asks for and does not get: headroom as wanted, planks as on offer.
  * NULL stair or parts: of nothing. */
 void wishes_check(struct arena *a, const struct stair *s, const struct part *parts,

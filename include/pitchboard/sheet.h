@@ -25,9 +25,11 @@ struct sheet_context {
 	const struct finding *findings; /* NULL: the job names no code */
 	const struct change *changes;   /* since an earlier job */
 	const struct drawing *earlier;  /* its sheets; NULL: nothing is compared */
+	struct earlier was;             /* and that job itself */
 	const struct sheet_set *set;
-	const char
-		*set_fingerprint; /* of all its sheets without their frames: when all are drawn */
+	/* The number of the set: of all that is printed but itself and the job file's; "" while it
+	 * is reckoned, when neither is lettered. */
+	const char *set_fingerprint;
 };
 
 /* What is issued, beside the wood: findings may be NULL when the job names no code, changes and the
@@ -38,6 +40,7 @@ struct issue {
 	const struct finding *findings;
 	const struct change *changes;
 	const struct drawing *earlier;
+	struct earlier was;
 };
 
 /* A kind of sheet lives whole in src/sheets/NAME.c and ends in one row. */

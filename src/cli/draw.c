@@ -93,7 +93,7 @@ static struct imprint imprint_of(struct arena *a, const struct job *job)
 		.subject = arena_printf(a, "Stair drawings%s%s", *about->number ? ", job " : "",
 			about->number),
 		.keywords = arena_printf(a, "job file %s", job->fingerprint),
-		.date = about->date,
+		.date = job_date(job),
 	};
 }
 
@@ -122,6 +122,7 @@ static struct issue issue_make(struct arena *a, const struct shop *shop, const s
 	if (!was->parts || !parts)
 		return now;
 	diags_init(&d, a, shop->earlier.path, NULL);
+	now.was = *was;
 	now.changes = changes_find(a, *was, stair, parts);
 	const struct finding *before = code_check(a, was->stair, was->parts,
 		rules_read(a, shop->templates, was->stair->job, &d), &d);

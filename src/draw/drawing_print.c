@@ -40,20 +40,27 @@ static uint64_t add_mark(uint64_t f, const struct mark *k)
 			k->fill.n);
 	case MARK_TEXT:
 		f = add_length(add_points(f, &k->text.at, 1), k->text.height);
+		f = fingerprint_add(f, (uint32_t)(8 * (int)k->text.style + (int)k->text.align));
 		return add_text(add_length(f, k->text.angle), k->text.text);
 	}
 	return f;
 }
 
-const char *drawings_fingerprint(struct arena *a, const struct drawing *list)
+static uint64_t add_drawings(uint64_t f, const struct drawing *list)
 {
-	uint64_t f = FINGERPRINT_OF_NOTHING;
-
 	for (const struct drawing *g = list; g; g = g->next) {
 		f = add_text(f, g->id ? g->id : "");
 		f = add_length(add_length(f, g->width), g->height);
 		for (const struct mark *k = g->first; k; k = k->next)
 			f = add_mark(f, k);
 	}
+	return f;
+}
+
+const char *drawings_fingerprint(struct arena *a, const struct drawing *list,
+	const struct drawing *over)
+{
+	uint64_t f = add_drawings(add_drawings(FINGERPRINT_OF_NOTHING, list), over);
+
 	return arena_printf(a, "%012llx", (unsigned long long)(f & 0xffffffffffffu));
 }

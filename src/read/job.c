@@ -110,6 +110,15 @@ double job_total_rise(const struct job *job)
 	return f->structural_rise + f->upper_finish - f->lower_finish;
 }
 
+const char *job_date(const struct job *job)
+{
+	const char *own = job->about.date ? job->about.date : "", *newest = "";
+
+	if (job->revision_count)
+		newest = job->revisions[job->revision_count - 1].date;
+	return newest && strcmp(newest, own) > 0 ? newest : own; /* 2026-11-02: as text in order */
+}
+
 const struct job *job_read(struct arena *a, const char *text, struct diags *d)
 {
 	int errors = d->errors;

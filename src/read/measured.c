@@ -78,6 +78,8 @@ static bool is_listed(const struct job_measured *m, const char *size)
 
 bool job_is_measured(const struct job *job, const char *size)
 {
+	if (strcmp(size, "width") == 0 && !width_is_found(job))
+		return true;
 	/* The finished rise follows from the structural one where that was measured. */
 	if (strcmp(size, "total_rise") == 0 && job->floors.structural_rise > 0)
 		size = "structural_rise";

@@ -122,6 +122,28 @@ static void add_bare(const struct survey *s, const struct edge *e, struct readin
 	}
 }
 
+static struct reading bare_edges(const struct survey *s)
+{
+	struct reading r = reading_none();
+	struct edge edges[EDGES];
+
+	edges_of(s, edges);
+	for (int i = 0; i < EDGES; i++)
+		add_bare(s, &edges[i], &r);
+	return r;
+}
+
+const char *opening_bare_words(struct arena *a, const struct stair *stair,
+	const struct part *parts)
+{
+	const struct survey s = survey_make(a, stair, parts);
+
+	if (stair->job->opening.length <= 0)
+		return "";
+	struct reading r = bare_edges(&s);
+	return r.state == READING_TAKEN && r.most > OVER ? r.most_at : "";
+}
+
 static bool is_said(const struct job *job)
 {
 	return job->rail.level_run_count > 0 || node_has(job->opening.src, "walls");
@@ -129,14 +151,9 @@ static bool is_said(const struct job *job)
 
 static struct reading edge_without_guard(const struct survey *s)
 {
-	struct reading r = reading_none();
-	struct edge edges[EDGES];
-
 	if (s->stair->job->opening.length <= 0)
 		return reading_not_possible("the job gives no opening in the upper floor");
-	edges_of(s, edges);
-	for (int i = 0; i < EDGES; i++)
-		add_bare(s, &edges[i], &r);
+	struct reading r = bare_edges(s);
 	if (r.state != READING_TAKEN)
 		return reading_shown(reading_of(0, "all round the opening"), "guarded");
 	if (!is_said(s->stair->job) && r.most > OVER)

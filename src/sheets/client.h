@@ -25,6 +25,33 @@ const char *client_steps(struct arena *a, const struct stair *s);
 /* Does the stair have a piece of this family? */
 bool client_has(const struct sheet_context *c, const struct part_kind *kind);
 
+/* ---- wood and finish (client_material.c) ---- */
+
+enum client_wood {
+	WOOD_TREADS,
+	WOOD_RISERS,
+	WOOD_STRINGERS,
+	WOOD_CARRIAGES,
+	WOOD_SKIRTS,
+	WOOD_MOULDINGS,
+	WOOD_NEWELS,
+	WOOD_RAIL,
+	WOOD_BALUSTERS,
+};
+
+/* As the client has chosen them, or that they are not chosen yet. */
+const char *client_wood_words(struct arena *a, const struct job *job, enum client_wood wood);
+const char *client_finish_words(const struct job *job, enum client_wood wood);
+
+/* "wood of the treads, finish", of the woods in the set `used` (1 << wood); "" when all is chosen. */
+const char *client_still_to_choose(struct arena *a, const struct job *job, unsigned used);
+
+/* ---- what has changed (client_changes.c) ---- */
+
+/* Since the set before: a paragraph each, ended by an empty one; their count, 0 when nothing is
+ * compared. */
+int client_changes(struct arena *a, const struct sheet_context *c, struct note *notes, int most);
+
 /* ---- pages of words (client_prose.c) ---- */
 
 enum { CLIENT_LETTERS = 7, CLIENT_LETTERS_PLAIN = 4 };

@@ -129,15 +129,20 @@ static const char *newest_revision(const struct job *job)
 	return job->revision_count ? job->revisions[job->revision_count - 1].mark : "-";
 }
 
-static const char *status_text(struct arena *a, const struct stair *s)
+static bool is_for_client(const struct sheet_context *c)
 {
-	const struct job *job = s->job;
+	return c->set && c->set->reader == READER_CLIENT;
+}
+
+static const char *status_text(struct arena *a, const struct sheet_context *c)
+{
+	const struct job *job = c->stair->job;
 
 	if (*unverified_words(a, job))
-		return "NOT FOR FABRICATION";
-	return arena_printf(a, "measured %s %s%s", job->measured.by ? job->measured.by : "",
-		job->measured.date ? job->measured.date : "",
-		s->headroom.state == HEADROOM_SHORT ? "; HEADROOM SHORT" : "");
+		return is_for_client(c) ? "SITE SIZES NOT ALL VERIFIED" : "NOT FOR FABRICATION";
+	return arena_printf(a, "%ssite sizes verified, %s, %s",
+		c->stair->headroom.state == HEADROOM_SHORT ? "HEADROOM SHORT; " : "",
+		job->measured.by, job->measured.date);
 }
 
 static const char *units_text(struct arena *a, const struct job *job)
@@ -158,15 +163,17 @@ static const char *field_text(struct arena *a, const struct title_page *p, const
 		{ "client", job->about.client },
 		{ "site", job->about.site },
 		{ "drawn_by", job->about.drawn_by },
-		{ "date", job->about.date },
+		{ "shop", job->about.shop },
+		{ "shop_address", job->about.shop_address },
+		{ "date", job_date(job) },
 		{ "title", p->sheet->title },
 		{ "sheet", p->sheet->id },
 		{ "of", arena_printf(a, "%d of %d", p->number, p->of) },
 		{ "scale", p->sheet->scale ? p->sheet->scale : "none" },
 		{ "revision", newest_revision(job) },
-		{ "status", status_text(a, p->context->stair) },
+		{ "status", status_text(a, p->context) },
 		{ "units", units_text(a, job) },
-		{ "fingerprint", job->fingerprint },
+		{ "fingerprint", *p->context->set_fingerprint ? job->fingerprint : "" },
 		{ "set", p->context->set_fingerprint },
 		{ "program", "pitchboard" },
 		{ "initials", "" },
@@ -259,13 +266,19 @@ static void draw_warning(struct arena *a, const struct title_page *p, struct han
 {
 	struct box frame = frame_box(p->context->paper);
 	const char *open = unverified_words(a, p->context->stair->job);
-	const char *text = arena_printf(a, "NOT FOR FABRICATION: verify in field: %s", open);
+	bool client = is_for_client(p->context);
+	const char *text = arena_printf(a, "%s: %s",
+		client ? "Not to be built from. Not yet measured in your house"
+		       : "NOT FOR FABRICATION: verify in field",
+		open);
 	double big = h.letter * 1.2;
 
 	if (!*open)
 		return;
 	if (measure_width(h.measure, LETTER_BOLD, big, text) > box_width(frame))
-		text = "NOT FOR FABRICATION: sizes to be verified in field, see the first sheet";
+		text = client
+			? "Not to be built from. Some sizes are not yet measured in your house"
+			: "NOT FOR FABRICATION: sizes to be verified in field, see the first sheet";
 	draw_text_styled(h.g, vec((frame.x0 + frame.x1) / 2, frame.y1 + 2), big, 0, ALIGN_MIDDLE,
 		LETTER_BOLD, text);
 }

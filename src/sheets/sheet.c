@@ -5,6 +5,7 @@
 
 #include <string.h>
 
+#include "base/text.h"
 #include "sheets/client_sign.h"
 #include "sheets/clouds.h"
 #include "sheets/frame.h"
@@ -84,6 +85,39 @@ static struct drawing *draw_cover(struct arena *a, const struct sheet_context *c
 	return (struct drawing *)with_index.sheets;
 }
 
+/* Signatures and frames of these sheets, on sheets of their own. */
+static struct drawing *draw_over(struct arena *a, const struct sheet_context *c,
+	const struct drawing *sheets)
+{
+	struct drawing *first = NULL, **tail = &first;
+
+	for (const struct drawing *g = sheets; g; g = g->next) {
+		*tail = drawing_new(a, g->use, g->width, g->height);
+		(*tail)->id = g->id;
+		(*tail)->title = g->title;
+		(*tail)->scale = g->scale;
+		(*tail)->pens = g->pens;
+		tail = &(*tail)->next;
+	}
+	client_sign(a, c, first);
+	frames_draw(a, c, first);
+	return first;
+}
+
+/* All that is printed makes the number of the set, and the number is printed: so what it stands in
+ * is drawn twice, at first without it. */
+static void finish_set(struct arena *a, struct sheet_context c, struct drawing *sheets)
+{
+	c.set_fingerprint = "";
+	c.set_fingerprint = drawings_fingerprint(a, sheets, draw_over(a, &c, sheets));
+	struct drawing *over = draw_over(a, &c, sheets);
+
+	for (struct drawing *g = sheets; g; g = g->next, over = over->next) {
+		drawing_take(g, over, vec(0, 0));
+		g->set = c.set_fingerprint;
+	}
+}
+
 /* A sheet sees those before it; the cover lists all others, so it is drawn when they are there and
  * put before them. */
 static struct drawing *draw_set(struct arena *a, const struct sheet_context *c, const char *stem)
@@ -105,9 +139,7 @@ static struct drawing *draw_set(struct arena *a, const struct sheet_context *c, 
 	}
 	clouds_draw(a, c, first); /* the cover lists the changes in words */
 	cover = has_cover ? draw_cover(a, c, stem, first) : first;
-	with_index.set_fingerprint = drawings_fingerprint(a, cover);
-	client_sign(a, &with_index, cover);
-	frames_draw(a, &with_index, cover);
+	finish_set(a, with_index, cover);
 	return cover;
 }
 
@@ -165,6 +197,25 @@ static void warn_stamp(const struct sheet_context *c, struct diags *d)
 			job->sheets.paper, c->set->title);
 }
 
+/* A set is signed by somebody, somewhere, on some day: an empty field would be filled in by hand. */
+static void warn_unsigned(struct arena *a, const struct sheet_context *c, struct diags *d)
+{
+	const struct job_about *job = &c->stair->job->about;
+	struct text lacks = { .arena = a };
+	const struct {
+		const char *text, *key;
+	} wanted[] = { { job_date(c->stair->job), "date" }, { job->client, "client" },
+		{ job->site, "site" }, { job->shop, "shop" } };
+
+	for (size_t i = 0; i < sizeof(wanted) / sizeof(*wanted); i++)
+		if (!wanted[i].text || !*wanted[i].text)
+			text_join(&lacks, ", ", wanted[i].key);
+	if (c->set->reader == READER_CLIENT && lacks.length)
+		diag_warning(d, node_pos(job->src, NULL), "name them under job",
+			"the client's set, which is signed, says nothing of: %s",
+			text_chars(&lacks));
+}
+
 /* A set that was asked for by name has files of its own beside those of the job's. */
 static const char *issue_stem(struct arena *a, const struct job *job, const char *set)
 {
@@ -198,12 +249,14 @@ const struct drawing *sheets_draw(struct arena *a, const struct stair *s, const 
 		.findings = issue.findings,
 		.changes = issue.changes,
 		.earlier = issue.earlier,
+		.was = issue.was,
 		.set = set,
 		.blanks = blanks_make(a, s, parts) };
 	c.cutting = cutting_make(a, s, c.blanks, d);
 	struct drawing *first = draw_set(a, &c, issue_stem(a, job, issue.set));
 	warn_small(job, first, d);
 	warn_stamp(&c, d);
+	warn_unsigned(a, &c, d);
 	if (set->templates)
 		append(&first, templates_draw(a, &c, tiles));
 	return first;
