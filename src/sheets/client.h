@@ -22,6 +22,19 @@ const char *client_status(struct arena *a, const struct job *job);
 /* How many steps, how high and how deep. */
 const char *client_steps(struct arena *a, const struct stair *s);
 
+/* The least of it, and whether it rests on sizes that nobody has measured. */
+const char *client_headroom(struct arena *a, const struct stair *s);
+
+/* A site measurement, said to be not verified while it is not marked as measured. */
+const char *client_measured(struct arena *a, const struct stair *s, const char *size, double mm);
+
+/* That the edge of the opening upstairs is left for somebody to guard; "" where it is guarded. */
+const char *client_edge_words(struct arena *a, const struct sheet_context *c);
+
+/* With which code the drawings were compared; what of it is not met, a paragraph each. */
+const char *client_code(struct arena *a, const struct finding *list);
+int client_not_met(struct arena *a, const struct finding *list, struct note *notes, int most);
+
 /* Does the stair have a piece of this family? */
 bool client_has(const struct sheet_context *c, const struct part_kind *kind);
 
@@ -48,8 +61,7 @@ const char *client_still_to_choose(struct arena *a, const struct job *job, unsig
 
 /* ---- what has changed (client_changes.c) ---- */
 
-/* Since the set before: a paragraph each, ended by an empty one; their count, 0 when nothing is
- * compared. */
+/* Since the set before, a paragraph each; their count, 0 when nothing is compared. */
 int client_changes(struct arena *a, const struct sheet_context *c, struct note *notes, int most);
 
 /* ---- pages of words (client_prose.c) ---- */

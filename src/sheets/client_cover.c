@@ -3,8 +3,7 @@
  */
 #include "draw/bounds.h"
 #include "draw/place.h"
-#include "sheets/client.h"
-#include "sheets/words.h"
+#include "sheets/client_facts.h"
 
 #define WORDS 0.38 /* of the sheet's width; the picture has the rest */
 #define TITLE 2.2  /* height of its capitals, of the lettering's */
@@ -53,38 +52,57 @@ static void draw_title(struct hand h, struct box column, struct lines l)
 	draw_line(h.g, PEN_FRAME, vec(column.x0, rule), vec(column.x1, rule));
 }
 
-static const char *or_none(const char *text)
-{
-	return text && *text ? text : "-";
-}
-
 static const char *issue_words(struct arena *a, const struct job *job)
 {
 	const struct revision *r =
 		job->revision_count ? &job->revisions[job->revision_count - 1] : NULL;
+	const char *date = job_date(job), *comma = *date ? ", " : "";
 
 	if (!r)
-		return arena_printf(a, "%s, first issue", or_none(job->about.date));
-	return arena_printf(a, "%s, revision %s: %s", or_none(job->about.date), r->mark,
-		or_none(r->text));
+		return *date ? arena_printf(a, "%s, first issue", date) : "";
+	return arena_printf(a, "%s%srevision %s%s%s", date, comma, r->mark, *r->text ? ": " : "",
+		r->text);
 }
 
-enum { MOST_NOTES = 16 };
+static const char *shop_words(struct arena *a, const struct job *job)
+{
+	const char *address = job->about.shop_address;
+
+	if (!job->about.shop || !*job->about.shop)
+		return "";
+	return arena_printf(a, "%s%s%s", job->about.shop, address && *address ? ", " : "",
+		address ? address : "");
+}
+
+enum { MOST_NOTES = 96, MOST_CHANGES = 40, MOST_NOT_MET = 20 };
+
+/* Left out where the job says nothing. */
+static int add_note(struct note *notes, int n, const char *heading, const char *text)
+{
+	if (!text || !*text)
+		return n;
+	notes[n] = (struct note){ heading, text };
+	return n + 1;
+}
 
 static int list_notes(struct arena *a, const struct sheet_context *c, struct note *notes)
 {
 	const struct job *job = c->stair->job;
 	const char *const *said = client_proposal(a, c);
-	int n = 0;
+	int n = add_note(notes, 0, "Proposed to", job->about.client);
 
-	notes[n++] = (struct note){ "Proposed to", or_none(job->about.client) };
-	notes[n++] = (struct note){ "For the house at", or_none(job->about.site) };
-	notes[n++] = (struct note){ "Date", issue_words(a, job) };
+	n = add_note(notes, n, "Proposed by", shop_words(a, job));
+	n = add_note(notes, n, "For the house at", job->about.site);
+	n = add_note(notes, n, "Date", issue_words(a, job));
 	for (int i = 0; said[i]; i++)
-		notes[n++] = (struct note){ i ? NULL : "What is proposed", said[i] };
-	notes[n++] = (struct note){ "Measurements of the house", client_status(a, job) };
-	notes[n++] = (struct note){ "Building code", not_met_words(a, c->findings) };
-	return n;
+		n = add_note(notes, n, i ? NULL : "What is proposed", said[i]);
+	n = add_note(notes, n, "The edge upstairs", client_edge_words(a, c));
+	n = add_note(notes, n, "Still to choose",
+		client_still_to_choose(a, job, client_woods(c)));
+	n = add_note(notes, n, "Measurements of the house", client_status(a, job));
+	n = add_note(notes, n, "Building code", client_code(a, c->findings));
+	n += client_not_met(a, c->findings, notes + n, MOST_NOT_MET);
+	return n + client_changes(a, c, notes + n, MOST_CHANGES);
 }
 
 /* Title and words in letters as large as the column has room for; the words on a sheet of their own

@@ -44,7 +44,7 @@ static void add_floor_to_floor(struct dims *dims, const struct drafting *d)
 	struct dim_link rise = { low.y, high.y, low.x, high.x,
 		arena_printf(dims->drawing->arena, "%s floor to floor%s",
 			length_words(dims->drawing->arena, s, s->total_rise),
-			job_is_measured(s->job, size) ? "" : " VIF") };
+			job_is_measured(s->job, size) ? "" : " (not verified)") };
 
 	dims_chain(dims, side_high(d), &rise, 1);
 }

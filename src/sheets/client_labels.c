@@ -1,8 +1,6 @@
 /*
  * The families of parts as a client calls them, and what each is made of.
  */
-#include <string.h>
-
 #include "sheets/client.h"
 
 /* ---- words ---- */
@@ -18,12 +16,6 @@ static const char *infill_head(const struct job *job)
 	return "";
 }
 
-/* A material that says how it is finished is not finished otherwise: "poplar, painted". */
-static const char *finish_of(const struct job *job, const struct part *p)
-{
-	return strchr(p->material, ',') ? "" : job->material.finish;
-}
-
 /* ---- where they point ---- */
 
 /* Where one would like to point: at a share of the run that is open, and so high over the nosing
@@ -31,23 +23,24 @@ static const char *finish_of(const struct job *job, const struct part *p)
 static const struct family {
 	const struct part_kind *kind;
 	const char *head; /* NULL: by the infill */
+	enum client_wood wood;
 	enum named named;
 	double share;
 	double lift; /* in heights of the rail */
 	double far;  /* not named where the nearest edge seen is farther off, in unit runs */
 } families[] = {
-	{ &part_rail, "Rail", NAMED_OVER, 0.72, 1, 100 },
-	{ &part_wall_rail, "Wall rail", NAMED_OVER, 0.25, 1, 100 },
-	{ &part_infill, NULL, NAMED_OVER, 0.55, 0.45, 100 },
-	{ &part_newel, "Newel posts", NAMED_OVER, 0, 0.6, 100 },
-	{ &part_tread, "Treads", NAMED_UNDER, 0.8, 0, 3 },
-	{ &part_riser, "Risers", NAMED_UNDER, 0.66, -0.1, 2 },
-	{ &part_stringer, "Stringers", NAMED_UNDER, 0.4, -0.5, 100 },
-	{ &part_skirt, "Skirt boards", NAMED_UNDER, 0.4, 0.1, 3 },
-	{ &part_wall_rail, "Wall rail", NAMED_ON_PLAN, 0.7, 0, 100 },
-	{ &part_tread, "Treads", NAMED_ON_PLAN, 0.8, 0, 3 },
-	{ &part_rail, "Rail", NAMED_ON_PLAN, 0.6, 0, 100 },
-	{ &part_newel, "Newel posts", NAMED_ON_PLAN, 1.02, 0, 100 },
+	{ &part_rail, "Rail", WOOD_RAIL, NAMED_OVER, 0.72, 1, 100 },
+	{ &part_wall_rail, "Wall rail", WOOD_RAIL, NAMED_OVER, 0.25, 1, 100 },
+	{ &part_infill, NULL, WOOD_BALUSTERS, NAMED_OVER, 0.55, 0.45, 100 },
+	{ &part_newel, "Newel posts", WOOD_NEWELS, NAMED_OVER, 0, 0.6, 100 },
+	{ &part_tread, "Treads", WOOD_TREADS, NAMED_UNDER, 0.8, 0, 3 },
+	{ &part_riser, "Risers", WOOD_RISERS, NAMED_UNDER, 0.66, -0.1, 2 },
+	{ &part_stringer, "Stringers", WOOD_STRINGERS, NAMED_UNDER, 0.4, -0.5, 100 },
+	{ &part_skirt, "Skirt boards", WOOD_SKIRTS, NAMED_UNDER, 0.4, 0.1, 3 },
+	{ &part_wall_rail, "Wall rail", WOOD_RAIL, NAMED_ON_PLAN, 0.7, 0, 100 },
+	{ &part_tread, "Treads", WOOD_TREADS, NAMED_ON_PLAN, 0.8, 0, 3 },
+	{ &part_rail, "Rail", WOOD_RAIL, NAMED_ON_PLAN, 0.6, 0, 100 },
+	{ &part_newel, "Newel posts", WOOD_NEWELS, NAMED_ON_PLAN, 1.02, 0, 100 },
 };
 
 #define FAMILIES ((int)(sizeof(families) / sizeof(*families)))
@@ -109,6 +102,20 @@ static struct aim aim_at(const struct view *v, const struct family *f, struct ve
 	return aim;
 }
 
+static bool is_rough(const struct part *p)
+{
+	return p->stringer && p->stringer->hand == STRINGER_EITHER_HAND;
+}
+
+static struct label label_of(struct arena *a, const struct job *job, const struct family *f,
+	const struct part *p)
+{
+	enum client_wood wood = is_rough(p) ? WOOD_CARRIAGES : f->wood;
+
+	return (struct label){ f->head ? f->head : infill_head(job),
+		client_wood_words(a, job, wood), client_finish_words(job, wood), { 0, 0 } };
+}
+
 int client_labels(struct arena *a, const struct sheet_context *c, const struct view *v,
 	enum named named, double scale, const struct label **list)
 {
@@ -122,10 +129,10 @@ int client_labels(struct arena *a, const struct sheet_context *c, const struct v
 		if (f->named != named)
 			continue;
 		struct aim aim = aim_at(v, f, wanted(c, v, f), f->far * run);
-		if (aim.part)
-			labels[n++] = (struct label){ f->head ? f->head : infill_head(job),
-				aim.part->material, finish_of(job, aim.part),
-				vec_scale(aim.at, scale) };
+		if (!aim.part)
+			continue;
+		labels[n] = label_of(a, job, f, aim.part);
+		labels[n++].points_at = vec_scale(aim.at, scale);
 	}
 	*list = labels;
 	return n;

@@ -7,7 +7,7 @@
 #include "base/text.h"
 #include "sheets/client.h"
 
-#define NOT_CHOSEN "NOT CHOSEN YET"
+static const char no_wood[] = "wood NOT CHOSEN YET", no_finish[] = "finish NOT CHOSEN YET";
 
 /* By enum client_wood: the key of each, the one that it follows where that is not written, and what
  * of it the client has to choose. */
@@ -64,7 +64,7 @@ const char *client_wood_words(struct arena *a, const struct job *job, enum clien
 	const char *name = name_of(job, wood);
 
 	if (!is_chosen(job, wood))
-		return woods[wood].of ? NOT_CHOSEN : name;
+		return woods[wood].of ? no_wood : name;
 	return arena_strndup(a, name, strcspn(name, ","));
 }
 
@@ -72,9 +72,11 @@ const char *client_finish_words(const struct job *job, enum client_wood wood)
 {
 	const char *own = own_finish(name_of(job, wood));
 
+	if (!woods[wood].of)
+		return "";
 	if (own && is_chosen(job, wood))
 		return own;
-	return node_has(job->material.src, "finish") ? job->material.finish : NOT_CHOSEN;
+	return node_has(job->material.src, "finish") ? job->material.finish : no_finish;
 }
 
 const char *client_still_to_choose(struct arena *a, const struct job *job, unsigned used)

@@ -70,7 +70,7 @@ static struct box draw_sizes(struct hand h, const struct plan *p, struct box aro
 	struct vec low = at(p, 0, 0, scale), high = at(p, f->total_run, s->width, scale);
 	struct dim_link length = { low.x, high.x, low.y, low.y, length_words(a, s, f->total_run) };
 	struct dim_link width = { low.y, high.y, low.x, low.x,
-		arena_printf(a, "%s wide", measured_words(a, s, "width", s->width)) };
+		arena_printf(a, "%s wide", client_measured(a, s, "width", s->width)) };
 
 	dims_chain(&d, DIM_BELOW, &length, 1);
 	dims_chain(&d, DIM_LEFT, &width, 1);

@@ -3,24 +3,80 @@
 #include <string.h>
 
 #include "draw/bounds.h"
-#include "sheets/frame.h"
+#include "sheets/client_facts.h"
 
-#define WORDS 0.42 /* of the width; the signatures have the rest */
-#define GAP 8.0
-#define ROW 3.4  /* height of a line to write on, in heights of a capital */
-#define HEAD 2.4 /* over the first of them */
+#define WORDS 0.5 /* of the width; the signatures have the rest */
+#define GAP 5.0
+#define ROW 3.2  /* height of a line to write on, in heights of a capital */
+#define HEAD 4.0 /* over the first of them */
 #define NAME 1.6 /* letters of the set's name */
 
-static const struct note signed_for[] = {
-	{ "What is signed",
-		"The drawings of one set and of no other. Its name is printed beside \"set\" on "
-		"every page; a page with another name there does not belong to it." },
-	{ "If something changes",
-		"Whatever is drawn otherwise makes another set with another name, which is signed "
-		"anew. Until then the set that was signed last holds." },
-};
+enum { MOST_NOTES = 16, MOST_NOT_MET = 6, PARTIES = 2, LINES = 3 };
 
-enum { NOTES = 2, PARTIES = 2, LINES = 3 };
+/* ---- what is signed ---- */
+
+/* The sheets of the set, as words: "5 sheets, C-001 to C-901". */
+static const char *sheets_words(struct arena *a, const struct drawing *sheets)
+{
+	const struct drawing *last = sheets;
+	int n = 1;
+
+	for (; last->next; last = last->next)
+		n++;
+	return arena_printf(a, "%d sheets, %s to %s", n, sheets->id, last->id);
+}
+
+static const char *or_else(const char *text, const char *other)
+{
+	return text && *text ? text : other;
+}
+
+/* The newest revision, where there is one, and the date. */
+static const char *issue_words(struct arena *a, const struct job *job)
+{
+	const char *date = job_date(job);
+	const char *mark =
+		job->revision_count ? job->revisions[job->revision_count - 1].mark : "";
+
+	return arena_printf(a, "%s%s%s%s", *date ? ", dated " : "", date,
+		*mark ? ", revision " : "", mark);
+}
+
+static const char *signed_words(struct arena *a, const struct sheet_context *c,
+	const char *sheets)
+{
+	const struct job *job = c->stair->job;
+
+	return arena_printf(a,
+		"By signing, you and %s agree that this set of %s%s, set number %s, shows the "
+		"stair to be made. The number is on every page; a page with another one is not of "
+		"this set. Price, payment and dates are in the contract, not here. The shop works "
+		"from job file %s, or from a later one that gives this same set number.",
+		or_else(job->about.shop, "the shop"), sheets, issue_words(a, job),
+		c->set_fingerprint, *c->set_fingerprint ? job->fingerprint : "");
+}
+
+static const char changes_words[] =
+	"You get a new set with a new number to sign. Until you sign it, the last signed set "
+	"stands. Sizes marked not verified stay open, and nothing that depends on them is made.";
+
+/* What must not be overlooked comes first. */
+static int sign_notes(struct arena *a, const struct sheet_context *c, const char *sheets,
+	struct note *notes)
+{
+	const struct job *job = c->stair->job;
+	const char *open = client_still_to_choose(a, job, client_woods(c));
+	int n = 0;
+
+	if (*open)
+		notes[n++] = (struct note){ "Still to choose", open };
+	n += client_not_met(a, c->findings, notes + n, MOST_NOT_MET);
+	notes[n++] = (struct note){ "What is signed", signed_words(a, c, sheets) };
+	notes[n++] = (struct note){ "If anything changes", changes_words };
+	return n;
+}
+
+/* ---- how it is set ---- */
 
 static struct box words_of(struct box room)
 {
@@ -28,79 +84,105 @@ static struct box words_of(struct box room)
 	return room;
 }
 
-static double boxes_height(const struct sheet *s)
+static double boxes_height(struct hand h)
 {
-	return s->hand.letter * (HEAD + LINES * ROW);
+	return h.letter * (HEAD + LINES * ROW);
 }
 
-static double height_of(const struct sheet *s)
+static double name_height(struct hand h)
 {
-	struct prose p = prose_set(s->hand, signed_for, NOTES, box_width(words_of(s->room)));
-	double name = s->hand.letter * (NAME + 2.2);
-
-	return fmax(boxes_height(s), name + prose_depth(s->hand, p) + s->hand.letter);
+	return h.letter * (NAME + 1.6);
 }
 
-double client_sign_height(struct arena *a, const struct sheet_context *c)
+static double height_of(const struct sheet *s, const char *sheets)
 {
-	struct sheet s = sheet_begin(a, c, "");
+	struct note notes[MOST_NOTES];
+	int n = sign_notes(s->drawing->arena, s->context, sheets, notes);
+	struct prose p = prose_set(s->hand, notes, n, box_width(words_of(s->room)));
 
-	return height_of(&s);
+	return fmax(boxes_height(s->hand),
+		name_height(s->hand) + prose_depth(s->hand, p) + s->hand.letter);
 }
 
-/* The set's name large, the words for it under it. */
-static void draw_words(const struct sheet *s, struct box b)
+/* How many sheets there will be is not known yet, nor the two numbers: room for the longest. */
+double client_sign_height(struct arena *a, const struct sheet_context *c, double letter)
 {
-	const struct sheet_context *c = s->context;
+	struct sheet_context longest = *c;
+
+	longest.set_fingerprint = "000000000000";
+	struct sheet s = sheet_begin(a, &longest, "");
+	s.hand.letter = letter;
+	return height_of(&s, "00 sheets, C-001 to C-901");
+}
+
+/* The set's number large, the words for it under it. */
+static void draw_words(const struct sheet *s, struct box b, const char *sheets)
+{
 	struct hand h = s->hand;
+	struct note notes[MOST_NOTES];
+	int n = sign_notes(h.g->arena, s->context, sheets, notes);
 	double y = b.y1 - h.letter * NAME;
 
 	draw_text_styled(h.g, vec(b.x0, y), h.letter * NAME, 0, ALIGN_LEFT, LETTER_BOLD,
-		arena_printf(h.g->arena, "Set %s", c->set_fingerprint));
-	b.y1 = y - h.letter * 1.6;
-	prose_draw(h, prose_set(h, signed_for, NOTES, box_width(b)), b, box_width(b));
+		arena_printf(h.g->arena, "Set %s", s->context->set_fingerprint));
+	b.y1 -= name_height(h);
+	prose_draw(h, prose_set(h, notes, n, box_width(b)), b, box_width(b));
 }
 
-static void draw_party(struct hand h, struct box b, const char *who)
+/* The name under the heading, where it goes on one line. */
+static void draw_head(struct hand h, struct box b, const char *who, const char *name)
 {
-	static const char *const lines[LINES] = { "signature", "name", "date" };
-	double y = b.y1 - HEAD * h.letter, left = b.x0 + 1.5 * h.letter;
+	double left = b.x0 + h.letter;
 
-	draw_box(h.g, PEN_TABLE, b);
 	draw_text_styled(h.g, vec(left, b.y1 - 1.8 * h.letter), h.letter, 0, ALIGN_LEFT,
 		LETTER_BOLD, who);
+	if (left + measure_width(h.measure, LETTER_REGULAR, h.letter, name) < b.x1)
+		draw_text(h.g, vec(left, b.y1 - 3.4 * h.letter), h.letter, ALIGN_LEFT, name);
+}
+
+static void draw_lines(struct hand h, struct box b)
+{
+	static const char *const lines[LINES] = { "signature", "name", "date" };
+	double y = b.y1 - HEAD * h.letter, left = b.x0 + h.letter;
+
 	for (int i = 0; i < LINES; i++) {
 		y -= ROW * h.letter;
 		double base = y + 1.1 * h.letter;
 		draw_text(h.g, vec(left, base), h.letter, ALIGN_LEFT, lines[i]);
-		draw_line(h.g, PEN_DIM, vec(left + 7 * h.letter, base),
-			vec(b.x1 - 1.5 * h.letter, base));
+		draw_line(h.g, PEN_DIM, vec(left + 6.5 * h.letter, base),
+			vec(b.x1 - h.letter, base));
 	}
 }
 
-static void draw_signatures(struct sheet *s)
+static void draw_signatures(struct sheet *s, const char *sheets)
 {
-	static const char *const parties[PARTIES] = { "For the client", "For the shop" };
+	const struct job_about *job = &s->context->stair->job->about;
+	const struct {
+		const char *who, *name;
+	} parties[PARTIES] = { { "For the client", or_else(job->client, "") },
+		{ "For the shop", or_else(job->shop, "") } };
 	struct box room = s->room, words = words_of(room);
 
-	room.y1 = words.y1 = room.y0 + height_of(s);
-	draw_words(s, words);
+	room.y1 = words.y1 = room.y0 + height_of(s, sheets);
+	draw_words(s, words, sheets);
 	double wide = (room.x1 - words.x1 - PARTIES * GAP) / PARTIES;
 	for (int i = 0; i < PARTIES; i++) {
 		double x = words.x1 + GAP + i * (wide + GAP);
-		struct box b = { x, room.y1 - boxes_height(s), x + wide, room.y1 };
-		draw_party(s->hand, b, parties[i]);
+		struct box b = { x, room.y0, x + wide, room.y0 + boxes_height(s->hand) };
+		draw_box(s->drawing, PEN_TABLE, b);
+		draw_head(s->hand, b, parties[i].who, parties[i].name);
+		draw_lines(s->hand, b);
 	}
 }
 
-void client_sign(struct arena *a, const struct sheet_context *c, struct drawing *sheets)
+void client_sign(struct arena *a, const struct sheet_context *c, struct drawing *over)
 {
-	struct sheet s = sheet_begin(a, c, "");
-
-	for (; sheets; sheets = sheets->next) {
-		if (strcmp(sheets->id, CLIENT_SIGNED_SERIES "01") != 0)
+	for (struct drawing *g = over; g; g = g->next) {
+		if (strcmp(g->id, CLIENT_SIGNED_SERIES "01") != 0)
 			continue;
-		draw_signatures(&s);
-		drawing_take(sheets, s.drawing, vec(0, 0));
+		struct sheet s = sheet_begin(a, c, "");
+		s.hand.letter = client_choices_page(a, c).letter;
+		draw_signatures(&s, sheets_words(a, over));
+		drawing_take(g, s.drawing, vec(0, 0));
 	}
 }
