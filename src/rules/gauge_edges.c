@@ -133,8 +133,7 @@ static struct reading bare_edges(const struct survey *s)
 	return r;
 }
 
-const char *opening_bare_words(struct arena *a, const struct stair *stair,
-	const struct part *parts)
+const char *opening_bare_words(struct arena *a, const struct stair *stair, const struct part *parts)
 {
 	const struct survey s = survey_make(a, stair, parts);
 

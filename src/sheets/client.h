@@ -56,7 +56,8 @@ enum client_wood {
 const char *client_wood_words(struct arena *a, const struct job *job, enum client_wood wood);
 const char *client_finish_words(const struct job *job, enum client_wood wood);
 
-/* "wood of the treads, finish", of the woods in the set `used` (1 << wood); "" when all is chosen. */
+/* "wood of the treads, finish", of the woods in the set `used` (1 << wood); "" when all is chosen.
+ */
 const char *client_still_to_choose(struct arena *a, const struct job *job, unsigned used);
 
 /* ---- what has changed (client_changes.c) ---- */

@@ -29,7 +29,7 @@ static struct table choices_table(struct arena *a, const struct sheet_context *c
 	struct fact facts[MOST_FACTS], was[MOST_FACTS];
 	int n = client_facts(a, c, facts), before = client_facts_before(a, c, was), rows = 0;
 	int wide = before ? COLUMNS : CHANGED;
-	const char **cells = NEW_N(a, const char *, COLUMNS * n);
+	const char **cells = NEW_N(a, const char *, COLUMNS *n);
 	const struct job *job = c->stair->job;
 	const char *mark =
 		job->revision_count ? job->revisions[job->revision_count - 1].mark : "yes";

@@ -85,50 +85,76 @@ static int add_note(struct note *notes, int n, const char *heading, const char *
 	return n + 1;
 }
 
-static int list_notes(struct arena *a, const struct sheet_context *c, struct note *notes)
+/* To whom, by whom, where and when. */
+static int list_parties(struct arena *a, const struct job *job, struct note *notes)
 {
-	const struct job *job = c->stair->job;
-	const char *const *said = client_proposal(a, c);
 	int n = add_note(notes, 0, "Proposed to", job->about.client);
 
 	n = add_note(notes, n, "Proposed by", shop_words(a, job));
 	n = add_note(notes, n, "For the house at", job->about.site);
-	n = add_note(notes, n, "Date", issue_words(a, job));
+	return add_note(notes, n, "Date", issue_words(a, job));
+}
+
+static int list_proposal(struct arena *a, const struct sheet_context *c, struct note *notes)
+{
+	const struct job *job = c->stair->job;
+	const char *const *said = client_proposal(a, c);
+	int n = 0;
+
 	for (int i = 0; said[i]; i++)
 		n = add_note(notes, n, i ? NULL : "What is proposed", said[i]);
 	n = add_note(notes, n, "The edge upstairs", client_edge_words(a, c));
-	n = add_note(notes, n, "Still to choose",
-		client_still_to_choose(a, job, client_woods(c)));
+	n = add_note(notes, n, "Still to choose", client_still_to_choose(a, job, client_woods(c)));
 	n = add_note(notes, n, "Measurements of the house", client_status(a, job));
 	n = add_note(notes, n, "Building code", client_code(a, c->findings));
 	n += client_not_met(a, c->findings, notes + n, MOST_NOT_MET);
 	return n + client_changes(a, c, notes + n, MOST_CHANGES);
 }
 
-/* Title and words in letters as large as the column has room for; the words on a sheet of their own
- * where it has none. */
-static struct drawing *draw_words(struct sheet *s, struct box column)
+/* Title and words in letters of this size; whether the column has room for them. */
+static bool words_fit(struct sheet *s, double letter, struct box column, const struct note *notes,
+	int n)
+{
+	s->hand.letter = letter;
+	struct prose p = prose_set(s->hand, notes, n, box_width(column));
+	const char *name = s->context->stair->job->about.name;
+
+	column.y1 -= title_height(s->hand, title_lines(s->hand, column, name));
+	return prose_columns(s->hand, p, column, box_width(column)) == 1;
+}
+
+static void set_words(struct sheet *s, struct box column, const struct note *notes, int n)
 {
 	const char *name = s->context->stair->job->about.name;
-	double width = box_width(column);
-	struct note notes[MOST_NOTES];
-	int n = list_notes(s->drawing->arena, s->context, notes);
+	struct lines title = title_lines(s->hand, column, name);
+	struct prose p = prose_set(s->hand, notes, n, box_width(column));
+
+	draw_title(s->hand, column, title);
+	column.y1 -= title_height(s->hand, title);
+	prose_draw(s->hand, p, column, box_width(column));
+}
+
+/* In letters as large as the column has room for; where it has none for all, what is proposed goes
+ * on a sheet of its own. */
+static struct drawing *draw_words(struct sheet *s, struct box column)
+{
+	struct arena *a = s->drawing->arena;
+	struct note *notes = NEW_N(a, struct note, MOST_NOTES);
+	int parties = list_parties(a, s->context->stair->job, notes);
+	int n = parties + list_proposal(a, s->context, notes + parties);
 
 	for (int i = 0; i < CLIENT_LETTERS; i++) {
-		s->hand.letter = client_letter(s, i);
-		struct lines title = title_lines(s->hand, column, name);
-		struct prose p = prose_set(s->hand, notes, n, width);
-		struct box under = column;
-		under.y1 -= title_height(s->hand, title);
-		bool fits = prose_columns(s->hand, p, under, width) == 1;
-		if (fits || i == CLIENT_LETTERS - 1)
-			draw_title(s->hand, column, title);
-		if (!fits)
+		if (!words_fit(s, client_letter(s, i), column, notes, n))
 			continue;
-		prose_draw(s->hand, p, under, width);
+		set_words(s, column, notes, n);
 		return NULL;
 	}
-	return client_prose_sheets(s->drawing->arena, s->context, "What is proposed", notes, n);
+	int i = 0;
+	while (i < CLIENT_LETTERS - 1 && !words_fit(s, client_letter(s, i), column, notes, parties))
+		i++;
+	s->hand.letter = client_letter(s, i);
+	set_words(s, column, notes, parties);
+	return client_prose_sheets(a, s->context, "What is proposed", notes + parties, n - parties);
 }
 
 static struct drawing *draw(struct arena *a, const struct sheet_context *c)

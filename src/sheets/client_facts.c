@@ -12,7 +12,7 @@ enum { NO_WOOD = -1, UNSEEN = -2 }; /* unseen are rough carriages: they get no f
  * is the number of the entry where a row stands for a list. */
 static const struct fact_row {
 	const char *label, *words;
-	int wood;                                   /* of enum client_wood; or one of the two below */
+	int wood; /* of enum client_wood; or one of the two below */
 	int (*times)(const struct sheet_context *c); /* NULL: once */
 } rows[] = {
 	{ "Treads", "{=wood}, {treads.thickness} thick", WOOD_TREADS, NULL },
@@ -22,7 +22,8 @@ static const struct fact_row {
 	{ "First step", "its {treads.starting_step.ends} rounded", NO_WOOD, when_first_step_round },
 	{ "Treads cut out", "{=cutouts}: round what stands in the wall there", NO_WOOD,
 		when_cut_out },
-	{ "Moulding under the edge", "{=wood}, {mouldings.under_nosing}", WOOD_MOULDINGS, when_moulding },
+	{ "Moulding under the edge", "{=wood}, {mouldings.under_nosing}", WOOD_MOULDINGS,
+		when_moulding },
 	{ "Risers", "closed: {=wood}", WOOD_RISERS, when_risers },
 	{ "Risers", "open: you can see between the steps", NO_WOOD, when_open_risers },
 	{ "Bar under each tread", "{=wood}, {risers.bar} high", WOOD_RISERS, when_riser_bars },
@@ -32,22 +33,22 @@ static const struct fact_row {
 		WOOD_STRINGERS, when_housed_wall },
 	{ "Stringers, open side", "{=wood}, cut to follow the steps, seen from the side",
 		WOOD_STRINGERS, when_sawtooth },
-	{ "Stringers, open side", "{material.stringers}, cut to follow the steps, behind a skirt board",
-		UNSEEN, when_skirted },
+	{ "Stringers, open side",
+		"{material.stringers}, cut to follow the steps, behind a skirt board", UNSEEN,
+		when_skirted },
 	{ "Stringers, open side",
 		"{=wood}, cut to follow the steps, mitred with the risers, seen from the side",
 		WOOD_STRINGERS, when_mitred },
 	{ "Stringers, open side", "{=wood}, straight; the step ends are hidden in them",
 		WOOD_STRINGERS, when_housed },
 	{ "Skirt boards on walls", "{=wood}, {skirts.wall}", WOOD_SKIRTS, when_wall_skirt },
-	{ "Skirt board, open side", "{=wood}, cut to follow the steps", WOOD_SKIRTS,
-		when_skirted },
+	{ "Skirt board, open side", "{=wood}, cut to follow the steps", WOOD_SKIRTS, when_skirted },
 	{ "Rail", "{=wood}, {=rail}", WOOD_RAIL, when_rail },
 	{ "Height of the rail", "{rail.height} over the edges of the treads", NO_WOOD,
 		when_raked_rail },
 	{ "Guard upstairs {=guard_number}",
-		"{rail.level_runs[#].height} high over the floor, {=wood}, {=infill}",
-		WOOD_RAIL, when_guard },
+		"{rail.level_runs[#].height} high over the floor, {=wood}, {=infill}", WOOD_RAIL,
+		when_guard },
 	{ "Wall rail, {wall_rails[#].side}{=wall_from}",
 		"{=wood}, {=wall_rail}, on brackets; its top {wall_rails[#].height} over the edges "
 		"of the treads",
@@ -57,7 +58,8 @@ static const struct fact_row {
 	{ "Caps of the newels", "{=cap}", WOOD_NEWELS, when_caps },
 	{ "Balusters", "{=wood}, {balusters.shape}, {balusters.section}, {=spacing}{=braced}",
 		WOOD_BALUSTERS, when_balusters },
-	{ "Bars", "{=wood}, {infill.bar_width} x {infill.bar_thickness}, along the slope, {=spacing}",
+	{ "Bars",
+		"{=wood}, {infill.bar_width} x {infill.bar_thickness}, along the slope, {=spacing}",
 		WOOD_BALUSTERS, when_bars },
 	{ "Panels", "{=wood}, {infill.panel_thickness} thick", WOOD_BALUSTERS, when_panels },
 };
@@ -120,8 +122,8 @@ static const char *say_profile(const struct filling *f, enum rail_profile_kind p
 			say_length(f, depth));
 	if (fabs(width - depth) < NEAR_ENOUGH)
 		return arena_printf(f->arena, "round, %s thick", say_length(f, width));
-	return arena_printf(f->arena, "rounded, flat below, %s wide, %s deep",
-		say_length(f, width), say_length(f, depth));
+	return arena_printf(f->arena, "rounded, flat below, %s wide, %s deep", say_length(f, width),
+		say_length(f, depth));
 }
 
 static const char *say_rail(const struct filling *f)
@@ -147,8 +149,7 @@ static const char *say_wall_rail(const struct filling *f)
 static const char *say_wall_from(const struct filling *f)
 {
 	const struct job_wall_rail *w = &f->context->stair->job->wall_rails[f->entry - 1];
-	const char *to =
-		w->to_step > 0 ? arena_printf(f->arena, " to %d", w->to_step) : "";
+	const char *to = w->to_step > 0 ? arena_printf(f->arena, " to %d", w->to_step) : "";
 
 	return w->from_step > 1 || *to
 		? arena_printf(f->arena, ", from step %d%s", w->from_step, to)
@@ -180,7 +181,8 @@ static const char *say_spacing(const struct filling *f)
 		return arena_printf(f->arena, "%d on each tread", job->balusters.per_tread);
 	if (job->infill.kind == INFILL_BARS && job->infill.bars > 0)
 		return arena_printf(f->arena, "%d of them", job->infill.bars);
-	return arena_printf(f->arena, "at most %s apart", say_length(f, job->balusters.largest_gap));
+	return arena_printf(f->arena, "at most %s apart",
+		say_length(f, job->balusters.largest_gap));
 }
 
 static const char *say_braced(const struct filling *f)
@@ -206,9 +208,8 @@ static const char *say_cap(const struct filling *f)
 
 static const char *say_cutouts(const struct filling *f)
 {
-	static const char *const places[] = {
-		[NOTCH_LEFT] = "left", [NOTCH_RIGHT] = "right", [NOTCH_BACK] = "back"
-	};
+	static const char *const places
+		[] = { [NOTCH_LEFT] = "left", [NOTCH_RIGHT] = "right", [NOTCH_BACK] = "back" };
 	const struct job_treads *t = &f->context->stair->job->treads;
 	struct text list = { .arena = f->arena };
 
@@ -279,9 +280,7 @@ static const char *finish_of(const struct filling *f)
 	switch (f->row->wood) {
 	case NO_WOOD: return "";
 	case UNSEEN: return "none";
-	default:
-		return client_finish_words(f->context->stair->job,
-			(enum client_wood)f->row->wood);
+	default: return client_finish_words(f->context->stair->job, (enum client_wood)f->row->wood);
 	}
 }
 

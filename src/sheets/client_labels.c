@@ -57,12 +57,19 @@ static double open_from(const struct flight *f, enum view_from from)
 	return 0;
 }
 
+/* Behind a guard upstairs the upper half of the flight is not to be told from it. */
+static bool has_guard(const struct sheet_context *c)
+{
+	return c->stair->job->rail.level_run_count > 0;
+}
+
 static struct vec wanted(const struct sheet_context *c, const struct view *v,
 	const struct family *f)
 {
 	const struct flight *flight = &c->stair->flights[0];
 	double x0 = open_from(flight, v->spec.from);
-	double x = x0 + f->share * (flight->total_run - x0);
+	double share = f->share * (f->named == NAMED_OVER && has_guard(c) ? 0.5 : 1);
+	double x = x0 + share * (flight->total_run - x0);
 	double z = slope_at(flight_nosing_line(c->stair, flight), x);
 	struct vec3 at = { x, ACROSS * c->stair->width, z + f->lift * c->stair->job->rail.height };
 
@@ -84,27 +91,40 @@ struct aim {
 	struct vec at;
 };
 
+static bool is_rough(const struct part *p)
+{
+	return p->stringer && p->stringer->hand == STRINGER_EITHER_HAND;
+}
+
+/* A sliver between two others is no good target, nor a rough carriage where a better stringer is
+ * seen: so much farther off they count as. */
+#define LONG_ENOUGH 300.0
+#define ROUGH 1500.0
+
+static double drawback(const struct stroke *s)
+{
+	double length = vec_length(vec_sub(s->b, s->a));
+
+	return 1.5 * fmax(0, LONG_ENOUGH - length) + (is_rough(s->part) ? ROUGH : 0);
+}
+
 static struct aim aim_at(const struct view *v, const struct family *f, struct vec p, double far)
 {
 	struct aim aim = { NULL, p };
+	double least = INFINITY;
 
 	for (int i = 0; i < v->stroke_count; i++) {
 		const struct stroke *s = &v->strokes[i];
 		if (s->part->kind != f->kind || s->pen == PEN_HIDDEN)
 			continue;
 		struct vec at = nearest(s, p);
-		double off = vec_length(vec_sub(at, p));
-		if (off < far) {
-			far = off;
+		double off = vec_length(vec_sub(at, p)), counts = off + drawback(s);
+		if (off < far && counts < least) {
+			least = counts;
 			aim = (struct aim){ s->part, at };
 		}
 	}
 	return aim;
-}
-
-static bool is_rough(const struct part *p)
-{
-	return p->stringer && p->stringer->hand == STRINGER_EITHER_HAND;
 }
 
 static struct label label_of(struct arena *a, const struct job *job, const struct family *f,

@@ -35,15 +35,13 @@ static const char *or_else(const char *text, const char *other)
 static const char *issue_words(struct arena *a, const struct job *job)
 {
 	const char *date = job_date(job);
-	const char *mark =
-		job->revision_count ? job->revisions[job->revision_count - 1].mark : "";
+	const char *mark = job->revision_count ? job->revisions[job->revision_count - 1].mark : "";
 
 	return arena_printf(a, "%s%s%s%s", *date ? ", dated " : "", date,
 		*mark ? ", revision " : "", mark);
 }
 
-static const char *signed_words(struct arena *a, const struct sheet_context *c,
-	const char *sheets)
+static const char *signed_words(struct arena *a, const struct sheet_context *c, const char *sheets)
 {
 	const struct job *job = c->stair->job;
 

@@ -21,8 +21,8 @@ struct client_page client_choices_page(struct arena *a, const struct sheet_conte
 /* What the page keeps clear for them, in letters of this height. */
 double client_sign_height(struct arena *a, const struct sheet_context *c, double letter);
 
-/* Draws them over a sheet, where the set has that page: `over` are drawn over all sheets of the set,
- * when its number is known, which they name. */
+/* Draws them over a sheet, where the set has that page: `over` are drawn over all sheets of the
+ * set, when its number is known, which they name. */
 void client_sign(struct arena *a, const struct sheet_context *c, struct drawing *over);
 
 #endif

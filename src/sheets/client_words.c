@@ -91,8 +91,7 @@ static const char *balustrade_words(struct arena *a, const struct sheet_context 
 		"Balustrade (%s) %s%s%s, going up; the top of its rail is %s over the edges of "
 		"the treads.",
 		client_wood_words(a, job, WOOD_RAIL), right ? right : "",
-		right && left ? " and " : "", left ? left : "",
-		say(a, c->stair, job->rail.height));
+		right && left ? " and " : "", left ? left : "", say(a, c->stair, job->rail.height));
 }
 
 static const char *guard_words(struct arena *a, const struct sheet_context *c)
@@ -115,8 +114,7 @@ static const char *guard_words(struct arena *a, const struct sheet_context *c)
 
 static const char *wall_rail_on(struct arena *a, const struct job_wall_rail *w)
 {
-	const char *from =
-		w->from_step > 1 ? arena_printf(a, " from step %d", w->from_step) : "";
+	const char *from = w->from_step > 1 ? arena_printf(a, " from step %d", w->from_step) : "";
 	const char *to = w->to_step > 0 ? arena_printf(a, " to step %d", w->to_step) : "";
 
 	return arena_printf(a, "on the %s%s%s", w->side == ON_THE_RIGHT ? "right" : "left", from,
@@ -143,8 +141,8 @@ static const char *wall_rail_words(struct arena *a, const struct sheet_context *
 static const char *headroom_rests_on(struct arena *a, const struct stair *s)
 {
 	static const char *const under_ceiling[] = { "upper_ceiling_height", NULL };
-	static const char *const under_edge[] = { "total_rise", "structural_rise",
-		"opening_length", "floor_thickness", "ceiling_height", "total_run", NULL };
+	static const char *const under_edge[] = { "total_rise", "structural_rise", "opening_length",
+		"floor_thickness", "ceiling_height", "total_run", NULL };
 	bool is_ceiling = s->headroom.overhead_z > s->total_rise;
 	const char *const *names, *const *rests = is_ceiling ? under_ceiling : under_edge;
 	int n = job_unmeasured(a, s->job, &names);

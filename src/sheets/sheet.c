@@ -197,7 +197,8 @@ static void warn_stamp(const struct sheet_context *c, struct diags *d)
 			job->sheets.paper, c->set->title);
 }
 
-/* A set is signed by somebody, somewhere, on some day: an empty field would be filled in by hand. */
+/* A set is signed by somebody, somewhere, on some day: an empty field would be filled in by hand.
+ */
 static void warn_unsigned(struct arena *a, const struct sheet_context *c, struct diags *d)
 {
 	const struct job_about *job = &c->stair->job->about;
