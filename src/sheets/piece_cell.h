@@ -52,7 +52,9 @@ void cell_draw_key(const struct cell *c, const struct cell_wish *wish);
  * does. */
 struct cell cell_make(const struct cell_wish *wish);
 
-/* The same at whatever scale goes in; where it goes in at none, too large. */
+/* The same with smaller sections.  Of one thing alone at whatever scale goes in, and where it goes
+ * in at none, too large; of more than one without a drawing where nothing could be told, so that
+ * they are parted. */
 struct cell cell_make_anyhow(const struct cell_wish *wish);
 
 bool cell_goes_in(const struct cell *c, const struct cell_wish *wish);

@@ -101,16 +101,31 @@ struct cell cell_make(const struct cell_wish *wish)
 	return large.drawing ? large : c;
 }
 
-struct cell cell_make_anyhow(const struct cell_wish *wish)
+static bool is_one_thing(unsigned holds)
 {
-	struct cell_wish w = *wish;
+	return (holds & (holds - 1)) == 0;
+}
+
+/* Readable, with sections as small as they may be. */
+static struct cell with_small_sections(struct cell_wish w)
+{
+	struct cell c = none(&w);
 
 	for (; w.section > LEAST_SECTION; w.section /= 2) {
-		struct cell c = cell_make(&w);
-		if (!c.drawing && w.holds != CELL_ENDS)
-			c = whole(&w, INFINITY);
-		if (c.drawing)
-			return c;
+		c = cell_make(&w);
+		if (c.drawing && (w.holds == CELL_ENDS || !is_slender(&c)))
+			break;
 	}
-	return cell_fill(wish, BROKEN_MOST, piece_unbroken());
+	return c;
+}
+
+struct cell cell_make_anyhow(const struct cell_wish *wish)
+{
+	struct cell c = with_small_sections(*wish);
+
+	if (!is_one_thing(wish->holds))
+		return c.drawing && !is_slender(&c) ? c : none(wish);
+	if (!c.drawing && wish->holds != CELL_ENDS)
+		c = whole(wish, INFINITY);
+	return c.drawing ? c : cell_fill(wish, BROKEN_MOST, piece_unbroken());
 }

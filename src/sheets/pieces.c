@@ -202,7 +202,7 @@ static void add(struct filing *f, const struct piece_sides *sides, unsigned hold
 	int span;
 	struct cell c = cell_for(f, &wish, &span);
 
-	if (before == 0 || cell_goes_in(&c, &wish)) {
+	if (before == 0 || (c.drawing && cell_goes_in(&c, &wish))) {
 		file_cell(f, &wish, &c, span);
 		return;
 	}
