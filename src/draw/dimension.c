@@ -95,6 +95,35 @@ static bool clashes(const struct figure *figures, int n, struct figure f)
 	return false;
 }
 
+/* How many extension lines of the chains further out run through this stretch of the lane. */
+static int crossings(const struct dim_chain *c, double from, double to)
+{
+	int n = 0;
+
+	for (c = c->next; c; c = c->next)
+		for (int i = 0; i < c->n; i++) {
+			const struct dim_link *l = &c->links[i];
+			n += i == 0 && !isnan(l->foot_a) && l->a > from && l->a < to;
+			n += !isnan(l->foot_b) && l->b > from && l->b < to;
+		}
+	return n;
+}
+
+/* Over the free end of its chain; a link that is alone has two. */
+static struct figure past_the_end(const struct dim_chain *c, int i, struct figure f)
+{
+	const struct dim_link *l = &c->links[i];
+	double after = l->b + TICK, before = l->a - TICK - f.width;
+	bool goes_before = i == 0 &&
+		(c->n > 1 ||
+			crossings(c, before, before + f.width) <
+				crossings(c, after, after + f.width));
+
+	f.from = goes_before ? before : after;
+	f.to = f.from + f.width;
+	return f;
+}
+
 static struct figure lay_figure(const struct dims *d, const struct dim_chain *c, int i,
 	const struct figure *before)
 {
@@ -109,15 +138,10 @@ static struct figure lay_figure(const struct dims *d, const struct dim_chain *c,
 	f.to = middle + f.width / 2;
 	if (f.width + 2 * TEXT_AIR <= l->b - l->a)
 		return f;
-	if (i == c->n - 1) {
-		f.from = l->b + TICK;
-		f.to = f.from + f.width;
-	} else if (i == 0) {
-		f.to = l->a - TICK;
-		f.from = f.to - f.width;
-	} else {
+	if (i == c->n - 1 || i == 0)
+		f = past_the_end(c, i, f);
+	else
 		f.tier = 1;
-	}
 	while (clashes(before, i, f))
 		f.tier++;
 	return f;
