@@ -3,7 +3,8 @@
 #include "base/text.h"
 
 static const char *const align_names[] = { "left", "middle", "right" };
-static const char *const shade_names[] = { "black", "grey", "light", "white" };
+static const char *const shade_names[] = { "black", "grey", "middle", "light", "pale",
+	"white" };
 
 static void add_points(struct text *t, const struct vec *p, int n)
 {

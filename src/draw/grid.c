@@ -198,6 +198,46 @@ struct screen *grid_search(struct grid *g, struct vec a, struct vec b)
 	return found;
 }
 
+static struct screen *cover_tier(struct grid *g, const struct tier *t, struct box b,
+	struct screen *found)
+{
+	int right = cell_at(b.x1, t->width), top = cell_at(b.y1, t->height);
+
+	for (int column = cell_at(b.x0, t->width); column <= right; column++) {
+		for (int row = cell_at(b.y0, t->height); row <= top; row++)
+			found = search_cell(g, key_of(t, column, row), found);
+	}
+	return found;
+}
+
+struct screen *grid_cover(struct grid *g, struct box b)
+{
+	struct screen *found = NULL;
+
+	g->asked++;
+	for (const struct tier *t = g->tiers; t; t = t->next)
+		found = cover_tier(g, t, b, found);
+	return found;
+}
+
+static bool is_inside(const struct screen *s, struct vec p)
+{
+	for (int i = 0; i < s->n; i++)
+		if (s->sides[i].x * p.x + s->sides[i].y * p.y + s->sides[i].at < 0)
+			return false;
+	return true;
+}
+
+double grid_nearest(struct grid *g, struct vec p)
+{
+	double nearest = -INFINITY;
+
+	for (const struct screen *s = grid_search(g, p, p); s; s = s->found)
+		if (s->nearest > nearest && is_inside(s, p))
+			nearest = fmax(nearest, plane_at(s->plane, p.x, p.y));
+	return nearest;
+}
+
 long grid_steps(const struct grid *g)
 {
 	return g->steps;

@@ -19,6 +19,12 @@ struct grid *grid_make(struct arena *a, struct screen *screens, int count);
  * until the next search. */
 struct screen *grid_search(struct grid *g, struct vec a, struct vec b);
 
+/* The same of the cells that a box touches. */
+struct screen *grid_cover(struct grid *g, struct box b);
+
+/* Depth of what is seen at a point; -INFINITY: nothing. */
+double grid_nearest(struct grid *g, struct vec p);
+
 /* Cells and screens looked at so far: the measure of how the work grows. */
 long grid_steps(const struct grid *g);
 

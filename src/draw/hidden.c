@@ -233,9 +233,8 @@ static void trace_cut(struct tracer *r, const struct cut *c)
 	}
 }
 
-struct traces hidden_remove(const struct scene *s)
+struct traces hidden_remove(const struct scene *s, struct grid *g)
 {
-	struct grid *g = grid_make(s->arena, s->screens, s->screen_count);
 	struct tracer r = { .scene = s };
 	struct spans hidden = { 0 };
 

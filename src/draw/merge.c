@@ -9,6 +9,7 @@
  * Where the faces of two pieces meet in the line, as in a flush joint or the mitre of a nosing, it
  * is only a joint, which is fine; where they are flat or soft within one piece, nothing at all.
  */
+#include "draw/grid.h"
 #include "draw/scene.h"
 
 #include <stdlib.h>
@@ -24,6 +25,11 @@
 
 /* ... and below this they make a corner, though it may be mitred of two pieces. */
 #define CORNER 0.1
+
+/* In a picture, an edge with something no deeper than this behind it is no outline; it is looked for
+ * this far beside the edge. */
+#define SHALLOW 20.0
+#define ASIDE 0.1
 
 /* Width of the classes by distance from the origin. */
 #define CLASS 0.05
@@ -119,6 +125,7 @@ struct drawn_list {
 
 struct merger {
 	const struct scene *scene;
+	struct grid *grid;
 	struct drawn_list *pieces;
 	int n;
 	struct drawn *last; /* on the line at hand */
@@ -215,16 +222,37 @@ struct sight {
 	struct bank left, right;
 };
 
+/* In a picture, of an edge behind which the eye goes on. */
+static enum pen pen_before(const struct merger *m, const struct sight *s, struct stretch at)
+{
+	struct vec middle = vec_scale(vec_add(at.a, at.b), 0.5), way = vec_left(at.along);
+	double edge = -INFINITY, behind[2];
+	const struct face *faces[2] = { s->left.face, s->right.face };
+
+	for (int i = 0; i < 2; i++) {
+		struct vec beside = vec_add(middle, vec_scale(way, i == 0 ? ASIDE : -ASIDE));
+		behind[i] = faces[i] ? plane_at(faces[i]->plane, middle.x, middle.y)
+				     : grid_nearest(m->grid, beside);
+		if (faces[i])
+			edge = fmax(edge, behind[i]);
+	}
+	return edge - fmin(behind[0], behind[1]) < SHALLOW ? PEN_FINE : s->seen.pen;
+}
+
 /* What is seen on either side decides what the line is. */
-static enum pen pen_between(const struct sight *s, struct stretch at)
+static enum pen pen_between(const struct merger *m, const struct sight *s, struct stretch at)
 {
 	struct bank left = s->left, right = s->right;
 
 	if (!left.face || !right.face || !comes_up_to(left.face, right.face, at))
-		return s->seen.pen;
+		return m->scene->spec->picture ? pen_before(m, s, at) : s->seen.pen;
 	double bend = vec3_dot(left.face->normal, right.face->normal);
+	if (left.piece == right.piece && (bend > FLAT || !s->hard))
+		return PEN_COUNT;
+	if (m->scene->spec->picture)
+		return PEN_FINE;
 	if (left.piece == right.piece)
-		return bend > FLAT || !s->hard ? PEN_COUNT : s->seen.pen;
+		return s->seen.pen;
 	return bend > CORNER && s->seen.pen != PEN_CUT ? PEN_FINE : s->seen.pen;
 }
 
@@ -250,14 +278,14 @@ static void sight_add(struct sight *s, const struct trace *t, struct stretch at)
 	s->right = bank_seen(s->right, t->right, t->piece, at, rightward);
 }
 
-static struct choice choose(const struct over *o, struct stretch at)
+static struct choice choose(const struct merger *m, const struct over *o, struct stretch at)
 {
 	struct sight s = { .seen = { PEN_COUNT, 0 }, .hidden = { PEN_COUNT, 0 } };
 
 	for (int i = 0; i < o->n; i++)
 		sight_add(&s, o->at[i], at);
 	if (s.seen.pen != PEN_COUNT)
-		s.seen.pen = pen_between(&s, at);
+		s.seen.pen = pen_between(m, &s, at);
 	return s.seen.pen != PEN_COUNT ? s.seen : s.hidden;
 }
 
@@ -306,7 +334,7 @@ static void merge_line(struct merger *m, const struct line *l)
 		const struct end *here = &ends[i];
 		if (from && over.n > 0 && here->at - from->at > SHORTEST) {
 			struct stretch at = { from->point, here->point, l->along };
-			struct choice c = choose(&over, at);
+			struct choice c = choose(m, &over, at);
 			if (c.pen != PEN_COUNT)
 				draw(m, c, from, here);
 		}
@@ -329,10 +357,10 @@ static struct strokes in_order(const struct merger *m)
 	return s;
 }
 
-struct strokes strokes_merge(const struct scene *s, struct trace *traces)
+struct strokes strokes_merge(const struct scene *s, struct grid *g, struct trace *traces)
 {
 	struct lines lines = { .arena = s->arena };
-	struct merger m = { .scene = s };
+	struct merger m = { .scene = s, .grid = g };
 
 	m.pieces = NEW_N(s->arena, struct drawn_list, s->piece_count);
 	for (int i = 0; i < s->piece_count; i++)

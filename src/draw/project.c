@@ -29,6 +29,11 @@ struct frame view_frame(enum view_from from)
 	return frame_house();
 }
 
+struct frame view_eye(const struct view_spec *spec)
+{
+	return spec->picture ? spec->picture->eye : view_frame(spec->from);
+}
+
 struct vec view_project(enum view_from from, struct vec3 p)
 {
 	struct frame f = view_frame(from);

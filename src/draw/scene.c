@@ -91,6 +91,17 @@ static struct face face_of(const struct loop_corner *loop, int n)
 	return f;
 }
 
+/* By the light in the house, from wherever it is looked at. */
+static void body_shade(struct body *b, const struct picture *picture, const struct part *part)
+{
+	for (int f = 0; f < b->n + 2; f++) {
+		struct face *face = &b->faces[f];
+		face->shade = SHADE_WHITE;
+		if (face->facing == FACING_EYE)
+			face->shade = picture->shade(part, frame_turn(picture->eye, face->normal));
+	}
+}
+
 static struct body body_make(struct scene *s, const struct solid *solid, struct frame view,
 	struct frame place)
 {
@@ -110,6 +121,8 @@ static struct body body_make(struct scene *s, const struct solid *solid, struct 
 		int corners = body_loop(&b, f);
 		b.faces[f] = face_of(b.loop, corners);
 	}
+	if (s->spec->picture)
+		body_shade(&b, s->spec->picture, s->pieces[b.piece].part);
 	return b;
 }
 
@@ -234,7 +247,7 @@ static bool shown(const struct view_spec *spec, const struct part *p)
 
 static void part_add(struct scene *s, const struct part *p)
 {
-	struct frame view = view_frame(s->spec->from);
+	struct frame view = view_eye(s->spec);
 	bool hidden_too = s->spec->hidden && s->spec->hidden(p, s->spec->with);
 	bool built_up = p->solids && p->solids->next;
 
@@ -257,7 +270,8 @@ struct scene *scene_make(struct arena *a, const struct part *parts, const struct
 	s->edge_tail = &s->edges;
 	s->screen_tail = &s->screens;
 	s->cut_tail = &s->cuts;
-	s->cut_face = (struct face){ FACING_EYE, { 0, 0, 1 }, { 0, 0, spec->at } };
+	s->cut_face = (struct face){ .facing = FACING_EYE, .normal = { 0, 0, 1 },
+		.plane = { 0, 0, spec->at } };
 	for (const struct part *p = parts; p; p = p->next)
 		places += p->count;
 	s->pieces = NEW_N(a, struct piece, places + 1);

@@ -36,6 +36,7 @@ struct face {
 	enum facing facing;
 	struct vec3 normal; /* outward, unit */
 	struct plane plane; /* where it is not sideways */
+	enum shade shade;   /* in a picture, where it is turned to the eye */
 };
 
 /* Seen from outside the solid and going from `a` to `b`, `left` is on the left. */
@@ -62,6 +63,8 @@ struct screen {
 	struct box box;
 	const struct half *sides;
 	int n;
+	const struct vec *points; /* counter-clockwise, in a picture; else NULL */
+	int point_count;
 	long asked;           /* scratch of the grid: the last search that met it */
 	struct screen *found; /* and the next one met by that search */
 };
@@ -152,7 +155,17 @@ struct traces {
 	long steps;
 };
 
-struct traces hidden_remove(const struct scene *s);
+struct grid;
+
+struct traces hidden_remove(const struct scene *s, struct grid *g);
+
+struct tints {
+	struct tint *at;
+	int n;
+};
+
+/* The patches of shaded faces that are seen. */
+struct tints tints_find(const struct scene *s, struct grid *g);
 
 struct strokes {
 	struct stroke *at;
@@ -160,6 +173,6 @@ struct strokes {
 };
 
 /* Unites traces that run over each other. */
-struct strokes strokes_merge(const struct scene *s, struct trace *traces);
+struct strokes strokes_merge(const struct scene *s, struct grid *g, struct trace *traces);
 
 #endif

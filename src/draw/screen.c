@@ -40,6 +40,16 @@ static int halves_of(const struct vec *points, int n, struct half *out)
 	return count;
 }
 
+static void keep_points(struct scene *s, struct screen *c, const struct vec *points, int n)
+{
+	struct vec *kept = NEW_N(s->arena, struct vec, n);
+
+	for (int i = 0; i < n; i++)
+		kept[i] = points[i];
+	c->points = kept;
+	c->point_count = n;
+}
+
 /* Adds one screen; the polygon must be convex. */
 static void screen_add(struct scene *s, const struct face *f, struct plane plane,
 	const struct vec *points, int n)
@@ -52,6 +62,8 @@ static void screen_add(struct scene *s, const struct face *f, struct plane plane
 	c->box = box_round(points, n);
 	c->n = halves_of(points, n, sides);
 	c->sides = sides;
+	if (s->spec->picture)
+		keep_points(s, c, points, n);
 	c->nearest = plane_at(plane, points[0].x, points[0].y);
 	for (int i = 1; i < n; i++)
 		c->nearest = fmax(c->nearest, plane_at(plane, points[i].x, points[i].y));

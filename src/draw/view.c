@@ -2,6 +2,7 @@
 
 #include "draw/bounds.h"
 #include "draw/clip.h"
+#include "draw/grid.h"
 #include "draw/hatch.h"
 #include "draw/scene.h"
 
@@ -49,20 +50,37 @@ static const struct cut_face *keep_cuts(struct arena *a, const struct cut_face *
 	return kept;
 }
 
+static const struct tint *keep_tints(struct arena *a, const struct tints *tints)
+{
+	struct tint *kept = NEW_N(a, struct tint, tints->n);
+
+	for (int i = 0; i < tints->n; i++) {
+		struct vec *points = NEW_N(a, struct vec, tints->at[i].n);
+		for (int k = 0; k < tints->at[i].n; k++)
+			points[k] = tints->at[i].points[k];
+		kept[i] = (struct tint){ points, tints->at[i].n, tints->at[i].shade };
+	}
+	return kept;
+}
+
 /* A scene takes many times the room of the view that comes of it, and a job has a dozen of them: it
  * gets an arena of its own, freed when the view is kept. */
 struct view view_make(struct arena *a, const struct part *parts, struct view_spec spec)
 {
 	struct arena *scratch = arena_new();
 	struct scene *scene = scene_make(scratch, parts, &spec);
-	struct traces traces = hidden_remove(scene);
-	struct strokes strokes = strokes_merge(scene, traces.first);
+	struct grid *grid = grid_make(scratch, scene->screens, scene->screen_count);
+	struct traces traces = hidden_remove(scene, grid);
+	struct tints tints = tints_find(scene, grid);
+	struct strokes strokes = strokes_merge(scene, grid, traces.first);
 	struct view view = {
 		.spec = spec,
 		.strokes = keep_strokes(a, &strokes),
 		.stroke_count = strokes.n,
 		.cuts = keep_cuts(a, cut_faces(scene), scene->cut_count),
 		.cut_count = scene->cut_count,
+		.tints = keep_tints(a, &tints),
+		.tint_count = tints.n,
 		.box = box_of(&strokes),
 		.steps = traces.steps,
 	};

@@ -25,8 +25,18 @@ struct frame view_frame(enum view_from from);
 /* Projection of a point of the house on the view's plane. */
 struct vec view_project(enum view_from from, struct vec3 p);
 
+/* A picture: seen from anywhere, drawn with two pens, and shaded.  Behind an edge of PEN_OUTLINE (or
+ * PEN_EXISTING) the eye goes on to what lies further back; where both faces that meet in an edge
+ * are seen it is PEN_FINE. */
+struct picture {
+	struct frame eye;
+	/* Of a face, by its normal in the house; SHADE_WHITE: none. */
+	enum shade (*shade)(const struct part *p, struct vec3 normal);
+};
+
 struct view_spec {
 	enum view_from from;
+	const struct picture *picture; /* then `from` says nothing; NULL: a working drawing */
 	bool cut;  /* cut by a plane square to the view? what is nearer the eye is taken away */
 	double at; /* the plane's distance along the view's w axis */
 	/* Which parts are in the view; NULL: all. */
@@ -52,15 +62,26 @@ struct cut_face {
 	int piece; /* alike for all faces of one part in one place; they follow each other */
 };
 
+/* A patch of a shaded face that is seen. */
+struct tint {
+	const struct vec *points;
+	int n;
+	enum shade shade;
+};
+
 struct view {
 	struct view_spec spec;
 	const struct stroke *strokes;
 	int stroke_count;
 	const struct cut_face *cuts;
 	int cut_count;
+	const struct tint *tints; /* the patches of one shade follow each other */
+	int tint_count;
 	struct box box; /* of everything in it */
 	long steps;     /* looks taken at places and faces, to measure how the work grows */
 };
+
+struct frame view_eye(const struct view_spec *spec);
 
 struct view view_make(struct arena *a, const struct part *parts, struct view_spec spec);
 

@@ -4,31 +4,12 @@
 #include "draw/bounds.h"
 #include "draw/place.h"
 #include "sheets/client_facts.h"
+#include "sheets/picture.h"
 
 #define WORDS 0.38 /* of the sheet's width; the picture has the rest */
 #define TITLE 2.2  /* height of its capitals, of the lettering's */
 #define TITLE_LINE 1.45
 #define GAP 10.0 /* picture to words */
-
-static bool is_made(const struct part *p, const void *with)
-{
-	(void)with;
-	return !p->existing;
-}
-
-/* A picture has no scale: it is as large as there is room. */
-static void draw_picture(struct sheet *s, struct box room)
-{
-	struct view_spec spec = { .from = VIEW_PICTORIAL, .shows = is_made };
-	struct view picture = view_make(s->drawing->arena, s->context->parts, spec);
-	struct box b = picture.box;
-	double scale = fmin(box_width(room) / box_width(b), box_height(room) / box_height(b));
-	struct vec middle = vec((b.x0 + b.x1) / 2, (b.y0 + b.y1) / 2);
-	struct vec origin = vec_sub(vec((room.x0 + room.x1) / 2, (room.y0 + room.y1) / 2),
-		vec_scale(middle, scale));
-
-	view_draw(s->drawing, &picture, (struct placing){ origin, scale }, NULL);
-}
 
 static struct lines title_lines(struct hand h, struct box column, const char *name)
 {
@@ -165,7 +146,7 @@ static struct drawing *draw(struct arena *a, const struct sheet_context *c)
 	column.x0 = s.room.x1 - WORDS * box_width(s.room);
 	picture.x1 = column.x0 - GAP;
 	s.drawing->next = draw_words(&s, column);
-	draw_picture(&s, picture);
+	sheet_picture(&s, picture);
 	return s.drawing;
 }
 

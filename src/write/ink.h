@@ -15,7 +15,9 @@ static inline double shade_grey(enum shade shade)
 	static const double greys[] = {
 		[SHADE_BLACK] = 0,
 		[SHADE_GREY] = 0.6,
+		[SHADE_MIDDLE] = 0.75,
 		[SHADE_LIGHT] = 0.88,
+		[SHADE_PALE] = 0.95,
 		[SHADE_WHITE] = 1,
 	};
 

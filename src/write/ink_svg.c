@@ -110,7 +110,9 @@ static void fill(struct ink *base, enum shade shade)
 	static const char *const colours[] = {
 		[SHADE_BLACK] = "#000",
 		[SHADE_GREY] = "#999",
+		[SHADE_MIDDLE] = "#bfbfbf",
 		[SHADE_LIGHT] = "#e0e0e0",
+		[SHADE_PALE] = "#f2f2f2",
 		[SHADE_WHITE] = "#fff",
 	};
 	struct ink_svg *ink = own(base);
