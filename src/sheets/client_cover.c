@@ -141,12 +141,13 @@ static struct drawing *draw_words(struct sheet *s, struct box column)
 static struct drawing *draw(struct arena *a, const struct sheet_context *c)
 {
 	struct sheet s = sheet_begin(a, c, "What is proposed");
-	struct box column = s.room, picture = s.room;
+	struct box column = s.room, rooms[2] = { s.room, sheet_room_beside(&s) };
 
 	column.x0 = s.room.x1 - WORDS * box_width(s.room);
-	picture.x1 = column.x0 - GAP;
+	rooms[0].x1 = column.x0 - GAP;
+	rooms[1].x1 = fmin(rooms[1].x1, rooms[0].x1);
 	s.drawing->next = draw_words(&s, column);
-	sheet_picture(&s, picture);
+	sheet_picture(&s, rooms, 2);
 	return s.drawing;
 }
 

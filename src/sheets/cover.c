@@ -2,8 +2,7 @@
  * The first sheet: what the job is, what was chosen, what must be measured, cautions.
  */
 #include "draw/bounds.h"
-#include "draw/view.h"
-#include "sheets/compose.h"
+#include "sheets/picture.h"
 #include "sheets/tables.h"
 #include "sheets/words.h"
 
@@ -167,22 +166,6 @@ static void note_sheet(struct sheet *s)
 	sheet_notes(s, notes, sizeof(notes) / sizeof(*notes));
 }
 
-/* ---- picture ---- */
-
-static bool is_made(const struct part *p, const void *with)
-{
-	(void)with;
-	return !p->existing;
-}
-
-static struct box compose_picture(struct sheet *s, const void *what, double scale)
-{
-	const struct view *v = what;
-
-	view_draw(s->drawing, v, (struct placing){ .scale = scale }, NULL);
-	return box_scale(v->box, scale);
-}
-
 static struct drawing *draw(struct arena *a, const struct sheet_context *c)
 {
 	struct sheet s = sheet_begin(a, c, "Job, choices and cautions");
@@ -190,14 +173,11 @@ static struct drawing *draw(struct arena *a, const struct sheet_context *c)
 	const struct table tables[] = { stair_table(a, c), options_table(a, st),
 		index_table(a, c->sheets), revision_table(a, st->job),
 		changes_table(a, c->changes) };
-	struct view_spec spec = { .from = VIEW_PICTORIAL, .shows = is_made };
-	struct view picture = view_make(a, c->parts, spec);
 
 	note_sheet(&s);
 	struct table_list rest = sheet_tables(&s, (struct table_list){ tables, 5 }, TABLES_RIGHT,
 		box_width(s.room) * (1 - PICTURE));
-	sheet_compose(&s, (struct composition){ compose_picture, &picture, picture.box, 0 }, s.room,
-		SET_CENTRED);
+	sheet_picture(&s, &s.room, 1);
 	s.drawing->next = sheets_of_tables(a, c, "Job, continued", rest);
 	return s.drawing;
 }

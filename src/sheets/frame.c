@@ -51,6 +51,15 @@ struct sheet sheet_begin(struct arena *a, const struct sheet_context *c, const c
 		.top = frame.y1 - ROOM_MARGIN };
 }
 
+struct box sheet_room_beside(const struct sheet *s)
+{
+	const struct sheet_context *c = s->context;
+	struct box b = box_grow(frame_box(c->paper), -ROOM_MARGIN);
+
+	b.x1 -= title_width(c) + stamp_width(c);
+	return b;
+}
+
 /* Where notes stand: columns in an area that is as deep as they need. */
 struct notes_place {
 	struct box area;

@@ -29,6 +29,9 @@ struct sheet {
 
 struct sheet sheet_begin(struct arena *a, const struct sheet_context *c, const char *title);
 
+/* Down to the border, left of the title block and its stamp; for a sheet without notes. */
+struct box sheet_room_beside(const struct sheet *s);
+
 /* Paragraphs in columns beside the title block, rising above it only when there are too many. */
 void sheet_notes(struct sheet *s, const struct note *notes, int n);
 

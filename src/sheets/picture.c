@@ -85,18 +85,25 @@ static double scale_in(struct box b, struct box room)
 	return fmin(box_width(room) / box_width(b), box_height(room) / box_height(b));
 }
 
-static struct frame eye_for(const struct part *parts, struct box room, enum which_side from)
+struct sight {
+	struct frame eye;
+	struct box room;
+	double scale;
+};
+
+static struct sight sight_for(const struct part *parts, const struct box *rooms, int n,
+	enum which_side from)
 {
-	struct frame best = { 0 };
-	double largest = 0;
+	struct sight best = { .scale = 0 };
 
 	for (int turn = TURN_LEAST; turn <= TURN_MOST; turn += TURN_STEP) {
 		struct frame eye = eye_at(turn * PI / 180, TILT * PI / 180, from);
-		double scale = scale_in(box_seen(parts, eye), room);
-		if (scale <= largest)
-			continue;
-		largest = scale;
-		best = eye;
+		struct box seen = box_seen(parts, eye);
+		for (int i = 0; i < n; i++) {
+			double scale = scale_in(seen, rooms[i]);
+			if (scale > best.scale)
+				best = (struct sight){ eye, rooms[i], scale };
+		}
 	}
 	return best;
 }
@@ -154,7 +161,7 @@ static void draw_wall_gone(struct drawing *g, const struct picture_wall *wall, s
 		draw_polyline(g, PEN_HIDDEN, line, wall->n);
 }
 
-void sheet_picture(struct sheet *s, struct box room)
+void sheet_picture(struct sheet *s, const struct box *rooms, int n)
 {
 	struct arena *a = s->drawing->arena;
 	enum which_side from = side_to_see(s->context->stair);
@@ -162,11 +169,12 @@ void sheet_picture(struct sheet *s, struct box room)
 
 	/* the stair's own parts go on after those of the room, which is not shown without them */
 	*house.tail = (struct part *)s->context->parts;
-	struct picture picture = { eye_for(house.first, room, from), shade_of };
+	struct sight sight = sight_for(house.first, rooms, n, from);
+	struct picture picture = { sight.eye, shade_of };
 	struct view_spec spec = { .picture = &picture, .shows = is_in_picture };
 	struct view v = view_make(a, house.first, spec);
-	struct placing at = place_in(v.box, room);
+	struct placing at = place_in(v.box, sight.room);
 
 	picture_draw(s->drawing, &v, at, line_of);
-	draw_wall_gone(s->drawing, &house.gone, picture.eye, at);
+	draw_wall_gone(s->drawing, &house.gone, sight.eye, at);
 }

@@ -6,7 +6,7 @@
 
 #include "sheets/frame.h"
 
-/* As large as the room allows, seen from the side that shows more. */
-void sheet_picture(struct sheet *s, struct box room);
+/* Seen from the side that shows more, in that one of some rooms where it comes out largest. */
+void sheet_picture(struct sheet *s, const struct box *rooms, int n);
 
 #endif
