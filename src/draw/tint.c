@@ -58,6 +58,28 @@ static double area_of(const struct vec *at, int n)
 	return twice / 2;
 }
 
+static double inside(struct half h, struct vec p)
+{
+	return h.x * p.x + h.y * p.y + h.at;
+}
+
+enum share { SHARE_NONE, SHARE_SOME, SHARE_ALL };
+
+/* How much of a polygon lies in a half plane, before anything is cut: nearly always all or none. */
+static enum share share_in(const struct vec *at, int n, struct half h)
+{
+	double low = INFINITY, high = -INFINITY;
+
+	for (int i = 0; i < n; i++) {
+		double v = inside(h, at[i]);
+		low = v < low ? v : low;
+		high = v > high ? v : high;
+	}
+	if (high < RIM)
+		return SHARE_NONE;
+	return low > -RIM ? SHARE_ALL : SHARE_SOME;
+}
+
 /* The part of a convex polygon that lies in a half plane; 0 points: none to speak of. */
 static int clip_half(const struct vec *at, int n, struct half h, struct vec *out)
 {
@@ -65,7 +87,7 @@ static int clip_half(const struct vec *at, int n, struct half h, struct vec *out
 
 	for (int i = 0; i < n; i++) {
 		struct vec p = at[i], q = at[(i + 1) % n];
-		double from = h.x * p.x + h.y * p.y + h.at, to = h.x * q.x + h.y * q.y + h.at;
+		double from = inside(h, p), to = inside(h, q);
 		if (from >= 0)
 			out[count++] = p;
 		if ((from > 0 && to < 0) || (from < 0 && to > 0))
@@ -90,7 +112,10 @@ static int hides_where(const struct screen *s, struct plane of, struct half *out
 static int cut_down(struct tinter *t, int n, struct half h)
 {
 	struct vec *cut = t->then;
+	enum share share = share_in(t->now, n, h);
 
+	if (share != SHARE_SOME)
+		return share == SHARE_ALL ? n : 0;
 	n = clip_half(t->now, n, h, cut);
 	t->then = t->now;
 	t->now = cut;
@@ -132,7 +157,9 @@ static struct patch *patch_cut(struct tinter *t, struct patch *p, int sides, str
 	take_up(t, p);
 	for (int i = 0; i < sides && n > 0; i++) {
 		struct half in = t->hides[i], out = { -in.x, -in.y, -in.at };
-		int beside = clip_half(t->now, n, out, t->then);
+		int beside = share_in(t->now, n, in) == SHARE_ALL
+			? 0
+			: clip_half(t->now, n, out, t->then);
 		if (beside > 0)
 			list = patch_keep(t, t->then, beside, list);
 		n = cut_down(t, n, in);

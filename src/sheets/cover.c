@@ -1,6 +1,8 @@
 /*
  * The first sheet: what the job is, what was chosen, what must be measured, cautions.
  */
+#include "sheets/cover.h"
+
 #include "draw/bounds.h"
 #include "sheets/picture.h"
 #include "sheets/tables.h"
@@ -168,7 +170,7 @@ static void note_sheet(struct sheet *s)
 
 static struct drawing *draw(struct arena *a, const struct sheet_context *c)
 {
-	struct sheet s = sheet_begin(a, c, "Job, choices and cautions");
+	struct sheet s = sheet_begin(a, c, COVER_TITLE);
 	const struct stair *st = c->stair;
 	const struct table tables[] = { stair_table(a, c), options_table(a, st),
 		index_table(a, c->sheets), revision_table(a, st->job),

@@ -8,6 +8,7 @@
 #include "base/text.h"
 #include "sheets/client_sign.h"
 #include "sheets/clouds.h"
+#include "sheets/cover.h"
 #include "sheets/frame.h"
 #include "sheets/template.h"
 
@@ -65,15 +66,27 @@ static int length_of(const struct drawing *list, const struct drawing *end)
 	return n;
 }
 
+/* Stands in the index for a cover that is not drawn yet. */
+static struct drawing *cover_to_be(struct arena *a, const struct sheet_context *c,
+	const char *stem, struct drawing *others)
+{
+	struct drawing *g = drawing_new(a, USE_SHEET, c->paper->width, c->paper->height);
+
+	g->title = COVER_TITLE;
+	number(a, &sheet_cover, stem, g, 0);
+	g->next = others;
+	return g;
+}
+
 /* The cover lists all sheets, its own continuation among them, which grows with the list: drawn
  * again until both agree. */
 static struct drawing *draw_cover(struct arena *a, const struct sheet_context *c, const char *stem,
 	struct drawing *others)
 {
 	struct sheet_context with_index = *c;
-	int listed, drawn = 0;
+	int listed, drawn = 1;
 
-	with_index.sheets = others;
+	with_index.sheets = cover_to_be(a, c, stem, others);
 	do {
 		struct drawing *cover = sheet_cover.draw(a, &with_index);
 		number(a, &sheet_cover, stem, cover, 0);
