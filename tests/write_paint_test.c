@@ -58,7 +58,7 @@ static void stroke(struct ink *ink, struct stroke how)
 
 static void fill(struct ink *ink, enum shade shade)
 {
-	static const char *const names[] = { "black", "grey", "light", "white" };
+	static const char *const names[] = { "black", "grey", "middle", "light", "pale", "white" };
 	struct listing *l = (struct listing *)ink;
 
 	if (l->points)

@@ -47,7 +47,7 @@ enum letter_style { LETTER_REGULAR, LETTER_BOLD };
 enum align { ALIGN_LEFT, ALIGN_MIDDLE, ALIGN_RIGHT };
 
 /* Shades of fill: a white one knocks out what was drawn before it. */
-enum shade { SHADE_BLACK, SHADE_GREY, SHADE_LIGHT, SHADE_WHITE };
+enum shade { SHADE_BLACK, SHADE_GREY, SHADE_MIDDLE, SHADE_LIGHT, SHADE_PALE, SHADE_WHITE };
 
 enum mark_kind { MARK_LINE, MARK_ARC, MARK_FILL, MARK_TEXT };
 

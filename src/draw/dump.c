@@ -3,8 +3,7 @@
 #include "base/text.h"
 
 static const char *const align_names[] = { "left", "middle", "right" };
-static const char *const shade_names[] = { "black", "grey", "middle", "light", "pale",
-	"white" };
+static const char *const shade_names[] = { "black", "grey", "middle", "light", "pale", "white" };
 
 static void add_points(struct text *t, const struct vec *p, int n)
 {

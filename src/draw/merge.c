@@ -26,8 +26,8 @@
 /* ... and below this they make a corner, though it may be mitred of two pieces. */
 #define CORNER 0.1
 
-/* In a picture, an edge with something no deeper than this behind it is no outline; it is looked for
- * this far beside the edge. */
+/* In a picture, an edge with something no deeper than this behind it is no outline; it is looked
+ * for this far beside the edge. */
 #define SHALLOW 20.0
 #define ASIDE 0.1
 

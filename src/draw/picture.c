@@ -25,8 +25,8 @@
 struct pencil {
 	struct vec a, b;
 	enum pen pen;
-	double way, off;   /* its direction, and its distance from the origin */
-	double from, to;   /* along that direction */
+	double way, off; /* its direction, and its distance from the origin */
+	double from, to; /* along that direction */
 	bool is_left_out;
 	int order;
 };

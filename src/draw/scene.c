@@ -270,7 +270,8 @@ struct scene *scene_make(struct arena *a, const struct part *parts, const struct
 	s->edge_tail = &s->edges;
 	s->screen_tail = &s->screens;
 	s->cut_tail = &s->cuts;
-	s->cut_face = (struct face){ .facing = FACING_EYE, .normal = { 0, 0, 1 },
+	s->cut_face = (struct face){ .facing = FACING_EYE,
+		.normal = { 0, 0, 1 },
 		.plane = { 0, 0, spec->at } };
 	for (const struct part *p = parts; p; p = p->next)
 		places += p->count;

@@ -25,9 +25,9 @@ struct frame view_frame(enum view_from from);
 /* Projection of a point of the house on the view's plane. */
 struct vec view_project(enum view_from from, struct vec3 p);
 
-/* A picture: seen from anywhere, drawn with two pens, and shaded.  Behind an edge of PEN_OUTLINE (or
- * PEN_EXISTING) the eye goes on to what lies further back; where both faces that meet in an edge
- * are seen it is PEN_FINE. */
+/* A picture: seen from anywhere, drawn with two pens, and shaded.  Behind an edge of PEN_OUTLINE
+ * (or PEN_EXISTING) the eye goes on to what lies further back; where both faces that meet in an
+ * edge are seen it is PEN_FINE. */
 struct picture {
 	struct frame eye;
 	/* Of a face, by its normal in the house; SHADE_WHITE: none. */

@@ -41,8 +41,8 @@ static enum shade shade_of(const struct part *p, struct vec3 normal)
 
 static enum picture_line line_of(const struct part *p, double scale)
 {
-	bool is_lesser = p->kind == &part_infill || p->kind == &part_moulding ||
-		p->kind == &part_bracket;
+	bool is_lesser =
+		p->kind == &part_infill || p->kind == &part_moulding || p->kind == &part_bracket;
 
 	return is_lesser && p->size.width * scale < SLENDER ? PICTURE_LIGHT : PICTURE_BOLD;
 }
@@ -168,7 +168,7 @@ void sheet_picture(struct sheet *s, const struct box *rooms, int n)
 	struct picture_room house = picture_room(a, s->context, from);
 
 	/* the stair's own parts go on after those of the room, which is not shown without them */
-	*house.tail = (struct part *)s->context->parts;
+	house.last->next = (struct part *)s->context->parts;
 	struct sight sight = sight_for(house.first, rooms, n, from);
 	struct picture picture = { sight.eye, shade_of };
 	struct view_spec spec = { .picture = &picture, .shows = is_in_picture };

@@ -27,7 +27,7 @@ struct room {
 	const struct flight *flight;
 	struct box3 made;   /* round the stair, in the flight's axes */
 	struct part *below; /* the floor */
-	struct part *first, **tail;
+	struct part *first, *last;
 	struct picture_wall gone;
 };
 
@@ -43,8 +43,11 @@ static struct part *room_add(struct room *r, enum existing_kind kind)
 
 	*place = r->flight->frame;
 	*p = (struct part){ .existing = kind, .mark = "", .places = place, .count = 1 };
-	*r->tail = p;
-	r->tail = &p->next;
+	if (r->last)
+		r->last->next = p;
+	else
+		r->first = p;
+	r->last = p;
 	return p;
 }
 
@@ -139,8 +142,8 @@ static void floors_add(struct room *r, const struct part *parts)
 {
 	double below = r->stair->lower_structural - FLOOR_EDGE;
 
-	r->below = floor_add(r, parts, 1u << EXISTING_LOWER_FLOOR,
-		room_round(r, below, ACROSS_BELOW));
+	r->below =
+		floor_add(r, parts, 1u << EXISTING_LOWER_FLOOR, room_round(r, below, ACROSS_BELOW));
 	floor_add(r, parts, 1u << EXISTING_UPPER_FLOOR | 1u << EXISTING_HEADER,
 		room_round(r, 0, ACROSS_ABOVE));
 }
@@ -245,8 +248,8 @@ static void wall_gone_keep(struct room *r, struct box3 b)
 	profile[1].y = fmin(r->stair->total_rise, profile[2].y);
 	r->gone.at = NEW_N(r->arena, struct vec3, n);
 	for (int i = 1; i <= n; i++)
-		r->gone.at[r->gone.n++] = frame_place(r->flight->frame,
-			vec3(profile[i % n].x, y, profile[i % n].y));
+		r->gone.at[r->gone.n++] =
+			frame_place(r->flight->frame, vec3(profile[i % n].x, y, profile[i % n].y));
 }
 
 static void wall_before_add(struct room *r, struct box3 b)
@@ -319,10 +322,9 @@ struct picture_room picture_room(struct arena *a, const struct sheet_context *c,
 		.flight = f,
 		.made = box_made(c->parts, f->frame) };
 
-	r.tail = &r.first;
 	floors_add(&r, c->parts);
 	for (const struct part *p = c->parts; p; p = p->next)
 		if (is_wall(&r, p))
 			wall_add(&r, box_of(p), from);
-	return (struct picture_room){ r.first, r.tail, r.gone };
+	return (struct picture_room){ r.first, r.last, r.gone };
 }

@@ -14,7 +14,7 @@ struct picture_wall {
 
 /* Floors and walls as pieces of existing work, a list that others may go on with. */
 struct picture_room {
-	struct part *first, **tail;
+	struct part *first, *last;
 	struct picture_wall gone;
 };
 

@@ -67,8 +67,8 @@ static int length_of(const struct drawing *list, const struct drawing *end)
 }
 
 /* Stands in the index for a cover that is not drawn yet. */
-static struct drawing *cover_to_be(struct arena *a, const struct sheet_context *c,
-	const char *stem, struct drawing *others)
+static struct drawing *cover_to_be(struct arena *a, const struct sheet_context *c, const char *stem,
+	struct drawing *others)
 {
 	struct drawing *g = drawing_new(a, USE_SHEET, c->paper->width, c->paper->height);
 
