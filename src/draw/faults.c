@@ -67,7 +67,9 @@ static bool is_spoilt(const struct lettered *t, const struct mark *fill)
 	case SHADE_BLACK: return fill_touches(fill, &t->room, t->box);
 	case SHADE_WHITE: return fill_touches(fill, &t->room, t->box) && !stands_on(t, fill);
 	case SHADE_GREY:
-	case SHADE_LIGHT: break;
+	case SHADE_MIDDLE:
+	case SHADE_LIGHT:
+	case SHADE_PALE: break;
 	}
 	return false;
 }
