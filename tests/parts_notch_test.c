@@ -218,7 +218,7 @@ static void a_notch_that_cannot_be_is_refused(void **state)
 		"treads.notches: it ends 300 mm off, past the tread's back edge");
 	refused(NOTCH("{step: 4, at: back, along: 100, across: 60, from: 10}"),
 		"treads.notches: it comes nearer than 50 mm to the left end of step 4");
-	refused(NOTCH("{step: 4, at: left, along: 70, across: 100}, {step: 4, at: left, along: 20, "
+	refused(NOTCH("{step: 4, at: left, along: 30, across: 100}, {step: 4, at: left, along: 20, "
 		      "across: 100, from: 100}"),
 		"treads.notches: two notches of step 4 overlap");
 }
@@ -243,9 +243,105 @@ static void a_wall_that_leaves_the_newel_no_room_is_refused(void **state)
 		"stair.right: wall_past goes with a from_step above 1");
 }
 
+static struct extent wall_of(const struct built *b)
+{
+	return built_extent(built_part(b, "wall in a tread", 0), 0);
+}
+
+/* Tread 4 lies at 720, 30 thick; the upper floor at 1800. */
+static void a_wall_in_a_tread_goes_up_to_the_upper_floor(void **state)
+{
+	struct built b = built_from(NOTCH("{step: 4, at: right, along: 70, across: 100}"));
+	(void)state;
+	assert_near(wall_of(&b).low.z, 690, 1e-9);
+	assert_near(wall_of(&b).high.z, 1800, 1e-9);
+	arena_free(b.arena);
+}
+
+static void or_as_high_as_it_is_given(void **state)
+{
+	struct built b =
+		built_from(NOTCH("{step: 4, at: right, along: 70, across: 100, height: 90}"));
+	(void)state;
+	assert_near(wall_of(&b).high.z, 810, 1e-9);
+	assert_null(notch_of(on_step(&b, "tread front strip", 5)));
+	arena_free(b.arena);
+}
+
+/* Its nosing stands 25 over the wall's back: cut out so far and the scribe, 28; from the end of the
+ * strip, 3 off its wall, 70 in and the scribe make 70. */
+static void the_nosing_above_is_cut_out_for_the_wall_that_comes_up_through_it(void **state)
+{
+	struct built b = built_from(NOTCH("{step: 4, at: right, along: 70, across: 100}"));
+	const struct feature *f = notch_of(on_step(&b, "tread front strip", 5));
+	(void)state;
+	assert_non_null(f);
+	assert_box(f->at, (struct box){ 824, 0, 894, 28 });
+	arena_free(b.arena);
+}
+
+/* Tread 5 lies at 900, its underside at 870. */
+static void a_wall_at_the_back_ends_under_the_nosing_above_it(void **state)
+{
+	struct built b =
+		built_from(NOTCH("{step: 4, at: back, along: 120, across: 60, from: 300}"));
+	(void)state;
+	assert_near(wall_of(&b).high.z, 870, 1e-9);
+	arena_free(b.arena);
+}
+
+#define WALL_RAIL(side) "wall_rails: [{side: " side ", height: 900, clearance: 45}]\n"
+
+/* 900 to 1000 along, 70 out: more than the 45 between rail and wall. */
+static void a_wall_rail_stops_before_it_and_goes_on_behind(void **state)
+{
+	struct built b = built_from(NOTCH("{step: 4, at: right, along: 70, across: 100}")
+			WALL_RAIL("right") "stringers: {wall: sawtooth, wall_gap: 70}\n");
+	(void)state;
+	assert_int_equal(built_count(&b, "wall rail"), 2);
+	for (int i = 0; built_part(&b, "wall rail", i); i++) {
+		struct extent e = built_extent(built_part(&b, "wall rail", i), 0);
+		assert_true(e.high.x < 900 || e.low.x > 1000);
+	}
+	assert_string_equal(built_complaint(&b),
+		"wall_rails: the wall in step 4, 70 mm out and 100 mm long, stands in the way of "
+		"the rail, 45 mm off its wall: the rail stops before it and goes on behind");
+	arena_free(b.arena);
+}
+
+static void a_wall_that_comes_up_where_the_stringer_stands_is_told_of(void **state)
+{
+	struct built b = built_from(
+		NOTCH("{step: 4, at: right, along: 70, across: 100}") "stringers: {wall: sawtooth, "
+								      "wall_gap: 20}\n");
+	(void)state;
+	assert_non_null(b.parts);
+	assert_string_equal(built_complaint(&b),
+		"treads.notches: the wall in step 4 stands 70 mm out, in the way of the stringer, "
+		"which is 20 mm off the wall of the stair");
+	arena_free(b.arena);
+}
+
+static void one_over_a_low_wall_goes_on(void **state)
+{
+	struct built b = built_from(NOTCH(
+		"{step: 4, at: right, along: 70, across: 100, height: 500}") WALL_RAIL("right"));
+	(void)state;
+	assert_int_equal(built_count(&b, "wall rail"), 1);
+	assert_int_equal(b.diags.warnings, 0);
+	arena_free(b.arena);
+}
+
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
+		cmocka_unit_test(a_wall_in_a_tread_goes_up_to_the_upper_floor),
+		cmocka_unit_test(or_as_high_as_it_is_given),
+		cmocka_unit_test(the_nosing_above_is_cut_out_for_the_wall_that_comes_up_through_it),
+		cmocka_unit_test(a_wall_at_the_back_ends_under_the_nosing_above_it),
+		cmocka_unit_test(a_wall_rail_stops_before_it_and_goes_on_behind),
+		cmocka_unit_test(one_over_a_low_wall_goes_on),
+		cmocka_unit_test(a_wall_that_comes_up_where_the_stringer_stands_is_told_of),
 		cmocka_unit_test(a_wall_in_the_back_corner_is_cut_out_with_the_scribe),
 		cmocka_unit_test(a_wall_in_the_front_corner_takes_strip_and_body),
 		cmocka_unit_test(a_wall_within_the_strip_is_cut_out_of_its_corner),

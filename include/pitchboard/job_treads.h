@@ -29,6 +29,7 @@ struct job_notch {
 	double across; /* front to back: at the back, forward from the face of the riser above */
 	double from;   /* at an end, front of the nosing back to the wall (not given: it stands in
 			  the back corner); at the back, left-hand side to the wall */
+	double height; /* of the wall over this tread; 0: to the upper floor */
 };
 
 /* A first tread that reaches out past the stringer, its end rounded. */

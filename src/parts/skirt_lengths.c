@@ -38,9 +38,9 @@ static struct vec wall_behind(const struct rod *r, const struct side *side, doub
 		double front = tread_front(&t);
 		for (int i = 0; i < gaps->n; i++) {
 			const struct gap *g = &gaps->at[i];
-			double to = front + fmin(g->to, t.depth);
-			if (g->is_existing && to > x + NEAR_ENOUGH && front + g->from < first.x)
-				first = vec(front + g->from, to);
+			double from = front + fmax(g->from, 0), to = front + fmin(g->to, t.depth);
+			if (g->is_existing && to > x + NEAR_ENOUGH && from < first.x)
+				first = vec(from, to);
 		}
 	}
 	return first;

@@ -80,10 +80,19 @@ void tread_notches_add(struct arena *a, struct part *p, const struct tread_plan 
 struct box tread_gap_box(const struct tread_plan *t, const struct tread_end *e,
 	const struct gap *g);
 
+/* The wall that a notch is for, in the flight's axes. */
+struct notch_wall {
+	const struct job_notch *notch;
+	struct vec3 low, high;
+};
+
+struct notch_wall notch_wall_make(const struct rod *r, const struct job_notch *n);
+
 /* Complains of notches of the job that cannot be. */
 void tread_notches_check(struct arena *a, const struct rod *r, struct diags *d);
 
-/* The gaps that the job's notches make in a tread. */
+/* The gaps that the job's notches make in a tread: its own, and those of walls in the tread below
+ * that go on up through its nosing. */
 void tread_notches_find(struct tread_plan *t);
 
 /* The return strip at this end, and the little piece that closes its back. */

@@ -47,14 +47,53 @@ static struct gap gap_of(const struct tread_plan *t, const struct job_notch *n)
 	return g;
 }
 
+/* A wall in the tread below that stands under this one's nosing is cut out of that too: here as far
+ * as it reaches back from the front. */
+static bool comes_up_through(const struct tread_plan *t, const struct job_notch *n, struct gap *g)
+{
+	const struct rod *r = t->rod;
+	struct notch_wall w = notch_wall_make(r, n);
+	double scribe = r->job->treads.scribe, reach = w.high.x - tread_front(t);
+	if (n->step + 1 != t->step || reach < NEAR_ENOUGH ||
+		w.high.z < t->step * r->rise - r->tread + NEAR_ENOUGH)
+		return false;
+	*g = (struct gap){ .in = n->along + scribe,
+		.from = -INFINITY,
+		.to = reach + scribe,
+		.around = "the wall",
+		.is_existing = true,
+		.allowance = scribe };
+	return true;
+}
+
+/* Is there a notch of the tread's own where the wall below comes up? */
+static bool has_own(const struct tread_plan *t, const struct job_notch *below, double reach)
+{
+	const struct job_treads *job = &t->rod->job->treads;
+	for (int i = 0; i < job->notch_count; i++) {
+		const struct job_notch *n = &job->notches[i];
+		if (n->step == t->step && n->at == below->at && gap_of(t, n).from < reach)
+			return true;
+	}
+	return false;
+}
+
+static struct gaps *gaps_at(struct tread_plan *t, const struct job_notch *n)
+{
+	return n->at == NOTCH_BACK ? &t->back : &t->ends[notch_hand(n)].gaps;
+}
+
 void tread_notches_find(struct tread_plan *t)
 {
 	const struct job_treads *job = &t->rod->job->treads;
 	for (int i = 0; i < job->notch_count; i++) {
 		const struct job_notch *n = &job->notches[i];
-		struct gaps *list = n->at == NOTCH_BACK ? &t->back : &t->ends[notch_hand(n)].gaps;
-		if (n->step == t->step && list->n < MOST_GAPS)
-			list->at[list->n++] = gap_of(t, n);
+		struct gaps *list = gaps_at(t, n);
+		struct gap g = gap_of(t, n);
+		bool mine =
+			n->step == t->step || (comes_up_through(t, n, &g) && !has_own(t, n, g.to));
+		if (mine && list->n < MOST_GAPS)
+			list->at[list->n++] = g;
 	}
 }
 
@@ -277,6 +316,23 @@ static bool are_few(const struct trial *c)
 	return false;
 }
 
+/* What goes up to the upper floor comes up from the lower one, past the stringer under the tread.
+ */
+static void warn_of_stringer(const struct trial *c)
+{
+	const struct job_notch *n = c->notch;
+	if (n->at == NOTCH_BACK || n->height > 0)
+		return;
+	const struct side *side = &c->rod->sides[notch_hand(n)];
+	if (n->along > side->outer + NEAR_ENOUGH)
+		diag_warning(c->diags, node_pos(n->src, "along"),
+			"a wider wall_gap sets the stringer in; give the wall its height, if it "
+			"stands on the tread",
+			"treads.notches: the wall in step %d stands %s out, in the way of the "
+			"stringer, which is %s off the wall of the stair",
+			n->step, say(c, n->along), say(c, side->outer));
+}
+
 void tread_notches_check(struct arena *a, const struct rod *r, struct diags *d)
 {
 	const struct job_treads *job = &r->job->treads;
@@ -285,7 +341,7 @@ void tread_notches_check(struct arena *a, const struct rod *r, struct diags *d)
 		if (!step_is_there(&c) || !wall_is_there(&c) || !are_few(&c))
 			continue;
 		struct tread_plan t = tread_plan_make(r, c.notch->step);
-		if (wood_is_left(&c, &t) && ends_are_clear(&c, &t))
-			others_are_clear(&c, &t);
+		if (wood_is_left(&c, &t) && ends_are_clear(&c, &t) && others_are_clear(&c, &t))
+			warn_of_stringer(&c);
 	}
 }

@@ -1,5 +1,6 @@
 #include "parts/existing.h"
 #include "parts/level_run.h"
+#include "parts/tread.h"
 #include "parts/wall_rail.h"
 
 /*
@@ -23,7 +24,7 @@ struct wall {
 };
 
 struct walls {
-	struct wall wall[2];
+	struct wall *wall;
 	int n;
 };
 
@@ -32,7 +33,7 @@ static struct walls walls_of(struct arena *a, const struct rod *r, const struct 
 {
 	double ceiling = r->top - existing_floor_depth(r);
 	double high = level_run_lines(a, r, side).n > 0 ? ceiling : INFINITY;
-	struct walls w = { .n = 0 };
+	struct walls w = { NEW_N(a, struct wall, 2 + r->job->treads.notch_count), 0 };
 	if (!side->is_open) {
 		w.wall[w.n++] = (struct wall){ -INFINITY, INFINITY, high };
 		return w;
@@ -42,6 +43,59 @@ static struct walls walls_of(struct arena *a, const struct rod *r, const struct 
 	if (side->head.kind == RAIL_END_WALL)
 		w.wall[w.n++] = (struct wall){ side->head.x, INFINITY, high };
 	return w;
+}
+
+/* Does what a tread is cut out for stand in the way of this rail, out from its wall? */
+static bool is_in_the_way(const struct rod *r, const struct side *side,
+	const struct job_wall_rail *w, const struct notch_wall *n)
+{
+	double out = side->hand == HAND_LEFT ? r->width - n->low.y : n->high.y;
+	enum notch_at at = side->hand == HAND_LEFT ? NOTCH_LEFT : NOTCH_RIGHT;
+	double under = rod_nosing_z(r, n->low.x) + w->height - w->depth / r->cosine;
+	double back = fmin(n->high.x, r->header_x);
+	double over = rod_nosing_z(r, back) + w->height;
+	bool is_beside = n->notch->at == at || n->notch->at == NOTCH_BACK;
+	return is_beside && out > w->clearance + NEAR_ENOUGH && n->high.z > under &&
+		n->low.z < over;
+}
+
+static void say_cut(struct arena *a, const struct rod *r, const struct job_wall_rail *w,
+	const struct notch_wall *n, struct diags *d)
+{
+	struct lettering l = job_lettering(r->job);
+	diag_warning(d, node_pos(w->src, "side"),
+		"give its clearance more, give the notch a height, or end it there with to_step",
+		"wall_rails: the wall in step %d, %s out and %s long, stands in the way of the "
+		"rail, %s off its wall: the rail stops before it and goes on behind",
+		n->notch->step, length_say(a, l, n->notch->along),
+		length_say(a, l, n->high.x - n->low.x), length_say(a, l, w->clearance));
+}
+
+/* A wall that is cut in two by what stands out of it. */
+static void cut_at(struct walls *w, const struct notch_wall *n)
+{
+	int count = w->n;
+	for (int i = 0; i < count; i++) {
+		struct wall whole = w->wall[i];
+		if (n->low.x >= whole.to || n->high.x <= whole.from)
+			continue;
+		w->wall[i].to = n->low.x;
+		w->wall[w->n++] = (struct wall){ n->high.x, whole.to, whole.top };
+	}
+}
+
+static void cut_at_notches(struct arena *a, const struct rod *r, const struct side *side,
+	const struct job_wall_rail *w, struct walls *walls, struct diags *d)
+{
+	const struct job_treads *job = &r->job->treads;
+	for (int i = 0; i < job->notch_count; i++) {
+		struct notch_wall n = notch_wall_make(r, &job->notches[i]);
+		if (!is_in_the_way(r, side, w, &n))
+			continue;
+		cut_at(walls, &n);
+		if (d)
+			say_cut(a, r, w, &n, d);
+	}
 }
 
 static struct profile_sizes sizes_of(const struct job_wall_rail *w)
@@ -102,6 +156,7 @@ static void add_runs(struct arena *a, const struct rod *r, const struct job_wall
 	int before = to->n;
 	if (!has_section(r, w, d))
 		return;
+	cut_at_notches(a, r, side, w, &walls, d);
 	for (int i = 0; i < walls.n; i++) {
 		struct wall_run run = run_on(r, side, w, walls.wall[i]);
 		if (run.length > 0)
@@ -131,7 +186,8 @@ static void check_apart(const struct rod *r, const struct wall_runs *runs, struc
 struct wall_runs wall_runs_make(struct arena *a, const struct rod *r, struct diags *d)
 {
 	int n = r->job->wall_rail_count;
-	struct wall_runs runs = { NEW_N(a, struct wall_run, 2 * n + 1), 0 };
+	int most = 2 + r->job->treads.notch_count;
+	struct wall_runs runs = { NEW_N(a, struct wall_run, most * n + 1), 0 };
 	for (int i = 0; i < n; i++)
 		add_runs(a, r, &r->job->wall_rails[i], &runs, d);
 	if (d)

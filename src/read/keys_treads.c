@@ -57,6 +57,9 @@ static const struct field notch[] = {
 		.help = "at an end, front of the nosing back to the wall; at the back, left-hand "
 			"side to the wall",
 		.absent = "it stands in the back corner" },
+	{ FIELD_LENGTH, "height", LANDS(job_notch, height), .least = 10, .most = 6000,
+		.help = "how far the wall goes up over this tread",
+		.absent = "to the upper floor; at the back, to the nosing above it" },
 	{ 0 },
 };
 

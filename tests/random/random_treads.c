@@ -8,6 +8,7 @@ static void add_notch(struct draft *d, int step)
 	text_add(&d->text, "    - step: %d\n      at: %s\n", step, end ? place : "back");
 	put(d, 6, "along", size(d, 15, 150));
 	put(d, 6, "across", size(d, 10, 80));
+	maybe(d, 6, "height", 20, 2500);
 	if (!end)
 		put(d, 6, "from", size(d, 120, 350));
 	else if (once_in(d, 2))
