@@ -207,8 +207,8 @@ static void the_widest_and_the_longest_piece_may_come_from_boards_of_different_l
 	"boards: [{species: pine, width: 180, lengths: [1900, 3609], price: 10}, "                 \
 	"{species: pine, width: 363, lengths: [3609], price: "
 
-/* By the length a board of 3609 is 18.995 when one of 1900 is 10, and holds four: ten pieces are
- * cheapest on two of those and one of 1900, 47.99.  A double width at 37 holds eight: with a short
+/* By the length a board of 3609 is 18.99 when one of 1900 is 10, and holds four: ten pieces are
+ * cheapest on two of those and one of 1900, 47.98.  A double width at 37 holds eight: with a short
  * one 47. */
 static void the_cheapest_boards_are_found_over_widths_and_lengths(void **state)
 {
@@ -219,9 +219,9 @@ static void the_cheapest_boards_are_found_over_widths_and_lengths(void **state)
 
 	(void)state;
 	assert_int_equal(g->aim, CUT_CHEAPEST);
-	assert_near(g->price, 2 * 10.0 * 3609 / 1900 + 10, 1e-6);
+	assert_near(g->price, 2 * 18.99 + 10, 1e-6);
 	assert_near(h->price, 37 + 10, 1e-6);
-	assert_true(g->bound <= g->price + 0.01 && h->bound <= h->price + 0.01);
+	assert_true(g->is_proved && h->is_proved);
 	check_all(&dear);
 	check_all(&cheap);
 	arena_free(dear.built.arena);

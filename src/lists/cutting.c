@@ -1,16 +1,15 @@
 /*
  * Which boards to buy, and what comes out of each.
- *
- * All boards of a group are cut from boards of one length, for every length on
- * offer; the best of these is kept.  Then every board is changed for the least
- * one on offer that still holds what is on it.
  */
 #include <string.h>
 
 #include "lists/nominal.h"
 #include "lists/ripping.h"
+#include "lists/work.h"
 
-#define MOST_LENGTHS 16 /* tried one by one; the longest ones take the fewest boards */
+/* Steps of search, of some 25 ns: for one group, and for all of a job. */
+#define WORK_FOR_GROUP 4500000
+#define WORK_FOR_ALL 12000000
 
 /* Of one moulding: run with the same cutters. */
 static bool is_same_profile(const struct part *a, const struct part *b)
@@ -81,22 +80,7 @@ static bool fits_somewhere(const struct offers *o, const struct blank *b)
 	return false;
 }
 
-static bool fits_length(const struct ripping *r, double length)
-{
-	double widest = 0, longest = 0, wide = 0;
-
-	for (int i = 0; i < r->blank_count; i++) {
-		widest = fmax(widest, r->blanks[i]->rough_width);
-		longest = fmax(longest, r->blanks[i]->rough_length);
-	}
-	for (int i = 0; i < r->offers->n; i++)
-		if (fabs(r->offers->offers[i].length - length) < NEAR_ENOUGH)
-			wide = fmax(wide, r->offers->offers[i].width);
-	return wide >= widest - NEAR_ENOUGH &&
-		offer_usable(r->offers, length) >= offer_takes(r->offers, longest) - NEAR_ENOUGH;
-}
-
-/* ---- the best length ---- */
+/* ---- the best boards ---- */
 
 static double width_used(const struct cut_board *b, double kerf)
 {
@@ -117,7 +101,7 @@ static double length_used(const struct cut_board *b)
 }
 
 /* The least offer that holds what is on the board: the cheapest, else the smallest. */
-static void change_for_least(struct cut_board *b, const struct ripping *r)
+static void change_for_least(struct cut_board *b, const struct ripping *r, enum cut_aim aim)
 {
 	double wide = width_used(b, r->kerf), length = length_used(b);
 
@@ -126,7 +110,7 @@ static void change_for_least(struct cut_board *b, const struct ripping *r)
 		if (!holds(r->offers, o, wide, length))
 			continue;
 		double now = b->width * b->length, then = o->width * o->length;
-		if (r->aim == CUT_CHEAPEST ? o->price < b->price : then < now) {
+		if (aim == CUT_CHEAPEST ? o->price < b->price : then < now) {
 			b->width = o->width;
 			b->length = o->length;
 			b->price = o->price;
@@ -134,63 +118,47 @@ static void change_for_least(struct cut_board *b, const struct ripping *r)
 	}
 }
 
-/* No price is less than this and more than the bound. */
-static double whole_cents(double bound)
-{
-	return ceil(bound * 100 - 1e-6) / 100;
-}
-
 struct plan {
 	struct cut_board *boards;
 	int count;
 	double price, wood;
-	double bound; /* no plan of these lengths takes fewer, or costs less */
+	double bound;
+	bool is_proved;
+	long work;
 };
 
-static struct plan plan_of(struct arena *a, const struct ripping *r, struct ripped cut)
+static struct plan plan_of(const struct ripping *r, enum cut_aim aim, struct ripped cut)
 {
-	struct plan p = { .count = cut.count, .bound = whole_cents(cut.bound) };
+	struct plan p = { cut.boards, cut.count, 0, 0, cut.bound, cut.is_proved, cut.work };
 
-	p.boards = NEW_N(a, struct cut_board, cut.count + 1);
 	for (int i = 0; i < cut.count; i++) {
-		p.boards[i] = cut.boards[i];
-		change_for_least(&p.boards[i], r);
+		change_for_least(&p.boards[i], r, aim);
 		p.price += p.boards[i].price;
 		p.wood += p.boards[i].width * p.boards[i].length;
 	}
 	return p;
 }
 
-static struct plan better(struct plan p, struct plan q, enum cut_aim aim)
+static struct plan cheapest_plan(struct arena *a, const struct ripping *r)
 {
-	if (!p.boards || !q.boards)
-		return p.boards ? p : q;
-	if (aim == CUT_CHEAPEST)
-		return q.price < p.price - 0.005 ? q : p;
-	if (p.count != q.count)
-		return q.count < p.count ? q : p;
-	return q.wood < p.wood - NEAR_ENOUGH ? q : p;
+	return plan_of(r, CUT_CHEAPEST, rip_boards(a, r, RIP_PRICE));
 }
 
-/* The best plan, with the bound on all plans. */
-static struct plan best_plan(struct arena *a, const struct ripping *r)
+/* The fewest boards; then, as many, with as little wood as a shorter search finds. */
+static struct plan fewest_plan(struct arena *a, const struct ripping *r)
 {
-	struct plan best = { 0 };
-	struct lengths lengths = offers_lengths(a, r->offers);
+	struct ripping less = *r;
 
-	for (int i = 0; i < lengths.n && i < MOST_LENGTHS; i++)
-		if (fits_length(r, lengths.at[i]))
-			best = better(best, plan_of(a, r, rip_boards(a, r, lengths.at[i])), r->aim);
-	/* where the longest piece and the widest go on boards of different lengths, these alone do
-	 */
-	if (lengths.n > 1 && (r->aim == CUT_CHEAPEST || !best.boards)) {
-		struct plan mixed = plan_of(a, r, rip_any_boards(a, r));
-		best = better(best, mixed, r->aim);
-		best.bound = mixed.bound;
-	}
-	if (r->aim == CUT_FEWEST)
-		best.bound = rip_fewest(a, r);
-	return best;
+	less.work = r->work / 4;
+	struct plan p = plan_of(r, CUT_FEWEST, rip_boards(a, r, RIP_BOARDS));
+	struct plan q = plan_of(r, CUT_FEWEST, rip_boards(a, &less, RIP_WOOD));
+	p.work += q.work;
+	if (q.count > p.count || q.wood >= p.wood - NEAR_ENOUGH)
+		return p;
+	q.bound = p.bound;
+	q.is_proved = q.count <= q.bound;
+	q.work = p.work;
+	return q;
 }
 
 /* ---- groups ---- */
@@ -278,11 +246,14 @@ static void set_misfits(struct arena *a, const struct job *job, struct cut_group
 }
 
 static struct cut_group *group_make(struct arena *a, const struct job *job,
-	const struct blank *first, struct diags *d)
+	const struct blank *first, struct work *work, struct diags *d)
 {
 	struct cut_group *g = NEW(a, struct cut_group);
 	struct offers offers = offers_for(a, job, first);
-	struct ripping r = { .offers = &offers, .kerf = job->stock.kerf, .aim = aim_of(&offers) };
+	long left = work->most - work->done;
+	struct ripping r = { .offers = &offers,
+		.kerf = job->stock.kerf,
+		.work = left < WORK_FOR_GROUP ? left : WORK_FOR_GROUP };
 	const struct blank **list = members_of(a, first, &r.blank_count);
 
 	*g = (struct cut_group){ .species = first->species,
@@ -290,17 +261,17 @@ static struct cut_group *group_make(struct arena *a, const struct job *job,
 		.stuff = first->stuff,
 		.nominal = first->nominal,
 		.nominal_width = first->nominal_width,
-		.aim = r.aim };
+		.aim = aim_of(&offers) };
 	set_misfits(a, job, g, &r, list, d);
 	r.blanks = list;
 	if (!r.blank_count)
 		return g;
-	struct plan best = best_plan(a, &r);
+	struct plan best = g->aim == CUT_CHEAPEST ? cheapest_plan(a, &r) : fewest_plan(a, &r);
 	g->bound = best.bound;
 	g->total = best.count;
 	g->price = best.price;
-	g->is_proved =
-		g->aim == CUT_FEWEST ? best.count <= g->bound : best.price <= g->bound + 0.005;
+	g->is_proved = best.is_proved;
+	work->done += best.work;
 	g->board_count = merge_boards(best.boards, best.count);
 	g->boards = best.boards;
 	return g;
@@ -310,13 +281,14 @@ const struct cut_group *cutting_make(struct arena *a, const struct stair *s,
 	const struct blank *blanks, struct diags *d)
 {
 	struct cut_group *first = NULL, **tail = &first;
+	struct work work = { 0, WORK_FOR_ALL };
 
 	if (!s || !blanks)
 		return NULL;
 	for (const struct blank *b = blanks; b; b = b->next) {
 		if (is_met_before(blanks, b))
 			continue;
-		*tail = group_make(a, s->job, b, d);
+		*tail = group_make(a, s->job, b, &work, d);
 		tail = &(*tail)->next;
 	}
 	return first;

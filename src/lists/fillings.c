@@ -3,32 +3,43 @@
 #include <math.h>
 #include <string.h>
 
-#define MOST_STEPS 20000
+/* How much room a piece takes, for the order of limits. */
+struct takes {
+	int piece;
+	double each;
+};
 
 struct listing {
 	struct arena *arena;
 	const struct fillings_wanted *wanted;
+	const struct pack_problem *problem;
+	struct strip_widths widths;
 	int kinds;
 	int stock;
-	int *counts;
-	double most_loss; /* falls to the worst of a full list */
+	int *counts;   /* on the board so far */
+	int *strips;   /* the same by strips, one after the other */
+	int *width_of; /* each of them: which width it has */
+	int strip_count;
+	struct takes *along, *by_area; /* worth most for the room first */
+	int *order, *place;            /* in which pieces are tried, and each piece's place in it */
+	long most_loss;                /* falls below the worst of a full list */
 	struct filling *list;
 	int n, steps;
 	bool is_cut_short;
 };
 
-/* Is one of these left, and does it go on? */
-static bool goes_on(const struct listing *l, int piece, long room)
-{
-	const struct pack_problem *p = l->wanted->problem;
+/* The strip that is being filled, and what is on the rest of the board. */
+struct filled {
+	int first;   /* piece, in the order of all: it makes the strip's width */
+	long room;   /* along the strip */
+	long wide;   /* beside it */
+	long loss;   /* so far */
+	long beside; /* what the rest of the width can be worth at most */
+};
 
-	return l->wanted->left[piece] > l->counts[piece] &&
-		pack_fits(&p->pieces[piece], &p->stock[l->stock], room);
-}
-
-static long size_of(const struct listing *l, int piece)
+static long length_of(const struct listing *l, int piece)
 {
-	return l->wanted->problem->pieces[piece].size;
+	return l->problem->pieces[piece].length;
 }
 
 static int left_of(const struct listing *l, int piece)
@@ -36,86 +47,310 @@ static int left_of(const struct listing *l, int piece)
 	return l->wanted->left[piece] - l->counts[piece];
 }
 
-/* Would a piece that is left still go on?  Then the board is not full. */
-static bool holds_more(const struct listing *l, long room)
+static bool goes_on(const struct listing *l, int piece, long room)
 {
-	for (int i = 0; i < l->kinds; i++)
-		if (goes_on(l, i, room))
+	return length_of(l, piece) <= room && left_of(l, piece) > 0;
+}
+
+static int *last_strip(const struct listing *l)
+{
+	return l->strips + (l->strip_count - 1) * l->kinds;
+}
+
+/* ---- the list ---- */
+
+static struct packed_board copy_board(const struct listing *l)
+{
+	size_t n = (size_t)l->kinds;
+	int *counts = NEW_N(l->arena, int, n + 1);
+	int *on_strips = NEW_N(l->arena, int, n *(size_t)l->strip_count + 1);
+	struct packed_strip *strips = NEW_N(l->arena, struct packed_strip, l->strip_count + 1);
+
+	memcpy(counts, l->counts, n * sizeof(*counts));
+	memcpy(on_strips, l->strips, n * (size_t)l->strip_count * sizeof(*on_strips));
+	for (int i = 0; i < l->strip_count; i++)
+		strips[i].counts = on_strips + i * l->kinds;
+	return (struct packed_board){ l->stock, counts, strips, l->strip_count };
+}
+
+/* The same pieces on the same kind of board, otherwise parted into strips, are one filling. */
+static bool is_listed(const struct listing *l, long loss)
+{
+	size_t all = (size_t)l->kinds * sizeof(*l->counts);
+
+	for (int i = 0; i < l->n; i++)
+		if (l->list[i].loss == loss && l->list[i].board.stock == l->stock &&
+			memcmp(l->list[i].board.counts, l->counts, all) == 0)
 			return true;
 	return false;
 }
 
 /* Into its place among the best; of two that lose alike the one found first goes before. */
-static void keep(struct listing *l, double loss)
+static void keep(struct listing *l, long loss)
 {
-	int *counts = NEW_N(l->arena, int, l->kinds);
+	if (is_listed(l, loss))
+		return;
 	int at = l->n < l->wanted->most ? l->n : l->n - 1;
-
-	while (at > 0 && l->list[at - 1].loss > loss + 1e-9) {
+	while (at > 0 && l->list[at - 1].loss > loss) {
 		l->list[at] = l->list[at - 1];
 		at--;
 	}
-	memcpy(counts, l->counts, (size_t)l->kinds * sizeof(*counts));
-	l->list[at] = (struct filling){ l->stock, loss, counts };
+	l->list[at] = (struct filling){ copy_board(l), loss };
 	l->n += l->n < l->wanted->most;
-	if (l->n == l->wanted->most)
-		l->most_loss = fmin(l->most_loss, l->list[l->n - 1].loss - 1e-9);
+	if (l->n == l->wanted->most && l->list[l->n - 1].loss <= l->most_loss)
+		l->most_loss = l->list[l->n - 1].loss - 1;
 }
 
-/* What the room left can be worth at most, pieces cut up at will. */
-static double most_worth(const struct listing *l, int i, long room)
-{
-	double best = 0;
+/* ---- along a strip ---- */
 
-	for (; i < l->kinds; i++)
+static void next_strip(struct listing *l, int width, long wide, long loss);
+
+/* Which pieces a limit counts: those still to be tried on the strip. */
+struct from {
+	int first; /* in the order of all */
+	int place; /* in the order of trying */
+};
+
+/* What so much room is worth at most, pieces cut up at will: those that are worth most for what
+ * they take of it first. */
+static long limit(const struct listing *l, const struct takes *takes, struct from from, double room)
+{
+	double worth = 0;
+
+	for (int k = 0; k < l->kinds && room > 0; k++) {
+		int i = takes[k].piece, left = left_of(l, i);
+		if (i < from.first || l->place[i] < from.place || !left)
+			continue;
+		double share = fmin(left, room / takes[k].each);
+		worth += share * (double)l->wanted->worth[i];
+		room -= share * takes[k].each;
+	}
+	return (long)(worth * (1 + 1e-12)) + 1;
+}
+
+/* What goes beside a strip: strips as good as any, and no more pieces than are left. */
+static long most_beside(const struct listing *l, int width, long wide)
+{
+	double area = (double)wide * (double)l->problem->stock[l->stock].length;
+	long by_strips = strips_side_by_side(l->wanted->strips, l->stock, width, wide);
+	long by_area = limit(l, l->by_area, (struct from){ l->widths.first[width], 0 }, area);
+
+	return by_area < by_strips ? by_area : by_strips;
+}
+
+/* Would a piece that is left still go on?  Then the strip is not full. */
+static bool holds_more(const struct listing *l, long room)
+{
+	for (int i = l->widths.first[l->width_of[l->strip_count - 1]]; i < l->kinds; i++)
 		if (goes_on(l, i, room))
-			best = fmax(best, l->wanted->worth[i] / (double)size_of(l, i));
-	return best * (double)room;
+			return true;
+	return false;
 }
 
-/* Goes on with the kinds from `i` on: as many as fit first, then fewer. */
-static void fill(struct listing *l, int i, long room, double loss)
+/* Strips of one width stand in one order only. */
+static bool is_in_order(const struct listing *l)
 {
-	while (i < l->kinds && !goes_on(l, i, room))
-		i++;
-	if (loss - most_worth(l, i, room) > l->most_loss)
-		return;
-	if (i == l->kinds) {
-		if (!holds_more(l, room))
-			keep(l, loss);
+	int n = l->strip_count;
+
+	if (n < 2 || l->width_of[n - 1] != l->width_of[n - 2])
+		return true;
+	const int *now = last_strip(l), *before = now - l->kinds;
+	for (int i = 0; i < l->kinds; i++)
+		if (now[i] != before[i])
+			return now[i] < before[i];
+	return true;
+}
+
+static bool is_hopeless(const struct listing *l, int at, struct filled f)
+{
+	struct from from = { f.first, at };
+
+	return f.loss - f.beside - limit(l, l->along, from, (double)f.room) > l->most_loss;
+}
+
+/* So many more of a piece on the strip. */
+static struct filled put(struct listing *l, int piece, int count, struct filled f)
+{
+	last_strip(l)[piece] += count;
+	l->counts[piece] += count;
+	f.room -= count * length_of(l, piece);
+	f.loss -= count * l->wanted->worth[piece];
+	return f;
+}
+
+/* Goes on with the pieces from place `at` on: as many as fit first, then fewer. */
+static void fill(struct listing *l, int at, struct filled f)
+{
+	while (at < l->kinds && (l->order[at] < f.first || !goes_on(l, l->order[at], f.room)))
+		at++;
+	if (at == l->kinds) {
+		if (!holds_more(l, f.room) && is_in_order(l))
+			next_strip(l, l->width_of[l->strip_count - 1], f.wide, f.loss);
 		return;
 	}
-	if (++l->steps > MOST_STEPS) {
+	if (++l->steps > l->wanted->most_steps) {
 		l->is_cut_short = true;
 		return;
 	}
-	long fit = room / size_of(l, i);
-	int before = l->counts[i], most = left_of(l, i);
+	int i = l->order[at], most = left_of(l, i);
+	long fit = f.room / length_of(l, i);
 	for (int k = fit < most ? (int)fit : most; k >= 0; k--) {
-		l->counts[i] = before + k;
-		fill(l, i + 1, room - k * size_of(l, i), loss - k * l->wanted->worth[i]);
+		struct filled more = put(l, i, k, f);
+		if (!is_hopeless(l, at + 1, more))
+			fill(l, at + 1, more);
+		put(l, i, -k, f);
 	}
-	l->counts[i] = before;
+}
+
+/* ---- side by side ---- */
+
+/* A strip whose first piece, in the order of all, is this one: it makes the strip's width. */
+static void begin_strip(struct listing *l, int piece, int width, long wide, long loss)
+{
+	const struct pack_stock *board = &l->problem->stock[l->stock];
+	struct filled f = { piece, board->length, wide - l->widths.at[width], loss, 0 };
+
+	l->width_of[l->strip_count++] = width;
+	memset(last_strip(l), 0, (size_t)l->kinds * sizeof(*l->strips));
+	f = put(l, piece, 1, f);
+	f.beside = most_beside(l, width, f.wide);
+	if (!is_hopeless(l, 0, f))
+		fill(l, 0, f);
+	put(l, piece, -1, f);
+	l->strip_count--;
+}
+
+static bool is_strip_left(const struct listing *l, int width, long wide)
+{
+	if (l->widths.at[width] > wide)
+		return false;
+	for (int i = l->widths.first[width]; i < l->widths.first[width + 1]; i++)
+		if (goes_on(l, i, l->problem->stock[l->stock].length))
+			return true;
+	return false;
+}
+
+/* Strips get narrower; the board is full when none goes beside those that are there. */
+static void next_strip(struct listing *l, int width, long wide, long loss)
+{
+	bool is_full = true;
+
+	for (int k = 0; k < l->widths.n; k++) {
+		if (!is_strip_left(l, k, wide))
+			continue;
+		is_full = false;
+		if (k < width)
+			continue;
+		for (int i = l->widths.first[k]; i < l->widths.first[k + 1]; i++)
+			if (goes_on(l, i, l->problem->stock[l->stock].length))
+				begin_strip(l, i, k, wide, loss);
+	}
+	if (is_full && loss <= l->most_loss)
+		keep(l, loss);
+}
+
+/* ---- the whole ---- */
+
+static struct takes *sort_takes(const struct listing *l, double (*room)(const struct pack_piece *p))
+{
+	struct takes *takes = NEW_N(l->arena, struct takes, l->kinds + 1);
+
+	for (int i = 0; i < l->kinds; i++) {
+		double each = room(&l->problem->pieces[i]), worth = (double)l->wanted->worth[i];
+		int at = i;
+		for (; at > 0; at--) {
+			double before = (double)l->wanted->worth[takes[at - 1].piece];
+			if (before * each >= worth * takes[at - 1].each)
+				break;
+			takes[at] = takes[at - 1];
+		}
+		takes[at] = (struct takes){ i, each };
+	}
+	return takes;
+}
+
+static double room_along(const struct pack_piece *p)
+{
+	return (double)p->length;
+}
+
+static double room_of_area(const struct pack_piece *p)
+{
+	return (double)p->length * (double)p->width;
+}
+
+/* The longest first leaves short ones for the boards to come, which is good for a packing; those
+ * worth most for their length first finds the best filling of one board. */
+enum trying { TRY_LONGEST, TRY_WORTHIEST };
+
+static void set_order(struct listing *l, enum trying trying)
+{
+	l->order = NEW_N(l->arena, int, l->kinds + 1);
+	l->place = NEW_N(l->arena, int, l->kinds + 1);
+	for (int k = 0; k < l->kinds; k++) {
+		l->order[k] = trying == TRY_LONGEST ? k : l->along[k].piece;
+		l->place[l->order[k]] = k;
+	}
+}
+
+static struct listing begin(struct arena *a, const struct fillings_wanted *w, enum trying trying)
+{
+	const struct pack_problem *p = w->problem;
+	struct listing l = { .arena = a, .wanted = w, .problem = p, .kinds = p->piece_count };
+	long wide = 0;
+
+	l.widths = strips_widths(w->strips);
+	for (int j = 0; j < p->stock_count; j++)
+		wide = p->stock[j].width > wide ? p->stock[j].width : wide;
+	long most_strips = wide / l.widths.at[l.widths.n - 1] + 1;
+	int all = 0;
+	for (int i = 0; i < l.kinds; i++)
+		all += w->left[i];
+	most_strips = most_strips < all ? most_strips : all;
+	l.most_loss = w->most_loss;
+	l.list = NEW_N(a, struct filling, w->most + 1);
+	l.counts = NEW_N(a, int, l.kinds + 1);
+	l.strips = NEW_N(a, int, l.kinds *(int)most_strips + 1);
+	l.width_of = NEW_N(a, int, most_strips + 1);
+	l.along = sort_takes(&l, room_along);
+	l.by_area = sort_takes(&l, room_of_area);
+	set_order(&l, trying);
+	return l;
+}
+
+static struct fillings end(struct listing *l)
+{
+	l->wanted->work->done += l->steps;
+	/* a full list says nothing of those that lose more than its last */
+	return (struct fillings){ l->list, l->n, l->is_cut_short || l->n == l->wanted->most };
 }
 
 struct fillings fillings_list(struct arena *a, const struct fillings_wanted *w)
 {
-	struct listing l = { .arena = a, .wanted = w, .kinds = w->problem->piece_count };
-	int first = 0;
+	struct listing l = begin(a, w, TRY_LONGEST);
+	int first = 0, width = 0;
 
-	l.most_loss = w->most_loss;
-	l.list = NEW_N(a, struct filling, w->most + 1);
-	l.counts = NEW_N(a, int, l.kinds);
 	while (!w->left[first])
 		first++;
-	for (l.stock = 0; l.stock < w->problem->stock_count; l.stock++) {
-		const struct pack_stock *b = &w->problem->stock[l.stock];
-		if (!goes_on(&l, first, b->size))
-			continue;
-		l.counts[first] = 1;
-		fill(&l, first, b->size - size_of(&l, first), (double)b->cost - w->worth[first]);
-		l.counts[first] = 0;
+	while (l.widths.first[width + 1] <= first)
+		width++;
+	strips_set(w->strips, w->worth, w->left);
+	for (l.stock = 0; l.stock < l.problem->stock_count; l.stock++) {
+		const struct pack_stock *b = &l.problem->stock[l.stock];
+		if (pack_fits(&l.problem->pieces[first], b))
+			begin_strip(&l, first, width, b->width, b->cost * w->scale);
 	}
-	/* a full list says nothing of those that lose more than its last */
-	return (struct fillings){ l.list, l.n, l.is_cut_short || l.n == w->most, l.steps };
+	return end(&l);
+}
+
+struct fillings fillings_best(struct arena *a, const struct fillings_wanted *w, int stock)
+{
+	struct listing l = begin(a, w, TRY_WORTHIEST);
+	const struct pack_stock *b = &l.problem->stock[stock];
+
+	l.stock = stock;
+	next_strip(&l, 0, b->width, b->cost * w->scale);
+	struct fillings f = end(&l);
+	f.is_cut_short = l.is_cut_short;
+	return f;
 }

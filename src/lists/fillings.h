@@ -4,31 +4,37 @@
 #ifndef LISTS_FILLINGS_H
 #define LISTS_FILLINGS_H
 
-#include "lists/pack.h"
+#include "lists/strips.h"
 
 /* One way to fill one board. */
 struct filling {
-	int stock;
-	double loss; /* cost of the board less the worth of what is on it */
-	const int *counts;
+	struct packed_board board;
+	long loss; /* cost of the board less the worth of what is on it, in worth */
 };
 
 struct fillings {
 	const struct filling *list; /* least loss first */
 	int n;
 	bool is_cut_short; /* there are more */
-	int steps;         /* of work */
 };
 
 struct fillings_wanted {
-	const struct pack_problem *problem; /* longest piece first */
-	const double *worth;
-	const int *left;  /* pieces still to be had, by kind; at least one */
-	double most_loss; /* those that lose more are of no use */
-	int most;         /* so many of the best */
+	const struct pack_problem *problem; /* widest piece first */
+	struct strips *strips;
+	struct work *work;
+	long scale; /* worth of a unit of cost */
+	const long *worth;
+	const int *left; /* pieces still to be had, by kind; at least one */
+	long most_loss;  /* those that lose more are of no use */
+	int most;        /* so many of the best */
+	int most_steps;
 };
 
-/* Full boards that hold the longest piece left: some board must. */
+/* The best filling of boards of one kind, at the worth that strips are set to; none where it loses
+ * more than is of use. */
+struct fillings fillings_best(struct arena *a, const struct fillings_wanted *w, int stock);
+
+/* Full boards that hold the widest piece left, of those the longest: some board must. */
 struct fillings fillings_list(struct arena *a, const struct fillings_wanted *w);
 
 #endif

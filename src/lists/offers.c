@@ -32,6 +32,12 @@ static bool is_for(const struct job_board *board, const struct blank *b)
 	return board->thickness <= 0 || fabs(board->thickness - b->nominal) < SAME_THICKNESS;
 }
 
+/* As it is paid. */
+static double whole_cents(double price)
+{
+	return round(price * 100) / 100;
+}
+
 static void add_named(struct arena *a, struct offers *o, const struct job_stock *stock,
 	const struct blank *b)
 {
@@ -42,7 +48,7 @@ static void add_named(struct arena *a, struct offers *o, const struct job_stock 
 		make_room(a, o, board->length_count);
 		for (int k = 0; k < board->length_count; k++)
 			o->offers[o->n++] = (struct offer){ board->width, board->lengths[k],
-				board->price * board->lengths[k] / board->lengths[0] };
+				whole_cents(board->price * board->lengths[k] / board->lengths[0]) };
 	}
 }
 
@@ -127,23 +133,4 @@ double offer_takes(const struct offers *o, double piece)
 	bool is_for_clear = piece > usable && piece <= offer_clear(o, o->longest) + NEAR_ENOUGH;
 
 	return is_for_clear ? usable : piece;
-}
-
-struct lengths offers_lengths(struct arena *a, const struct offers *o)
-{
-	double *lengths = NEW_N(a, double, o->n + 1);
-	int n = 0;
-
-	for (int i = 0; i < o->n; i++) {
-		double length = o->offers[i].length;
-		int at = 0;
-		while (at < n && lengths[at] > length + NEAR_ENOUGH)
-			at++;
-		if (at < n && lengths[at] > length - NEAR_ENOUGH)
-			continue;
-		for (int k = n++; k > at; k--)
-			lengths[k] = lengths[k - 1];
-		lengths[at] = length;
-	}
-	return (struct lengths){ lengths, n };
 }

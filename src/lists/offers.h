@@ -33,12 +33,4 @@ double offer_clear(const struct offers *o, double length);
  * longest, a clear one, and takes all of it. */
 double offer_takes(const struct offers *o, double piece);
 
-struct lengths {
-	const double *at;
-	int n;
-};
-
-/* The different lengths among them, the longest first. */
-struct lengths offers_lengths(struct arena *a, const struct offers *o);
-
 #endif

@@ -4,131 +4,165 @@
  * The relaxed problem is to fill boards in such ways, each any fraction of a time,
  * that every piece is made often enough, at least cost.  Its simplex method
  * needs one column a piece at a time; the next one to enter is the filling that is
- * worth most at the present prices, a knapsack.
+ * worth most at the present prices: one that was met before, or else a new one,
+ * from knapsacks of pieces on strips and of strips on boards.
  */
-#include "lists/pack.h"
+#include "lists/pack_prices.h"
 
 #include <math.h>
+#include <string.h>
 
-#include "lists/knapsack.h"
+#include "lists/fillings.h"
 
-#define SCALE 1e9 /* prices as whole numbers: parts of the dearest board */
+#define LARGE 1e9 /* worth of the dearest board */
 #define ENOUGH 1e-9
+
+#define FEW_STEPS 500 /* to fill a board */
+#define MOST_STEPS 20000
+
+enum { MOST_IN_POOL = 500, MOST_AT_ONCE = 20 };
+
+struct column_pool {
+	struct arena *arena;
+	struct packed_board list[MOST_IN_POOL];
+	int n;
+};
+
+struct column_pool *column_pool_new(struct arena *a)
+{
+	struct column_pool *pool = NEW(a, struct column_pool);
+
+	pool->arena = a;
+	return pool;
+}
+
+void column_pool_add(struct column_pool *pool, const struct packed_board *b, int kinds)
+{
+	if (pool->n < MOST_IN_POOL)
+		pool->list[pool->n++] = packed_board_copy(pool->arena, b, kinds);
+}
+
+long pack_scale(const struct pack_problem *p)
+{
+	long dearest = 1;
+
+	for (int j = 0; j < p->stock_count; j++)
+		dearest = p->stock[j].cost > dearest ? p->stock[j].cost : dearest;
+	return (long)fmax(LARGE / (double)dearest, 1);
+}
 
 struct master {
 	struct arena *arena;
+	const struct pricing *with;
 	const struct pack_problem *problem;
+	const int *left;
 	int n;
-	double dearest;
-	double *inverse; /* of the basis, row by row */
-	double *costs;   /* of the fillings in the basis, in dearest boards */
-	double *times;   /* how often each of them is cut */
-	double *prices;  /* of the pieces */
+	double *inverse;                    /* of the basis, row by row */
+	double *costs;                      /* of the fillings in the basis */
+	double *times;                      /* how often each of them is cut */
+	const struct packed_board **boards; /* the fillings; NULL: one of those it began with */
+	double *prices;                     /* of the pieces */
+	double *along;
+	long *worth; /* the prices in whole numbers */
 };
 
-static double dearest_of(const struct pack_problem *p)
+static double fit(const struct pack_problem *p, int piece, int stock)
 {
-	double dearest = 1;
+	const struct pack_piece *one = &p->pieces[piece];
+	const struct pack_stock *s = &p->stock[stock];
 
-	for (int j = 0; j < p->stock_count; j++)
-		dearest = fmax(dearest, (double)p->stock[j].cost);
-	return dearest;
+	return (double)((s->length / one->length) * (s->width / one->width));
 }
 
-static long fit(const struct pack_problem *p, int piece, int stock)
+static double times_on_a_board(const struct master *m, int piece, int stock)
 {
-	long n = p->stock[stock].size / p->pieces[piece].size;
+	return fmin(fit(m->problem, piece, stock), fmax(m->left[piece], 1));
+}
 
-	if (p->pieces[piece].grade > p->stock[stock].grade)
-		return 0;
-	return n < p->pieces[piece].count ? n : p->pieces[piece].count;
+static double cost_each(const struct master *m, int piece, int stock)
+{
+	return (double)m->problem->stock[stock].cost / times_on_a_board(m, piece, stock);
 }
 
 /* Every piece on boards of its own, each on the kind that makes it cheapest. */
-static struct master begin(struct arena *a, const struct pack_problem *p)
+static struct master begin(struct arena *a, const struct pricing *with, const int *left)
 {
+	const struct pack_problem *p = with->problem;
 	int n = p->piece_count;
-	struct master m = { .arena = a, .problem = p, .n = n, .dearest = dearest_of(p) };
+	struct master m = { .arena = a, .with = with, .problem = p, .left = left, .n = n };
 
 	m.inverse = NEW_N(a, double, n *n);
 	m.costs = NEW_N(a, double, n);
 	m.times = NEW_N(a, double, n);
 	m.prices = NEW_N(a, double, n);
+	m.along = NEW_N(a, double, n);
+	m.boards = NEW_N(a, const struct packed_board *, n);
+	m.worth = NEW_N(a, long, n);
 	for (int i = 0; i < n; i++) {
 		int best = -1;
 		for (int j = 0; j < p->stock_count; j++)
-			if (fit(p, i, j) > 0 &&
-				(best < 0 ||
-					(double)p->stock[j].cost / (double)fit(p, i, j) <
-						(double)p->stock[best].cost /
-							(double)fit(p, i, best)))
+			if (pack_fits(&p->pieces[i], &p->stock[j]) &&
+				(best < 0 || cost_each(&m, i, j) < cost_each(&m, i, best)))
 				best = j;
-		double per = (double)fit(p, i, best);
-		m.inverse[i * n + i] = 1 / per;
-		m.costs[i] = (double)p->stock[best].cost / m.dearest;
-		m.times[i] = p->pieces[i].count / per;
+		m.inverse[i * n + i] = 1 / times_on_a_board(&m, i, best);
+		m.costs[i] = (double)p->stock[best].cost;
+		m.times[i] = left[i] / times_on_a_board(&m, i, best);
 	}
 	return m;
 }
 
 static void price(struct master *m)
 {
-	for (int k = 0; k < m->n; k++) {
+	for (int k = 0; k < m->n; k++)
 		m->prices[k] = 0;
-		for (int i = 0; i < m->n; i++)
+	for (int i = 0; i < m->n; i++)
+		for (int k = 0; k < m->n; k++)
 			m->prices[k] += m->costs[i] * m->inverse[i * m->n + k];
-	}
 }
 
-/* Prices as whole numbers. */
-static long whole_price(const struct master *m, int i)
+/* As often as it is of use. */
+static int count_in(const struct master *m, const struct packed_board *c, int i)
 {
-	return (long)(fmax(m->prices[i], 0) * SCALE);
+	return c->counts[i] < m->left[i] ? c->counts[i] : m->left[i];
 }
 
-/* The filling of one kind of stock that is worth most. */
-static struct knapsack best_filling(const struct master *m, const struct pack_stock *stock)
+/* Worth of a filling over the cost of its board. */
+static double gain_of(const struct master *m, const struct packed_board *c)
 {
-	struct knapsack_item *items = NEW_N(m->arena, struct knapsack_item, m->n);
+	double gain = -(double)m->problem->stock[c->stock].cost;
 
-	for (int i = 0; i < m->n; i++) {
-		const struct pack_piece *p = &m->problem->pieces[i];
-		items[i] = (struct knapsack_item){ p->size, whole_price(m, i),
-			pack_fits(p, stock, stock->size) ? p->count : 0 };
-	}
-	return knapsack_fill(m->arena, items, m->n, stock->size);
+	for (int i = 0; i < m->n; i++)
+		gain += m->prices[i] * count_in(m, c, i);
+	return gain;
 }
 
-/* A filling, and what it is worth over the cost of its board. */
-struct column {
-	const int *counts;
-	double cost, gain;
-};
-
-static struct column best_column(const struct master *m)
+static const struct packed_board *best_in_pool(const struct master *m)
 {
-	struct column best = { 0 };
+	const struct column_pool *pool = m->with->pool;
+	const struct packed_board *best = NULL;
+	double most = ENOUGH * LARGE / (double)m->with->scale;
 
-	for (int j = 0; j < m->problem->stock_count; j++) {
-		struct knapsack k = best_filling(m, &m->problem->stock[j]);
-		double cost = (double)m->problem->stock[j].cost / m->dearest, value = 0;
-		for (int i = 0; i < m->n; i++)
-			value += m->prices[i] * k.counts[i];
-		if (value - cost > best.gain + ENOUGH)
-			best = (struct column){ k.counts, cost, value - cost };
+	for (int k = 0; k < pool->n; k++) {
+		double gain = gain_of(m, &pool->list[k]);
+		if (gain > most) {
+			best = &pool->list[k];
+			most = gain;
+		}
 	}
+	m->with->work->done += pool->n * m->n / 32;
 	return best;
 }
 
 /* The column takes the place of the filling that runs out first. */
-static bool enter(struct master *m, const struct column *c)
+static bool enter(struct master *m, const struct packed_board *c)
 {
 	int n = m->n, out = -1;
-	double *along = NEW_N(m->arena, double, n);
+	double *along = m->along;
 
 	for (int i = 0; i < n; i++) {
+		along[i] = 0;
 		for (int k = 0; k < n; k++)
-			along[i] += m->inverse[i * n + k] * c->counts[k];
+			along[i] += m->inverse[i * n + k] * count_in(m, c, k);
 		if (along[i] > ENOUGH &&
 			(out < 0 || m->times[i] / along[i] < m->times[out] / along[out]))
 			out = i;
@@ -146,40 +180,148 @@ static bool enter(struct master *m, const struct column *c)
 			m->inverse[i * n + k] -= along[i] * m->inverse[out * n + k];
 	}
 	m->times[out] = by;
-	m->costs[out] = c->cost;
+	m->boards[out] = c;
+	m->costs[out] = (double)m->problem->stock[c->stock].cost;
+	m->with->work->done += 1 + n * n / 16;
 	return true;
 }
 
-/* Divides the prices by so much that no filling is worth more than its board costs, and adds them
- * up.  This holds for any prices, good or bad (Farley 1990). */
-static struct pack_prices feasible(const struct master *m)
+static bool is_too_much(const struct master *m, const int *counts, const int *left)
 {
-	const struct pack_problem *p = m->problem;
-	double *worth = NEW_N(m->arena, double, m->n);
-	double over = 0, sum = 0;
-
-	for (int j = 0; j < p->stock_count; j++) {
-		struct knapsack k = best_filling(m, &p->stock[j]);
-		over = fmax(over, (double)k.value / (double)p->stock[j].cost);
-	}
-	for (int i = 0; i < m->n; i++) {
-		worth[i] = (double)whole_price(m, i) / over;
-		sum += worth[i] * p->pieces[i].count;
-	}
-	return (struct pack_prices){ worth, (long)ceil(sum * (1 - ENOUGH)) };
+	for (int i = 0; i < m->n; i++)
+		if (counts[i] > left[i])
+			return true;
+	return false;
 }
 
-struct pack_prices pack_prices_of(struct arena *a, const struct pack_problem *p)
+/* Where a strip stands on the board more often than there are pieces for it, the strips are chosen
+ * anew, with what is left.  While that finds a filling that gains it need not be the best: what the
+ * first answer was is still a bound. */
+static struct full_board best_board(const struct master *m, const int *left, int stock)
 {
-	struct master m = begin(a, p);
-	int rounds = 20 * m.n + 50;
+	const struct pricing *with = m->with;
+	struct full_board b = strips_best_board(m->arena, with->strips, stock);
+	long cost = m->problem->stock[stock].cost * with->scale;
 
-	price(&m);
-	while (rounds-- > 0) {
-		struct column c = best_column(&m);
-		if (!c.counts || !enter(&m, &c))
-			break;
-		price(&m);
+	if (b.value <= cost || !is_too_much(m, b.board.counts, left))
+		return b;
+	struct fillings_wanted wanted = { m->problem, with->strips, with->work, with->scale,
+		m->worth, left, -1, 1, FEW_STEPS };
+	struct fillings f = fillings_best(m->arena, &wanted, stock);
+	if (!f.n && f.is_cut_short) {
+		wanted.most_steps = MOST_STEPS;
+		f = fillings_best(m->arena, &wanted, stock);
 	}
-	return feasible(&m);
+	if (f.n)
+		b.board = f.list[0].board;
+	if (!f.is_cut_short)
+		b.value = f.n ? cost - f.list[0].loss : cost;
+	return b;
+}
+
+/* The best filling of each kind of board at these prices, into the pool where it gains; what no
+ * board exceeds, over its cost in the same units. */
+static double fill_boards(struct master *m, const int *left, const int **best)
+{
+	const struct pricing *with = m->with;
+	double over = 0;
+
+	strips_set(with->strips, m->worth, left);
+	*best = NULL;
+	for (int j = 0; j < m->problem->stock_count; j++) {
+		struct full_board b = best_board(m, left, j);
+		double cost = (double)(m->problem->stock[j].cost * with->scale);
+		double now = (double)b.value / cost;
+		if (gain_of(m, &b.board) > 0)
+			column_pool_add(with->pool, &b.board, m->n);
+		if (now > over)
+			*best = b.board.counts;
+		over = fmax(over, now);
+	}
+	return over;
+}
+
+/* New fillings: the best, then the best without the pieces on that one, and so on: fillings that
+ * have nothing in common help the most. */
+static double generate(struct master *m)
+{
+	int *left = NEW_N(m->arena, int, m->n + 1);
+	const int *best;
+
+	for (int i = 0; i < m->n; i++) {
+		m->worth[i] = (long)(fmax(m->prices[i], 0) * (double)m->with->scale);
+		left[i] = m->worth[i] ? m->left[i] : 0;
+	}
+	double over = fill_boards(m, left, &best), more = over;
+	for (int k = 0; k < MOST_AT_ONCE && more > 1 + ENOUGH; k++) {
+		for (int i = 0; i < m->n; i++)
+			left[i] = best[i] ? 0 : left[i];
+		more = fill_boards(m, left, &best);
+	}
+	return over;
+}
+
+/* Divided by what boards are over their cost no filling is worth more than its board costs.  This
+ * holds for any prices, good or bad (Farley 1990). */
+static struct pack_prices feasible(const struct master *m, double over)
+{
+	long *worth = NEW_N(m->arena, long, m->n + 1), scale = m->with->scale, sum = 0;
+
+	for (int i = 0; i < m->n; i++) {
+		worth[i] = (long)((double)m->worth[i] / over * (1 - 1e-15));
+		sum += worth[i] * m->left[i];
+	}
+	long bound = (long)ceil((double)sum / (double)scale * (1 - ENOUGH) - ENOUGH);
+	return (struct pack_prices){ .worth = worth, .bound = bound };
+}
+
+static double objective(const struct master *m)
+{
+	double sum = 0;
+
+	for (int i = 0; i < m->n; i++)
+		sum += m->costs[i] * m->times[i];
+	return sum;
+}
+
+/* The fillings in the basis. */
+static void set_boards(struct pack_prices *p, const struct master *m)
+{
+	struct relaxed_board *list = NEW_N(m->arena, struct relaxed_board, m->n + 1);
+
+	for (int i = 0; i < m->n; i++) {
+		if (!m->boards[i] || m->times[i] < 1e-6)
+			continue;
+		int at = p->board_count++;
+		for (; at > 0 && list[at - 1].times < m->times[i]; at--)
+			list[at] = list[at - 1];
+		list[at] = (struct relaxed_board){ m->boards[i], m->times[i] };
+	}
+	p->boards = list;
+}
+
+struct pack_prices pack_prices_of(struct arena *a, const struct pricing *with, const int *left,
+	long enough)
+{
+	struct master m = begin(a, with, left);
+	struct pack_prices best = { .worth = NEW_N(a, long, m.n + 1) };
+
+	for (int rounds = 20 * m.n + 50; rounds > 0; rounds--) {
+		price(&m);
+		const struct packed_board *c = best_in_pool(&m);
+		if (!c) {
+			int met = with->pool->n;
+			struct pack_prices now = feasible(&m, generate(&m));
+			if (now.bound > best.bound || !best.bound)
+				best = now;
+			if (best.bound >= enough || (double)best.bound >= objective(&m) - 1e-6 ||
+				with->pool->n == met || work_is_over(with->work))
+				break;
+			c = best_in_pool(&m);
+		}
+		if (!c || !enter(&m, c))
+			break;
+	}
+	set_boards(&best, &m);
+	return best;
 }
