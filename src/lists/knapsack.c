@@ -141,7 +141,7 @@ static struct run merge(struct knapsack *f, struct bundle b, long room, struct r
 	const struct knapsack_item *item = &f->entries[b.entry].item;
 	long size = item->size * b.count, value = item->value * b.count, most = -1;
 	struct run out = { f->state_count, 0 };
-	int without = run.from, with = run.from;
+	int without = run.from, with = without;
 
 	while (without < run.to || (with < run.to && f->states[with].used + size <= room)) {
 		bool fits = with < run.to && f->states[with].used + size <= room;

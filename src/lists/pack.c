@@ -208,14 +208,14 @@ static void round_down(struct search *s, int detour)
 		struct arena *a = arena_new();
 		struct pack_prices p =
 			pack_prices_of(a, &s->pricing, s->left, s->best.cost - s->cost);
-		bool is_hopeless = sums_up(&s->sums, s->cost + p.bound) >= s->best.cost;
-		if (!is_hopeless && p.board_count) {
+		bool ends = sums_up(&s->sums, s->cost + p.bound) >= s->best.cost;
+		if (!ends && p.board_count) {
 			int which = k == detour && p.board_count > 1;
 			board = take_relaxed(s, &p.boards[which], board);
 		}
-		is_hopeless |= !p.board_count;
+		ends |= !p.board_count;
 		arena_free(a);
-		if (is_hopeless)
+		if (ends)
 			break;
 	}
 	if (!s->left_count && s->cost < s->best.cost)
