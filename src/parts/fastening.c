@@ -134,9 +134,9 @@ int fastening_drill(struct arena *a, const struct assembly *all, struct part *p,
 	double between = f->length - 2 * f->first;
 	int spaces = f->count - 1, missed = 0;
 	if (f->length <= 0 || bite(f) <= 0)
-		return 0;
+		return f->count;
 	if (between < 2 * CLEAR || spaces == 0)
-		return !set_one(a, all, p, f, f->length / 2, f->length / 2);
+		return set_one(a, all, p, f, f->length / 2, f->length / 2) ? 0 : f->count;
 	if (f->pitch > 0)
 		spaces = (int)ceil(between / f->pitch - NEAR_ENOUGH);
 	for (int i = 0; i <= spaces; i++)

@@ -37,15 +37,16 @@ struct fastening {
 /* The piece is held by this row too. */
 void piece_fasten(struct arena *a, struct part *p, struct fastening f);
 
-/* Sets one row out; says how many of it found no place. */
+/* Sets one row out; of a row by count, says how many of it found no place. */
 int fastening_drill(struct arena *a, const struct assembly *all, struct part *p,
 	const struct fastening *f);
 
 /* Sets out the rows of all pieces. */
 void fastenings_drill(struct arena *a, const struct assembly *all);
 
-/* Screws that hold treads on what is cut out for them. */
-void tread_screws_drill(struct arena *a, const struct stair *s, const struct assembly *all);
+/* Screws that hold treads on what is cut out for them; warns of stringers that hold one by none. */
+void tread_screws_drill(struct arena *a, const struct stair *s, const struct assembly *all,
+	struct diags *d);
 
 /* Brads of their strips, clear of those and of the tenons. */
 void tread_brads_drill(struct arena *a, const struct stair *s, const struct assembly *all);

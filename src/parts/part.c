@@ -37,14 +37,15 @@ static struct part *family_make(struct arena *a, const struct part_kind *kind,
 
 /* In the order in which they give way to each other: what is drilled last goes where there is room
  * left. */
-static void drill(struct arena *a, const struct stair *s, struct part *const *families)
+static void drill(struct arena *a, const struct stair *s, struct part *const *families,
+	struct diags *d)
 {
 	struct assembly all = assembly_make(a, families, KINDS);
 	mates_drill(a, &all);
 	for (int i = 0; i < KINDS; i++)
 		if (kinds[i] == &part_tread)
 			tread_tenons_drill(a, s, families[i]);
-	tread_screws_drill(a, s, &all);
+	tread_screws_drill(a, s, &all, d);
 	tread_brads_drill(a, s, &all);
 	fastenings_drill(a, &all);
 }
@@ -61,7 +62,7 @@ const struct part *parts_make(struct arena *a, const struct stair *s, struct dia
 		families[i] = family_make(a, kinds[i], s, d);
 	if (d->errors > before)
 		return NULL;
-	drill(a, s, families);
+	drill(a, s, families, d);
 	for (int i = 0; i < KINDS; i++) {
 		*tail = pieces_merge(a, kinds[i], families[i]);
 		while (*tail)

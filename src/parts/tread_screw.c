@@ -73,10 +73,12 @@ static struct part *board_of(const struct assembly *all, int unit, int step)
 	return NULL;
 }
 
-static void stringer_drill(struct arena *a, const struct assembly *all, const struct rod *r,
+/* How many treads it holds by none. */
+static int stringer_drill(struct arena *a, const struct assembly *all, const struct rod *r,
 	const struct part *stringer)
 {
 	double y = middle_of(r, stringer);
+	int loose = 0;
 	for (int step = 1; step <= r->steps; step++) {
 		struct tread_plan t = tread_plan_make(r, step);
 		struct part *board = board_of(all, tread_unit(&t), step);
@@ -84,18 +86,33 @@ static void stringer_drill(struct arena *a, const struct assembly *all, const st
 		if (!board)
 			continue;
 		f.at = frame_within(board->places[0], frame_compose(r->flight->frame, f.at));
-		fastening_drill(a, all, board, &f);
+		loose += fastening_drill(a, all, board, &f) == f.count;
 	}
+	return loose;
 }
 
-void tread_screws_drill(struct arena *a, const struct stair *s, const struct assembly *all)
+static void flight_drill(struct arena *a, const struct assembly *all, const struct rod *r,
+	struct diags *d)
+{
+	int loose = 0;
+	for (int i = 0; i < all->n; i++) {
+		const struct stringer *g = all->pieces[i].piece->stringer;
+		if (g && g->kind != STRINGER_HOUSED)
+			loose += stringer_drill(a, all, r, all->pieces[i].piece);
+	}
+	if (loose > 0)
+		diag_warning(d, rod_pos(r, r->job->treads.src, "screws"),
+			"fix it there from below: pocket screws or glue blocks",
+			"treads.screws: %d time%s a tread finds no room for a screw into a "
+			"stringer",
+			loose, loose > 1 ? "s" : "");
+}
+
+void tread_screws_drill(struct arena *a, const struct stair *s, const struct assembly *all,
+	struct diags *d)
 {
 	for (int i = 0; i < s->flight_count && s->job->treads.screws.used; i++) {
 		struct rod r = rod_make(s, &s->flights[i]);
-		for (int k = 0; k < all->n; k++) {
-			const struct stringer *g = all->pieces[k].piece->stringer;
-			if (g && g->kind != STRINGER_HOUSED)
-				stringer_drill(a, all, &r, all->pieces[k].piece);
-		}
+		flight_drill(a, all, &r, d);
 	}
 }

@@ -40,6 +40,11 @@ static bool tells_infill(const struct part *p)
 	return p->kind == &part_infill;
 }
 
+static bool tells_tread(const struct part *p)
+{
+	return p->kind == &part_tread;
+}
+
 /* A piece of the house. */
 struct space {
 	struct vec3 low, high;
@@ -172,6 +177,27 @@ static const char *block_words(struct arena *a, const struct sheet_context *c)
 	return "";
 }
 
+/* Wedged, or screwed: of the first tread, over the stringer that is shown. */
+static const char *tread_words(struct arena *a, const struct sheet_context *c)
+{
+	const struct part *p = shown_stringer(c);
+	const struct stringer *g = p->stringer;
+	double run = c->stair->flights[0].unit_run, z = p->size.thickness;
+	struct vec3 one = frame_place(p->places[0], vec3(0, 0, 0));
+	struct vec3 other = frame_place(p->places[0], vec3(0, 0, z));
+	double x = c->stair->flights[0].frame.origin.x;
+	struct space over = { { x, fmin(one.y, other.y), -INFINITY },
+		{ x + run, fmax(one.y, other.y), INFINITY } };
+
+	if (g->housing)
+		return arena_printf(a, "Treads%s are let in %s%s.",
+			g->housing->riser_top > 0 ? " and risers" : "",
+			inches_words(a, c->stair, g->housing->depth),
+			g->housing->riser_top > 0 ? ", glued and wedged" : " and glued");
+	const char *held = fixings_in(a, c, over, tells_tread);
+	return *held ? arena_printf(a, "A tread is held here by %s", held) : "";
+}
+
 static struct closeup foot_closeup(struct arena *a, const struct sheet_context *c)
 {
 	const struct stair *s = c->stair;
@@ -193,6 +219,7 @@ static struct closeup foot_closeup(struct arena *a, const struct sheet_context *
 			g->housing ? "wood left under the housings" : "wood left under the notches",
 			inches_words(a, s, g->housing ? g->housing->wood_left : g->throat)));
 	closeup_say(&t, block_words(a, c));
+	closeup_say(&t, tread_words(a, c));
 	closeup_say(&t,
 		"Fixing to the floor, and the floor under it: by a licensed designer where "
 		"required.");

@@ -36,6 +36,17 @@ static void add_rows(struct draft *d)
 	}
 }
 
+/* With dice of their own, so that the seeds of before throw the stairs of before. */
+static void add_strip_screws(struct draft *d)
+{
+	struct dice before = d->dice;
+	d->dice = dice_from(before.state);
+	text_add(&d->text, "  screws:\n    number: %d\n", dice_count(&d->dice, 6, 14));
+	maybe(d, 4, "pitch", 60, 900);
+	maybe(d, 4, "first", 15, 300);
+	d->dice = before;
+}
+
 static void add_infill(struct draft *d)
 {
 	static const char *const kinds[] = { "plain", "braced", "bars", "panel" };
@@ -49,6 +60,7 @@ static void add_infill(struct draft *d)
 	maybe(d, 2, "shoe_depth", 25, 60);
 	maybe(d, 2, "shoe_lift", 0, 50);
 	maybe(d, 2, "plough", 5, 14);
+	add_strip_screws(d);
 	if (once_in(d, 2))
 		add_rows(d);
 	maybe(d, 2, "cross_width", 25, 45);

@@ -55,9 +55,44 @@ static void add_tenons(struct draft *d)
 	maybe(d, 4, "first", 30, 120);
 }
 
+static void add_screws(struct draft *d)
+{
+	if (once_in(d, 3))
+		return;
+	text_add(&d->text, "  screws:\n    used: %s\n    per_bearing: %d\n    number: %d\n",
+		once_in(d, 6) ? "no" : "yes", dice_count(&d->dice, 1, 4),
+		dice_count(&d->dice, 6, 14));
+	maybe(d, 4, "length", 25, 110);
+	maybe(d, 4, "plug", 0, 16);
+	maybe(d, 4, "plug_depth", 4, 15);
+	maybe(d, 4, "first", 12, 90);
+}
+
+static void add_brads(struct draft *d)
+{
+	if (once_in(d, 3))
+		return;
+	text_add(&d->text, "  brads:\n    used: %s\n    gauge: %d\n", once_in(d, 6) ? "no" : "yes",
+		dice_count(&d->dice, 15, 23));
+	maybe(d, 4, "length", 20, 70);
+	maybe(d, 4, "pitch", 50, 400);
+	maybe(d, 4, "first", 15, 200);
+}
+
+/* With dice of their own, so that the seeds of before throw the stairs of before. */
+static void add_fastenings(struct draft *d)
+{
+	struct dice before = d->dice;
+	d->dice = dice_from(before.state);
+	add_screws(d);
+	add_brads(d);
+	d->dice = before;
+}
+
 void draft_treads(struct draft *d)
 {
 	add_start(d);
 	add_tenons(d);
+	add_fastenings(d);
 	add_notches(d);
 }
