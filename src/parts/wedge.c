@@ -73,10 +73,8 @@ static void wedge_add(struct pieces *list, const struct channel *c, struct drive
 	p->makeup.gang_width = d.w.thin + d.w.thick + job->stock.kerf;
 	taper_add(a, p, c);
 	p->note = arena_printf(a,
-		"saw two head to tail out of a strip %s wide, as thick as the housing is deep, on "
-		"a "
-		"tapering jig that holds it down; straight grain; glue, drive it tight and saw off "
-		"what stands out",
+		"two head to tail out of a straight-grained strip %s wide, on a tapering jig that "
+		"holds them down; glued, driven tight",
 		length_say(a, l, p->makeup.gang_width));
 }
 

@@ -125,6 +125,12 @@ static const char *bore_words(struct arena *a, const struct stair *s, const stru
 	return arena_printf(a, "%s: %d%s", b->text, n, size);
 }
 
+/* A plug is told of with its screw, and counted with the hardware. */
+static bool is_told(const struct bore *b)
+{
+	return b->fixing != FIXING_NONE && b->fixing != FIXING_PLUG && !b->is_mate;
+}
+
 /* dowel, rail to newel: 2 of 3/8" x 2"; ... */
 static const char *fixings_in(struct arena *a, const struct sheet_context *c, struct space space,
 	tells_fn *tells)
@@ -133,7 +139,7 @@ static const char *fixings_in(struct arena *a, const struct sheet_context *c, st
 
 	for (const struct part *p = c->parts; p; p = p->next)
 		for (const struct bore *b = p->bores; b; b = b->next) {
-			if (b->fixing == FIXING_NONE || b->is_mate || is_counted(c->parts, b))
+			if (!is_told(b) || is_counted(c->parts, b))
 				continue;
 			int n = 0;
 			for (const struct part *q = c->parts; q; q = q->next)
@@ -177,7 +183,7 @@ static const char *block_words(struct arena *a, const struct sheet_context *c)
 	return "";
 }
 
-/* Wedged, or screwed: of the first tread, over the stringer that is shown. */
+/* Wedged, or screwed: behind the strip of the first tread, over the stringer that is shown. */
 static const char *tread_words(struct arena *a, const struct sheet_context *c)
 {
 	const struct part *p = shown_stringer(c);
@@ -187,7 +193,7 @@ static const char *tread_words(struct arena *a, const struct sheet_context *c)
 	struct vec3 other = frame_place(p->places[0], vec3(0, 0, z));
 	double x = c->stair->flights[0].frame.origin.x;
 	struct space over = { { x, fmin(one.y, other.y), -INFINITY },
-		{ x + run, fmax(one.y, other.y), INFINITY } };
+		{ x + 0.8 * run, fmax(one.y, other.y), INFINITY } };
 
 	if (g->housing)
 		return arena_printf(a, "Treads%s are let in %s%s.",

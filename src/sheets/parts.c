@@ -198,18 +198,35 @@ static struct view only_cuts(struct arena *a, struct view v)
 	return v;
 }
 
-/* Clear of the stringers: beside the middle of the flight. */
+/* Where there are wedges, through the housing that they are in. */
+static const struct part *any_wedge(const struct part *parts)
+{
+	while (parts && parts->kind != &part_wedge)
+		parts = parts->next;
+	return parts;
+}
+
+/* Else clear of the stringers: beside the middle of the flight. */
+static struct vec3 cut_through(struct arena *a, const struct sheet_context *c)
+{
+	const struct part *wedge = any_wedge(c->parts);
+
+	if (!wedge)
+		return frame_place(c->stair->flights[0].frame, vec3(0, section_y(a, c), 0));
+	return frame_place(wedge->places[0],
+		vec3(wedge->size.length / 2, 0, wedge->size.thickness / 2));
+}
+
 static struct step_section section_of(struct arena *a, const struct sheet_context *c)
 {
 	const struct stair *s = c->stair;
 	const struct flight *f = &s->flights[0];
 	struct view_spec spec = { .from = VIEW_FROM_RIGHT, .cut = true };
-	struct vec3 middle = frame_place(f->frame, vec3(0, section_y(a, c), 0));
 	const struct step *step = &f->steps[f->step_count / 2];
 	struct vec3 at = frame_place(f->frame, vec3(step->riser_x, 0, step->level));
 	double around = s->job->treads.nosing + 40;
 
-	spec.at = vec3_dot(middle, view_frame(spec.from).w);
+	spec.at = vec3_dot(cut_through(a, c), view_frame(spec.from).w);
 	return (struct step_section){ c, f, only_cuts(a, view_make(a, c->parts, spec)),
 		{ at.x - around, at.z - s->unit_rise - around, at.x + f->unit_run + around,
 			at.z + around } };
@@ -262,8 +279,10 @@ static struct box compose_step(struct sheet *s, const void *what, double scale)
 	used = box_join(dims_draw(&d),
 		draw_small_marks(s->hand, letter_marks(s->hand, &t->view, scale, w),
 			box_scale(w, scale)));
-	return draw_view_foot(s->hand, used, "A step in section", scale,
-		t->context->stair->job->about.units);
+	return draw_view_foot(s->hand, used,
+		any_wedge(t->context->parts) ? "A step in section, in the housing"
+					     : "A step in section",
+		scale, t->context->stair->job->about.units);
 }
 
 /* Beside the list, where there is room for it. */
