@@ -8,6 +8,7 @@
 #include "draw/view.h"
 #include "sheets/balloons.h"
 #include "sheets/compose.h"
+#include "sheets/marks.h"
 #include "sheets/some_parts.h"
 #include "sheets/stands.h"
 #include "sheets/words.h"
@@ -37,23 +38,27 @@ struct detail {
 
 /* ---- drawing one ---- */
 
-/* The middle of the longest of its lines in the window; nothing where that is short. */
+/* Where it is pointed at: in its wood where it is cut, else the middle of the longest of its lines
+ * in the window that is not another's too; nothing where that is short. */
 struct shown {
 	double length;
 	struct vec middle;
 };
 
-static struct shown longest_shown(const struct detail *t, const struct part *p)
+static struct shown longest_shown(struct arena *a, const struct detail *t, const struct part *p)
 {
 	struct shown best = { 0, { 0, 0 } };
+	struct wood_shown cut = wood_cut(a, &t->view, p, t->window);
 
+	if (cut.some)
+		return (struct shown){ INFINITY, cut.at };
 	for (int i = 0; i < t->view.stroke_count; i++) {
 		const struct stroke *s = &t->view.strokes[i];
 		if (s->part != p || s->pen == PEN_HIDDEN)
 			continue;
 		struct clipped c = clip_segment(t->window, s->a, s->b);
 		double length = c.some ? vec_length(vec_sub(c.a, c.b)) : 0;
-		if (length > best.length)
+		if (length > best.length && !runs_along_cut(&t->view, p, c.a, c.b))
 			best = (struct shown){ length, vec_scale(vec_add(c.a, c.b), 0.5) };
 	}
 	return best;
@@ -69,7 +74,7 @@ static struct box draw_marks(struct sheet *s, const struct detail *t, double sca
 		parts++;
 	struct leader *list = NEW_N(a, struct leader, parts + 1);
 	for (const struct part *p = t->parts; p; p = p->next) {
-		struct shown shown = longest_shown(t, p);
+		struct shown shown = longest_shown(a, t, p);
 		if (!part_is_existing(p) && shown.length * scale > LEAST_SHOWN)
 			list[n++] = (struct leader){ p->mark, vec_scale(shown.middle, scale),
 				{ 0, 0 } };

@@ -112,6 +112,48 @@ static bool find_wood(const struct cut_face *c, struct box b, struct vec *at)
 	return !isinf(best);
 }
 
+struct wood_shown wood_cut(struct arena *a, const struct view *v, const struct part *p,
+	struct box window)
+{
+	struct wood_shown best = { 0 };
+	double most = 0;
+
+	for (int i = 0; i < v->cut_count; i++) {
+		const struct cut_face *c = &v->cuts[i];
+		struct box b = c->part == p ? shown_box(a, c, window) : box_empty();
+		struct vec at = { 0, 0 };
+		if (box_is_empty(b) || box_width(b) * box_height(b) <= most ||
+			!find_wood(c, b, &at))
+			continue;
+		most = box_width(b) * box_height(b);
+		best = (struct wood_shown){ true, at };
+	}
+	return best;
+}
+
+static double off_line(struct vec a, struct vec b, struct vec p)
+{
+	struct vec along = vec_sub(b, a);
+	double length = vec_length(along), t = vec_dot(vec_sub(p, a), along);
+
+	if (length < NEAR_ENOUGH || t < 0 || t > length * length)
+		return INFINITY;
+	return fabs(vec_cross(along, vec_sub(p, a))) / length;
+}
+
+bool runs_along_cut(const struct view *v, const struct part *p, struct vec a, struct vec b)
+{
+	struct vec middle = vec_scale(vec_add(a, b), 0.5);
+
+	for (int i = 0; i < v->cut_count; i++) {
+		const struct cut_face *c = &v->cuts[i];
+		for (int k = 0; c->part != p && k < c->n; k++)
+			if (off_line(c->points[k], c->points[(k + 1) % c->n], middle) < 0.5)
+				return true;
+	}
+	return false;
+}
+
 static bool is_among(struct marks_left l, const char *mark)
 {
 	for (int i = 0; i < l.n; i++)
