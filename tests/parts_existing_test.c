@@ -74,7 +74,8 @@ static void a_nosing_thicker_than_the_finish_is_rebated_for_the_structure(void *
 	assert_near(finish.low.x, built_extent(nosing, 0).high.x, 1e-9);
 	assert_near(built_extent(nosing, 0).low.z, 1770, 1e-9); /* before the header */
 	assert_string_equal(nosing->note,
-		"rebated under, 10 mm deep, 90 mm wide from the back, for the structural floor" SEEN);
+		"rebated under, 10 mm deep, 90 mm wide from the back, for the structural "
+		"floor" SEEN);
 	arena_free(b.arena);
 }
 

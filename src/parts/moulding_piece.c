@@ -40,8 +40,8 @@ static struct outline plan_outline(struct arena *a, const struct moulding *m,
 static struct part *part_add(struct pieces *list, const struct rod *r, const struct moulding *m,
 	const char *name, struct frame at)
 {
-	struct part *p =
-		piece_add(list, name, r->job->material.mouldings, frame_compose(r->flight->frame, at));
+	struct part *p = piece_add(list, name, r->job->material.mouldings,
+		frame_compose(r->flight->frame, at));
 	p->section = moulding_section(list->arena, m);
 	p->stuff = STUFF_MOULDING;
 	p->note = "ripped off wide stock";

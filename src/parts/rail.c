@@ -54,8 +54,8 @@ static enum rail_held rail_add(struct pieces *list, const struct stretch *s, enu
 	const struct job *job = s->rod->job;
 	double width = job->rail.width, depth = job->rail.depth;
 	double edge = (s->to - s->from) / s->cosine, lap = depth * s->slope;
-	struct part *p = piece_add(list, s->run ? "level rail" : "rail", job->material.rail,
-		place_of(s));
+	struct part *p =
+		piece_add(list, s->run ? "level rail" : "rail", job->material.rail, place_of(s));
 	p->rail = facts(a, s);
 	p->section = p->rail->profile.outline;
 	p->outline = outline_box(a, 0, -width / 2, edge + lap, width / 2);

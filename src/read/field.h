@@ -45,7 +45,7 @@ struct field {
 	/* The default as one would type it, for jobs in inches and in millimetres (NULL: the same);
 	 * entries of a list divided by commas. */
 	const char *usual, *usual_mm;
-	const char *like; /* instead: an earlier length or text of the group, whose value it takes */
+	const char *like; /* instead: an earlier key of the group, whose value it takes */
 	/* instead: decided by what is read of the group so far; `absent` says how */
 	const char *(*decide)(const void *group, enum units units);
 	const char *absent; /* what an absent key means, in words */
