@@ -207,6 +207,37 @@ static void brackets_are_no_farther_apart_than_the_job_says(void **state)
 	arena_free(b.arena);
 }
 
+/* 1 1/4 to 2 in: IRC 2018 R311.7.8.5 (read); 30 to 43 mm: NBC 9.8.7.5 (from memory). */
+static void a_round_wall_rail_is_one_to_grip_by_default(void **state)
+{
+	static const char *const units[] = { "inches", "millimetres" };
+	(void)state;
+	for (int i = 0; i < 2; i++) {
+		struct arena *a = arena_new();
+		struct built b = with(arena_printf(a,
+			"pitchboard: 1\njob: {name: Test, units: %s}\n"
+			"floors: {total_rise: 1800 mm}\n"
+			"stair: {width: 900 mm, segments: [{risers: 10, run: 250 mm}]}\n"
+			"wall_rails: [{side: left, profile: round}]\n",
+			units[i]));
+		double across = built_part(&b, "wall rail", 0)->rail->profile.diameter;
+		assert_true(across >= 1.25 * 25.4 && across <= 2 * 25.4);
+		assert_true(across >= 30 && across <= 43);
+		arena_free(b.arena);
+		arena_free(a);
+	}
+}
+
+static void a_flat_oval_wall_rail_lies_flat_by_default(void **state)
+{
+	struct built b =
+		with(JOB("wall", "wall", "wall_rails: [{side: left, profile: flat_oval}]\n"));
+	(void)state;
+	const struct part *p = built_part(&b, "wall rail", 0);
+	assert_true(p->size.thickness < p->size.width);
+	arena_free(b.arena);
+}
+
 static void a_wall_rail_needs_a_wall(void **state)
 {
 	(void)state;
@@ -398,6 +429,8 @@ int main(void)
 		cmocka_unit_test(both_ends_are_returned_to_the_wall),
 		cmocka_unit_test(a_return_is_outlined_to_its_short_point),
 		cmocka_unit_test(brackets_are_no_farther_apart_than_the_job_says),
+		cmocka_unit_test(a_round_wall_rail_is_one_to_grip_by_default),
+		cmocka_unit_test(a_flat_oval_wall_rail_lies_flat_by_default),
 		cmocka_unit_test(a_wall_rail_needs_a_wall),
 		cmocka_unit_test(a_bolt_is_drilled_level_with_its_other_half_in_the_newel),
 		cmocka_unit_test(the_access_hole_comes_up_under_the_bolt),

@@ -42,6 +42,22 @@ static const struct said_case cases[] = {
 		"    8 |   kind: housed\n"
 		"      |   ^ \"kind\" belongs under wall: or open:\n"
 		"refused\n" },
+	{ "caps are of the newels' wood",
+		SOUND
+		"material:\n"
+		"  caps: oak\n",
+		"job.yaml:8:3: error: unknown key \"caps\" in material\n"
+		"    8 |   caps: oak\n"
+		"      |   ^ did you mean \"newels\"?\n"
+		"refused\n" },
+	{ "and what fills the balustrade of the balusters'",
+		SOUND
+		"material:\n"
+		"  infill: oak\n",
+		"job.yaml:8:3: error: unknown key \"infill\" in material\n"
+		"    8 |   infill: oak\n"
+		"      |   ^ did you mean \"balusters\"?\n"
+		"refused\n" },
 	{ "a number where the middle carriages are described",
 		SOUND
 		"stringers:\n"
