@@ -1,0 +1,132 @@
+/*
+ * Typical fixings: each way in which a newel's foot is held has its close-up, and what holds is
+ * drawn where it is.
+ */
+#include <setjmp.h>
+#include <stdarg.h>
+#include <stddef.h>
+#include <stdint.h>
+
+#include <cmocka.h>
+
+#include "built.h"
+#include "near.h"
+#include "pitchboard/sheet.h"
+#include "sheets/closeup_holes.h"
+#include "six_tenths.h"
+
+static const struct drawing *fixings_of(const struct built *b)
+{
+	static const struct paper paper = { .name = "of the test",
+		.width = 420,
+		.height = 297,
+		.left = 20,
+		.right = 10,
+		.top = 10,
+		.bottom = 10,
+		.lettering = 2.5,
+		.scales = SCALES_METRIC };
+	static const struct stationery none = { .paper_count = 0 };
+	struct sheet_context c = { .stair = b->stair,
+		.parts = b->parts,
+		.stationery = &none,
+		.paper = &paper,
+		.measure = six_tenths() };
+
+	return sheet_fixings.draw(b->arena, &c);
+}
+
+static int said(const struct drawing *g, const char *begin)
+{
+	int n = 0;
+
+	for (; g; g = g->next)
+		for (const struct mark *m = g->first; m; m = m->next)
+			n += m->kind == MARK_TEXT &&
+				strncmp(m->text.text, begin, strlen(begin)) == 0;
+	return n;
+}
+
+/* Before a stringer, at its head, and on the gallery's floor: the last two of three there alike. */
+static void every_way_in_which_a_foot_is_held_is_shown_once(void **state)
+{
+	struct built b = built_from(
+		"pitchboard: 1\n"
+		"job: {name: Test, units: millimetres}\n"
+		"floors: {total_rise: 2700, upper_finish: 20}\n"
+		"opening: {length: 3000, width: 1100, floor_thickness: 300}\n"
+		"stair: {width: 900, left: wall, right: open, segments: [{risers: 15, run: 250}]}\n"
+		"wall_rails: [{side: left}]\n"
+		"rail: {level_runs: [{side: right, direction: back, length: 1200},\n"
+		"  {side: right, direction: out, length: 900}]}\n");
+	(void)state;
+	assert_int_equal(built_count(&b, "newel"), 5);
+	const struct drawing *g = fixings_of(&b);
+	assert_int_equal(said(g, "Foot of newel"), 3);
+	assert_int_equal(said(g, "Rail to newel"), 1);
+	assert_int_equal(said(g, "Bracket G1"), 1);
+	arena_free(b.arena);
+}
+
+static bool shows_all(const struct part *p, const struct bore *b, struct vec3 mouth,
+	const void *with)
+{
+	(void)p;
+	(void)b;
+	(void)mouth;
+	(void)with;
+	return true;
+}
+
+/* A post at 500 along, 2000 up, with a hole of 10 by 90 up its foot for a bolt of 180. */
+static void a_bolt_is_drawn_on_into_what_is_not_drilled_here(void **state)
+{
+	struct arena *a = arena_new();
+	const struct frame place = { { 500, 0, 2000 }, { 0, 0, 1 }, { 1, 0, 0 }, { 0, 1, 0 } };
+	struct bore b = { .fixing = FIXING_NEWEL_BOLT, .fixing_length = 180 };
+	struct part post = { .places = &place, .count = 1, .bores = &b };
+	double low = INFINITY, high = -INFINITY, left = INFINITY, right = -INFINITY;
+	(void)state;
+	b.at = (struct frame){ { 0, 45, 45 }, { 0, 1, 0 }, { 0, 0, -1 }, { -1, 0, 0 } };
+	b.size = (struct bore_size){ BORE_HOLE, 10, 10, 90 };
+	struct closeup_holes found = closeup_holes_find(a, &post, VIEW_FROM_RIGHT, shows_all, NULL);
+	assert_int_equal(found.n, 1);
+	assert_near(found.hole[0].radius, 0, 1e-12);
+	for (int i = 0; i < 4; i++) {
+		low = fmin(low, found.hole[0].corner[i].y);
+		high = fmax(high, found.hole[0].corner[i].y);
+		left = fmin(left, found.hole[0].corner[i].x);
+		right = fmax(right, found.hole[0].corner[i].x);
+	}
+	assert_near(low, 2000 - 90, 1e-9);
+	assert_near(high, 2000 + 90, 1e-9);
+	assert_near(left, 500 + 45 - 5, 1e-9);
+	assert_near(right, 500 + 45 + 5, 1e-9);
+	arena_free(a);
+}
+
+static void a_hole_along_the_line_of_sight_is_a_circle(void **state)
+{
+	struct arena *a = arena_new();
+	const struct frame place = frame_house();
+	struct bore b = { .fixing = FIXING_BOLT };
+	struct part post = { .places = &place, .count = 1, .bores = &b };
+	(void)state;
+	b.at = (struct frame){ { 30, 0, 70 }, { 1, 0, 0 }, { 0, 0, 1 }, { 0, -1, 0 } };
+	b.size = (struct bore_size){ BORE_HOLE, 12, 12, 90 };
+	struct closeup_holes found = closeup_holes_find(a, &post, VIEW_FROM_RIGHT, shows_all, NULL);
+	assert_near(found.hole[0].radius, 6, 1e-12);
+	assert_near(found.hole[0].middle.x, 30, 1e-9);
+	assert_near(found.hole[0].middle.y, 70, 1e-9);
+	arena_free(a);
+}
+
+int main(void)
+{
+	const struct CMUnitTest tests[] = {
+		cmocka_unit_test(every_way_in_which_a_foot_is_held_is_shown_once),
+		cmocka_unit_test(a_bolt_is_drawn_on_into_what_is_not_drilled_here),
+		cmocka_unit_test(a_hole_along_the_line_of_sight_is_a_circle),
+	};
+	return cmocka_run_group_tests(tests, NULL, NULL);
+}
