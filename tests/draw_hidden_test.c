@@ -10,54 +10,10 @@
 
 #include <cmocka.h>
 
-#include "draw_solids.h"
+#include "draw_random.h"
 
 /* Points this near the rim of a face are left out: there it may go either way. */
 #define UNSURE 0.01
-
-/* Numbers that look random and are the same on every machine: Lehmer's generator with the factor
- * of Park and Miller, CACM 31(10), 1988. */
-static double chance(uint64_t *seed, double low, double high)
-{
-	*seed = *seed * 48271 % 2147483647;
-	return low + (high - low) * (double)*seed / 2147483647;
-}
-
-static struct frame any_frame(uint64_t *seed)
-{
-	struct vec3 u =
-		vec3_unit(vec3(chance(seed, -1, 1), chance(seed, -1, 1), chance(seed, 0.1, 1)));
-	struct vec3 v = vec3_unit(vec3_cross(u, vec3(chance(seed, 0.1, 1), 1, 0)));
-	struct vec3 at =
-		vec3(chance(seed, -200, 200), chance(seed, -200, 200), chance(seed, -200, 200));
-	return (struct frame){ at, u, v, vec3_cross(u, v) };
-}
-
-/* A star, mostly not convex, between two planes that may both lean. */
-static void add_loft(struct bench *b, uint64_t *seed)
-{
-	int n = (int)chance(seed, 3, 12);
-	struct vec3 *top = NEW_N(b->arena, struct vec3, n),
-		    *bottom = NEW_N(b->arena, struct vec3, n);
-	double lean[4];
-	for (int i = 0; i < 4; i++)
-		lean[i] = chance(seed, -0.2, 0.2);
-	for (int i = 0; i < n; i++) {
-		double r = chance(seed, 15, 90), x = r * cos(2 * PI * i / n);
-		double y = r * sin(2 * PI * i / n);
-		top[i] = vec3(x, y, 60 + lean[0] * x + lean[1] * y);
-		bottom[i] = vec3(x, y, lean[2] * x + lean[3] * y);
-	}
-	bench_solid(b, bench_part(b, "L", any_frame(seed)), n, top, bottom);
-}
-
-static void add_box(struct bench *b, uint64_t *seed)
-{
-	struct vec3 low =
-		vec3(chance(seed, -250, 200), chance(seed, -250, 200), chance(seed, -250, 200));
-	struct vec3 size = vec3(chance(seed, 5, 120), chance(seed, 5, 120), chance(seed, 5, 120));
-	bench_box(b, bench_part(b, "B", frame_house()), low, vec3_add(low, size));
-}
 
 /* A face as the test sees it. */
 struct flat_face {
@@ -227,7 +183,7 @@ static struct tally compare(const struct bench *b, struct view_spec spec)
 
 	m->cut = spec.cut ? spec.at : INFINITY;
 	for (const struct part *p = b->first; p; p = p->next)
-		model_add(m, p->solids, p->places[0], view_frame(spec.from));
+		model_add(m, p->solids, p->places[0], view_eye(&spec));
 	for (int i = 0; i < m->edge_count; i++)
 		compare_edge(m, &m->edges[i], &v, &t);
 	return t;
@@ -252,6 +208,33 @@ static void lofts_at_random_hide_what_they_hide(void **state)
 		all.unsure += t.unsure;
 	}
 	assert_true(all.seen > 3000 && all.hidden > 3000 && all.unsure < all.seen / 20);
+}
+
+static enum shade no_shade(const struct part *p, struct vec3 normal)
+{
+	(void)p;
+	(void)normal;
+	return SHADE_WHITE;
+}
+
+static void lofts_seen_from_anywhere_hide_what_they_hide(void **state)
+{
+	(void)state;
+	struct tally all = { 0 };
+
+	for (uint64_t seed = 1; seed <= 24; seed++) {
+		uint64_t run = seed * 6151;
+		struct bench b;
+		bench_open(&b);
+		for (int i = 0; i < 9; i++)
+			add_loft(&b, &run);
+		struct picture picture = { any_frame(&run), no_shade };
+		struct tally t = compare(&b, (struct view_spec){ .picture = &picture });
+		arena_free(b.arena);
+		all.seen += t.seen;
+		all.hidden += t.hidden;
+	}
+	assert_true(all.seen > 3000 && all.hidden > 3000);
 }
 
 static void lofts_cut_at_random_hide_what_is_left_to_hide(void **state)
@@ -359,6 +342,7 @@ int main(void)
 {
 	const struct CMUnitTest tests[] = {
 		cmocka_unit_test(lofts_at_random_hide_what_they_hide),
+		cmocka_unit_test(lofts_seen_from_anywhere_hide_what_they_hide),
 		cmocka_unit_test(lofts_cut_at_random_hide_what_is_left_to_hide),
 		cmocka_unit_test(boxes_at_random_hide_what_they_hide),
 		cmocka_unit_test(ten_times_the_stair_is_at_most_eleven_times_the_work),
