@@ -1,11 +1,12 @@
 /*
  * Views of a whole flight: balloons may not cost an elevation its scale, scales are those of the
- * job's units, and every level rail has its length on the plan.
+ * job's units, every level rail has its length on the plan; and pieces, which stay readable.
  */
 #include <setjmp.h>
 #include <stdarg.h>
 #include <stddef.h>
 #include <stdint.h>
+#include <stdlib.h>
 
 #include <cmocka.h>
 
@@ -153,6 +154,26 @@ static void every_level_rail_has_its_length_on_the_plan(void **state)
 	arena_free(p->built.arena);
 }
 
+/* Rails of 3500 on a sheet 277 wide: broken out, and their views parted, before they are drawn
+ * small. */
+static void every_piece_can_be_read_on_a_small_paper(void **state)
+{
+	struct paper_stair *p = on_paper(JOB("millimetres"), 297, 210);
+	int scales = 0;
+	(void)state;
+	for (const struct drawing *g = draw(p, &sheet_pieces); g; g = g->next) {
+		assert_false(g->is_too_small);
+		for (const struct mark *k = g->first; k; k = k->next) {
+			if (k->kind != MARK_TEXT || strncmp(k->text.text, "Scale 1:", 8) != 0)
+				continue;
+			assert_true(strtol(k->text.text + 8, NULL, 10) <= 10);
+			scales++;
+		}
+	}
+	assert_true(scales > 20);
+	arena_free(p->built.arena);
+}
+
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
@@ -160,6 +181,7 @@ int main(void)
 		cmocka_unit_test(on_a_large_paper_marks_and_sizes_are_together),
 		cmocka_unit_test(scales_are_those_of_the_units_of_the_job),
 		cmocka_unit_test(every_level_rail_has_its_length_on_the_plan),
+		cmocka_unit_test(every_piece_can_be_read_on_a_small_paper),
 	};
 	return cmocka_run_group_tests(tests, NULL, NULL);
 }

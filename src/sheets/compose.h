@@ -33,6 +33,7 @@ bool sheet_is_cramped(const struct sheet *s);
 
 /* Notes get a sheet of their own where the view then comes out so many times as large. */
 #define WORTH_A_SHEET 1.3
+#define WORTH_NOTES 1.45 /* where nothing but they would be on it */
 
 struct composed sheet_compose(struct sheet *s, struct composition c, struct box room,
 	enum setting setting);

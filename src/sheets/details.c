@@ -342,12 +342,12 @@ static int all_details(struct arena *a, const struct sheet_context *c, struct de
 	return n;
 }
 
-/* As evenly over the sheets as goes. */
-static struct drawing *draw(struct arena *a, const struct sheet_context *c)
+/* As evenly over the sheets as goes, no more than so many on one. */
+static struct drawing *draw_across(struct arena *a, const struct sheet_context *c,
+	const struct detail *list, int n, int most)
 {
-	struct detail *list = NEW_N(a, struct detail, newel_count(c->parts) + 1);
 	struct drawing *first = NULL, **tail = &first;
-	int n = all_details(a, c, list), sheets = (n + MOST_ACROSS - 1) / MOST_ACROSS;
+	int sheets = (n + most - 1) / most;
 
 	for (int i = 0, at = 0; i < sheets; i++) {
 		int here = (n - at + sheets - i - 1) / (sheets - i);
@@ -355,6 +355,25 @@ static struct drawing *draw(struct arena *a, const struct sheet_context *c)
 		tail = &(*tail)->next;
 		at += here;
 	}
+	return first;
+}
+
+static bool is_too_small(const struct drawing *list)
+{
+	for (; list; list = list->next)
+		if (list->is_too_small)
+			return true;
+	return false;
+}
+
+static struct drawing *draw(struct arena *a, const struct sheet_context *c)
+{
+	struct detail *list = NEW_N(a, struct detail, newel_count(c->parts) + 1);
+	int n = all_details(a, c, list), most = MOST_ACROSS;
+	struct drawing *first = draw_across(a, c, list, n, most);
+
+	while (is_too_small(first) && most > 1)
+		first = draw_across(a, c, list, n, --most);
 	return first;
 }
 

@@ -102,16 +102,37 @@ void sheet_notes(struct sheet *s, const struct note *notes, int n)
 	s->room.y0 = fmax(s->room.y0, place.area.y1 + 2 * s->hand.letter);
 }
 
-void sheet_of_notes(struct sheet *s, const struct note *notes, int n)
+/* Words on a page of their own, in one size of letters. */
+struct page_of_notes {
+	struct prose prose;
+	double width; /* of a column */
+	bool fits;
+};
+
+static struct page_of_notes set_page(const struct sheet *s, struct hand h, const struct note *notes,
+	int n)
 {
-	double wanted = COLUMN * s->hand.letter / 2.5, wide = box_width(s->room);
+	double wanted = COLUMN * h.letter / 2.5, wide = box_width(s->room);
 	int columns = (int)fmax(1, floor((wide + PROSE_GAP) / (wanted + PROSE_GAP)));
 	double width = (wide - (columns - 1) * PROSE_GAP) / columns;
-	struct prose p = prose_set(s->hand, notes, n, width);
+	struct prose p = prose_set(h, notes, n, width);
 
-	if (prose_columns(s->hand, p, s->room, width) > columns)
+	return (struct page_of_notes){ p, width, prose_columns(h, p, s->room, width) <= columns };
+}
+
+void sheet_of_notes(struct sheet *s, const struct note *notes, int n)
+{
+	static const double larger[] = { 1.4, 1.2, 1 };
+	struct hand h = s->hand;
+	struct page_of_notes page = { .fits = false };
+
+	for (int i = 0; i < 3 && !page.fits; i++) {
+		h.letter = s->hand.letter * larger[i];
+		page = set_page(s, h, notes, n);
+	}
+	if (!page.fits)
 		s->drawing->is_too_small = 1;
-	prose_draw(s->hand, p, prose_balance(s->hand, p, s->room, width), width);
+	prose_draw(h, page.prose, prose_balance(h, page.prose, s->room, page.width), page.width);
 }
 
 const char *assumptions_text(struct arena *a, const struct job *job, unsigned shown)

@@ -283,7 +283,8 @@ static const char *lines_words(struct arena *a, const struct stair *s)
 		node_has(s->job->stair.src, "north") ? "" : " Orientation not given.");
 }
 
-static void note_sheet(struct sheet *s, const struct plan *p)
+static void note_sheet(struct sheet *s, const struct plan *p,
+	void (*set)(struct sheet *, const struct note *, int))
 {
 	const struct stair *st = p->context->stair;
 	struct arena *a = s->drawing->arena;
@@ -299,7 +300,7 @@ static void note_sheet(struct sheet *s, const struct plan *p)
 		{ "Taken where the job is silent", assumptions_text(a, st->job, SHOWN_PLAN) },
 	};
 
-	sheet_notes(s, notes, sizeof(notes) / sizeof(*notes));
+	set(s, notes, sizeof(notes) / sizeof(*notes));
 }
 
 static double draw_view(struct sheet *s, const struct plan *p)
@@ -317,14 +318,14 @@ static struct drawing *draw(struct arena *a, const struct sheet_context *c)
 	struct plan p = plan_make(a, c);
 	struct sheet s = sheet_begin(a, c, "Plan");
 
-	note_sheet(&s, &p);
+	note_sheet(&s, &p, sheet_notes);
 	double ratio = draw_view(&s, &p);
 	if (!sheet_is_cramped(&s))
 		return s.drawing;
 	struct sheet alone = sheet_begin(a, c, "Plan"), notes = sheet_begin(a, c, "Plan, notes");
-	if (draw_view(&alone, &p) * WORTH_A_SHEET > ratio && !s.drawing->is_too_small)
+	if (draw_view(&alone, &p) * WORTH_NOTES > ratio && !s.drawing->is_too_small)
 		return s.drawing;
-	note_sheet(&notes, &p);
+	note_sheet(&notes, &p, sheet_of_notes);
 	alone.drawing->next = notes.drawing;
 	return alone.drawing;
 }

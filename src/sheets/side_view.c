@@ -110,7 +110,8 @@ static struct composition composition(const struct side_view *v)
 
 /* ---- notes ---- */
 
-static void note_sheet(struct sheet *s, const struct side_view *v)
+static void note_sheet(struct sheet *s, const struct side_view *v,
+	void (*set)(struct sheet *, const struct note *, int))
 {
 	const struct stair *st = v->context->stair;
 	struct arena *a = s->drawing->arena;
@@ -124,7 +125,7 @@ static void note_sheet(struct sheet *s, const struct side_view *v)
 		{ "Taken where the job is silent", assumptions_text(a, st->job, SHOWN_ELEVATION) },
 	};
 
-	sheet_notes(s, notes, sizeof(notes) / sizeof(*notes));
+	set(s, notes, sizeof(notes) / sizeof(*notes));
 }
 
 /* ---- the sheet ---- */
@@ -222,7 +223,7 @@ static struct drawing *draw_together(struct arena *a, const struct side_view *v,
 {
 	const char *more = arena_printf(a, "%s, positions", v->title);
 
-	note_sheet(s, v);
+	note_sheet(s, v, sheet_notes);
 	if (fits_beside(s, v, tables))
 		tables = sheet_tables(s, tables, TABLES_RIGHT, box_width(s->room));
 	s->drawing->next = sheets_of_tables(a, v->context, more, tables);
@@ -265,12 +266,15 @@ static struct layout lay_alone(struct arena *a, const struct side_view *v)
 	struct sheet notes = sheet_begin(a, v->context, arena_printf(a, "%s, notes", v->title));
 	const char *more = arena_printf(a, "%s, positions", v->title);
 
-	note_sheet(&notes, v);
-	struct table_list rest =
-		sheet_tables(&notes, position_tables(a, v), TABLES_LEFT, box_width(notes.room));
+	struct table_list tables = position_tables(a, v), rest = tables;
+	note_sheet(&notes, v, tables.n ? sheet_notes : sheet_of_notes);
+	if (tables.n)
+		rest = sheet_tables(&notes, tables, TABLES_LEFT, box_width(notes.room));
 	notes.drawing->next = sheets_of_tables(a, v->context, more, rest);
 	alone.drawing->next = notes.drawing;
-	return weigh(alone.drawing, draw_view(&alone, v));
+	struct layout way = weigh(alone.drawing, draw_view(&alone, v));
+	way.cost *= tables.n ? 1 : WORTH_NOTES / WORTH_A_SHEET;
+	return way;
 }
 
 static struct layout lay_out(struct arena *a, const struct side_view *v)
