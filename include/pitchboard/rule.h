@@ -107,6 +107,11 @@ enum finding_state {
 /* "not met" */
 const char *finding_word(enum finding_state state);
 
+/* A key of the job and what to write there: "stair.segments[1].run", "10 1/4"". */
+struct job_setting {
+	const char *path, *value;
+};
+
 struct finding {
 	struct finding *next;
 	const struct rule_set *rules;
@@ -119,7 +124,9 @@ struct finding {
 	const char *place;    /* "step 3, left end"; "" */
 	const char *reason;   /* why it was not checked, or does not apply; "" */
 	const char *mend;     /* what would put it right, with a number; "" unless it is not met */
-	const char *source;   /* "read", "from memory", "amended by B. Example, 2026-10-02" */
+	const struct job_setting *settings; /* the same in keys of the job, where keys can do it */
+	int setting_count;
+	const char *source; /* "read", "from memory", "amended by B. Example, 2026-10-02" */
 	const char *source_in_short; /* "read in IRC 2018" */
 	struct pos at;               /* the key of the job that decides it */
 };

@@ -205,18 +205,19 @@ static const char *source_words(struct arena *a, const struct bench *w, const st
 	return arena_printf(a, "%s; carried over from memory", short_source(a, w, rule));
 }
 
-static const char *mend_words(struct arena *a, const struct bench *w, const struct gauge *g,
+static struct mend mend_of(struct arena *a, const struct bench *w, const struct gauge *g,
 	const struct reading *r, struct room room)
 {
 	double by = room.limit - room.value;
-	const char *mend = "";
+	struct mend mend = { .words = NULL };
 
 	if (g->mend)
-		mend = g->mend(w->survey, (struct shortfall){ r, room.limit, by });
-	if (*mend)
-		return mend;
-	return arena_printf(a, "%s %s", value_words(a, fabs(by), g->unit, job_lettering(w->job)),
-		by > 0 ? "more" : "less");
+		mend = g->mend(w->survey, (struct shortfall){ r, room.limit, by, room.is_strict });
+	if (!mend.words)
+		mend.words = arena_printf(a, "%s %s",
+			value_words(a, fabs(by), g->unit, job_lettering(w->job)),
+			by > 0 ? "more" : "less");
+	return mend;
 }
 
 /* The key that decides it: of the group where it is not written, of the job where no group is. */
@@ -262,8 +263,12 @@ static void measure(struct arena *a, const struct bench *w, struct finding *f)
 	f->limit = room.limit;
 	f->provided = r.shown ? r.shown : provided_words(a, w, g, room, f->state);
 	f->place = room.at ? room.at : "";
-	if (f->state == FINDING_NOT_MET)
-		f->mend = mend_words(a, w, g, &r, room);
+	if (f->state != FINDING_NOT_MET)
+		return;
+	struct mend mend = mend_of(a, w, g, &r, room);
+	f->mend = mend.words;
+	f->settings = mend.settings;
+	f->setting_count = mend.n;
 }
 
 /* "landing_slope" as it is said. */

@@ -26,6 +26,19 @@ static void put_text(struct text *t, const char *key, const char *words)
 	put_json(t, words);
 }
 
+/* Keys of the job that would mend it. */
+static void put_settings(struct text *t, const struct finding *f)
+{
+	text_put(t, ", \"set\": {");
+	for (int i = 0; i < f->setting_count; i++) {
+		text_put(t, i ? ", " : "");
+		put_json(t, f->settings[i].path);
+		text_put(t, ": ");
+		put_json(t, f->settings[i].value);
+	}
+	text_put(t, "}");
+}
+
 static void put_finding(struct text *t, const struct finding *f)
 {
 	text_put(t, "    {\"row\": ");
@@ -42,6 +55,7 @@ static void put_finding(struct text *t, const struct finding *f)
 	put_text(t, "measured", f->rule->how);
 	put_text(t, "reason", f->reason);
 	put_text(t, "mend", f->mend);
+	put_settings(t, f);
 	put_text(t, "exceptions", f->rule->exceptions);
 	put_text(t, "source", f->source);
 	text_add(t, ", \"amended\": %s, \"line\": %d}", f->rule->amends ? "true" : "false",

@@ -65,6 +65,15 @@ static void put_row(struct text *t, struct widths w, const char *const cells[COL
 	text_add(t, "%s\n", cells[4]);
 }
 
+/* The keys that would do it, as they stand in the job file's words. */
+static void put_settings(struct text *t, const struct finding *f)
+{
+	for (int i = 0; i < f->setting_count; i++)
+		put_line(t, i ? "          " : "in the job: ",
+			arena_printf(t->arena, "%s: %s", f->settings[i].path,
+				f->settings[i].value));
+}
+
 static void put_measured(struct text *t, struct widths w, const struct finding *f)
 {
 	const char *const cells[COLUMNS] = { state_shown(f->state), f->what, f->asked, f->provided,
@@ -76,6 +85,7 @@ static void put_measured(struct text *t, struct widths w, const struct finding *
 	put_line(t, "at: ", f->place);
 	put_line(t, "measured: ", f->rule->how);
 	put_line(t, "mend: ", f->mend);
+	put_settings(t, f);
 	put_line(t, "but: ", f->rule->exceptions);
 	put_line(t, "limit from: ", f->source);
 }

@@ -32,6 +32,14 @@ struct reading {
 struct shortfall {
 	const struct reading *reading;
 	double limit, by;
+	bool is_strict; /* the limit itself is too much */
+};
+
+/* No words: the number itself says it. */
+struct mend {
+	const char *words;
+	const struct job_setting *settings;
+	int n;
 };
 
 struct gauge {
@@ -40,7 +48,7 @@ struct gauge {
 	enum gauge_unit unit;
 	struct reading (*read)(const struct survey *s);
 	/* NULL where the number itself says it */
-	const char *(*mend)(const struct survey *s, struct shortfall f);
+	struct mend (*mend)(const struct survey *s, struct shortfall f);
 	/* the key of the job that decides it */
 	const char *group, *key;
 };

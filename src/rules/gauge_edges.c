@@ -13,7 +13,7 @@
  */
 #include <string.h>
 
-#include "rules/gauge.h"
+#include "rules/mend.h"
 #include "rules/spans.h"
 
 #define OUTSIDE 600.0 /* what guards an edge stands so near to it, on the floor */
@@ -161,11 +161,22 @@ static struct reading edge_without_guard(const struct survey *s)
 	return r;
 }
 
-static const char *mend_edge(const struct survey *s, struct shortfall f)
+/* Walls on every edge that has a bare length, beside those that are there. */
+static struct mend mend_edge(const struct survey *s, struct shortfall f)
 {
-	return arena_printf(s->arena,
+	struct mend m = mend_said(arena_printf(s->arena,
 		"%s of guard more, or a wall there, named under walls of the opening",
-		survey_say(s, f.reading->most));
+		survey_say(s, f.reading->most)));
+	const char *walls = "";
+	struct edge edges[EDGES];
+
+	edges_of(s, edges);
+	for (int i = 0; i < EDGES; i++)
+		if ((has_wall(s, &edges[i]) || bare_of(s, &edges[i]).n > 0) &&
+			!strstr(walls, edges[i].key))
+			walls = arena_printf(s->arena, "%s%s%s", walls, *walls ? ", " : "",
+				edges[i].key);
+	return mend_also(s, m, "opening.walls", arena_printf(s->arena, "[%s]", walls));
 }
 
 const struct gauge gauges_of_edges[] = {

@@ -1,7 +1,7 @@
 /*
  * The flight as a whole.
  */
-#include "rules/gauge.h"
+#include "rules/mend.h"
 
 static struct reading flight_rise(const struct survey *s)
 {
@@ -19,16 +19,17 @@ static struct reading winders(const struct survey *s)
 	return reading_not_applicable("there are no winders in this stair");
 }
 
-static const char *mend_rise(const struct survey *s, struct shortfall f)
+static struct mend mend_rise(const struct survey *s, struct shortfall f)
 {
-	return arena_printf(s->arena, "a landing on the way up, no more than %s above a floor",
-		survey_say(s, f.limit));
+	return mend_said(arena_printf(s->arena,
+		"a landing on the way up, no more than %s above a floor", survey_say(s, f.limit)));
 }
 
-static const char *mend_risers(const struct survey *s, struct shortfall f)
+static struct mend mend_risers(const struct survey *s, struct shortfall f)
 {
-	return f.by > 0 ? ""
-			: arena_printf(s->arena, "a landing after %d risers at most", (int)f.limit);
+	return mend_said(f.by > 0 ? NULL
+				  : arena_printf(s->arena, "a landing after %d risers at most",
+					    (int)f.limit));
 }
 
 const struct gauge gauges_of_flight[] = {

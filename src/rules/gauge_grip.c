@@ -3,6 +3,7 @@
  */
 #include "pitchboard/rail.h"
 #include "rules/handrail.h"
+#include "rules/mend.h"
 
 /* Depth that a finger recess has to have, and keep: IRC 2018 R311.7.8.5, type II (read). */
 #define RECESS (5 * MM_PER_INCH / 16)
@@ -146,10 +147,11 @@ static struct reading rail_recess_width(const struct survey *s)
 	return of_profile(s, OF_ANY, width_above);
 }
 
-static const char *mend_profile(const struct survey *s, struct shortfall f)
+static struct mend mend_profile(const struct survey *s, struct shortfall f)
 {
-	return arena_printf(s->arena, "another profile of rail, or other sizes: %s %s here",
-		survey_say(s, fabs(f.by)), f.by > 0 ? "more" : "less");
+	return mend_said(
+		arena_printf(s->arena, "another profile of rail, or other sizes: %s %s here",
+			survey_say(s, fabs(f.by)), f.by > 0 ? "more" : "less"));
 }
 
 const struct gauge gauges_of_grip[] = {

@@ -1,8 +1,10 @@
 /*
  * Guards of open sides: where there is a drop, and what ball goes through.
  */
+#include <string.h>
+
 #include "pitchboard/ball.h"
-#include "rules/gauge.h"
+#include "rules/mend.h"
 #include "rules/spans.h"
 
 #define NEAR_SIDE 150.0 /* the balustrade stands within this of the limit of its side */
@@ -154,6 +156,21 @@ static struct reading floor_guard_height(const struct survey *s)
 	return r.state == READING_TAKEN ? r : reading_not_possible(no_level_rail);
 }
 
+static struct mend mend_floor_guard(const struct survey *s, struct shortfall f)
+{
+	const struct job_rail *rail = &s->stair->job->rail;
+	struct mend m = { .words = NULL };
+
+	for (int i = 0; i < rail->level_run_count; i++)
+		if (rail->level_runs[i].height < f.limit)
+			m = mend_also_size(s, m,
+				arena_printf(s->arena, "rail.level_runs[%d].height", i + 1),
+				mend_size(s, f, f.limit, 1));
+	m.words = arena_printf(s->arena, "the level rail %s high: %s higher",
+		survey_say(s, mend_size(s, f, f.limit, 1)), survey_say(s, f.by));
+	return m;
+}
+
 static struct reading floor_ball(const struct survey *s)
 {
 	const struct ball *b = balls_measure(s->arena, s->stair, s->parts);
@@ -165,35 +182,73 @@ static struct reading floor_ball(const struct survey *s)
 	return r.state == READING_TAKEN ? r : reading_not_possible(no_level_rail);
 }
 
-static const char *mend_drop(const struct survey *s, struct shortfall f)
+static struct mend mend_drop(const struct survey *s, struct shortfall f)
 {
 	int step = 1;
 
 	while (step < s->flight->step_count && s->flight->steps[step - 1].level <= f.limit)
 		step++;
-	return arena_printf(s->arena, "a guard from step %d up", step);
+	return mend_said(arena_printf(s->arena, "a guard from step %d up", step));
 }
 
-static const char *mend_between(const struct survey *s, struct shortfall f)
+static bool is_between(struct shortfall f)
 {
-	double section = s->stair->job->balusters.section, run = s->flight->unit_run;
-	int n = (int)ceil(run / (f.limit + section));
+	return strstr(f.reading->most_at, ball_place_name(BALL_BETWEEN)) != NULL;
+}
 
-	while (run / n - section >= f.limit - NEAR_ENOUGH)
+/* Beside a newel or under the rail a ball may find more room than between two balusters; where the
+ * next one then stands, keys do not say alone. */
+static struct mend mend_opening(const struct survey *s, struct shortfall f)
+{
+	return mend_said(
+		arena_printf(s->arena, "one more baluster or bar there, or this opening %s smaller",
+			survey_say(s, mend_size(s, f, fabs(f.by), 1))));
+}
+
+static struct mend mend_gap(const struct survey *s, struct shortfall f)
+{
+	const struct job_balusters *b = &s->stair->job->balusters;
+	double gap = mend_size(s, f, fmin(b->largest_gap + f.by, f.limit), -1);
+	const char *what = s->stair->job->infill.kind == INFILL_BARS ? "bars" : "balusters";
+
+	if (!is_between(f))
+		return mend_opening(s, f);
+	return mend_also_size(s,
+		mend_said(arena_printf(s->arena, "%s no more than %s apart", what,
+			survey_say(s, gap))),
+		"balusters.largest_gap", gap);
+}
+
+/* So many to a tread as leave less between them. */
+static struct mend mend_between(const struct survey *s, struct shortfall f)
+{
+	const struct job *job = s->stair->job;
+	double section = job->balusters.section, run = s->flight->unit_run;
+	int n = (int)ceil(run / (f.limit + section)), now = job->balusters.per_tread;
+
+	if (!is_between(f))
+		return mend_opening(s, f);
+	if (now <= 0 || job->infill.kind == INFILL_BARS || job->infill.kind == INFILL_PANEL)
+		return mend_gap(s, f);
+	while (run / n - section >= f.limit - NEAR_ENOUGH || n <= now)
 		n++;
-	return arena_printf(s->arena, "%d balusters to a tread leave %s between them", n,
-		survey_say(s, run / n - section));
+	struct mend m =
+		mend_said(arena_printf(s->arena, "%d balusters to a tread leave %s between them", n,
+			survey_say(s, run / n - section)));
+	return mend_also(s, m, "balusters.per_tread", arena_printf(s->arena, "%d", n));
 }
 
 /* The opening grows as its height does: a rail as much lower, plumb, as what is missing has of it.
  */
-static const char *mend_triangle(const struct survey *s, struct shortfall f)
+static struct mend mend_triangle(const struct survey *s, struct shortfall f)
 {
 	double rise = s->stair->unit_rise, run = s->flight->unit_run;
-	double inscribed = rise + run - hypot(rise, run);
+	double inscribed = rise + run - hypot(rise, run), lift = s->stair->job->infill.shoe_lift;
+	double lower = mend_size(s, f, fabs(f.by) * rise / inscribed, 1);
+	struct mend m =
+		mend_said(arena_printf(s->arena, "a bottom rail %s lower", survey_say(s, lower)));
 
-	return arena_printf(s->arena, "a bottom rail about %s lower",
-		survey_say(s, fabs(f.by) * rise / inscribed));
+	return lift >= lower ? mend_also_size(s, m, "infill.shoe_lift", lift - lower) : m;
 }
 
 const struct gauge gauges_of_guard[] = {
@@ -201,9 +256,9 @@ const struct gauge gauges_of_guard[] = {
 	{ "drop_without_guard", "drop without a guard", GAUGE_LENGTH, drop_without_guard, mend_drop,
 		"rail", NULL },
 	{ "floor_guard_height", "height of the guard at the upper floor", GAUGE_LENGTH,
-		floor_guard_height, NULL, "rail", NULL },
-	{ "floor_ball", "ball through the guard at the upper floor", GAUGE_LENGTH, floor_ball, NULL,
-		"balusters", "largest_gap" },
+		floor_guard_height, mend_floor_guard, "rail", NULL },
+	{ "floor_ball", "ball through the guard at the upper floor", GAUGE_LENGTH, floor_ball,
+		mend_gap, "balusters", "largest_gap" },
 	{ "ball_between", "ball through the guard", GAUGE_LENGTH, ball_between, mend_between,
 		"balusters", "largest_gap" },
 	{ "ball_in_triangle", "ball under the bottom rail", GAUGE_LENGTH, ball_in_triangle,

@@ -2,7 +2,7 @@
  * Headroom: plumb from the nosing line, and from the floors before and after
  * it, to the lowest point of what is overhead.
  */
-#include "rules/gauge.h"
+#include "rules/mend.h"
 
 #define LANDING 914.4 /* 36 in of floor in front of the first riser */
 #define INSET 1.0     /* what only touches the side of the stair is not over it */
@@ -59,14 +59,40 @@ static struct reading headroom_to_floor(const struct survey *s)
 	return overhead(s, fmax(s->first_nosing - s->flight->unit_run, -LANDING));
 }
 
-static const char *mend_headroom(const struct survey *s, struct shortfall f)
+static struct mend mend_floor(const struct survey *s, double thinner)
 {
-	double along = f.by * s->flight->unit_run / s->stair->unit_rise;
+	const struct job_opening *o = &s->stair->job->opening;
+	struct mend m = mend_said(arena_printf(s->arena, "a floor %s thinner, or so much more rise",
+		survey_say(s, thinner)));
 
-	return arena_printf(s->arena,
-		"the edge of the opening %s further towards the foot of the stair, or a floor %s "
-		"thinner",
-		survey_say(s, along), survey_say(s, f.by));
+	if (o->floor_thickness > thinner)
+		m = mend_also_size(s, m, "opening.floor_thickness", o->floor_thickness - thinner);
+	if (o->ceiling_height > 0)
+		m = mend_also_size(s, m, "opening.ceiling_height", o->ceiling_height + thinner);
+	return m;
+}
+
+/* Under the upper ceiling, and where the whole ceiling hangs too low, no opening helps. */
+static struct mend mend_headroom(const struct survey *s, struct shortfall f)
+{
+	const struct job_opening *o = &s->stair->job->opening;
+	double thinner = mend_size(s, f, f.by, 1), depth = s->stair->floor_depth;
+	double along = mend_size(s, f, f.by * s->flight->unit_run / s->stair->unit_rise, 1);
+
+	if (o->upper_ceiling_height > 0 && f.reading->least > o->upper_ceiling_height - NEAR_ENOUGH)
+		return mend_also_size(s,
+			mend_said(arena_printf(s->arena, "the upper ceiling %s higher",
+				survey_say(s, thinner))),
+			"opening.upper_ceiling_height",
+			mend_size(s, f, o->upper_ceiling_height + f.by, 1));
+	if (depth > 0 && s->top - depth < f.limit - NEAR_ENOUGH)
+		return mend_floor(s, thinner);
+	return mend_also_size(s,
+		mend_said(arena_printf(s->arena,
+			"the edge of the opening %s further towards the foot of the stair, or a "
+			"floor %s thinner",
+			survey_say(s, along), survey_say(s, thinner))),
+		"opening.length", mend_size(s, f, o->length + along, 1));
 }
 
 const struct gauge gauges_of_headroom[] = {

@@ -5,7 +5,7 @@
  * counts with all that its leaf passes over.
  */
 #include "pitchboard/landing.h"
-#include "rules/gauge.h"
+#include "rules/mend.h"
 
 static const char *const unknown[LANDINGS][2] = {
 	[LANDING_FOOT] = { "the depth of the landing at the foot is not in the job",
@@ -113,17 +113,64 @@ static struct reading head_door(const struct survey *s)
 	return nearest_door(s, LANDING_HEAD);
 }
 
-static const char *mend_size(const struct survey *s, struct shortfall f)
+static const char *const keys[LANDINGS] = { "landings.foot", "landings.head" };
+
+static struct mend larger(const struct survey *s, struct shortfall f, enum landing_place place,
+	int across)
 {
-	return arena_printf(s->arena, "%s more clear floor %s", survey_say(s, f.by),
-		f.reading->least_at);
+	double was = size_of(s, place, across).least;
+	struct mend m = mend_said(arena_printf(s->arena, "%s more clear floor %s",
+		survey_say(s, mend_size(s, f, f.by, 1)), at[place]));
+
+	return mend_also_size(s, m,
+		arena_printf(s->arena, "%s.%s", keys[place], across ? "width" : "depth"),
+		mend_from(s, f, was));
 }
 
-static const char *mend_door(const struct survey *s, struct shortfall f)
+static struct mend mend_foot_depth(const struct survey *s, struct shortfall f)
 {
-	return arena_printf(s->arena,
+	return larger(s, f, LANDING_FOOT, 0);
+}
+
+static struct mend mend_head_depth(const struct survey *s, struct shortfall f)
+{
+	return larger(s, f, LANDING_HEAD, 0);
+}
+
+static struct mend mend_foot_width(const struct survey *s, struct shortfall f)
+{
+	return larger(s, f, LANDING_FOOT, 1);
+}
+
+static struct mend mend_head_width(const struct survey *s, struct shortfall f)
+{
+	return larger(s, f, LANDING_HEAD, 1);
+}
+
+/* Every door that comes too near opens the other way. */
+static struct mend doors_out(const struct survey *s, struct shortfall f, enum landing_place place)
+{
+	const struct job_landing *l = &s->stair->job->landings.at[place];
+	struct mend m = mend_said(arena_printf(s->arena,
 		"the door opening out of the landing, or %s further from the stair",
-		survey_say(s, f.by));
+		survey_say(s, mend_size(s, f, f.by, 1))));
+
+	for (int i = 0; i < l->door_count; i++)
+		if (door_clear(s->stair, place, &l->doors[i]) < f.limit)
+			m = mend_also(s, m,
+				arena_printf(s->arena, "%s.doors[%d].opens", keys[place], i + 1),
+				"out");
+	return m;
+}
+
+static struct mend mend_foot_door(const struct survey *s, struct shortfall f)
+{
+	return doors_out(s, f, LANDING_FOOT);
+}
+
+static struct mend mend_head_door(const struct survey *s, struct shortfall f)
+{
+	return doors_out(s, f, LANDING_HEAD);
 }
 
 static struct reading landing_on_the_way(const struct survey *s)
@@ -134,21 +181,21 @@ static struct reading landing_on_the_way(const struct survey *s)
 
 const struct gauge gauges_of_landings[] = {
 	{ "foot_depth", "landing at the foot, in the direction of travel", GAUGE_LENGTH, foot_depth,
-		mend_size, "landings", "foot" },
+		mend_foot_depth, "landings", "foot" },
 	{ "head_depth", "landing at the head, in the direction of travel", GAUGE_LENGTH, head_depth,
-		mend_size, "landings", "head" },
+		mend_head_depth, "landings", "head" },
 	{ "foot_depth_over", "depth of the landing at the foot", GAUGE_LENGTH, foot_depth_over,
-		mend_size, "landings", "foot" },
+		mend_foot_depth, "landings", "foot" },
 	{ "head_depth_over", "depth of the landing at the head", GAUGE_LENGTH, head_depth_over,
-		mend_size, "landings", "head" },
+		mend_head_depth, "landings", "head" },
 	{ "foot_width_over", "landing at the foot, across", GAUGE_LENGTH, foot_width_over,
-		mend_size, "landings", "foot" },
+		mend_foot_width, "landings", "foot" },
 	{ "head_width_over", "landing at the head, across", GAUGE_LENGTH, head_width_over,
-		mend_size, "landings", "head" },
+		mend_head_width, "landings", "head" },
 	{ "foot_door", "clear floor to a door's swing at the foot", GAUGE_LENGTH, foot_door,
-		mend_door, "landings", "foot" },
+		mend_foot_door, "landings", "foot" },
 	{ "head_door", "clear floor to a door's swing at the head", GAUGE_LENGTH, head_door,
-		mend_door, "landings", "head" },
+		mend_head_door, "landings", "head" },
 	{ "landing_between", "landing between two flights", GAUGE_LENGTH, landing_on_the_way, NULL,
 		"stair", NULL },
 	{ 0 },

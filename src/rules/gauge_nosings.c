@@ -2,10 +2,12 @@
  * The front edge of treads, and what is under it.
  */
 #include "rules/footing.h"
+#include "rules/mend.h"
 
 #include <string.h>
 
-#define COLUMN 1.0 /* half the side of a column of wood that is looked at */
+#define LEAST_BAR 10.0 /* a thinner one is none */
+#define COLUMN 1.0     /* half the side of a column of wood that is looked at */
 
 static bool risers_are_open(const struct survey *s)
 {
@@ -154,16 +156,42 @@ static struct reading tread_thickness(const struct survey *s)
 	return r;
 }
 
-static const char *mend_projection(const struct survey *s, struct shortfall f)
+static struct mend mend_projection(const struct survey *s, struct shortfall f)
 {
-	return arena_printf(s->arena, "a nosing of %s: %s %s", survey_say(s, f.limit),
-		survey_say(s, fabs(f.by)), f.by > 0 ? "more" : "less");
+	double nosing = mend_from(s, f, s->stair->job->treads.nosing);
+	struct mend m = mend_said(arena_printf(s->arena, "a nosing of %s: %s %s",
+		survey_say(s, nosing), survey_say(s, fabs(f.by)), f.by > 0 ? "more" : "less"));
+
+	return mend_also_size(s, m, "treads.nosing", nosing);
 }
 
-static const char *mend_opening(const struct survey *s, struct shortfall f)
+static struct mend mend_radius(const struct survey *s, struct shortfall f)
 {
-	return arena_printf(s->arena, "a bar or strip under each tread that takes %s off the gap",
-		survey_say(s, fabs(f.by)));
+	double radius = mend_size(s, f, f.limit, f.by > 0 ? 1 : -1);
+	struct mend m =
+		mend_said(arena_printf(s->arena, "edges rounded to %s", survey_say(s, radius)));
+
+	return mend_also_size(s, m, "treads.nosing_radius", radius);
+}
+
+static struct mend mend_thickness(const struct survey *s, struct shortfall f)
+{
+	double thickness = mend_from(s, f, s->stair->job->treads.thickness);
+	struct mend m =
+		mend_said(arena_printf(s->arena, "treads %s thick", survey_say(s, thickness)));
+
+	return mend_also_size(s, m, "treads.thickness", thickness);
+}
+
+static struct mend mend_opening(const struct survey *s, struct shortfall f)
+{
+	double was = s->stair->job->risers.bar;
+	double bar = mend_size(s, f, fmax(was - f.by, LEAST_BAR), 1);
+	struct mend m = mend_said(
+		arena_printf(s->arena, "a bar %s deep under each tread takes %s off the gap",
+			survey_say(s, bar), survey_say(s, bar - was)));
+
+	return mend_also_size(s, m, "risers.bar", bar);
 }
 
 const struct gauge gauges_of_nosings[] = {
@@ -171,7 +199,7 @@ const struct gauge gauges_of_nosings[] = {
 		mend_projection, "treads", "nosing" },
 	{ "nosing_difference", "largest difference of nosings", GAUGE_LENGTH, nosing_difference,
 		NULL, "treads", "nosing" },
-	{ "nosing_radius", "radius of the nosing's edge", GAUGE_LENGTH, nosing_radius, NULL,
+	{ "nosing_radius", "radius of the nosing's edge", GAUGE_LENGTH, nosing_radius, mend_radius,
 		"treads", "nosing_radius" },
 	{ "riser_slope", "slope of risers from plumb", GAUGE_ANGLE, riser_slope, NULL, "risers",
 		"kind" },
@@ -180,7 +208,7 @@ const struct gauge gauges_of_nosings[] = {
 	{ "tread_overlap", "overlap of treads on plan", GAUGE_LENGTH, tread_overlap,
 		mend_projection, "treads", "nosing" },
 	{ "open_risers", "open risers", GAUGE_COUNT, open_risers, NULL, "risers", "kind" },
-	{ "tread_thickness", "thickness of treads", GAUGE_LENGTH, tread_thickness, NULL, "treads",
-		"thickness" },
+	{ "tread_thickness", "thickness of treads", GAUGE_LENGTH, tread_thickness, mend_thickness,
+		"treads", "thickness" },
 	{ 0 },
 };

@@ -2,6 +2,7 @@
  * The rail: its height all along, how far it goes, how it ends.
  */
 #include "rules/handrail.h"
+#include "rules/mend.h"
 
 #define SLIVER 0.01  /* thickness of a slice through a rail */
 #define TOUCHING 2.0 /* a rail that ends so near to a newel or wall dies into it */
@@ -188,39 +189,94 @@ static struct reading loose_rail_ends(const struct survey *s)
 
 /* ---- what would mend it ---- */
 
-static const char *mend_height(const struct survey *s, struct shortfall f)
+static struct mend mend_height(const struct survey *s, struct shortfall f)
 {
 	double was = f.by > 0 ? f.reading->least : f.reading->most;
 
-	return arena_printf(s->arena, "the rail %s %s: height %s", survey_say(s, fabs(f.by)),
-		f.by > 0 ? "higher" : "lower", survey_say(s, was + f.by));
+	return mend_said(arena_printf(s->arena, "the rail %s %s: height %s",
+		survey_say(s, mend_size(s, f, fabs(f.by), 1)), f.by > 0 ? "higher" : "lower",
+		survey_say(s, mend_from(s, f, was))));
 }
 
-static const char *mend_gap(const struct survey *s, struct shortfall f)
+static struct mend mend_guard_height(const struct survey *s, struct shortfall f)
 {
-	return arena_printf(s->arena, "%s more of rail, or a rail on the other side all along",
-		survey_say(s, fabs(f.by)));
+	return mend_also_size(s, mend_height(s, f), "rail.height",
+		mend_from(s, f, s->stair->job->rail.height));
 }
 
-static const char *mend_no_rail(const struct survey *s, struct shortfall f)
+/* Of the rail that the hand goes up by: on the wall of its side, else over the open one. */
+static struct mend mend_rail_height(const struct survey *s, struct shortfall f)
+{
+	const struct job *job = s->stair->job;
+	enum which_side side = handrail_of(s).side;
+	struct mend m = mend_height(s, f);
+
+	for (int i = 0; i < s->count; i++)
+		if (placed_side(s, &s->pieces[i]) == side && counts_guard_rails(s->pieces[i].part))
+			return mend_guard_height(s, f);
+	for (int i = 0; i < job->wall_rail_count; i++)
+		if (job->wall_rails[i].side == side)
+			m = mend_also_size(s, m,
+				arena_printf(s->arena, "wall_rails[%d].height", i + 1),
+				mend_from(s, f, job->wall_rails[i].height));
+	return m;
+}
+
+static struct mend mend_gap(const struct survey *s, struct shortfall f)
+{
+	return mend_said(
+		arena_printf(s->arena, "%s more of rail, or a rail on the other side all along",
+			survey_say(s, fabs(f.by))));
+}
+
+static bool is_walled(const struct job_side *side)
+{
+	return side->kind == SIDE_WALL;
+}
+
+/* On a wall that has none, all along it. */
+static struct mend on_a_wall(const struct survey *s, struct mend m)
+{
+	const struct job_stair *stair = &s->stair->job->stair;
+	bool right = is_walled(&stair->right) && !has_rail(s, ON_THE_RIGHT);
+	bool left = is_walled(&stair->left) && !has_rail(s, ON_THE_LEFT);
+
+	if (s->stair->job->wall_rail_count > 0 || (!right && !left))
+		return m;
+	return mend_also(s, m, "wall_rails", right ? "[{side: right}]" : "[{side: left}]");
+}
+
+static struct mend mend_no_rail(const struct survey *s, struct shortfall f)
 {
 	(void)f;
-	return arena_printf(s->arena, "a rail over %d risers, on a wall or an open side",
-		s->flight->risers);
+	return on_a_wall(s,
+		mend_said(arena_printf(s->arena, "a rail over %d risers, on a wall or an open side",
+			s->flight->risers)));
 }
 
-static const char *mend_ends(const struct survey *s, struct shortfall f)
+static struct mend mend_sides(const struct survey *s, struct shortfall f)
 {
-	return arena_printf(s->arena, "%d %s returned to the wall or let into a newel",
-		(int)fabs(f.by), fabs(f.by) > 1 ? "ends" : "end");
+	return on_a_wall(s,
+		mend_said(arena_printf(s->arena, "a rail over %d risers on %s", s->flight->risers,
+			f.by > 1 ? "both sides" : "one side more")));
+}
+
+static struct mend mend_ends(const struct survey *s, struct shortfall f)
+{
+	struct mend m =
+		mend_said(arena_printf(s->arena, "%d %s returned to the wall or let into a newel",
+			(int)fabs(f.by), fabs(f.by) > 1 ? "ends" : "end"));
+
+	m = mend_also(s, m, "newels.bottom", "yes");
+	return mend_also(s, m, "newels.top", "yes");
 }
 
 const struct gauge gauges_of_rail[] = {
-	{ "rail_height", "height of the rail", GAUGE_LENGTH, rail_height, mend_height, "rail",
+	{ "rail_height", "height of the rail", GAUGE_LENGTH, rail_height, mend_rail_height, "rail",
 		"height" },
 	{ "guard_height", "height of the guard on open sides", GAUGE_LENGTH, guard_height,
-		mend_height, "rail", "height" },
-	{ "rail_sides", "sides with a rail", GAUGE_COUNT, rail_sides, NULL, "rail", NULL },
+		mend_guard_height, "rail", "height" },
+	{ "rail_sides", "sides with a rail", GAUGE_COUNT, rail_sides, mend_sides, "rail", NULL },
 	{ "rail_gap", "flight without a rail", GAUGE_LENGTH, rail_gap, mend_gap, "rail", NULL },
 	{ "risers_without_rail", "risers without a rail", GAUGE_COUNT, risers_without_rail,
 		mend_no_rail, "rail", NULL },

@@ -2,6 +2,7 @@
  * Rise and run, as the feet find them.
  */
 #include "rules/footing.h"
+#include "rules/mend.h"
 
 #include <stdlib.h>
 
@@ -126,41 +127,50 @@ static struct reading pitch(const struct survey *s)
 
 /* ---- what would mend it ---- */
 
-static const char *mend_riser(const struct survey *s, struct shortfall f)
+static struct mend mend_riser(const struct survey *s, struct shortfall f)
 {
 	double total = s->stair->total_rise;
 	int n = f.by > 0 ? (int)floor(total / f.limit + NEAR_ENOUGH)
 			 : (int)ceil(total / f.limit - NEAR_ENOUGH);
 
 	if (n < 2 || n == s->flight->risers)
-		return "";
-	return arena_printf(s->arena, "%d risers make it %s, and the run %s %s", n,
-		survey_say(s, total / n), survey_say(s, abs(n - s->flight->risers) * run(s)),
-		n > s->flight->risers ? "longer" : "shorter");
+		return mend_said(NULL);
+	struct mend m = mend_said(arena_printf(s->arena, "%d risers make it %s, and the run %s %s",
+		n, survey_say(s, total / n), survey_say(s, abs(n - s->flight->risers) * run(s)),
+		n > s->flight->risers ? "longer" : "shorter"));
+	return mend_also(s, m, "stair.segments[1].risers", arena_printf(s->arena, "%d", n));
 }
 
 /* A run between nosings, and what it comes to over all of them. */
-static const char *with_run(const struct survey *s, double wanted)
+static struct mend with_run(const struct survey *s, struct shortfall f, double exact, int way)
 {
+	double wanted = mend_size(s, f, exact, way);
 	double more = (wanted - run(s)) * s->flight->step_count;
+	struct mend m = mend_said(arena_printf(s->arena, "a unit run of %s: the flight is %s %s",
+		survey_say(s, wanted), survey_say(s, fabs(more)), more > 0 ? "longer" : "shorter"));
 
-	return arena_printf(s->arena, "a unit run of %s: the flight is %s %s",
-		survey_say(s, wanted), survey_say(s, fabs(more)), more > 0 ? "longer" : "shorter");
+	return mend_also_size(s, m, "stair.segments[1].run", wanted);
 }
 
-static const char *mend_tread(const struct survey *s, struct shortfall f)
+static int way_of(struct shortfall f)
 {
-	return with_run(s, f.limit);
+	return f.by > 0 ? 1 : -1;
 }
 
-static const char *mend_pace(const struct survey *s, struct shortfall f)
+static struct mend mend_tread(const struct survey *s, struct shortfall f)
 {
-	return f.limit > 2 * rise(s) ? with_run(s, f.limit - 2 * rise(s)) : "";
+	return with_run(s, f, f.limit, way_of(f));
 }
 
-static const char *mend_pitch(const struct survey *s, struct shortfall f)
+static struct mend mend_pace(const struct survey *s, struct shortfall f)
 {
-	return with_run(s, rise(s) / tan(f.limit));
+	return with_run(s, f, f.limit - 2 * rise(s), way_of(f));
+}
+
+/* Steeper by a shorter run. */
+static struct mend mend_pitch(const struct survey *s, struct shortfall f)
+{
+	return with_run(s, f, rise(s) / tan(f.limit), -way_of(f));
 }
 
 const struct gauge gauges_of_steps[] = {

@@ -1,7 +1,7 @@
 /*
  * What carries the steps, where a code asks for sizes and not for strength.
  */
-#include "rules/gauge.h"
+#include "rules/mend.h"
 
 static struct reading each_stringer(const struct survey *s, double (*size)(const struct part *p))
 {
@@ -53,25 +53,76 @@ static struct reading stringer_spacing(const struct survey *s)
 	return reading_of(job_carriage_spacing(s->stair->job), "across the flight");
 }
 
-static const char *mend_plank(const struct survey *s, struct shortfall f)
+/* The kinds of stringers that a job has; the wall's serves between two walls, too. */
+static struct mend for_each_plank(const struct survey *s, struct mend m, const char *key, double mm)
 {
-	return arena_printf(s->arena, "a plank %s wider", survey_say(s, fabs(f.by)));
+	static const char *const groups[] = { "wall", "open", "middle" };
+
+	for (int i = 0; i < 3; i++)
+		m = mend_also_size(s, m, arena_printf(s->arena, "stringers.%s.%s", groups[i], key),
+			mm);
+	return m;
 }
 
-static const char *mend_spacing(const struct survey *s, struct shortfall f)
+/* As wide as the widest of what the job names, and what is missing. */
+static double widest_plank(const struct survey *s)
 {
-	(void)f;
-	return arena_printf(s->arena, "%d carriages between the outer two",
-		job_carriages(s->stair->job) + 1);
+	double widest = 0;
+
+	for (int i = 0; i < s->count; i++)
+		if (s->pieces[i].part->stringer)
+			widest = fmax(widest, width_of(s->pieces[i].part));
+	return widest;
+}
+
+static struct mend mend_throat(const struct survey *s, struct shortfall f)
+{
+	double wide = mend_from(s, f, widest_plank(s));
+
+	return for_each_plank(s,
+		mend_said(arena_printf(s->arena, "planks %s wide: %s wider", survey_say(s, wide),
+			survey_say(s, f.by))),
+		"width", wide);
+}
+
+static struct mend mend_width(const struct survey *s, struct shortfall f)
+{
+	double wide = fmax(mend_size(s, f, f.limit, 1), widest_plank(s));
+
+	return for_each_plank(s,
+		mend_said(arena_printf(s->arena, "planks %s wide: %s wider", survey_say(s, wide),
+			survey_say(s, f.by))),
+		"width", wide);
+}
+
+static struct mend mend_thickness(const struct survey *s, struct shortfall f)
+{
+	double thick = mend_size(s, f, f.limit, 1);
+
+	return for_each_plank(s,
+		mend_said(arena_printf(s->arena, "planks %s thick: %s thicker",
+			survey_say(s, thick), survey_say(s, f.by))),
+		"thickness", thick);
+}
+
+/* As many as bring them near enough, across the same width. */
+static struct mend mend_spacing(const struct survey *s, struct shortfall f)
+{
+	int now = job_carriages(s->stair->job);
+	double across = job_carriage_spacing(s->stair->job) * (now + 1);
+	int n = (int)ceil(across / f.limit - NEAR_ENOUGH) - 1;
+	struct mend m = mend_said(arena_printf(s->arena, "%d carriages between the outer two", n));
+
+	return mend_also(s, m, "stringers.middle_count", arena_printf(s->arena, "%d", n));
 }
 
 const struct gauge gauges_of_stringers[] = {
 	{ "stringer_throat", "wood left under the notches", GAUGE_LENGTH, stringer_throat,
-		mend_plank, "stringers", "least_throat" },
-	{ "stringer_width", "width of the stringers", GAUGE_LENGTH, stringer_width, mend_plank,
+		mend_throat, "stringers", "least_throat" },
+	{ "stringer_width", "width of the stringers", GAUGE_LENGTH, stringer_width, mend_width,
 		"stringers", NULL },
 	{ "stringer_thickness", "thickness of the stringers", GAUGE_LENGTH, stringer_thickness,
-		NULL, "stringers", NULL },
+		mend_thickness, "stringers", NULL },
 	{ "stringer_spacing", "stringers, centre to centre", GAUGE_LENGTH, stringer_spacing,
 		mend_spacing, "stringers", "middle_count" },
 	{ 0 },

@@ -3,6 +3,7 @@
  */
 #include "pitchboard/width.h"
 #include "rules/handrail.h"
+#include "rules/mend.h"
 
 #define OVER_RAIL 100.0  /* so far over the rail only walls count */
 #define HEAD_HIGH 2000.0 /* over the nosing line */
@@ -140,20 +141,54 @@ struct clear_width clear_width_measure(struct arena *a, const struct stair *stai
 	return best;
 }
 
-static const char *mend_width(const struct survey *s, struct shortfall f)
+/* An opening that is as wide as the stair grows with it. */
+static struct mend mend_width(const struct survey *s, struct shortfall f)
 {
-	return arena_printf(s->arena, "a stair %s wide: %s wider",
-		survey_say(s, s->stair->width + f.by), survey_say(s, f.by));
+	double width = mend_from(s, f, s->stair->width), opening = s->stair->job->opening.width;
+	struct mend m = mend_said(arena_printf(s->arena, "a stair %s wide: %s wider",
+		survey_say(s, width), survey_say(s, f.by)));
+
+	m = mend_also_size(s, m, "stair.width", width);
+	return opening > 0 ? mend_also_size(s, m, "opening.width",
+				     mend_size(s, f, opening + width - s->stair->width, 1))
+			   : m;
 }
 
-static const char *mend_projection(const struct survey *s, struct shortfall f)
+/* The rails on walls that reach in too far, and the rail of the open side, which is as near to it
+ * as it can be and has to be narrower by as much on both its sides. */
+static struct mend mend_projection(const struct survey *s, struct shortfall f)
 {
-	return arena_printf(s->arena, "a rail %s nearer to its side", survey_say(s, fabs(f.by)));
+	const struct job *job = s->stair->job;
+	struct mend m = mend_said(
+		arena_printf(s->arena, "a rail %s nearer to its side, or so much narrower there",
+			survey_say(s, mend_size(s, f, fabs(f.by), 1))));
+
+	for (int i = 0; i < job->wall_rail_count; i++) {
+		double clear = f.limit - job->wall_rails[i].width;
+		if (clear < job->wall_rails[i].clearance && clear > 0)
+			m = mend_also_size(s, m,
+				arena_printf(s->arena, "wall_rails[%d].clearance", i + 1),
+				mend_size(s, f, clear, -1));
+	}
+	for (int i = 0; i < s->count; i++)
+		if (counts_guard_rails(s->pieces[i].part))
+			return mend_also_size(s, m, "rail.width",
+				mend_size(s, f, job->rail.width + 2 * f.by, -1));
+	return m;
 }
 
-static const char *mend_clearance(const struct survey *s, struct shortfall f)
+static struct mend mend_clearance(const struct survey *s, struct shortfall f)
 {
-	return arena_printf(s->arena, "the rail %s further off the wall", survey_say(s, f.by));
+	const struct job *job = s->stair->job;
+	struct mend m = mend_said(arena_printf(s->arena, "the rail %s further off the wall",
+		survey_say(s, mend_size(s, f, f.by, 1))));
+
+	for (int i = 0; i < job->wall_rail_count; i++)
+		if (job->wall_rails[i].clearance < f.limit - NEAR_ENOUGH)
+			m = mend_also_size(s, m,
+				arena_printf(s->arena, "wall_rails[%d].clearance", i + 1),
+				mend_size(s, f, f.limit, 1));
+	return m;
 }
 
 const struct gauge gauges_of_width[] = {

@@ -13,19 +13,24 @@
 #include "pitchboard/write.h"
 #include "random/drawn.h"
 #include "random/invariants.h"
+#include "random/mends.h"
 #include "random/random_job.h"
 #include "random/scales.h"
 
 /* Results beside those of the invariants of the parts. */
-enum { SCALES, VIEWS_AGREE, SHEETS_SOUND, ANSWERED, MOSTLY_BUILT, MORE_RULES };
+enum { SCALES, VIEWS_AGREE, SHEETS_SOUND, MENDS, ANSWERED, MOSTLY_BUILT, MORE_RULES };
 
 static const char *const more_rules[MORE_RULES] = {
 	"overlaps that are known are measured right",
 	"views agree with each other",
 	"nothing overlaps on a sheet, and nothing is outside its frame",
+	"what a finding has the job say instead mends it",
 	"a job is refused with a reason, or drawn",
 	"most of the jobs made up can be built",
 };
+
+/* Checking a stair again for each of its rows takes longer than all the rest. */
+#define MENDED_EVERY 4
 
 #define RULES 24
 
@@ -69,6 +74,8 @@ static void follow(struct tally *t, uint64_t seed, const struct shop *shop, FILE
 	t->refused += parts == NULL;
 	if (parts) {
 		judge_parts(t, seed, a, s, parts);
+		if (seed % MENDED_EVERY == 0)
+			judge(t, invariant_count + MENDS, seed, mends_try(a, text, seed).why);
 		judge(t, invariant_count + SHEETS_SOUND, seed, sheets_fault(a, s, parts, shop, &d));
 	}
 	arena_free(a);
