@@ -18,6 +18,7 @@ struct recipe {
 	double plank_width, plank_thickness;
 	double floor_rail;        /* height of a level rail at the upper floor; 0: there is none */
 	double floor_rail_length; /* newel to newel */
+	double chamfer;           /* of nosings, instead of the radius */
 	const char *edge_walls;   /* edges of the opening that walls stand on; NULL: not said */
 	double landing;           /* depth of the clear floor before and behind */
 	double landing_width;
@@ -103,7 +104,7 @@ static inline const char *recipe_job(struct arena *a, const struct recipe *r)
 		"stringers: {least_throat: 40, wall_gap: %.1f%s, wall: {kind: sawtooth, "
 		"thickness: %.4f, width: %.4f}, middle: {thickness: %.4f, width: %.4f}, open: "
 		"{kind: sawtooth, thickness: %.4f, width: %.4f}}\n"
-		"treads: {thickness: %.4f, nosing: %.4f, nosing_radius: %.4f, side_overhang: 35}\n"
+		"treads: {thickness: %.4f, nosing: %.4f, %s: %.4f, side_overhang: 35}\n"
 		"risers: {kind: %s}\n"
 		"newels: {section: %.1f, bottom: %s, top: %s}\n"
 		"rail: {width: %.4f, depth: 60, height: %.4f%s}\n"
@@ -114,7 +115,9 @@ static inline const char *recipe_job(struct arena *a, const struct recipe *r)
 		walls_words(a, r), r->width, side_words(a, r->left_open, r->from_step),
 		side_words(a, r->right_open, r->from_step), r->risers, r->run, WALL_GAP, middle,
 		r->plank_thickness, r->plank_width, r->plank_thickness, r->plank_width,
-		r->plank_thickness, r->plank_width, r->tread, r->nosing, r->radius,
+		r->plank_thickness, r->plank_width, r->tread, r->nosing,
+		r->chamfer > 0 ? "nosing_profile: chamfer, nosing_chamfer" : "nosing_radius",
+		r->chamfer > 0 ? r->chamfer : r->radius,
 		r->open_risers ? "open" : "board, thickness: 18", NEWEL, yes_no, yes_no,
 		r->rail_width, r->rail_height, level_run(a, r), r->baluster, r->largest_gap,
 		r->shoe ? "yes" : "no");

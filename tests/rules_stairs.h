@@ -65,6 +65,12 @@ static inline void make_nosing_radius(struct recipe *r, double v)
 	r->tread = fmax(r->tread, 2 * v + 2);
 }
 
+static inline void make_bevel(struct recipe *r, double v)
+{
+	r->chamfer = v;
+	r->tread = fmax(r->tread, 2 * v + 8);
+}
+
 static inline void make_riser_slope(struct recipe *r, double v)
 {
 	r->change = lean_risers;
@@ -332,6 +338,7 @@ static const struct {
 	{ "nosing_projection", make_nosing },
 	{ "nosing_difference", make_nosing_difference },
 	{ "nosing_radius", make_nosing_radius },
+	{ "nosing_bevel", make_bevel },
 	{ "riser_slope", make_riser_slope },
 	{ "riser_opening", make_riser_opening },
 	{ "tread_overlap", make_nosing },

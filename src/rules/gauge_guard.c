@@ -22,7 +22,8 @@ static bool is_open(const struct step *step, enum which_side side)
 /* Does the piece stand between the step and the drop beside it? */
 static bool counts_beside_step(const struct part *p)
 {
-	return counts_guard_rails(p) || counts_newels(p) || counts_walls(p);
+	return counts_guard_rails(p) || counts_level_rails(p) || counts_newels(p) ||
+		counts_walls(p);
 }
 
 static bool stands_beside(const struct survey *s, const struct placed *p, const struct step *step,
@@ -182,22 +183,28 @@ static struct reading floor_ball(const struct survey *s)
 	return r.state == READING_TAKEN ? r : reading_not_possible(no_level_rail);
 }
 
+/* From the lowest step that has none and needs one. */
 static struct mend mend_drop(const struct survey *s, struct shortfall f)
 {
-	int step = 1;
-
-	while (step < s->flight->step_count && s->flight->steps[step - 1].level <= f.limit)
-		step++;
-	return mend_said(arena_printf(s->arena, "a guard from step %d up", step));
+	for (int i = 0; i < s->flight->step_count; i++)
+		for (enum which_side side = ON_THE_RIGHT; side <= ON_THE_LEFT; side++) {
+			const struct step *step = &s->flight->steps[i];
+			if (step->level > f.limit && is_open(step, side) &&
+				bare_length(s, step, side) >= NO_GAP)
+				return mend_said(arena_printf(s->arena, "a guard from step %d up",
+					step->number));
+		}
+	return mend_said(NULL);
 }
 
-static bool is_between(struct shortfall f)
+/* Is it the gap that balusters or bars are set to?  Beside a newel, at the end of a wall and under
+ * the rail a ball may find more room; where the next one then stands, keys do not say alone. */
+static bool is_set_gap(const struct survey *s, struct shortfall f)
 {
-	return strstr(f.reading->most_at, ball_place_name(BALL_BETWEEN)) != NULL;
+	return strstr(f.reading->most_at, ball_place_name(BALL_BETWEEN)) &&
+		f.reading->most < s->stair->job->balusters.largest_gap + 1;
 }
 
-/* Beside a newel or under the rail a ball may find more room than between two balusters; where the
- * next one then stands, keys do not say alone. */
 static struct mend mend_opening(const struct survey *s, struct shortfall f)
 {
 	return mend_said(
@@ -205,50 +212,72 @@ static struct mend mend_opening(const struct survey *s, struct shortfall f)
 			survey_say(s, mend_size(s, f, fabs(f.by), 1))));
 }
 
+/* The fewest to a tread that leave less than a gap between them. */
+static int per_tread(const struct survey *s, double gap)
+{
+	double section = s->stair->job->balusters.section, run = s->flight->unit_run;
+
+	return (int)floor(run / (gap + section) - NEAR_ENOUGH) + 1;
+}
+
 static struct mend mend_gap(const struct survey *s, struct shortfall f)
 {
-	const struct job_balusters *b = &s->stair->job->balusters;
-	double gap = mend_size(s, f, fmin(b->largest_gap + f.by, f.limit), -1);
-	const char *what = s->stair->job->infill.kind == INFILL_BARS ? "bars" : "balusters";
+	const struct job *job = s->stair->job;
+	double gap = mend_size(s, f, fmin(job->balusters.largest_gap + f.by, f.limit), -1);
+	const char *what = job->infill.kind == INFILL_BARS ? "bars" : "balusters";
 
-	if (!is_between(f))
+	if (!is_set_gap(s, f))
 		return mend_opening(s, f);
-	return mend_also_size(s,
-		mend_said(arena_printf(s->arena, "%s no more than %s apart", what,
-			survey_say(s, gap))),
-		"balusters.largest_gap", gap);
+	struct mend m = mend_said(
+		arena_printf(s->arena, "%s no more than %s apart", what, survey_say(s, gap)));
+	m = mend_also_size(s, m, "balusters.largest_gap", gap);
+	if (job->balusters.per_tread > 0)
+		m = mend_also(s, m, "balusters.per_tread",
+			arena_printf(s->arena, "%d", per_tread(s, gap)));
+	return m;
 }
 
 /* So many to a tread as leave less between them. */
 static struct mend mend_between(const struct survey *s, struct shortfall f)
 {
 	const struct job *job = s->stair->job;
-	double section = job->balusters.section, run = s->flight->unit_run;
-	int n = (int)ceil(run / (f.limit + section)), now = job->balusters.per_tread;
+	int n = per_tread(s, f.limit - NEAR_ENOUGH);
 
-	if (!is_between(f))
-		return mend_opening(s, f);
-	if (now <= 0 || job->infill.kind == INFILL_BARS || job->infill.kind == INFILL_PANEL)
+	if (!is_set_gap(s, f) || job->balusters.per_tread <= 0 || job->infill.kind == INFILL_BARS ||
+		job->infill.kind == INFILL_PANEL)
 		return mend_gap(s, f);
-	while (run / n - section >= f.limit - NEAR_ENOUGH || n <= now)
-		n++;
 	struct mend m =
 		mend_said(arena_printf(s->arena, "%d balusters to a tread leave %s between them", n,
-			survey_say(s, run / n - section)));
+			survey_say(s, s->flight->unit_run / n - job->balusters.section)));
 	return mend_also(s, m, "balusters.per_tread", arena_printf(s->arena, "%d", n));
 }
 
-/* The opening grows as its height does: a rail as much lower, plumb, as what is missing has of it.
+/*
+ * The riser above, the tread and the rail's underside make a right-angled triangle of the shape of
+ * rise and run, as high as the riser, the lift over the nosings and what the line of the nosings
+ * gains over the nosing itself.  A nosing takes room away from the ball in it, so that a triangle
+ * whose own circle is no larger than the limit is small enough.
  */
 static struct mend mend_triangle(const struct survey *s, struct shortfall f)
 {
+	const struct job *job = s->stair->job;
 	double rise = s->stair->unit_rise, run = s->flight->unit_run;
-	double inscribed = rise + run - hypot(rise, run), lift = s->stair->job->infill.shoe_lift;
-	double lower = mend_size(s, f, fabs(f.by) * rise / inscribed, 1);
-	struct mend m =
-		mend_said(arena_printf(s->arena, "a bottom rail %s lower", survey_say(s, lower)));
+	double inscribed = rise + run - hypot(rise, run);
+	double lift = f.limit * rise / inscribed - rise - job->treads.nosing * rise / run;
+	bool is_shoe = job->infill.kind != INFILL_BARS && job->infill.kind != INFILL_PANEL;
 
-	return lift >= lower ? mend_also_size(s, m, "infill.shoe_lift", lift - lower) : m;
+	if (lift >= 0 && is_shoe)
+		return mend_also_size(s,
+			mend_said(arena_printf(s->arena,
+				"the bottom rail %s over the nosings, plumb: %s lower",
+				survey_say(s, mend_size(s, f, lift, -1)),
+				survey_say(s, job->infill.shoe_lift - mend_size(s, f, lift, -1)))),
+			"infill.shoe_lift", mend_size(s, f, lift, -1));
+	struct mend m = mend_said(arena_printf(s->arena,
+		"what closes the triangle, %s less of it: balusters on the treads, or a closed "
+		"stringer",
+		survey_say(s, mend_size(s, f, fabs(f.by), 1))));
+	return is_shoe ? mend_also(s, m, "infill.shoe", "no") : m;
 }
 
 const struct gauge gauges_of_guard[] = {

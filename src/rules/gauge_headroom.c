@@ -2,10 +2,13 @@
  * Headroom: plumb from the nosing line, and from the floors before and after
  * it, to the lowest point of what is overhead.
  */
+#include <string.h>
+
 #include "rules/mend.h"
 
-#define LANDING 914.4 /* 36 in of floor in front of the first riser */
-#define INSET 1.0     /* what only touches the side of the stair is not over it */
+#define LANDING 914.4     /* 36 in of floor in front of the first riser */
+#define LEAST_FLOOR 150.0 /* no floor carries that is thinner */
+#define INSET 1.0         /* what only touches the side of the stair is not over it */
 
 static struct region over_stair(const struct survey *s, double x0, double x1)
 {
@@ -65,11 +68,32 @@ static struct mend mend_floor(const struct survey *s, double thinner)
 	struct mend m = mend_said(arena_printf(s->arena, "a floor %s thinner, or so much more rise",
 		survey_say(s, thinner)));
 
-	if (o->floor_thickness > thinner)
+	if (s->stair->floor_depth - thinner < LEAST_FLOOR)
+		return m;
+	if (o->floor_thickness > 0)
 		m = mend_also_size(s, m, "opening.floor_thickness", o->floor_thickness - thinner);
 	if (o->ceiling_height > 0)
 		m = mend_also_size(s, m, "opening.ceiling_height", o->ceiling_height + thinner);
 	return m;
+}
+
+static bool upper_ceiling_is_low(const struct survey *s, struct shortfall f)
+{
+	double ceiling = s->stair->job->opening.upper_ceiling_height;
+
+	return ceiling > 0 && ceiling < f.limit - NEAR_ENOUGH;
+}
+
+/* It may be too low beside what is worse. */
+static struct mend and_upper_ceiling(const struct survey *s, struct shortfall f, struct mend m)
+{
+	double ceiling = s->stair->job->opening.upper_ceiling_height;
+
+	if (!upper_ceiling_is_low(s, f))
+		return m;
+	m.words = arena_printf(s->arena, "%s%sthe upper ceiling %s higher", m.words,
+		*m.words ? "; and " : "", survey_say(s, mend_size(s, f, f.limit - ceiling, 1)));
+	return mend_also_size(s, m, "opening.upper_ceiling_height", mend_size(s, f, f.limit, 1));
 }
 
 /* Under the upper ceiling, and where the whole ceiling hangs too low, no opening helps. */
@@ -79,20 +103,17 @@ static struct mend mend_headroom(const struct survey *s, struct shortfall f)
 	double thinner = mend_size(s, f, f.by, 1), depth = s->stair->floor_depth;
 	double along = mend_size(s, f, f.by * s->flight->unit_run / s->stair->unit_rise, 1);
 
-	if (o->upper_ceiling_height > 0 && f.reading->least > o->upper_ceiling_height - NEAR_ENOUGH)
-		return mend_also_size(s,
-			mend_said(arena_printf(s->arena, "the upper ceiling %s higher",
-				survey_say(s, thinner))),
-			"opening.upper_ceiling_height",
-			mend_size(s, f, o->upper_ceiling_height + f.by, 1));
+	if (upper_ceiling_is_low(s, f) && strstr(f.reading->least_at, "upper ceiling"))
+		return and_upper_ceiling(s, f, mend_said(""));
 	if (depth > 0 && s->top - depth < f.limit - NEAR_ENOUGH)
-		return mend_floor(s, thinner);
-	return mend_also_size(s,
-		mend_said(arena_printf(s->arena,
-			"the edge of the opening %s further towards the foot of the stair, or a "
-			"floor %s thinner",
-			survey_say(s, along), survey_say(s, thinner))),
-		"opening.length", mend_size(s, f, o->length + along, 1));
+		return and_upper_ceiling(s, f, mend_floor(s, thinner));
+	return and_upper_ceiling(s, f,
+		mend_also_size(s,
+			mend_said(arena_printf(s->arena,
+				"the edge of the opening %s further towards the foot of the "
+				"stair, or a floor %s thinner",
+				survey_say(s, along), survey_say(s, thinner))),
+			"opening.length", mend_size(s, f, o->length + along, 1)));
 }
 
 const struct gauge gauges_of_headroom[] = {

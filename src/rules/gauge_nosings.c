@@ -59,17 +59,35 @@ static struct reading nosing_difference(const struct survey *s)
 	return r.state == READING_TAKEN ? reading_of(r.most - r.least, r.most_at) : r;
 }
 
+static bool edges_are_bevelled(const struct survey *s)
+{
+	return s->stair->job->treads.nosing_profile == NOSING_CHAMFER;
+}
+
 static struct reading nosing_radius(const struct survey *s)
 {
 	struct reading r = reading_none();
 
-	r.why = "the treads carry no rounded edge";
+	if (edges_are_bevelled(s))
+		return reading_not_applicable("the edges are bevelled");
 	for (int i = 0; i < s->count; i++)
 		for (const struct feature *f = s->pieces[i].part->features; f; f = f->next)
 			if (f->kind == FEATURE_ROUND && counts_treads(s->pieces[i].part))
 				reading_add(&r, f->radius, s->pieces[i].part->name);
-	if (r.state != READING_TAKEN)
-		return reading_of(0, "every nosing");
+	return r.state == READING_TAKEN ? r : reading_of(0, "every nosing");
+}
+
+/* Along either face. */
+static struct reading nosing_bevel(const struct survey *s)
+{
+	struct reading r = reading_none();
+
+	if (!edges_are_bevelled(s))
+		return reading_not_applicable("the edges are not bevelled");
+	for (int i = 0; i < s->count; i++)
+		for (const struct feature *f = s->pieces[i].part->features; f; f = f->next)
+			if (f->kind == FEATURE_CHAMFER && counts_treads(s->pieces[i].part))
+				reading_add(&r, f->depth, s->pieces[i].part->name);
 	return r;
 }
 
@@ -165,13 +183,26 @@ static struct mend mend_projection(const struct survey *s, struct shortfall f)
 	return mend_also_size(s, m, "treads.nosing", nosing);
 }
 
+/* A full round has half the tread's thickness, and no other. */
 static struct mend mend_radius(const struct survey *s, struct shortfall f)
 {
 	double radius = mend_size(s, f, f.limit, f.by > 0 ? 1 : -1);
+	bool is_full = s->stair->job->treads.nosing_profile == NOSING_FULL_ROUND;
 	struct mend m =
 		mend_said(arena_printf(s->arena, "edges rounded to %s", survey_say(s, radius)));
 
+	if (is_full)
+		m = mend_also(s, m, "treads.nosing_profile", "eased");
 	return mend_also_size(s, m, "treads.nosing_radius", radius);
+}
+
+static struct mend mend_bevel(const struct survey *s, struct shortfall f)
+{
+	double bevel = mend_size(s, f, f.limit, f.by > 0 ? 1 : -1);
+
+	return mend_also_size(s,
+		mend_said(arena_printf(s->arena, "edges bevelled by %s", survey_say(s, bevel))),
+		"treads.nosing_chamfer", bevel);
 }
 
 static struct mend mend_thickness(const struct survey *s, struct shortfall f)
@@ -201,6 +232,8 @@ const struct gauge gauges_of_nosings[] = {
 		NULL, "treads", "nosing" },
 	{ "nosing_radius", "radius of the nosing's edge", GAUGE_LENGTH, nosing_radius, mend_radius,
 		"treads", "nosing_radius" },
+	{ "nosing_bevel", "bevel of the nosing\'s edge", GAUGE_LENGTH, nosing_bevel, mend_bevel,
+		"treads", "nosing_chamfer" },
 	{ "riser_slope", "slope of risers from plumb", GAUGE_ANGLE, riser_slope, NULL, "risers",
 		"kind" },
 	{ "riser_opening", "ball between two treads", GAUGE_LENGTH, riser_opening, mend_opening,

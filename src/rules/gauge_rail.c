@@ -235,15 +235,18 @@ static bool is_walled(const struct job_side *side)
 }
 
 /* On a wall that has none, all along it. */
-static struct mend on_a_wall(const struct survey *s, struct mend m)
+static struct mend on_a_wall(const struct survey *s, struct mend m, int wanted)
 {
 	const struct job_stair *stair = &s->stair->job->stair;
 	bool right = is_walled(&stair->right) && !has_rail(s, ON_THE_RIGHT);
 	bool left = is_walled(&stair->left) && !has_rail(s, ON_THE_LEFT);
 
-	if (s->stair->job->wall_rail_count > 0 || (!right && !left))
+	if (s->stair->job->wall_rail_count > 0 || right + left < wanted)
 		return m;
-	return mend_also(s, m, "wall_rails", right ? "[{side: right}]" : "[{side: left}]");
+	return mend_also(s, m, "wall_rails",
+		wanted > 1      ? "[{side: right}, {side: left}]"
+			: right ? "[{side: right}]"
+				: "[{side: left}]");
 }
 
 static struct mend mend_no_rail(const struct survey *s, struct shortfall f)
@@ -251,14 +254,16 @@ static struct mend mend_no_rail(const struct survey *s, struct shortfall f)
 	(void)f;
 	return on_a_wall(s,
 		mend_said(arena_printf(s->arena, "a rail over %d risers, on a wall or an open side",
-			s->flight->risers)));
+			s->flight->risers)),
+		1);
 }
 
 static struct mend mend_sides(const struct survey *s, struct shortfall f)
 {
 	return on_a_wall(s,
 		mend_said(arena_printf(s->arena, "a rail over %d risers on %s", s->flight->risers,
-			f.by > 1 ? "both sides" : "one side more")));
+			f.by > 1 ? "both sides" : "one side more")),
+		(int)f.by);
 }
 
 static struct mend mend_ends(const struct survey *s, struct shortfall f)
@@ -267,8 +272,9 @@ static struct mend mend_ends(const struct survey *s, struct shortfall f)
 		mend_said(arena_printf(s->arena, "%d %s returned to the wall or let into a newel",
 			(int)fabs(f.by), fabs(f.by) > 1 ? "ends" : "end"));
 
-	m = mend_also(s, m, "newels.bottom", "yes");
-	return mend_also(s, m, "newels.top", "yes");
+	if (!s->stair->job->newels.bottom)
+		m = mend_also(s, m, "newels.bottom", "yes");
+	return s->stair->job->newels.top ? m : mend_also(s, m, "newels.top", "yes");
 }
 
 const struct gauge gauges_of_rail[] = {

@@ -72,18 +72,21 @@ static struct reading usable_width(const struct survey *s)
 	return narrowest(s, counts_beside, 1, HEAD_HIGH);
 }
 
+/* From the limit of its side to the inner face. */
+static double projection_of(const struct survey *s, const struct placed *p)
+{
+	return placed_side(s, p) == ON_THE_RIGHT ? p->box.high.y : s->stair->width - p->box.low.y;
+}
+
 static struct reading rail_projection(const struct survey *s)
 {
 	struct reading r = reading_none();
-	double width = s->stair->width;
 
 	for (int i = 0; i < s->count; i++) {
 		const struct placed *p = &s->pieces[i];
-		bool on_right = placed_side(s, p) == ON_THE_RIGHT;
+		const char *side = placed_side(s, p) == ON_THE_RIGHT ? "right side" : "left side";
 		if (counts_rails(p->part))
-			reading_add(&r, on_right ? p->box.high.y : width - p->box.low.y,
-				arena_printf(s->arena, "%s side",
-					survey_side(s, on_right ? 0 : width)));
+			reading_add(&r, projection_of(s, p), side);
 	}
 	return r.state == READING_TAKEN ? r : reading_not_applicable("there is no rail");
 }
@@ -171,7 +174,8 @@ static struct mend mend_projection(const struct survey *s, struct shortfall f)
 				mend_size(s, f, clear, -1));
 	}
 	for (int i = 0; i < s->count; i++)
-		if (counts_guard_rails(s->pieces[i].part))
+		if (counts_guard_rails(s->pieces[i].part) &&
+			projection_of(s, &s->pieces[i]) > f.limit + NEAR_ENOUGH)
 			return mend_also_size(s, m, "rail.width",
 				mend_size(s, f, job->rail.width + 2 * f.by, -1));
 	return m;
