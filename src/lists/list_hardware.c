@@ -44,20 +44,20 @@ static struct item **place_of(struct item **items, const char *name, const char 
 static void count(struct arena *a, struct item **items, const char *name, const char *size,
 	const struct part *p)
 {
-	struct item **at = place_of(items, name, size);
+	struct item **at = place_of(items, name, size), *item = *at;
 
-	if (!*at || strcmp((*at)->name, name) != 0 || strcmp((*at)->size, size) != 0) {
-		struct item *made = NEW(a, struct item);
-		*made = (struct item){ .next = *at,
+	if (!item || strcmp(item->name, name) != 0 || strcmp(item->size, size) != 0) {
+		item = NEW(a, struct item);
+		*item = (struct item){ .next = *at,
 			.name = name,
 			.size = size,
 			.where = { .arena = a } };
-		*at = made;
+		*at = item;
 	}
-	(*at)->count += p->count;
-	if ((*at)->last != p)
-		text_join(&(*at)->where, ", ", p->mark);
-	(*at)->last = p;
+	item->count += p->count;
+	if (item->last != p)
+		text_join(&item->where, ", ", p->mark);
+	item->last = p;
 }
 
 static const char *bought_size(const struct list_maker *m, struct part_size s)

@@ -6,10 +6,10 @@
  */
 #include <string.h>
 
-#include "base/text.h"
 #include "draw/bounds.h"
 #include "pitchboard/rail.h"
 #include "sheets/closeup.h"
+#include "sheets/fixing_words.h"
 #include "sheets/some_parts.h"
 #include "sheets/stands.h"
 #include "sheets/words.h"
@@ -20,10 +20,7 @@ enum { MOST_FIXINGS = 12, MOST_FEET = 5 };
 #define AROUND 140.0
 #define BEHIND 5.0
 
-/* ---- what holds ---- */
-
-/* Which pieces' bores are told of: a joint is drilled from one side, the other is its mate. */
-typedef bool tells_fn(const struct part *p);
+/* ---- what is told of ---- */
 
 static bool tells_newel(const struct part *p)
 {
@@ -43,111 +40,6 @@ static bool tells_infill(const struct part *p)
 static bool tells_tread(const struct part *p)
 {
 	return p->kind == &part_tread;
-}
-
-/* A piece of the house. */
-struct space {
-	struct vec3 low, high;
-};
-
-static bool is_in(struct space s, struct vec3 p)
-{
-	return p.x > s.low.x && p.x < s.high.x && p.y > s.low.y && p.y < s.high.y &&
-		p.z > s.low.z && p.z < s.high.z;
-}
-
-static struct space space_round(struct vec3 middle, double by)
-{
-	return (struct space){ vec3_sub(middle, vec3(by, by, by)),
-		vec3_add(middle, vec3(by, by, by)) };
-}
-
-static bool same_fixing(const struct bore *a, const struct bore *b)
-{
-	return a->fixing == b->fixing && strcmp(a->text, b->text) == 0 &&
-		fabs(a->fixing_length - b->fixing_length) < NEAR_ENOUGH &&
-		fabs(a->fixing_width - b->fixing_width) < NEAR_ENOUGH;
-}
-
-static int count_bores(const struct part *p, struct space s, const struct bore *like)
-{
-	int n = 0;
-
-	for (int i = 0; i < p->count; i++)
-		for (const struct bore *b = p->bores; b; b = b->next)
-			n += b->fixing != FIXING_NONE && !b->is_mate && same_fixing(b, like) &&
-				is_in(s, frame_place(p->places[i], b->at.origin));
-	return n;
-}
-
-/* Did a bore like it come before, in this part or an earlier one? */
-static bool is_counted(const struct part *parts, const struct bore *b)
-{
-	for (; parts; parts = parts->next)
-		for (const struct bore *c = parts->bores; c; c = c->next) {
-			if (c == b)
-				return false;
-			if (c->fixing != FIXING_NONE && !c->is_mate && same_fixing(b, c))
-				return true;
-		}
-	return false;
-}
-
-/* What a close-up tells of in words, it shows. */
-struct told {
-	const struct part *parts;
-	struct space space;
-	tells_fn *tells;
-};
-
-/* Holes that lead to a fixing, and both halves of a joint. */
-static bool shows_hole(const struct part *p, const struct bore *b, struct vec3 mouth,
-	const void *with)
-{
-	const struct told *t = with;
-
-	if (!is_in(t->space, mouth))
-		return false;
-	if (b->fixing == FIXING_NONE || !b->is_mate)
-		return t->tells(p);
-	for (const struct part *q = t->parts; q; q = q->next)
-		if (t->tells(q) && count_bores(q, t->space, b) > 0)
-			return true;
-	return false;
-}
-
-static const char *bore_words(struct arena *a, const struct stair *s, const struct bore *b, int n)
-{
-	const char *size = "";
-
-	if (b->fixing_length > 0 && b->fixing_width > 0)
-		size = arena_printf(a, " of %s", fixing_size(a, job_lettering(s->job), b));
-	return arena_printf(a, "%s: %d%s", b->text, n, size);
-}
-
-/* A plug is told of with its screw, and counted with the hardware. */
-static bool is_told(const struct bore *b)
-{
-	return b->fixing != FIXING_NONE && b->fixing != FIXING_PLUG && !b->is_mate;
-}
-
-/* dowel, rail to newel: 2 of 3/8" x 2"; ... */
-static const char *fixings_in(struct arena *a, const struct sheet_context *c, struct space space,
-	tells_fn *tells)
-{
-	struct text words = { .arena = a };
-
-	for (const struct part *p = c->parts; p; p = p->next)
-		for (const struct bore *b = p->bores; b; b = b->next) {
-			if (!is_told(b) || is_counted(c->parts, b))
-				continue;
-			int n = 0;
-			for (const struct part *q = c->parts; q; q = q->next)
-				n += tells(q) ? count_bores(q, space, b) : 0;
-			if (n)
-				text_join(&words, "; ", bore_words(a, c->stair, b, n));
-		}
-	return words.length ? arena_printf(a, "%s.", text_chars(&words)) : "";
 }
 
 /* ---- stringers ---- */
@@ -196,10 +88,9 @@ static const char *tread_words(struct arena *a, const struct sheet_context *c)
 		{ x + 0.8 * run, fmax(one.y, other.y), INFINITY } };
 
 	if (g->housing)
-		return arena_printf(a, "Treads%s are let in %s%s.",
-			g->housing->riser_top > 0 ? " and risers" : "",
-			inches_words(a, c->stair, g->housing->depth),
-			g->housing->riser_top > 0 ? ", glued and wedged" : " and glued");
+		return arena_printf(a, "Let in %s%s.", inches_words(a, c->stair, g->housing->depth),
+			g->housing->riser_top > 0 ? ", treads and risers glued and wedged"
+						  : ", treads glued");
 	const char *held = fixings_in(a, c, over, tells_tread);
 	return *held ? arena_printf(a, "A tread is held here by %s", held) : "";
 }
@@ -306,7 +197,7 @@ static struct closeup newel_closeup(struct arena *a, const struct sheet_context 
 	space.high.y = at.y + half + BEHIND;
 	const char *held = fixings_in(a, c, space, j.tells);
 	const struct told told = { c->parts, space, j.tells };
-	t.holes = closeup_holes_find(a, c->parts, from, shows_hole, &told);
+	t.holes = closeup_holes_find(a, c->parts, from, told_shows_hole, &told);
 	closeup_say(&t,
 		*held ? arena_printf(a, "Held by %s", held)
 		      : "No fixing is drilled here: it is fitted and fixed on site.");
@@ -374,7 +265,7 @@ static struct closeup bracket_closeup(struct arena *a, const struct sheet_contex
 	const struct told told = { c->parts, space, tells_bracket };
 	const char *held = fixings_in(a, c, space, tells_bracket);
 
-	t.holes = closeup_holes_find(a, shown, VIEW_FRONT, shows_hole, &told);
+	t.holes = closeup_holes_find(a, shown, VIEW_FRONT, told_shows_hole, &told);
 	closeup_say(&t, arena_printf(a, "Held by %s", held));
 	closeup_say(&t, p->note ? arena_printf(a, "%d brackets, each %s.", p->count, p->note) : "");
 	return t;
