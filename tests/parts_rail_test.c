@@ -284,7 +284,7 @@ static void the_access_hole_comes_up_under_the_bolt(void **state)
 	const struct part *rail = built_part(&b, "rail", 0);
 	const struct bore *bolt = bolt_of(rail, 0), *access = bolt->next;
 	struct vec3 on_bolt = vec3_sub(bolt->at.origin, vec3_scale(bolt->at.w, 35));
-	assert_int_equal(access->fixing, FIXING_NONE);
+	assert_int_equal(access->fixing, FIXING_PLUG);
 	assert_near(access->at.origin.x, on_bolt.x, 1e-9);
 	assert_near(access->at.origin.z, 0, 1e-9);
 	assert_true(access->size.depth > on_bolt.z);

@@ -119,7 +119,7 @@ const char *fixing_name(enum fixing fixing)
 	case FIXING_NEWEL_BOLT: return "newel bolt";
 	case FIXING_BOLT: return "bolt, nut and washers";
 	case FIXING_SCREW: return "screw";
-	case FIXING_PLUG: return "plug, to cover a screw";
+	case FIXING_PLUG: return "plug, over a screw or a nut";
 	case FIXING_BRAD: return "brad";
 	case FIXING_BRACKET: return "rail bracket";
 	case FIXING_PLATE: return "newel plate";

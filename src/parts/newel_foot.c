@@ -39,6 +39,7 @@
 #define LEAST_HALF 12.0 /* middle of a bolt to a face of newel or block */
 #define ACCESS 25.0     /* hole to the bolt's nut, plugged */
 #define ACCESS_UP 65.0
+#define PLUG 10.0
 
 #define PLATE_THICK 6.0
 #define PLATE_EDGE 10.0 /* from the recess to the newel's face */
@@ -88,10 +89,12 @@ static void newel_bolt_add(struct pieces *list, const struct post *p, struct vec
 /* From the outside, as far as the bolt that lies deepest. */
 static void access_add(struct pieces *list, const struct post *p, struct vec at)
 {
-	struct bore b = { .text = "to the bolt's nut, plugged" };
+	struct bore b = { .fixing = FIXING_PLUG, .text = "to the bolt's nut, plugged" };
 	double level = p->slope * at.x + ACCESS_UP, face = outer_face(p);
 	b.at = post_mouth(vec3(level, at.x, face), up, outward(p));
 	b.size = bore_round(ACCESS, fabs(at.y - face) + BOLT);
+	b.fixing_width = ACCESS;
+	b.fixing_length = PLUG;
 	post_drill(list, p, b);
 }
 
@@ -315,6 +318,18 @@ static bool seat_bolt_add(struct pieces *list, const struct post *p, struct post
 	return true;
 }
 
+static void leg_plug_add(struct pieces *list, const struct post *p, struct vec at, double head)
+{
+	struct bore b = { .fixing = FIXING_PLUG, .text = "for the head and its plug" };
+	double in = (p->section - p->core) / 2;
+	double face = p->side->hand == HAND_RIGHT ? in : p->section - in;
+	b.at = post_mouth(vec3(at.x, at.y, face), up, outward(p));
+	b.size = bore_round(head, LEG_HEAD);
+	b.fixing_width = head;
+	b.fixing_length = LEG_HEAD;
+	post_drill(list, p, b);
+}
+
 /* From outside through the leg; the mouth is on the face against the string. */
 static void leg_screws_add(struct pieces *list, const struct post *p)
 {
@@ -333,6 +348,7 @@ static void leg_screws_add(struct pieces *list, const struct post *p)
 		double x = p->slope * y - p->leg * (i & 2 ? 0.7 : 0.3);
 		b.at = post_mouth(vec3(x, y, face), up, vec3(0, 0, right ? 1 : -1));
 		post_drill(list, p, b);
+		leg_plug_add(list, p, vec(x, y), screw.head);
 	}
 }
 

@@ -14,6 +14,7 @@
  *     | .'              .'
  */
 
+#define PLUG 10.0 /* of an access hole, in */
 #define COVER 2.0 /* of wood over an access hole, at least */
 #define LEVELS 8  /* at which a section is looked at for its width */
 
@@ -96,7 +97,10 @@ static void add_access_hole(const struct rail_cut *c, double at_cut)
 {
 	struct vec3 p = point(c, at_cut, c->bolt.access);
 	double depth = fmin(p.z + c->bolt.clearance, rail_of(c)->depth - COVER);
-	struct bore b = { .size = bore_round(c->bolt.access_diameter, depth) };
+	struct bore b = { .size = bore_round(c->bolt.access_diameter, depth),
+		.fixing = FIXING_PLUG,
+		.fixing_width = c->bolt.access_diameter,
+		.fixing_length = PLUG };
 	b.at = (struct frame){ vec3(p.x, 0, 0), { 1, 0, 0 }, { 0, -1, 0 }, { 0, 0, -1 } };
 	b.text = "access hole for the rail bolt, plugged";
 	piece_bore(c->arena, c->part, b);
