@@ -191,6 +191,22 @@ static void plies_are_lettered_so_that_they_fill_the_piece(void **state)
 	arena_free(b.arena);
 }
 
+static void what_the_note_says_of_a_notch_is_said_once(void **state)
+{
+	struct built b = built_from(
+		"pitchboard: 1\njob: {name: Test, units: millimetres}\n"
+		"floors: {total_rise: 2700}\n"
+		"stair: {width: 900, left: wall, right: open, segments: [{risers: 15, run: 250}]}\n"
+		"stringers: {open: {kind: housed, thickness: 40}}\n");
+	const char *notch = "corner cut out round the newel";
+	(void)state;
+	const char *words = piece_work_words(b.arena, b.stair, built_part(&b, "landing nosing", 0));
+	const char *first = strstr(words, notch);
+	assert_non_null(first);
+	assert_null(strstr(first + 1, notch));
+	arena_free(b.arena);
+}
+
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
@@ -202,6 +218,7 @@ int main(void)
 		cmocka_unit_test(every_piece_but_a_stringer_has_a_cell),
 		cmocka_unit_test(a_piece_too_large_for_the_paper_is_shown_and_its_sheet_says_so),
 		cmocka_unit_test(plies_are_lettered_so_that_they_fill_the_piece),
+		cmocka_unit_test(what_the_note_says_of_a_notch_is_said_once),
 	};
 	return cmocka_run_group_tests(tests, NULL, NULL);
 }

@@ -185,7 +185,8 @@ static void add_features(struct text *t, const struct stair *s, const struct par
 	struct arena *a = t->arena;
 
 	for (const struct feature *f = p->features; f; f = f->next) {
-		if (!f->text || feature_was_said(p, f))
+		/* its note, which a list shows too, may say it */
+		if (!f->text || feature_was_said(p, f) || (p->note && strstr(p->note, f->text)))
 			continue;
 		const char *more = f->radius > 0
 			? arena_printf(a, "%s, radius %s", f->text, inches_words(a, s, f->radius))
