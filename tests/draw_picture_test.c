@@ -304,6 +304,31 @@ static void fine_lines_that_would_run_together_are_thinned_out(void **state)
 	assert_int_equal(marks_of(g, PEN_FINE), 1);
 }
 
+/*
+ *      |   |
+ *      |   |    the right-hand edge of a step runs beside its left-hand one, but for a
+ *      |___|    piece at the top
+ *      |
+ */
+static void where_a_line_left_out_goes_on_alone_it_stays(void **state)
+{
+	struct bench *b = *state;
+	struct picture picture = { frame_house(), no_shade };
+	struct drawing *g = drawing_new(b->arena, USE_SHEET, 200, 200);
+	double fine = 0;
+
+	box(b, "A", vec3(-500, 0, 0), vec3(0, 800, 6));
+	box(b, "B", vec3(0, 0, 0), vec3(20, 1000, 3));
+	box(b, "C", vec3(20, 0, 0), vec3(500, 1000, 0.5));
+	struct view v = picture_of(b, &picture);
+	picture_draw(g, &v, (struct placing){ { 0, 0 }, 0.01 }, bold);
+	for (const struct mark *m = g->first; m; m = m->next)
+		if (m->kind == MARK_LINE && m->line.pen == PEN_FINE)
+			fine += vec_length(vec_sub(m->line.points[1], m->line.points[0]));
+	/* 8 mm of A's edge, and of the line 0.2 mm beside it the 2 mm that go on */
+	assert_near(fine, 8 + 2, 1e-9);
+}
+
 static void what_is_too_slender_for_a_bold_line_gets_a_fine_one(void **state)
 {
 	struct bench *b = *state;
@@ -346,6 +371,7 @@ int main(void)
 		ON_BENCH(an_edge_with_something_far_behind_it_is_bold),
 		ON_BENCH(fine_lines_that_keep_clear_of_each_other_stay),
 		ON_BENCH(fine_lines_that_would_run_together_are_thinned_out),
+		ON_BENCH(where_a_line_left_out_goes_on_alone_it_stays),
 		ON_BENCH(what_is_too_slender_for_a_bold_line_gets_a_fine_one),
 		ON_BENCH(shades_lie_under_the_lines),
 	};

@@ -19,32 +19,43 @@
 /* Directions that differ by less are one. */
 #define SAME_WAY 1e-4
 
-/* A line is beside another one when this share of it is. */
+/* Lines stay whole unless others run beside this share of them. */
 #define BESIDE 0.7
+
+/* Along a line. */
+struct span {
+	double from, to;
+};
 
 struct pencil {
 	struct vec a, b;
 	enum pen pen;
 	double way, off; /* its direction, and its distance from the origin */
-	double from, to; /* along that direction */
-	bool is_left_out;
+	struct span span;
+	bool is_left_out; /* but for these */
+	const struct span *rests;
+	int rest_count;
 	int order;
 };
 
-static struct pencil pencil_of(struct vec a, struct vec b, enum pen pen)
+/* From left to right, or up. */
+static struct vec direction_of(struct vec a, struct vec b)
 {
 	struct vec d = vec_unit(vec_sub(b, a));
 
-	if (d.x < -SAME_WAY || (d.x < SAME_WAY && d.y < 0))
-		d = vec_scale(d, -1);
+	return d.x < -SAME_WAY || (d.x < SAME_WAY && d.y < 0) ? vec_scale(d, -1) : d;
+}
+
+static struct pencil pencil_of(struct vec a, struct vec b, enum pen pen)
+{
+	struct vec d = direction_of(a, b);
 	double p = vec_dot(a, d), q = vec_dot(b, d);
 	return (struct pencil){ .a = a,
 		.b = b,
 		.pen = pen,
 		.way = round(atan2(d.y, d.x) / SAME_WAY),
 		.off = vec_cross(d, a),
-		.from = fmin(p, q),
-		.to = fmax(p, q) };
+		.span = { fmin(p, q), fmax(p, q) } };
 }
 
 static int compare_pencils(const void *one, const void *other)
@@ -65,33 +76,119 @@ static int compare_orders(const void *one, const void *other)
 	return p->order - q->order;
 }
 
-static bool is_beside(const struct pencil *p, const struct pencil *q)
+static int compare_spans(const void *one, const void *other)
 {
-	double shared = fmin(p->to, q->to) - fmax(p->from, q->from);
+	const struct span *p = one, *q = other;
 
-	return shared >= BESIDE * (p->to - p->from);
+	return (p->from > q->from) - (p->from < q->from);
 }
 
-/* Is one of those beside it that stay? */
-static bool is_crowded(const struct pencil *all, int n, int i)
+static bool is_near(const struct pencil *p, const struct pencil *q)
+{
+	return p->way == q->way && fabs(p->off - q->off) < CLEAR;
+}
+
+static int add_shared(struct span p, struct span q, struct span *out)
+{
+	struct span shared = { fmax(p.from, q.from), fmin(p.to, q.to) };
+
+	if (shared.from >= shared.to)
+		return 0;
+	*out = shared;
+	return 1;
+}
+
+/* Where fine lines before it that stay, and bold ones on either side, run beside line i. */
+static int spans_beside(const struct pencil *all, int n, int i, struct span *out)
 {
 	const struct pencil *p = &all[i];
+	int count = 0;
 
-	for (int k = i - 1; k >= 0 && all[k].way == p->way && p->off - all[k].off < CLEAR; k--)
-		if (!all[k].is_left_out && is_beside(p, &all[k]))
-			return true;
-	for (int k = i + 1; k < n && all[k].way == p->way && all[k].off - p->off < CLEAR; k++)
-		if (all[k].pen != PEN_FINE && is_beside(p, &all[k]))
-			return true;
-	return false;
+	for (int k = i - 1; k >= 0 && is_near(p, &all[k]); k--)
+		if (!all[k].is_left_out)
+			count += add_shared(p->span, all[k].span, &out[count]);
+	for (int k = i + 1; k < n && is_near(p, &all[k]); k++)
+		if (all[k].pen != PEN_FINE)
+			count += add_shared(p->span, all[k].span, &out[count]);
+	qsort(out, (size_t)count, sizeof(*out), compare_spans);
+	return count;
 }
 
-static void thin_out(struct pencil *all, int n)
+/* What of a span others leave: they are sorted, have room for one more, and become the rests. */
+static int spans_left(struct span all, struct span *others, int n)
 {
-	qsort(all, (size_t)n, sizeof(*all), compare_pencils);
+	double from = all.from;
+	int count = 0;
+
+	for (int i = 0; i < n; i++) {
+		struct span other = others[i];
+		if (other.from > from)
+			others[count++] = (struct span){ from, other.from };
+		from = fmax(from, other.to);
+	}
+	if (from < all.to)
+		others[count++] = (struct span){ from, all.to };
+	return count;
+}
+
+static double spans_length(const struct span *s, int n)
+{
+	double sum = 0;
+
 	for (int i = 0; i < n; i++)
-		all[i].is_left_out = all[i].pen == PEN_FINE && is_crowded(all, n, i);
+		sum += s[i].to - s[i].from;
+	return sum;
+}
+
+/* Short ones are facets of a curve: without some of them it would be dotted. */
+static bool may_be_left_out(const struct pencil *p)
+{
+	return p->pen == PEN_FINE && spans_length(&p->span, 1) > CLEAR;
+}
+
+static const struct span *keep_spans(struct arena *a, const struct span *spans, int n)
+{
+	struct span *kept = NEW_N(a, struct span, n);
+
+	for (int i = 0; i < n; i++)
+		kept[i] = spans[i];
+	return kept;
+}
+
+static void thin_out(struct arena *a, struct pencil *all, int n)
+{
+	struct span *beside = NEW_N(a, struct span, n + 1);
+
+	qsort(all, (size_t)n, sizeof(*all), compare_pencils);
+	for (int i = 0; i < n; i++) {
+		struct pencil *p = &all[i];
+		if (!may_be_left_out(p))
+			continue;
+		int rests = spans_left(p->span, beside, spans_beside(all, n, i, beside));
+		if (spans_length(beside, rests) > (1 - BESIDE) * spans_length(&p->span, 1))
+			continue;
+		p->is_left_out = true;
+		p->rests = keep_spans(a, beside, rests);
+		p->rest_count = rests;
+	}
 	qsort(all, (size_t)n, sizeof(*all), compare_orders);
+}
+
+static void draw_span(struct drawing *g, const struct pencil *p, struct span s)
+{
+	struct vec d = direction_of(p->a, p->b), foot = vec_scale(d, -vec_dot(p->a, d));
+
+	foot = vec_add(p->a, foot);
+	draw_line(g, p->pen, vec_add(foot, vec_scale(d, s.from)),
+		vec_add(foot, vec_scale(d, s.to)));
+}
+
+static void draw_pencil(struct drawing *g, const struct pencil *p)
+{
+	if (!p->is_left_out)
+		draw_line(g, p->pen, p->a, p->b);
+	for (int i = 0; i < p->rest_count; i++)
+		draw_span(g, p, p->rests[i]);
 }
 
 static void draw_tints(struct drawing *g, const struct view *v, struct placing at)
@@ -118,8 +215,7 @@ void picture_draw(struct drawing *g, const struct view *v, struct placing at,
 			bold ? s->pen : PEN_FINE);
 		all[i].order = i;
 	}
-	thin_out(all, v->stroke_count);
+	thin_out(g->arena, all, v->stroke_count);
 	for (int i = 0; i < v->stroke_count; i++)
-		if (!all[i].is_left_out)
-			draw_line(g, all[i].pen, all[i].a, all[i].b);
+		draw_pencil(g, &all[i]);
 }
