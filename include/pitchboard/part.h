@@ -372,6 +372,9 @@ struct part_kind {
 		struct diags *d);
 };
 
+/* Name of the existing work that treads are cut out for. */
+#define WALL_IN_TREAD "wall in a tread"
+
 extern const struct part_kind part_existing, part_stringer, part_wedge, part_block, part_riser,
 	part_tread, part_landing, part_moulding, part_skirt, part_newel, part_rail, part_wall_rail,
 	part_bracket, part_infill;

@@ -151,7 +151,7 @@ struct box existing_floor_over_foot(const struct rod *r)
 	double edge = r->stair->opening.x0;
 	if (r->job->opening.length <= 0 || edge < 1 - BEYOND)
 		return (struct box){ 0, 0, 0, 0 };
-	struct layer first = upper_layer(r, 1, fmax(-BEYOND, edge - BEYOND), edge);
+	struct layer first = upper_layer(r, 1, -BEYOND, edge);
 	struct layer last = upper_layer(r, r->steps, first.far, edge);
 	return (struct box){ first.far, fmax(first.y0, last.y0), edge, fmin(first.y1, last.y1) };
 }

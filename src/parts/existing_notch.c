@@ -4,7 +4,7 @@
 /*
  * What a tread is cut out for stands in the cut, and goes on up (notch_wall.c).
  */
-static const struct work notched_wall = { EXISTING_WALL, "wall in a tread" };
+static const struct work notched_wall = { EXISTING_WALL, WALL_IN_TREAD };
 
 void existing_notched_walls_add(struct pieces *list, const struct rod *r)
 {

@@ -25,6 +25,8 @@ const char *client_steps(struct arena *a, const struct stair *s);
 /* The least of it, and whether it rests on sizes that nobody has measured. */
 const char *client_headroom(struct arena *a, const struct stair *s);
 
+const char *client_headroom_figure(struct arena *a, const struct stair *s);
+
 /* A site measurement, said to be not verified while it is not marked as measured. */
 const char *client_measured(struct arena *a, const struct stair *s, const char *size, double mm);
 
@@ -73,8 +75,7 @@ enum { CLIENT_LETTERS = 7, CLIENT_LETTERS_PLAIN = 4 };
  * is that of the drawings. */
 double client_letter(const struct sheet *s, int i);
 
-/* Notes of a drawing.  On a small paper there are none, for the cover says the same, and the
- * drawing is lettered as small as the shop's. */
+/* Notes of a drawing, which on a small paper is lettered as small as the shop's. */
 void client_notes(struct sheet *s, const struct note *notes, int n);
 
 /* Paragraphs in wide columns on as many sheets as they take. */

@@ -23,7 +23,7 @@ enum { LABEL, WORDS, FINISH, CHANGED, COLUMNS };
 static struct table choices_table(struct arena *a, const struct sheet_context *c,
 	struct client_page page)
 {
-	const double widest[COLUMNS] = { 13, page.words, 16, 8 };
+	const double widest[COLUMNS] = { page.label, page.words, page.finish, 8 };
 	static const char *const heads[COLUMNS] = { "Piece", "What it is", "Finish", "Changed" };
 	struct table_column *columns = NEW_N(a, struct table_column, COLUMNS);
 	struct fact facts[MOST_FACTS], was[MOST_FACTS];
@@ -100,20 +100,26 @@ static struct sheet page_begin(struct arena *a, const struct sheet_context *c,
 	return s;
 }
 
-/* Narrow columns are easier to read, wide ones take fewer lines. */
-static const double widths[] = { 26, 34, 42 };
+/* Narrow columns are easier to read, wide ones take fewer lines; of the narrowest a small paper has
+ * room for two tables beside each other. */
+static const struct client_page columns[] = {
+	{ .label = 13, .words = 26, .finish = 16 },
+	{ .label = 13, .words = 34, .finish = 16 },
+	{ .label = 13, .words = 42, .finish = 16 },
+	{ .label = 11, .words = 19, .finish = 11 },
+};
 
-enum { WIDTHS = sizeof(widths) / sizeof(*widths) };
+enum { WAYS = sizeof(columns) / sizeof(*columns) };
 
 struct client_page client_choices_page(struct arena *a, const struct sheet_context *c)
 {
 	struct sheet s = sheet_begin(a, c, "");
-	struct client_page page = { 0, widths[0] };
+	struct client_page page = columns[0];
 
 	for (int i = CLIENT_LETTERS_PLAIN; i < CLIENT_LETTERS; i++) {
-		page.letter = client_letter(&s, i);
-		for (int k = 0; k < WIDTHS; k++) {
-			page.words = widths[k];
+		for (int k = 0; k < WAYS; k++) {
+			page = columns[k];
+			page.letter = client_letter(&s, i);
 			struct sheet trial = page_begin(a, c, page);
 			if (draw_tables(&trial, page).n == 0)
 				return page;

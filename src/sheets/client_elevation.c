@@ -4,7 +4,9 @@
  * cut along its middle instead.
  */
 #include "draw/bounds.h"
+#include "draw/place.h"
 #include "sheets/client.h"
+#include "sheets/client_when.h"
 #include "sheets/side_drafting.h"
 #include "sheets/stands.h"
 #include "sheets/words.h"
@@ -49,33 +51,104 @@ static void add_floor_to_floor(struct dims *dims, const struct drafting *d)
 	dims_chain(dims, side_high(d), &rise, 1);
 }
 
+/* ---- the floors, by their names ---- */
+
+#define SLAB 150.0 /* what is shown of the lower floor */
+
+enum { FLOOR_PLACES = 9 };
+
+/* In the floor where it is deep enough, from the head of the view to its foot; else over it. */
+static void letter_floor(const struct drafting *d, struct box around, double top, double depth,
+	const char *words)
+{
+	struct hand h = d->sheet->hand;
+	double width = measure_width(h.measure, LETTER_REGULAR, h.letter, words);
+	double y = side_at(d, 0, top).y, in = y - (depth * d->scale + h.letter) / 2,
+	       over = y + h.letter / 2;
+	double left = around.x0 + h.letter, right = around.x1 - h.letter - width;
+	double at_head = side_high(d) == DIM_RIGHT ? right : left;
+	double at_foot = side_high(d) == DIM_RIGHT ? left : right;
+	struct spot spots[FLOOR_PLACES + 2];
+
+	for (int i = 0; i < FLOOR_PLACES; i++) {
+		double x = at_head + i / (FLOOR_PLACES - 1.0) * (at_foot - at_head);
+		spots[i] = (struct spot){ vec(x, in), ALIGN_LEFT, 0, SPOT_KNOCKED_OUT };
+	}
+	for (int i = 0; i < 2; i++)
+		spots[FLOOR_PLACES + i] = (struct spot){ vec(i ? at_foot : at_head, over),
+			ALIGN_LEFT, 0, SPOT_PLAIN };
+	place_text(h.g, h.measure, h.letter, spots, FLOOR_PLACES + 2, words);
+}
+
+static void letter_floors(const struct drafting *d, struct box around)
+{
+	const struct stair *s = d->stair;
+
+	letter_floor(d, around, s->total_rise, s->floor_depth, "Upper floor");
+	letter_floor(d, around, s->lower_structural, SLAB, "Lower floor");
+}
+
+/* Cut faces are drawn as heavily as edges: treads and risers on a small paper would be one black
+ * zigzag. */
+static void lighten(struct drawing *g)
+{
+	for (struct mark *k = g->first; k; k = k->next)
+		if (k->kind == MARK_LINE && k->line.pen == PEN_CUT)
+			k->line.pen = PEN_OUTLINE;
+}
+
+/* Where what is overhead is in the view, and no guard stands in the way of the figure. */
+static const char *headroom_words(const struct drafting *d)
+{
+	const struct stair *s = d->stair;
+
+	if (s->headroom.state == HEADROOM_NOT_CHECKED || s->headroom.overhead_z > s->total_rise ||
+		s->job->rail.level_run_count > 0)
+		return "";
+	return client_headroom_figure(d->sheet->drawing->arena, s);
+}
+
+/* A height that no place is found for in the view stands among the notes, and nowhere else. */
 static struct box compose(struct sheet *s, const void *what, double scale)
 {
 	const struct side_view *v = what;
 	struct drafting d = { s, v, v->context->stair, v->flight,
 		flight_nosing_line(v->context->stair, v->flight), scale };
-	struct box around = box_scale(v->view.box, scale);
-	struct left_over left = { .n = 0 };
+	struct box view = box_scale(v->view.box, scale);
 
 	view_draw(s->drawing, &v->view, (struct placing){ .scale = scale }, NULL);
-	around = side_draw_heights(&d, around, &left);
-	around = draw_words(&d, around);
+	lighten(s->drawing);
+	struct box around = draw_words(&d, view);
+	around = box_join(around, side_draw_heights(&d, headroom_words(&d), view));
+	letter_floors(&d, view);
 	struct dims dims = dims_begin(s->drawing, s->hand.measure, s->hand.letter, around);
-	for (int i = 0; i < left.n; i++)
-		dims_chain(&dims, side_low(&d), &left.links[i], 1);
 	add_floor_to_floor(&dims, &d);
-	struct box used = side_draw_levels(&d, dims_draw(&dims));
-	return draw_view_foot(s->hand, used, v->title, scale, d.stair->job->about.units);
+	return draw_view_foot(s->hand, dims_draw(&dims), v->title, scale,
+		d.stair->job->about.units);
 }
 
 /* ---- the sheet ---- */
+
+/* A closed stringer hides the treads that its rail is measured from. */
+static const char *heights_words(struct arena *a, const struct sheet_context *c)
+{
+	const char *height = when_raked_rail(c)
+		? arena_printf(a,
+			  "The top of the rail is %s straight up from the edges of the "
+			  "treads",
+			  length_words(a, c->stair, c->stair->job->rail.height))
+		: "Rails are measured straight up from the edges of the treads";
+
+	return arena_printf(a, "%s%s.", height,
+		when_housed(c) ? ", which lie behind the closed stringer" : "");
+}
 
 static struct drawing *draw_sheet(struct arena *a, const struct side_view *v)
 {
 	struct sheet s = sheet_begin(a, v->context, v->title);
 	const struct note notes[] = {
-		{ "The steps", client_steps(a, v->context->stair) },
-		{ "The figures", "Heights of rails are taken plumb over the edges of the treads." },
+		{ "Heights", heights_words(a, v->context) },
+		{ NULL, client_headroom(a, v->context->stair) },
 	};
 
 	client_notes(&s, notes, sizeof(notes) / sizeof(*notes));

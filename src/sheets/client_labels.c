@@ -1,6 +1,8 @@
 /*
  * The families of parts as a client calls them, and what each is made of.
  */
+#include <string.h>
+
 #include "sheets/client.h"
 
 /* ---- words ---- */
@@ -18,12 +20,14 @@ static const char *infill_head(const struct job *job)
 
 /* ---- where they point ---- */
 
+enum { IN_THE_WALL = -1 };
+
 /* Where one would like to point: at a share of the run that is open, and so high over the nosing
  * line. */
 static const struct family {
 	const struct part_kind *kind;
 	const char *head; /* NULL: by the infill */
-	enum client_wood wood;
+	int wood;         /* of enum client_wood; IN_THE_WALL: what treads are cut out for */
 	enum named named;
 	double share;
 	double lift; /* in heights of the rail */
@@ -41,6 +45,7 @@ static const struct family {
 	{ &part_tread, "Treads", WOOD_TREADS, NAMED_ON_PLAN, 0.8, 0, 3 },
 	{ &part_rail, "Rail", WOOD_RAIL, NAMED_ON_PLAN, 0.6, 0, 100 },
 	{ &part_newel, "Newel posts", WOOD_NEWELS, NAMED_ON_PLAN, 1.02, 0, 100 },
+	{ &part_existing, "Stands in the wall", IN_THE_WALL, NAMED_ON_PLAN, 0.3, 0, 100 },
 };
 
 #define FAMILIES ((int)(sizeof(families) / sizeof(*families)))
@@ -108,6 +113,12 @@ static double drawback(const struct stroke *s)
 	return 1.5 * fmax(0, LONG_ENOUGH - length) + (is_rough(s->part) ? ROUGH : 0);
 }
 
+/* Of existing work only what stands in a tread. */
+static bool is_of_family(const struct part *p, const struct family *f)
+{
+	return p->kind == f->kind && (!part_is_existing(p) || strcmp(p->name, WALL_IN_TREAD) == 0);
+}
+
 static struct aim aim_at(const struct view *v, const struct family *f, struct vec p, double far)
 {
 	struct aim aim = { NULL, p };
@@ -115,7 +126,7 @@ static struct aim aim_at(const struct view *v, const struct family *f, struct ve
 
 	for (int i = 0; i < v->stroke_count; i++) {
 		const struct stroke *s = &v->strokes[i];
-		if (s->part->kind != f->kind || s->pen == PEN_HIDDEN)
+		if (!is_of_family(s->part, f) || s->pen == PEN_HIDDEN)
 			continue;
 		struct vec at = nearest(s, p);
 		double off = vec_length(vec_sub(at, p)), counts = off + drawback(s);
@@ -130,8 +141,10 @@ static struct aim aim_at(const struct view *v, const struct family *f, struct ve
 static struct label label_of(struct arena *a, const struct job *job, const struct family *f,
 	const struct part *p)
 {
-	enum client_wood wood = is_rough(p) ? WOOD_CARRIAGES : f->wood;
+	enum client_wood wood = is_rough(p) ? WOOD_CARRIAGES : (enum client_wood)f->wood;
 
+	if (f->wood == IN_THE_WALL)
+		return (struct label){ f->head, "the tread is cut round it", "", { 0, 0 } };
 	return (struct label){ f->head ? f->head : infill_head(job),
 		client_wood_words(a, job, wood), client_finish_words(job, wood), { 0, 0 } };
 }

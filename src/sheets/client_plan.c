@@ -52,13 +52,28 @@ static struct box draw_way_up(struct hand h, const struct plan *p, double scale)
 	return box_add(box_empty(), vec(line[0].x - 6 * h.letter, line[0].y));
 }
 
+/* Over the plan what lies in its upper half, under it the rest: so no leader runs along a rail. */
 static struct box draw_words(struct hand h, const struct plan *p, struct box around, double scale)
 {
 	const struct label *list;
 	int n = client_labels(h.g->arena, p->context, &p->whole, NAMED_ON_PLAN, scale, &list);
-	struct label_column column = { LABELS_RIGHT, around.x1 + CLEAR, 0, 0 };
+	struct label *over = NEW_N(h.g->arena, struct label, n + 1);
+	struct label *under = NEW_N(h.g->arena, struct label, n + 1);
+	double middle = at(p, 0, p->context->stair->width / 2, scale).y;
+	int above = 0, below = 0;
 
-	return box_join(around, labels_draw(h, list, n, column));
+	for (int i = 0; i < n; i++)
+		if (list[i].points_at.y > middle)
+			over[above++] = list[i];
+		else
+			under[below++] = list[i];
+	/* under it between the extension lines of the length */
+	double from = at(p, 0, 0, scale).x + h.letter;
+	double to = at(p, p->flight->total_run, 0, scale).x - h.letter;
+	struct label_row low = { LABELS_BELOW, around.y0 - CLEAR, from, to };
+	struct label_row high = { LABELS_ABOVE, around.y1 + CLEAR, 0, 0 };
+	around = box_join(around, label_row_draw(h, under, below, low));
+	return box_join(around, label_row_draw(h, over, above, high));
 }
 
 static struct box draw_sizes(struct hand h, const struct plan *p, struct box around, double scale)
@@ -68,7 +83,8 @@ static struct box draw_sizes(struct hand h, const struct plan *p, struct box aro
 	struct arena *a = h.g->arena;
 	struct dims d = dims_begin(h.g, h.measure, h.letter, around);
 	struct vec low = at(p, 0, 0, scale), high = at(p, f->total_run, s->width, scale);
-	struct dim_link length = { low.x, high.x, low.y, low.y, length_words(a, s, f->total_run) };
+	struct dim_link length = { low.x, high.x, low.y, low.y,
+		arena_printf(a, "%s long", length_words(a, s, f->total_run)) };
 	struct dim_link width = { low.y, high.y, low.x, low.x,
 		arena_printf(a, "%s wide", client_measured(a, s, "width", s->width)) };
 

@@ -18,8 +18,7 @@ void client_notes(struct sheet *s, const struct note *notes, int n)
 {
 	if (sheet_is_cramped(s))
 		s->hand.letter = client_letter(s, CLIENT_LETTERS - 1);
-	else
-		sheet_notes(s, notes, n);
+	sheet_notes(s, notes, n);
 }
 
 /* A page of words being set. */

@@ -68,7 +68,10 @@ static int sign_notes(struct arena *a, const struct sheet_context *c, const char
 
 	if (*open)
 		notes[n++] = (struct note){ "Still to choose", open };
-	n += client_not_met(a, c->findings, notes + n, MOST_NOT_MET);
+	int not_met = client_not_met(a, c->findings, notes + n, MOST_NOT_MET);
+	if (not_met)
+		notes[n].heading = "Building code";
+	n += not_met;
 	notes[n++] = (struct note){ "What is signed", signed_words(a, c, sheets) };
 	notes[n++] = (struct note){ "If anything changes", changes_words };
 	return n;

@@ -10,8 +10,8 @@
 
 /* How that page is set (client_choices.c). */
 struct client_page {
-	double letter; /* height of a capital, of tables and signatures */
-	double words;  /* most width of what is chosen, in such heights */
+	double letter;               /* height of a capital, of tables and signatures */
+	double label, words, finish; /* most width of the columns of choices, in such heights */
 };
 
 /* Tables and signatures in letters of one size: the largest with which all goes on one page, and no

@@ -185,6 +185,14 @@ const char *client_headroom(struct arena *a, const struct stair *s)
 		only, say(a, s, roughly(s, h->least)), rests);
 }
 
+const char *client_headroom_figure(struct arena *a, const struct stair *s)
+{
+	if (!*headroom_rests_on(a, s))
+		return arena_printf(a, "headroom %s", length_words(a, s, s->headroom.least));
+	return arena_printf(a, "headroom about %s, not verified",
+		length_words(a, s, roughly(s, s->headroom.least)));
+}
+
 /* ---- the floor above ---- */
 
 /* The edge that nobody guards is where people fall: said whether or not a code is named. */

@@ -76,8 +76,8 @@ static struct box draw_marks(struct sheet *s, const struct detail *t, double sca
 	for (const struct part *p = t->parts; p; p = p->next) {
 		struct shown shown = longest_shown(a, t, p);
 		if (!part_is_existing(p) && shown.length * scale > LEAST_SHOWN)
-			list[n++] = (struct leader){ p->mark, vec_scale(shown.middle, scale),
-				{ 0, 0 } };
+			list[n++] = (struct leader){ .text = p->mark,
+				.points_at = vec_scale(shown.middle, scale) };
 	}
 	double x = used.x1 + 3 * balloon_radius(s->hand);
 	balloons_set(s->hand, list, n,

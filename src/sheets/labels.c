@@ -59,31 +59,63 @@ static struct box draw_label(struct hand h, const struct set_label *l, struct ve
 	return box_add(b, vec(at.x + away, at.y + l->height / 2));
 }
 
-struct box labels_draw(struct hand h, const struct label *list, int n, struct label_column column)
+/* How the labels of a column stand, and those of a row. */
+enum stacking { STACKED, SIDE_BY_SIDE };
+
+static struct leader *set_leaders(struct hand h, const struct label *list, struct set_label *set,
+	int n, enum stacking stacking)
 {
-	struct arena *a = h.g->arena;
-	struct set_label *set = NEW_N(a, struct set_label, n + 1);
-	struct leader *leaders = NEW_N(a, struct leader, n + 1);
-	double way = column.side == LABELS_LEFT ? 1 : -1, tallest = 0;
-	struct box used = box_empty();
+	struct leader *leaders = NEW_N(h.g->arena, struct leader, n + 1);
 
 	for (int i = 0; i < n; i++) {
 		set[i] = set_label(h, &list[i]);
-		leaders[i] = (struct leader){ list[i].head, list[i].points_at, { 0, 0 } };
-		tallest = fmax(tallest, set[i].height);
+		leaders[i] = (struct leader){ list[i].head, list[i].points_at, { 0, 0 },
+			stacking == STACKED ? set[i].height : set[i].width };
 	}
+	return leaders;
+}
+
+struct box labels_draw(struct hand h, const struct label *list, int n, struct label_column column)
+{
+	struct set_label *set = NEW_N(h.g->arena, struct set_label, n + 1);
+	struct leader *leaders = set_leaders(h, list, set, n, STACKED);
+	double way = column.side == LABELS_LEFT ? 1 : -1;
+	struct box used = box_empty();
 	struct leader_line line = { .from = vec(column.x, 0),
 		.along = vec(0, 1),
-		.gap = tallest + AIR * h.letter,
-		.low = column.low + tallest / 2,
-		.high = column.high - tallest / 2,
+		.gap = AIR * h.letter,
+		.low = column.low,
+		.high = column.high,
 		.shift = h.letter * SHIFT };
-	leaders_set(a, leaders, n, line);
+
+	leaders_set(h.g->arena, leaders, n, line);
 	for (int i = 0; i < n; i++) {
 		struct vec shoulder = vec(way * SHOULDER * h.letter, 0);
 		leader_draw(h.g, leaders[i].at, leaders[i].points_at);
 		used = box_join(used,
 			draw_label(h, &set[i], vec_sub(leaders[i].at, shoulder), column.side));
+	}
+	return used;
+}
+
+struct box label_row_draw(struct hand h, const struct label *list, int n, struct label_row row)
+{
+	struct set_label *set = NEW_N(h.g->arena, struct set_label, n + 1);
+	struct leader *leaders = set_leaders(h, list, set, n, SIDE_BY_SIDE);
+	struct box used = box_empty();
+	struct leader_line line = { .from = vec(0, row.y),
+		.along = vec(1, 0),
+		.gap = 2 * AIR * h.letter,
+		.low = row.low,
+		.high = row.high };
+
+	leaders_set(h.g->arena, leaders, n, line);
+	for (int i = 0; i < n; i++) {
+		double away = SHOULDER * h.letter + set[i].height / 2;
+		struct vec middle = vec(leaders[i].at.x - set[i].width / 2,
+			row.y + (row.side == LABELS_ABOVE ? away : -away));
+		leader_draw(h.g, leaders[i].at, leaders[i].points_at);
+		used = box_join(used, draw_label(h, &set[i], middle, LABELS_RIGHT));
 	}
 	return used;
 }

@@ -12,7 +12,7 @@ struct label {
 	struct vec points_at;            /* on paper */
 };
 
-enum label_side { LABELS_LEFT, LABELS_RIGHT };
+enum label_side { LABELS_LEFT, LABELS_RIGHT, LABELS_ABOVE, LABELS_BELOW };
 
 /* A column of labels: its edge towards the view, and how far up and down it may reach. */
 struct label_column {
@@ -22,5 +22,13 @@ struct label_column {
 
 /* As near as may be to what they point at, leaders uncrossed; the box of the words. */
 struct box labels_draw(struct hand h, const struct label *list, int n, struct label_column column);
+
+/* A row of labels over or under the view: its edge towards it, and how far it may reach. */
+struct label_row {
+	enum label_side side;
+	double y, low, high;
+};
+
+struct box label_row_draw(struct hand h, const struct label *list, int n, struct label_row row);
 
 #endif

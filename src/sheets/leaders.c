@@ -53,34 +53,74 @@ static void uncross(struct leader *list, int n)
 	}
 }
 
-/* Moves what stands too far along back on the line. */
-static void keep_between(double *at, int n, struct leader_line line)
+/* Moves what stands too far along back on the line; `reach` is how far each stands from the first
+ * where none has room to spare. */
+static void keep_between(double *at, const double *reach, const struct wanted *w, int n,
+	struct leader_line line)
 {
+	double low = line.low + w[0].leader->size / 2, high = line.high - w[n - 1].leader->size / 2;
+
 	if (line.high <= line.low)
 		return;
 	for (int i = n - 1; i >= 0; i--)
-		at[i] = fmin(at[i], line.high - (n - 1 - i) * line.gap);
+		at[i] = fmin(at[i], high - (reach[n - 1] - reach[i]));
 	for (int i = 0; i < n; i++)
-		at[i] = fmax(at[i], line.low + i * line.gap);
+		at[i] = fmax(at[i], low + reach[i]);
+}
+
+/* In this order, as near as may be to where they would like to stand. */
+static void put_in_order(struct arena *a, const struct wanted *w, int n, struct leader_line line)
+{
+	double *at = NEW_N(a, double, n + 1), *reach = NEW_N(a, double, n + 1);
+
+	for (int i = 0; i < n; i++) {
+		if (i > 0)
+			reach[i] = reach[i - 1] + line.gap +
+				(w[i - 1].leader->size + w[i].leader->size) / 2;
+		at[i] = w[i].along + line.shift - reach[i];
+	}
+	spread(a, at, n, 0);
+	for (int i = 0; i < n; i++)
+		at[i] += reach[i];
+	if (n > 0)
+		keep_between(at, reach, w, n, line);
+	for (int i = 0; i < n; i++)
+		w[i].leader->at = vec_add(vec_add(line.from, vec_scale(line.along, at[i])),
+			vec_scale(line.next, line.rows > 1 ? i % line.rows : 0));
+}
+
+static double along_line(struct leader_line line, struct vec p)
+{
+	return vec_dot(vec_sub(p, line.from), line.along);
+}
+
+/* By where they stand after some have changed places: those of other sizes need other room. */
+static void settle_sizes(struct arena *a, struct wanted *w, int n, struct leader_line line)
+{
+	bool differ = false;
+
+	for (int i = 1; i < n; i++)
+		differ |= fabs(w[i].leader->size - w[0].leader->size) > NEAR_ENOUGH;
+	if (!differ)
+		return;
+	for (int i = 0; i < n; i++)
+		w[i].along = along_line(line, w[i].leader->at);
+	qsort(w, (size_t)n, sizeof(*w), by_place);
+	for (int i = 0; i < n; i++)
+		w[i].along = along_line(line, w[i].leader->points_at);
+	put_in_order(a, w, n, line);
 }
 
 void leaders_set(struct arena *a, struct leader *list, int n, struct leader_line line)
 {
 	struct wanted *w = NEW_N(a, struct wanted, n + 1);
-	double *at = NEW_N(a, double, n + 1);
 
 	for (int i = 0; i < n; i++)
-		w[i] = (struct wanted){ &list[i],
-			vec_dot(vec_sub(list[i].points_at, line.from), line.along) };
+		w[i] = (struct wanted){ &list[i], along_line(line, list[i].points_at) };
 	qsort(w, (size_t)n, sizeof(*w), by_place);
-	for (int i = 0; i < n; i++)
-		at[i] = w[i].along + line.shift;
-	spread(a, at, n, line.gap);
-	keep_between(at, n, line);
-	for (int i = 0; i < n; i++)
-		w[i].leader->at = vec_add(vec_add(line.from, vec_scale(line.along, at[i])),
-			vec_scale(line.next, line.rows > 1 ? i % line.rows : 0));
+	put_in_order(a, w, n, line);
 	uncross(list, n);
+	settle_sizes(a, w, n, line);
 }
 
 void fill_round(struct drawing *g, enum shade shade, struct vec at, double radius)

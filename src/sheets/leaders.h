@@ -15,7 +15,8 @@
 struct leader {
 	const char *text;
 	struct vec points_at; /* on paper */
-	struct vec at;        /* where its words stand */
+	struct vec at;        /* where its words stand, in the middle */
+	double size;          /* of its words along the line, beside the gap; 0: a point */
 };
 
 /* The line on which the words stand: through a point, along a unit vector. */

@@ -183,7 +183,8 @@ static struct marks_left left_over(struct hand h, const struct view *v, const bo
 		if (part_is_existing(c->part) || box_is_empty(b) || is_among(l, c->part->mark) ||
 			is_lettered(v, lettered, c->part->mark) || !find_wood(c, b, &at))
 			continue;
-		l.list[l.n++] = (struct leader){ c->part->mark, vec_scale(at, scale), { 0, 0 } };
+		l.list[l.n++] =
+			(struct leader){ .text = c->part->mark, .points_at = vec_scale(at, scale) };
 	}
 	return l;
 }

@@ -165,8 +165,8 @@ struct box side_draw_balloons(const struct drafting *d, const struct view *shown
 		const struct part *p = s.list[i].part;
 		double share = (i + 0.5) / s.n;
 		double wanted = shown->box.x0 + share * box_width(shown->box);
-		struct leader b = { p->mark, vec_scale(point_on(shown, p, wanted), d->scale),
-			{ 0, 0 } };
+		struct leader b = { .text = p->mark,
+			.points_at = vec_scale(point_on(shown, p, wanted), d->scale) };
 		double off = over_nosing(d, b.points_at);
 		struct line_of *l = off > raked_room(d) ? &level : off > clear / 2 ? &over : &under;
 		l->list[l->n++] = b;

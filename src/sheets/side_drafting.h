@@ -38,8 +38,9 @@ struct left_over {
 /* Nosing line, headroom, height of the rail.  The view's box grows by what stands beside it. */
 struct box side_draw_lines(const struct drafting *d, struct box view, struct left_over *rest);
 
-/* The height of the rail and of the guards alone. */
-struct box side_draw_heights(const struct drafting *d, struct box view, struct left_over *rest);
+/* The height of the rail and of the guards alone, and the headroom in these words ("": not it),
+ * where there is a place for their figures in the view. */
+struct box side_draw_heights(const struct drafting *d, const char *headroom, struct box view);
 
 /* The marks of what is shown, in balloons; the view's box with them. */
 struct box side_draw_balloons(const struct drafting *d, const struct view *shown, struct box view);

@@ -112,23 +112,25 @@ static struct dim_link plumb_link(struct vec low, struct vec high, const char *t
 }
 
 /* From the nosing line to what is overhead, lettered near its top; in a lane where that fails. */
-static struct box draw_headroom(const struct drafting *d, struct box view, struct left_over *rest)
+static struct box draw_headroom(const struct drafting *d, const char *text, struct box view,
+	struct left_over *rest)
 {
 	const struct headroom *h = &d->stair->headroom;
 	struct hand hand = d->sheet->hand;
-	const char *text = headroom_words(hand.g->arena, d->stair);
 	struct vec low = side_at(d, h->x, h->nosing_z), high = side_at(d, h->x, h->overhead_z);
 	double width = measure_width(hand.measure, LETTER_REGULAR, hand.letter, text);
 	struct spot spots[12];
 
 	if (h->state == HEADROOM_NOT_CHECKED)
 		return view;
+	int n = spots_beside(spots, 12, hand, vec(high.x, high.y - hand.letter * 2), width);
+	int i = place_text(hand.g, hand.measure, hand.letter, spots, n, text);
+	if (i < 0 && !rest)
+		return view;
 	draw_plumb(hand, low, high);
 	if (sheet_says(d->what->context, SAYS_LIMITS))
 		draw_circle(hand.g, PEN_DIM, high, 1.2);
 	view = box_add(box_add(view, low), high);
-	int n = spots_beside(spots, 12, hand, vec(high.x, high.y - hand.letter * 2), width);
-	int i = place_text(hand.g, hand.measure, hand.letter, spots, n, text);
 	if (i >= 0)
 		return with_text(view, hand, spots[i].at, text);
 	rest->links[rest->n++] = plumb_link(low, high, text);
@@ -190,40 +192,76 @@ struct rail_height {
 	double over; /* how far its line goes on, in heights of a capital */
 };
 
-static struct box letter_rail_height(const struct drafting *d, struct rail_height r,
-	struct box view, struct left_over *rest)
+/* Draws it with its figure where there is a place for that; whether there was. */
+static bool place_rail_height(const struct drafting *d, struct rail_height r, struct box *view)
 {
 	struct hand h = d->sheet->hand;
 	double width = measure_width(h.measure, LETTER_REGULAR, h.letter, r.text);
 	struct vec top = vec(r.high.x, r.high.y + (r.over - 1) * h.letter);
 	struct spot spots[6];
 	int n = spots_beside(spots, 6, h, top, width);
-
-	draw_plumb(h, r.low, r.high);
 	int i = place_text(h.g, h.measure, h.letter, spots, n, r.text);
-	if (i < 0) {
-		rest->links[rest->n++] = plumb_link(r.low, r.high, r.text);
-		return view;
-	}
+
+	if (i < 0)
+		return false;
+	draw_plumb(h, r.low, r.high);
 	draw_line(h.g, PEN_DIM, r.high, vec(r.high.x, r.high.y + r.over * h.letter));
-	return with_text(view, h, spots[i].at, r.text);
+	*view = with_text(*view, h, spots[i].at, r.text);
+	return true;
 }
 
-/* From a nosing plumb up to the top of the rail. */
+static struct box letter_rail_height(const struct drafting *d, struct rail_height r,
+	struct box view, struct left_over *rest)
+{
+	if (place_rail_height(d, r, &view) || !rest)
+		return view;
+	draw_plumb(d->sheet->hand, r.low, r.high);
+	rest->links[rest->n++] = plumb_link(r.low, r.high, r.text);
+	return view;
+}
+
+/* In inches as the trade says it; to a client in one form on all sheets. */
+static const char *height_words(const struct drafting *d, double mm)
+{
+	struct arena *a = d->sheet->drawing->arena;
+	const struct sheet_set *set = d->what->context->set;
+
+	return set && set->reader == READER_CLIENT ? length_words(a, d->stair, mm)
+						   : inches_words(a, d->stair, mm);
+}
+
+static struct rail_height rail_height_at(const struct drafting *d, const struct part *rail,
+	const struct step *step)
+{
+	double height = rail->rail->height;
+
+	return (struct rail_height){ .low = side_at(d, step->nosing_x, step->level),
+		.high = side_at(d, step->nosing_x, step->level + height),
+		.text = arena_printf(d->sheet->drawing->arena, "rail %s", height_words(d, height)),
+		.over = 3 };
+}
+
+/* From a nosing plumb up to the top of the rail: under the middle of what is seen of it, or as near
+ * there as its figure has a place. */
 static struct box draw_rail_height(const struct drafting *d, struct box view,
 	struct left_over *rest)
 {
 	const struct part *rail = longest_rail(d);
+	const struct flight *f = d->flight;
 
 	if (!rail)
 		return view;
-	const struct step *step = step_under(d, rail);
-	double height = rail->rail->height;
-	struct rail_height r = { .low = side_at(d, step->nosing_x, step->level), .over = 3 };
-	r.high = side_at(d, step->nosing_x, step->level + height);
-	r.text = arena_printf(d->sheet->drawing->arena, "rail %s",
-		inches_words(d->sheet->drawing->arena, d->stair, height));
-	return letter_rail_height(d, r, view, rest);
+	struct box shown = box_scale(shown_of(d->what, rail), d->scale);
+	int middle = (int)(step_under(d, rail) - f->steps);
+	for (int i = 0; i < 2 * f->step_count; i++) {
+		int at = middle + (i + 1) / 2 * (i % 2 ? -1 : 1);
+		if (at < 0 || at >= f->step_count)
+			continue;
+		struct rail_height r = rail_height_at(d, rail, &f->steps[at]);
+		if (r.high.x > shown.x0 && r.high.x < shown.x1 && place_rail_height(d, r, &view))
+			return view;
+	}
+	return letter_rail_height(d, rail_height_at(d, rail, &f->steps[middle]), view, rest);
 }
 
 /* ---- the guard of the upper floor ---- */
@@ -259,7 +297,7 @@ static struct box draw_guard(const struct drafting *d, const struct part *p, str
 	struct rail_height r = { .low = vec_scale(vec(u, top - p->rail->height), d->scale),
 		.high = vec_scale(vec(u, top), d->scale),
 		.over = 4 };
-	r.text = arena_printf(a, "guard %s", inches_words(a, d->stair, p->rail->height));
+	r.text = arena_printf(a, "guard %s", height_words(d, p->rail->height));
 	return letter_rail_height(d, r, view, rest);
 }
 
@@ -274,15 +312,30 @@ static struct box draw_guards(const struct drafting *d, struct box view, struct 
 struct box side_draw_lines(const struct drafting *d, struct box view, struct left_over *rest)
 {
 	draw_nosing_line(d);
-	view = draw_rail_height(d, draw_headroom(d, view, rest), rest);
+	view = draw_rail_height(d,
+		draw_headroom(d, headroom_words(d->sheet->drawing->arena, d->stair), view, rest),
+		rest);
 	view = draw_guards(d, view, rest);
 	draw_headroom_line(d, view);
 	return view;
 }
 
-struct box side_draw_heights(const struct drafting *d, struct box view, struct left_over *rest)
+/* Is the step under the lowest place seen in this view? */
+static bool shows_headroom(const struct drafting *d)
 {
-	return draw_guards(d, draw_rail_height(d, view, rest), rest);
+	const struct flight *f = d->flight;
+
+	for (int i = 0; i < f->step_count; i++)
+		if (f->steps[i].back_x >= d->stair->headroom.x)
+			return d->what->view.spec.cut || side_step_is_open(d->what, &f->steps[i]);
+	return true;
+}
+
+struct box side_draw_heights(const struct drafting *d, const char *headroom, struct box view)
+{
+	if (*headroom && shows_headroom(d))
+		view = draw_headroom(d, headroom, view, NULL);
+	return draw_guards(d, draw_rail_height(d, view, NULL), NULL);
 }
 
 const char *side_headroom_note(struct arena *a, const struct stair *s)
