@@ -123,7 +123,8 @@ struct drawing {
 	enum pen_group pens;
 	struct mark *first, **tail;
 	int mark_count;
-	int is_too_small; /* for what should go on it, at any standard scale */
+	int tells_changes; /* in words: no clouds are wanted */
+	int is_too_small;   /* for what should go on it, at any standard scale */
 };
 
 struct drawing *drawing_new(struct arena *a, enum drawing_use use, double width, double height);

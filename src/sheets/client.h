@@ -78,6 +78,9 @@ double client_letter(const struct sheet *s, int i);
 /* Notes of a drawing, which on a small paper is lettered as small as the shop's. */
 void client_notes(struct sheet *s, const struct note *notes, int n);
 
+/* These say in words what has changed: clouds over them would only be in the way of reading. */
+struct drawing *client_told(struct drawing *sheets);
+
 /* Paragraphs in wide columns on as many sheets as they take. */
 struct drawing *client_prose_sheets(struct arena *a, const struct sheet_context *c,
 	const char *title, const struct note *notes, int n);

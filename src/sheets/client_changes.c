@@ -44,18 +44,33 @@ static const char *differing(struct arena *a, const char *was, const char *is)
 	return text_chars(&list);
 }
 
+/* "" where only the finish is another. */
 static const char *change_words(struct arena *a, const struct fact *was, const struct fact *is)
 {
-	const char *words, *finish;
-
 	if (!was)
 		return arena_printf(a, "%s: %s (new)", is->label, is->words);
-	words = differing(a, was->words, is->words);
-	finish = strcmp(was->finish, is->finish) == 0 || !*is->finish || !*was->finish
-		? ""
-		: arena_printf(a, "%sfinish %s, was %s", *words ? "; " : "", is->finish,
-			  was->finish);
-	return arena_printf(a, "%s: %s%s", is->label, words, finish);
+	const char *words = differing(a, was->words, is->words);
+
+	return *words ? arena_printf(a, "%s: %s", is->label, words) : "";
+}
+
+/* Many pieces get one finish: said once. */
+static const char *finish_words(struct arena *a, const struct fact *was, const struct fact *is)
+{
+	if (!was || strcmp(was->finish, is->finish) == 0 || !*is->finish || !*was->finish)
+		return "";
+	return arena_printf(a, "Finish: %s, was %s", is->finish, was->finish);
+}
+
+static int add_once(struct note *notes, int n, const char *text)
+{
+	for (int i = 0; i < n; i++)
+		if (strcmp(notes[i].text, text) == 0)
+			return n;
+	if (!*text)
+		return n;
+	notes[n] = (struct note){ NULL, text };
+	return n + 1;
 }
 
 static const char *joined(struct arena *a, const char *const *list, int n)
@@ -105,10 +120,11 @@ int client_changes(struct arena *a, const struct sheet_context *c, struct note *
 	if (!before)
 		return 0;
 	notes[n++] = (struct note){ "What has changed", set_words(a, c) };
-	for (int i = 0; i < now && n < most - 2; i++) {
+	for (int i = 0; i < now && n < most - 3; i++) {
 		const struct fact *old = client_fact_before(was, before, &is[i]);
 		if (client_fact_differs(old, &is[i]))
-			notes[n++] = (struct note){ NULL, change_words(a, old, &is[i]) };
+			n = add_once(notes, n, change_words(a, old, &is[i]));
+		n = add_once(notes, n, finish_words(a, old, &is[i]));
 	}
 	for (int i = 0; i < before && n < most - 2; i++)
 		if (!client_fact_before(is, now, &was[i]))

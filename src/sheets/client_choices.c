@@ -111,20 +111,30 @@ static const struct client_page columns[] = {
 
 enum { WAYS = sizeof(columns) / sizeof(*columns) };
 
+/* All goes on the page; or the choices do, and the lists beside them on another. */
+enum fit { FITS_ALL, FITS_CHOICES };
+
+static bool fits(struct arena *a, const struct sheet_context *c, struct client_page page,
+	enum fit wanted)
+{
+	struct sheet trial = page_begin(a, c, page);
+	struct table_list rest = draw_tables(&trial, page);
+
+	return rest.n == 0 || (wanted == FITS_CHOICES && rest.tables[0].column_count == 1);
+}
+
 struct client_page client_choices_page(struct arena *a, const struct sheet_context *c)
 {
 	struct sheet s = sheet_begin(a, c, "");
 	struct client_page page = columns[0];
 
-	for (int i = CLIENT_LETTERS_PLAIN; i < CLIENT_LETTERS; i++) {
-		for (int k = 0; k < WAYS; k++) {
-			page = columns[k];
-			page.letter = client_letter(&s, i);
-			struct sheet trial = page_begin(a, c, page);
-			if (draw_tables(&trial, page).n == 0)
+	for (int wanted = FITS_ALL; wanted <= FITS_CHOICES; wanted++)
+		for (int i = 0; i < WAYS * (CLIENT_LETTERS - CLIENT_LETTERS_PLAIN); i++) {
+			page = columns[i % WAYS];
+			page.letter = client_letter(&s, CLIENT_LETTERS_PLAIN + i / WAYS);
+			if (fits(a, c, page, (enum fit)wanted))
 				return page;
 		}
-	}
 	return page;
 }
 
@@ -135,7 +145,7 @@ static struct drawing *draw(struct arena *a, const struct sheet_context *c)
 	struct table_list rest = draw_tables(&s, page);
 
 	s.drawing->next = sheets_of_tables(a, c, "Choices, continued", rest);
-	return s.drawing;
+	return client_told(s.drawing);
 }
 
 const struct sheet_kind sheet_client_choices = { "client-choices", CLIENT_SIGNED_SERIES, draw };

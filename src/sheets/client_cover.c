@@ -115,8 +115,8 @@ static void set_words(struct sheet *s, struct box column, const struct note *not
 	prose_draw(s->hand, p, column, box_width(column));
 }
 
-/* In letters as large as the column has room for; where it has none for all, what is proposed goes
- * on a sheet of its own. */
+/* In letters as large as the column has room for, but no smaller than the set's; where it has none
+ * for all, what is proposed goes on a sheet of its own. */
 static struct drawing *draw_words(struct sheet *s, struct box column)
 {
 	struct arena *a = s->drawing->arena;
@@ -124,7 +124,7 @@ static struct drawing *draw_words(struct sheet *s, struct box column)
 	int parties = list_parties(a, s->context->stair->job, notes);
 	int n = parties + list_proposal(a, s->context, notes + parties);
 
-	for (int i = 0; i < CLIENT_LETTERS; i++) {
+	for (int i = 0; i <= CLIENT_LETTERS_PLAIN; i++) {
 		if (!words_fit(s, client_letter(s, i), column, notes, n))
 			continue;
 		set_words(s, column, notes, n);
@@ -148,7 +148,7 @@ static struct drawing *draw(struct arena *a, const struct sheet_context *c)
 	rooms[1].x1 = fmin(rooms[1].x1, rooms[0].x1);
 	s.drawing->next = draw_words(&s, column);
 	sheet_picture(&s, rooms, 2);
-	return s.drawing;
+	return client_told(s.drawing);
 }
 
 const struct sheet_kind sheet_client_cover = { "client-cover", "C-0", draw };

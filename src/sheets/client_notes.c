@@ -111,7 +111,7 @@ static struct drawing *draw(struct arena *a, const struct sheet_context *c)
 	for (int i = 0; i < NOTES; i++)
 		if (is_said(a, c, notes[i].when))
 			said[n++] = notes[i].note;
-	return client_prose_sheets(a, c, "In plain words", said, n);
+	return client_told(client_prose_sheets(a, c, "In plain words", said, n));
 }
 
 const struct sheet_kind sheet_client_notes = { "client-notes", "C-9", draw };

@@ -21,6 +21,13 @@ void client_notes(struct sheet *s, const struct note *notes, int n)
 	sheet_notes(s, notes, n);
 }
 
+struct drawing *client_told(struct drawing *sheets)
+{
+	for (struct drawing *g = sheets; g; g = g->next)
+		g->tells_changes = 1;
+	return sheets;
+}
+
 /* A page of words being set. */
 struct page {
 	struct sheet sheet;

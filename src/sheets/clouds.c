@@ -279,7 +279,7 @@ void clouds_draw(struct arena *a, const struct sheet_context *c, struct drawing 
 {
 	for (struct drawing *g = sheets; c->earlier && g; g = g->next) {
 		const struct drawing *was = counterpart(c->earlier, sheets, g);
-		if (was)
+		if (was && !g->tells_changes)
 			cloud_sheet(a, c, g, was);
 	}
 }
