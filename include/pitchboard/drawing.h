@@ -124,7 +124,7 @@ struct drawing {
 	struct mark *first, **tail;
 	int mark_count;
 	int tells_changes; /* in words: no clouds are wanted */
-	int is_too_small;   /* for what should go on it, at any standard scale */
+	int is_too_small;  /* for what should go on it, at any standard scale */
 };
 
 struct drawing *drawing_new(struct arena *a, enum drawing_use use, double width, double height);
