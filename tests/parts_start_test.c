@@ -147,9 +147,61 @@ static void one_that_cannot_be_is_refused(void **state)
 		"mm");
 }
 
+#define COVE "mouldings: {under_nosing: cove, under_width: 12, under_height: 16}\n"
+
+/* The block is a half round of 125: from face to face pi x 125 = 392.7, and 12 further out
+ * pi x 137 = 430.4. */
+static void a_bent_moulding_goes_round_under_it(void **state)
+{
+	struct built b = built_from(JOB(RIGHT, "mitred", "right") COVE);
+	const struct part *ring = built_part(&b, "cove under the nosing, bent", 0);
+	struct extent e = built_extent(ring, 0);
+	(void)state;
+	assert_near(part_sawn_length(ring), PI * 137, 1e-6);
+	assert_near(e.low.y, -137, 1e-9);
+	assert_near(e.high.y, 0, 1e-9); /* from the stringer's face ... */
+	assert_near(e.low.x, -12, 1e-9);
+	assert_near(e.high.x, 250 + 12, 1e-9);
+	assert_near(e.high.z, 180 - 30, 1e-9); /* under the tread */
+	assert_near(e.low.z, 180 - 30 - 16, 1e-9);
+	arena_free(b.arena);
+}
+
+/* Out of a board that holds 45 degrees of it: 137 - 125 cos 22.5 = 21.5. */
+static void its_segments_are_sawn_out_of_a_wider_board(void **state)
+{
+	struct built b = built_from(JOB(RIGHT, "mitred", "right") COVE);
+	const struct part *ring = built_part(&b, "cove under the nosing, bent", 0);
+	(void)state;
+	assert_non_null(strstr(ring->note, "out of board 22 mm wide"));
+	arena_free(b.arena);
+}
+
+static void each_rounded_end_has_one_of_its_own_hand(void **state)
+{
+	struct built b = built_from(JOB("left: open, right: open", "mitred", "{ends: both}") COVE);
+	(void)state;
+	assert_int_equal(built_count(&b, "cove under the nosing, bent"), 2);
+	arena_free(b.arena);
+}
+
+/* 15 deep kerfs of 3 turn the board by 3 / 15 each: 125 x 3 / 15 = 25 apart. */
+static void the_riser_is_kerfed_so_that_the_kerfs_close_on_the_curve(void **state)
+{
+	struct built b = built_from(JOB(RIGHT, "mitred", "right") "stock: {kerf: 3}\n");
+	(void)state;
+	assert_non_null(strstr(built_part(&b, "riser block", 0)->note,
+		"kerfs 15 mm deep, 3 mm wide, 25 mm apart round the curve"));
+	arena_free(b.arena);
+}
+
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
+		cmocka_unit_test(a_bent_moulding_goes_round_under_it),
+		cmocka_unit_test(its_segments_are_sawn_out_of_a_wider_board),
+		cmocka_unit_test(each_rounded_end_has_one_of_its_own_hand),
+		cmocka_unit_test(the_riser_is_kerfed_so_that_the_kerfs_close_on_the_curve),
 		cmocka_unit_test(without_more_its_end_is_a_half_round),
 		cmocka_unit_test(it_reaches_out_as_far_as_the_job_says),
 		cmocka_unit_test(its_outline_keeps_the_true_rounds),

@@ -111,7 +111,7 @@ static bool is_mitred(const struct tread_plan *t, enum hand hand, const struct m
 	return e->overhang > 0 && isinf(gap_in(&e->gaps, nosing - m->width, nosing));
 }
 
-/* Round the end of a starting step it is bent on site: drawn as far as it is straight. */
+/* Round the end of a starting step a bent one goes on. */
 static bool is_bent(const struct tread_plan *t, enum hand hand)
 {
 	return t->step == 1 && t->ends[hand].side->start > 0;
@@ -218,6 +218,8 @@ static void under_nosings_add(struct pieces *list, const struct rod *r, const st
 		for (int hand = 0; hand < 2; hand++)
 			if (t.ends[hand].overhang > 0 && !is_bent(&t, (enum hand)hand))
 				along_return_add(list, &t, (enum hand)hand, returned);
+			else if (is_bent(&t, (enum hand)hand))
+				moulding_bent_add(list, r, t.ends[hand].side, m);
 	}
 	if (r->steps < r->risers)
 		landing_add(list, r, m);

@@ -45,6 +45,10 @@ struct moulding_run {
 	enum moulding_end start, end;
 };
 
+/* The one round the end of a starting step. */
+void moulding_bent_add(struct pieces *list, const struct rod *r, const struct side *side,
+	const struct moulding *m);
+
 /* Adds the piece, and those that return its ends. */
 void moulding_add(struct pieces *list, const struct rod *r, const struct moulding *m,
 	struct moulding_run run);

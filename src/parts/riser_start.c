@@ -21,14 +21,33 @@ double start_bent_length(const struct rod *r, const struct side *side)
 	return 2 * (out - radius) + PI * radius + (back - r->nosing - 2 * radius);
 }
 
+/* A kerf as deep as leaves the skin closes when the board has turned by its width over its depth;
+ * they stand so far apart on the face that this turns it as the curve does (computed). */
+static double kerf_spacing(const struct rod *r)
+{
+	double radius = start_radius(r) - r->nosing, depth = r->riser - BENT;
+	return depth > 0 && radius > 0 ? radius * r->job->stock.kerf / depth : 0;
+}
+
+static const char *kerf_words(struct arena *a, const struct rod *r)
+{
+	struct lettering l = job_lettering(r->job);
+	double spacing = kerf_spacing(r), kerf = r->job->stock.kerf;
+	if (spacing < kerf + 1)
+		return ""; /* nothing would be left between two */
+	return arena_printf(a, ", or kerfed: kerfs %s deep, %s wide, %s apart round the curve",
+		length_say(a, l, r->riser - BENT), length_say(a, l, kerf),
+		length_say(a, l, spacing));
+}
+
 static const char *note(struct arena *a, const struct rod *r, const struct side *side)
 {
 	struct lettering l = job_lettering(r->job);
 	return arena_printf(a,
 		"core glued up in layers, %s less than drawn round the curve; the riser goes on "
-		"round it thinned to %s, or kerfed: %s from the stringer's face to the block's "
-		"back end",
-		length_say(a, l, BENT), length_say(a, l, BENT),
+		"round it thinned to %s%s, or laminated of veneers: %s from the stringer's face to "
+		"the block's back end",
+		length_say(a, l, BENT), length_say(a, l, BENT), kerf_words(a, r),
 		length_say(a, l, start_bent_length(r, side)));
 }
 

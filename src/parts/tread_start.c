@@ -185,7 +185,7 @@ void start_tread_add(struct pieces *list, const struct tread_plan *t)
 	bool both = side_starts(&r->sides[HAND_LEFT]) && side_starts(&r->sides[HAND_RIGHT]);
 	bool moulded = r->job->mouldings.under_nosing != MOULDING_NONE;
 	p->note = arena_printf(a, "nosing along the front and round the end%s%s", both ? "s" : "",
-		moulded ? "; the moulding under the round is bent on site" : "");
+		moulded ? "; a bent moulding goes round under it" : "");
 }
 
 static void refuse(const struct rod *r, struct diags *d, const char *key, const char *hint,
