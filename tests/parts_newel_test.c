@@ -251,6 +251,14 @@ static void dowels_of_a_newel_on_a_tread_keep_clear_of_its_end(void **state)
 	arena_free(b.arena);
 }
 
+static bool is_said(const struct built *b, const char *text)
+{
+	for (const struct diag *d = b->diags.first; d; d = d->next)
+		if (strcmp(d->text, text) == 0)
+			return true;
+	return false;
+}
+
 static void a_tread_that_cannot_hold_a_newel_is_told_of(void **state)
 {
 	struct built b = built_from(
@@ -263,8 +271,8 @@ static void a_tread_that_cannot_hold_a_newel_is_told_of(void **state)
 		"stringers: {open: sawtooth, head: flush}\n"
 		"newels: {section: 60}\n");
 	(void)state;
-	assert_string_equal(built_complaint(&b),
-		"the end of the tread leaves no wood for dowels under a newel of 60 mm");
+	assert_true(is_said(&b,
+		"the end of the tread leaves no wood for dowels under a newel of 60 mm"));
 	arena_free(b.arena);
 }
 
