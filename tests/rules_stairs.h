@@ -281,6 +281,12 @@ static inline void make_across(struct recipe *r, double v)
 	r->by = v;
 }
 
+static inline void make_least_across(struct recipe *r, double v)
+{
+	r->change = square_rail;
+	r->by = v;
+}
+
 static inline void make_recess_start(struct recipe *r, double v)
 {
 	r->change = rail_with_head;
@@ -369,6 +375,7 @@ static const struct {
 	{ "rail_diameter", make_diameter },
 	{ "rail_perimeter", make_perimeter },
 	{ "rail_across", make_across },
+	{ "rail_least_across", make_least_across },
 	{ "rail_recess_start", make_recess_start },
 	{ "rail_recess_depth", make_recess_depth },
 	{ "rail_recess_within", make_recess_within },

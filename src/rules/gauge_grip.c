@@ -1,5 +1,10 @@
 /*
  * Can a hand close round the rail?  From what is measured on its profile (pitchboard/rail.h).
+ *
+ * The largest dimension across a section that is not round (IRC R311.7.8.5, type I: 2 1/4 in) is
+ * taken at its word: between the two points of the section that lie farthest apart, over the
+ * corners of a rectangle.  Who lays a rule along width and depth only reads less; nothing that is
+ * met here is not met so.
  */
 #include "pitchboard/rail.h"
 #include "rules/handrail.h"
@@ -53,6 +58,11 @@ static double largest(const struct rail_profile *p)
 	return p->largest;
 }
 
+static double least_across(const struct rail_profile *p)
+{
+	return fmin(p->width, p->depth);
+}
+
 static double edge_radius(const struct rail_profile *p)
 {
 	return p->edge_radius;
@@ -71,6 +81,11 @@ static struct reading rail_perimeter(const struct survey *s)
 static struct reading rail_across(const struct survey *s)
 {
 	return of_profile(s, OF_NOT_ROUND, largest);
+}
+
+static struct reading rail_least_across(const struct survey *s)
+{
+	return of_profile(s, OF_NOT_ROUND, least_across);
 }
 
 static struct reading rail_edge(const struct survey *s)
@@ -161,6 +176,8 @@ const struct gauge gauges_of_grip[] = {
 		"rail", "profile" },
 	{ "rail_across", "longest measure across the rail", GAUGE_LENGTH, rail_across, mend_profile,
 		"rail", "width" },
+	{ "rail_least_across", "least measure across the rail", GAUGE_LENGTH, rail_least_across,
+		mend_profile, "rail", "depth" },
 	{ "rail_edge", "smallest radius of the rail's edges", GAUGE_LENGTH, rail_edge, mend_profile,
 		"rail", "edge_radius" },
 	{ "rail_recess_start", "top of the rail to its recesses", GAUGE_LENGTH, rail_recess_start,

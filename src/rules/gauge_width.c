@@ -1,5 +1,14 @@
 /*
  * Clear width, and what reaches into it.
+ *
+ * IRC R311.7.1 asks three things: 36 in over the height that a handrail may have and under the
+ * headroom; no more than 4 1/2 in of handrail into that on either side; and so much between, "at
+ * and below" handrail height.  Newels, their caps and brackets it does not name.  So at the rail
+ * and under it everything counts that a body meets there, newels as well; over the rail walls only.
+ * A newel's cap stands over the rail that dies into the newel, and counts nowhere but where it
+ * hangs down to rail height: it is a hand wide and passed in one step, and a checker who wants it
+ * taken off has the size of the cap on the sheets.  DIN 18065 measures its usable width at the
+ * rail, too (from memory).
  */
 #include "pitchboard/width.h"
 #include "rules/handrail.h"
@@ -66,10 +75,12 @@ static struct reading clear_width_at_rail(const struct survey *s)
 	return narrowest(s, counts_beside, 1, s->stair->job->rail.height);
 }
 
-/* Between what stands on either side, at any height. */
+/* Between what stands on either side: up to the rail all of it, over that the walls. */
 static struct reading usable_width(const struct survey *s)
 {
-	return narrowest(s, counts_beside, 1, HEAD_HIGH);
+	struct reading at_rail = clear_width_at_rail(s), over = clear_width(s);
+
+	return over.least < at_rail.least ? over : at_rail;
 }
 
 /* From the limit of its side to the inner face. */

@@ -6,11 +6,17 @@
 #include "sheets/guard_balls.h"
 #include "sheets/handrails.h"
 #include "sheets/limits.h"
+#include "sheets/some_parts.h"
 #include "sheets/tables.h"
 #include "sheets/words.h"
 
 /* Beside and under what stands in the guard, in the house. */
 #define AROUND 150.0
+
+/* What stands more than this nearer the eye than the guard across is taken away. */
+#define BEFORE 200.0
+
+enum { MOST_SIDES = 3 };
 
 /* A guard seen from one side of the stair. */
 struct guard_side {
@@ -156,6 +162,31 @@ static struct box place_of(const struct sheet *s, int i, int n)
 		s->room.x0 + (i + 1) * wide - (i + 1 < n ? 6 : 0), s->room.y1 };
 }
 
+#define COLUMN 60.0 /* of the sheet's width: beside the views, for one that is drawn in it */
+
+/* Under the table, where that takes a column of the sheet; else empty. */
+static struct box under_table(const struct sheet *s, struct box whole, const struct table *t)
+{
+	double gap = 4 * s->hand.letter;
+	struct box b = { s->room.x1 + gap, s->room.y0, whole.x1,
+		whole.y1 - box_height(table_size(s->hand, t)) - gap };
+
+	return box_width(b) < COLUMN || box_height(b) < COLUMN ? box_empty() : b;
+}
+
+/* The guard across is last, and as small as the stair is wide: under the table when there is room.
+ */
+static void compose_sides(struct sheet *s, const struct guard_side *sides, int n, struct box under)
+{
+	bool is_under = n > 1 && sides[n - 1].view.spec.from == VIEW_FRONT && !box_is_empty(under);
+	int beside = is_under ? n - 1 : n;
+
+	for (int i = 0; i < n; i++)
+		sheet_compose(s,
+			(struct composition){ compose_side, &sides[i], sides[i].window, 0 },
+			i < beside ? place_of(s, i, beside) : under, SET_CENTRED);
+}
+
 static struct guard_side side_from(struct arena *a, const struct sheet_context *c,
 	const struct guard_balls *balls, enum view_from from)
 {
@@ -168,20 +199,45 @@ static struct guard_side side_from(struct arena *a, const struct sheet_context *
 	return g;
 }
 
+/* The upper floor and what stands on it: the flight and its balustrade would hide it from the foot.
+ */
+static bool is_at_floor(const struct part *p, int place, const void *with)
+{
+	const struct stair *s = with;
+
+	return p->existing == EXISTING_UPPER_FLOOR ||
+		(is_of_guard(p) && p->places[place].origin.z > s->total_rise - NEAR_ENOUGH);
+}
+
+static struct guard_side side_across(struct arena *a, const struct sheet_context *c,
+	const struct guard_balls *balls, const struct ball *ball)
+{
+	struct view_spec spec = { .from = VIEW_FRONT, .cut = true };
+	struct guard_side g = { .context = c, .balls = balls, .title = "Guard across the stair" };
+
+	spec.at = vec3_dot(ball->at, view_frame(VIEW_FRONT).w) + BEFORE;
+	g.view = view_make(a, some_parts(a, c->parts, is_at_floor, c->stair), spec);
+	g.window = box_grow(guard_window(&g.view), AROUND);
+	return g;
+}
+
 /* The sides that a ball goes through. */
 static int sides_of(struct arena *a, const struct sheet_context *c, const struct guard_balls *balls,
-	struct guard_side *sides)
+	struct guard_side sides[MOST_SIDES])
 {
-	static const enum view_from ways[] = { VIEW_FROM_RIGHT, VIEW_FROM_LEFT };
+	static const enum view_from ways[MOST_SIDES] = { VIEW_FROM_RIGHT, VIEW_FROM_LEFT,
+		VIEW_FRONT };
 	int n = 0;
 
-	for (int i = 0; i < 2; i++) {
-		bool seen = false;
-		for (int k = 0; k < balls->n; k++)
-			seen |= ball_seen_from(c, balls->list[k].ball) == ways[i];
-		if (seen)
-			sides[n++] = side_from(a, c, balls, ways[i]);
-	}
+	for (int i = 0; i < MOST_SIDES; i++)
+		for (int k = 0; k < balls->n; k++) {
+			const struct ball *b = balls->list[k].ball;
+			if (ball_seen_from(c, b) != ways[i])
+				continue;
+			sides[n++] = ways[i] == VIEW_FRONT ? side_across(a, c, balls, b)
+							   : side_from(a, c, balls, ways[i]);
+			break;
+		}
 	return n;
 }
 
@@ -202,21 +258,19 @@ static struct table_list table_on_top(struct sheet *s, struct table_list one)
 static struct drawing *sheet_of_sides(struct arena *a, const struct sheet_context *c,
 	const struct guard_balls *balls)
 {
-	struct guard_side sides[2];
+	struct guard_side sides[MOST_SIDES];
 	int n = sides_of(a, c, balls, sides);
 	struct sheet s = sheet_begin(a, c, "Guards and balls");
 	const struct table tables[] = { guard_balls_table(a, c, balls) };
 
 	note_sheet(&s);
 	struct table_list rest = { tables, 1 };
+	struct box whole = s.room;
 	if (!sheet_is_cramped(&s))
 		rest = sheet_tables(&s, rest, TABLES_RIGHT, box_width(s.room) / 2);
 	else
 		rest = table_on_top(&s, rest);
-	for (int i = 0; i < n; i++)
-		sheet_compose(&s,
-			(struct composition){ compose_side, &sides[i], sides[i].window, 0 },
-			place_of(&s, i, n), SET_CENTRED);
+	compose_sides(&s, sides, n, under_table(&s, whole, tables));
 	s.drawing->scale = "as noted";
 	s.drawing->next = sheets_of_tables(a, c, "Guards, continued", rest);
 	return s.drawing;

@@ -100,6 +100,7 @@ static const struct known ibc_2021[] = {
 	{ "foot_door", 18 * IN, NONE, M, "1011.6" },
 	{ "clear_width", 36 * IN, NONE, M, "1011.2" },
 	{ "rail_projection", NONE, 4.5 * IN, S, "1014.8" },
+	{ "rail_least_across", 1 * IN, NONE, M, "1014.3" },
 	{ "rail_height", 34 * IN, 38 * IN, M, "1014.2" },
 	{ "guard_needed", NONE, 30 * IN, S, "1015.2" },
 	{ "edge_guarded", NONE, 4 * IN, M, "1015.2" },
