@@ -18,6 +18,9 @@
  * It is cut out of one glued-up board, and the nosing goes all the way round.
  */
 
+/* A riser block reaches out past the stringer at least so far (common practice). */
+#define LEAST_BLOCK 10.0
+
 double start_back(const struct rod *r)
 {
 	return r->nosing + r->run + r->job->treads.return_past;
@@ -219,6 +222,14 @@ static void check_sizes(struct arena *a, const struct rod *r, struct diags *d)
 		refuse(r, d, "radius", NULL,
 			arena_printf(a, "radius: %s is more than half the depth, %s",
 				length_say(a, l, radius), length_say(a, l, start_back(r) / 2)));
+	double reach = s->projection > 0 ? s->projection : radius;
+	if (reach < r->nosing + LEAST_BLOCK)
+		refuse(r, d, s->projection > 0 ? "projection" : "radius", NULL,
+			arena_printf(a,
+				"it reaches out %s, and leaves no block under its nosing: at least "
+				"%s",
+				length_say(a, l, reach),
+				length_say(a, l, r->nosing + LEAST_BLOCK)));
 	if (s->projection > 0 && s->projection < radius - NEAR_ENOUGH)
 		refuse(r, d, "projection", "or take a smaller radius",
 			arena_printf(a, "projection: %s is less than the radius of its end, %s",
