@@ -59,7 +59,7 @@ static void screws_go_by_their_number_and_brads_by_their_gauge(void **state)
 {
 	(void)state;
 	for (int n = 6; n <= 14; n += 2) {
-		char words[16];
+		char words[32];
 		snprintf(words, sizeof(words), "#%d x 2\"", n);
 		assert_asked_for(UNITS_INCHES, fastener_screw(n, 50.8), words);
 	}

@@ -261,15 +261,15 @@ static bool is_said(const struct built *b, const char *text)
 
 static void a_tread_that_cannot_hold_a_newel_is_told_of(void **state)
 {
-	struct built b = built_from(
-		"pitchboard: 1\n"
-		"job: {name: Test, units: millimetres}\n"
-		"floors: {total_rise: 1800}\n"
-		"stair: {width: 900, left: wall, right: open,\n"
-		"  segments: [{risers: 10, run: 250}]}\n"
-		"treads: {thickness: 30, nosing: 25, side_overhang: 25, strip_width: 90}\n"
-		"stringers: {open: sawtooth, head: flush}\n"
-		"newels: {section: 60}\n");
+	struct built b = built_from("pitchboard: 1\n"
+				    "job: {name: Test, units: millimetres}\n"
+				    "floors: {total_rise: 1800}\n"
+				    "stair: {width: 900, left: wall, right: open,\n"
+				    "  segments: [{risers: 10, run: 250}]}\n"
+				    "treads: {thickness: 30, nosing: 25, side_overhang: 25, "
+				    "strip_width: 90, screws: no}\n"
+				    "stringers: {open: sawtooth, head: flush}\n"
+				    "newels: {section: 60}\n");
 	(void)state;
 	assert_true(is_said(&b,
 		"the end of the tread leaves no wood for dowels under a newel of 60 mm"));
