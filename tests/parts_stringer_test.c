@@ -262,8 +262,9 @@ static void housings_are_tight_at_one_end_and_wedged_at_the_other(void **state)
 	assert_near(h->tread_wedge.length, 250 - 18.3007, 1e-4);
 	assert_near(h->tread_wedge.thin, 43.3007 / 12, 1e-4);
 	assert_near(h->tread_wedge.thick, 275.0 / 12, 1e-9);
-	assert_near(h->riser_wedge.length, 180 - 43.3007 / 12, 1e-4);
-	assert_near(h->riser_wedge.thin, 43.3007 / 144, 1e-4);
+	/* it begins where it is 1.5 thick, 1.5 x 12 down */
+	assert_near(h->riser_wedge.length, 180 - 18, 1e-4);
+	assert_near(h->riser_wedge.thin, 1.5, 1e-4);
 	assert_near(h->riser_wedge.thick, 15, 1e-9);
 	arena_free(b.arena);
 }

@@ -33,6 +33,9 @@ struct wedge channel_tread_wedge(const struct channel *c, int step)
 		under_tread(c, step, back) };
 }
 
+/* A wedge is sawn no thinner, and has so much of the way left to be driven on (common practice). */
+#define LEAST_THIN 1.5
+
 /* From under the tread's wedge to the riser's own lower edge, or the floor. */
 struct wedge channel_riser_wedge(const struct channel *c, int step)
 {
@@ -40,6 +43,7 @@ struct wedge channel_riser_wedge(const struct channel *c, int step)
 	double top = channel_corner(c, step, step).y;
 	double bottom = step > 1 ? channel_tread_top(r, step - 1) - r->tread : r->foot;
 	double tight = channel_tread_top(r, step) - r->tread;
+	top = fmin(top, tight - LEAST_THIN * c->taper);
 	if (r->riser <= 0 || top <= bottom)
 		return (struct wedge){ 0 };
 	return (struct wedge){ top - bottom, (tight - top) / c->taper,

@@ -88,13 +88,15 @@ static void tread_wedge_add(struct pieces *list, const struct channel *c, int st
 			vec(0, -1), "tread wedge" });
 }
 
-/* Driven upwards behind its riser, from below; its head comes against the wedge of the tread. */
+/* Driven upwards behind its riser, from below, towards the wedge of the tread. */
 static void riser_wedge_add(struct pieces *list, const struct channel *c, int step)
 {
-	double back = channel_riser_face(c->rod, step) + c->rod->riser;
+	const struct rod *r = c->rod;
+	struct wedge w = channel_riser_wedge(c, step);
+	double back = channel_riser_face(r, step) + r->riser;
+	double low = step > 1 ? channel_tread_top(r, step - 1) - r->tread : r->foot;
 	wedge_add(list, c,
-		(struct driven){ channel_riser_wedge(c, step),
-			vec(back, channel_corner(c, step, step).y), vec(0, -1), vec(1, 0),
+		(struct driven){ w, vec(back, low + w.length), vec(0, -1), vec(1, 0),
 			"riser wedge" });
 }
 
