@@ -278,6 +278,27 @@ static void the_landing_nosing_closes_the_head_of_a_closed_stair(void **state)
 	arena_free(b.arena);
 }
 
+/* Nothing of it stands in front of the newels' faces, so there is nothing to cut out. */
+static void without_nosing_and_risers_the_landing_nosing_lies_between_the_newels(void **state)
+{
+	struct built b = built_from(
+		"pitchboard: 1\njob: {name: Test, units: millimetres}\n"
+		"floors: {total_rise: 2700}\n"
+		"stair: {width: 900, left: wall, right: open, segments: [{risers: 15, run: 250}]}\n"
+		"treads: {thickness: 30, nosing: 0, newel_fit: 2}\n"
+		"risers: open\n"
+		"stringers: {wall: {kind: housed, thickness: 40}, open: {kind: housed, thickness: "
+		"40}}\n"
+		"newels: {section: 90}\n");
+	(void)state;
+	const struct part *nosing = built_part(&b, "landing nosing", 0);
+	assert_non_null(nosing);
+	assert_int_equal(nosing->outline.n, 4);
+	/* the newel's inner face is 20 + 45 from the limit; 40 of stringer at the wall */
+	assert_near(nosing->size.length, 900 - 65 - 2 - 40, 1e-9);
+	arena_free(b.arena);
+}
+
 static void the_finish_comes_up_to_the_first_riser_between_closed_strings(void **state)
 {
 	struct built b = built_from(ON("95", "open", "housed, thickness: 40, width: 330}",
@@ -375,6 +396,8 @@ int main(void)
 		cmocka_unit_test(
 			a_top_newel_stands_on_the_structure_and_the_last_riser_goes_round_it),
 		cmocka_unit_test(the_landing_nosing_closes_the_head_of_a_closed_stair),
+		cmocka_unit_test(
+			without_nosing_and_risers_the_landing_nosing_lies_between_the_newels),
 		cmocka_unit_test(the_finish_comes_up_to_the_first_riser_between_closed_strings),
 		cmocka_unit_test(a_bolt_is_longer_by_the_finish_that_a_newel_stands_on),
 		cmocka_unit_test(a_starting_step_is_bolted_through_its_block_and_into_the_stringer),

@@ -23,31 +23,35 @@
  *        |  |______________________|  |     strings
  */
 
-double landing_end(const struct rod *r, const struct side *side)
-{
-	bool open = side_open_at(side, r->steps);
-	if (side->kind == STRINGER_HOUSED)
-		return side->inner;
-	if (open && side->head.kind == RAIL_END_NEWEL)
-		return rod_newel_inner(r, side) + r->job->treads.newel_fit;
-	return open ? 0 : rod_wall_end(r, side);
-}
-
-/* Where it ends behind the front of a newel that stands in its way: no further out than there. */
-static double end_behind(const struct rod *r, const struct side *side)
-{
-	double end = landing_end(r, side);
-	if (side->kind != STRINGER_HOUSED || !side->is_open || side->head.kind != RAIL_END_NEWEL)
-		return end;
-	return fmax(end, rod_newel_inner(r, side) + r->job->treads.newel_fit);
-}
-
 /* Back from its nose to the front of the newels behind closed strings, less what they are given to
- * fit; a closed string ends there. */
+ * fit; a closed string ends there.  Nothing is in front of them where there is neither nosing nor
+ * riser. */
 static double newel_front(const struct rod *r)
 {
 	double front = r->steps * r->run - r->nosing;
-	return r->header_x - front - r->job->treads.newel_fit;
+	return fmax(r->header_x - front - r->job->treads.newel_fit, 0);
+}
+
+static bool has_newel(const struct rod *r, const struct side *side)
+{
+	return side_open_at(side, r->steps) && side->head.kind == RAIL_END_NEWEL;
+}
+
+/* Where it ends beside a newel; at a side that has none, where it ends anyway. */
+static double end_behind(const struct rod *r, const struct side *side)
+{
+	double stringer = side->kind == STRINGER_HOUSED ? side->inner : 0;
+	if (has_newel(r, side))
+		return fmax(rod_newel_inner(r, side) + r->job->treads.newel_fit, stringer);
+	if (side->kind == STRINGER_HOUSED)
+		return stringer;
+	return side_open_at(side, r->steps) ? 0 : rod_wall_end(r, side);
+}
+
+double landing_end(const struct rod *r, const struct side *side)
+{
+	bool in_front = side->kind == STRINGER_HOUSED && newel_front(r) > NEAR_ENOUGH;
+	return in_front ? side->inner : end_behind(r, side);
 }
 
 /* How far the underside of the nose is lower than the rabbet: nothing when it does not overhang
@@ -86,7 +90,7 @@ static struct bands bands_of(const struct rod *r, double depth)
 {
 	const struct side *left = &r->sides[HAND_LEFT], *right = &r->sides[HAND_RIGHT];
 	double x0 = rod_along(r, left, landing_end(r, left));
-	double cut = fmin(newel_front(r), depth);
+	double front = newel_front(r), cut = front > NEAR_ENOUGH ? fmin(front, depth) : depth;
 	struct end_plane near = { 0, 0, 0 };
 	struct end_plane far = { rod_along(r, right, landing_end(r, right)) - x0, 0, 0 };
 	struct end_plane near_behind = { rod_along(r, left, end_behind(r, left)) - x0, 0, 0 };
