@@ -191,11 +191,11 @@ static void draw_pencil(struct drawing *g, const struct pencil *p)
 		draw_span(g, p, p->rests[i]);
 }
 
-static void draw_tints(struct drawing *g, const struct view *v, struct placing at)
+static void draw_tints(struct arena *a, struct drawing *g, const struct view *v, struct placing at)
 {
 	for (int i = 0; i < v->tint_count; i++) {
 		const struct tint *t = &v->tints[i];
-		struct vec *points = NEW_N(g->arena, struct vec, t->n);
+		struct vec *points = NEW_N(a, struct vec, t->n);
 		for (int k = 0; k < t->n; k++)
 			points[k] = placing_at(at, t->points[k]);
 		draw_fill(g, t->shade, points, t->n);
@@ -205,9 +205,10 @@ static void draw_tints(struct drawing *g, const struct view *v, struct placing a
 void picture_draw(struct drawing *g, const struct view *v, struct placing at,
 	enum picture_line (*line)(const struct part *p, double scale))
 {
-	struct pencil *all = NEW_N(g->arena, struct pencil, v->stroke_count);
+	struct arena *scratch = arena_new();
+	struct pencil *all = NEW_N(scratch, struct pencil, v->stroke_count);
 
-	draw_tints(g, v, at);
+	draw_tints(scratch, g, v, at);
 	for (int i = 0; i < v->stroke_count; i++) {
 		const struct stroke *s = &v->strokes[i];
 		bool bold = s->pen != PEN_OUTLINE || line(s->part, at.scale) == PICTURE_BOLD;
@@ -215,7 +216,8 @@ void picture_draw(struct drawing *g, const struct view *v, struct placing at,
 			bold ? s->pen : PEN_FINE);
 		all[i].order = i;
 	}
-	thin_out(g->arena, all, v->stroke_count);
+	thin_out(scratch, all, v->stroke_count);
 	for (int i = 0; i < v->stroke_count; i++)
 		draw_pencil(g, &all[i]);
+	arena_free(scratch);
 }

@@ -163,18 +163,19 @@ static void draw_wall_gone(struct drawing *g, const struct picture_wall *wall, s
 
 void sheet_picture(struct sheet *s, const struct box *rooms, int n)
 {
-	struct arena *a = s->drawing->arena;
+	struct arena *scratch = arena_new();
 	enum which_side from = side_to_see(s->context->stair);
-	struct picture_room house = picture_room(a, s->context, from);
+	struct picture_room house = picture_room(scratch, s->context, from);
 
 	/* the stair's own parts go on after those of the room, which is not shown without them */
 	house.last->next = (struct part *)s->context->parts;
 	struct sight sight = sight_for(house.first, rooms, n, from);
 	struct picture picture = { sight.eye, shade_of };
 	struct view_spec spec = { .picture = &picture, .shows = is_in_picture };
-	struct view v = view_make(a, house.first, spec);
+	struct view v = view_make(scratch, house.first, spec);
 	struct placing at = place_in(v.box, sight.room);
 
 	picture_draw(s->drawing, &v, at, line_of);
 	draw_wall_gone(s->drawing, &house.gone, sight.eye, at);
+	arena_free(scratch);
 }
