@@ -40,6 +40,7 @@ static int is_in_margin(const struct mark *k, const struct sheet_set *set)
 {
 	return k->kind == MARK_TEXT &&
 		(!strncmp(k->text.text, "NOT FOR FABRICATION:", 20) ||
+			!strncmp(k->text.text, "Not to be built from.", 21) ||
 			(*set->says && !strcmp(k->text.text, set->says)));
 }
 
