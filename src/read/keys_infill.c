@@ -146,7 +146,7 @@ static const struct choice kinds[] = {
 /* A foot apart, less between short balusters: common practice. */
 static const struct field strip_screws[] = {
 	{ FIELD_COUNT, "number", LANDS(job_screws, number), .least = 6, .most = 14, .usual = "8",
-		.help = "number they are sold by: 8 is 0.164\" or 4 mm thick" },
+		.help = "number they are sold by: 8 is 0.164 in or 4 mm thick" },
 	{ FIELD_LENGTH, "pitch", LANDS(job_screws, pitch), .least = 60, .most = 1000,
 		.usual = "12\"", .usual_mm = "300 mm", .help = "one to the next, at most" },
 	{ FIELD_LENGTH, "first", LANDS(job_screws, first), .least = 15, .most = 400, .usual = "3\"",
