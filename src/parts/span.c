@@ -92,14 +92,37 @@ static double post_place(const struct stretch *s, double x)
 	return stands_on_tread(s) ? run * round(x / run) : x;
 }
 
+/* Kept clear in front of a riser's face: the nosing over it, and the moulding at its foot. */
+static double kept_clear(const struct stretch *s)
+{
+	const struct job_mouldings *m = &s->rod->job->mouldings;
+	double moulding = m->back != MOULDING_NONE ? m->back_size : 0;
+	return stands_on_tread(s) ? fmax(s->rod->nosing, moulding) : 0;
+}
+
 static bool post_fits(struct arena *a, const struct stretch *s, struct diags *d)
 {
-	double post = s->rod->job->infill.post, room = s->rod->run - s->rod->nosing;
+	double post = s->rod->job->infill.post, room = s->rod->run - kept_clear(s);
 	if (!stands_on_tread(s) || post <= room)
 		return true;
 	diag_error(d, rod_pos(s->rod, s->rod->job->infill.src, "post"), NULL,
 		"a post of %s does not stand on a tread: there is room for %s",
 		infill_letter(s, a, post), infill_letter(s, a, room));
+	return false;
+}
+
+/* The one beside the first newel stands where that leaves off: before the nosing above? */
+static bool first_fits(struct arena *a, const struct stretch *s, struct diags *d)
+{
+	double run = s->rod->run, post = s->rod->job->infill.post;
+	double riser = run * (floor(s->from / run + NEAR_ENOUGH) + 1);
+	double over = s->from + post - (riser - kept_clear(s));
+	if (!stands_on_tread(s) || !ends_open(s, s->foot) || over <= NEAR_ENOUGH)
+		return true;
+	diag_error(d, rod_pos(s->rod, s->rod->job->infill.src, "post"),
+		"take a thinner post or newel, or one that is not panelled",
+		"the post at the foot of the rail comes %s into the nosing above its tread",
+		infill_letter(s, a, over));
 	return false;
 }
 
@@ -114,7 +137,7 @@ static struct span whole_span(struct pieces *list, const struct stretch *s)
 	}
 	if (whole.post_after) {
 		/* the rail ends over the face of a riser: clear of its nosing */
-		whole.to -= post + (stands_on_tread(s) ? s->rod->nosing : 0);
+		whole.to -= post + kept_clear(s);
 		post_add(list, s, whole.to);
 	}
 	return whole;
@@ -132,7 +155,7 @@ struct spans spans_make(struct pieces *list, const struct stretch *s, struct dia
 	const struct job_infill *f = &s->rod->job->infill;
 	double post = f->post;
 	struct spans spans = { NULL, 0 };
-	if (!post_fits(list->arena, s, d))
+	if (!post_fits(list->arena, s, d) || !first_fits(list->arena, s, d))
 		return spans;
 	struct span whole = whole_span(list, s), left = whole;
 	double length = whole.to - whole.from;
