@@ -322,9 +322,31 @@ static void a_panel_has_room_to_move_in_its_ploughs(void **state)
 	arena_free(b.arena);
 }
 
+/* The side opens at step 3, 500 along: its newel of 90 stands there, a post of 140 beside it
+ * reaches to 730, and the nosing above stands from 750 - 25 = 725 on. */
+static void a_post_beside_a_panelled_newel_keeps_clear_of_the_nosing_above(void **state)
+{
+	struct built b = built_from(
+		"pitchboard: 1\njob: {name: Test, units: millimetres}\nfloors: {total_rise: 1800}\n"
+		"stair: {width: 900, left: wall, right: {side: open, from_step: 3}, segments: "
+		"[{risers: 10, run: 250}]}\n"
+		"treads: {thickness: 30, nosing: 25, nosing_radius: 10, side_overhang: 32}\n"
+		"newels: {section: 90, build: panelled}\n"
+		"infill: {kind: bars, shoe: no, post: 140}\n");
+	(void)state;
+	const struct diag *f = b.diags.first;
+	while (f && !strstr(f->text, "the post at the foot of the rail"))
+		f = f->next;
+	assert_non_null(f);
+	assert_string_equal(f->text,
+		"the post at the foot of the rail comes 5 mm into the nosing above its tread");
+	arena_free(b.arena);
+}
+
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
+		cmocka_unit_test(a_post_beside_a_panelled_newel_keeps_clear_of_the_nosing_above),
 		cmocka_unit_test(a_foot_has_a_slot_along_the_stair_longer_than_its_dowel),
 		cmocka_unit_test(every_foot_has_its_round_hole_in_the_tread_under_it),
 		cmocka_unit_test(holes_lie_half_a_baluster_and_half_a_tread_on_from_the_riser),
