@@ -41,8 +41,12 @@ page_text() { # PDF PAGE
 	pdftotext -raw -f "$2" -l "$2" "$1" - | tr '\n' ' '
 }
 
-page_of() { # PDF TITLE: the page whose bookmark has it
-	bookmarks "$1" | sed -n "s/^\([0-9]*\)	[^ ]* $2\$/\1/p" | head -1
+pages_of() { # PDF TITLE: the pages whose bookmarks have it
+	bookmarks "$1" | sed -n "s/^\([0-9]*\)	[^ ]* $2\$/\1/p"
+}
+
+page_of() { # PDF TITLE: the first of them
+	pages_of "$1" "$2" | head -1
 }
 
 # ---- the file ----
@@ -179,9 +183,10 @@ stamp_has_its_edge() { # SIDE: a line there, on the first page as on the last
 
 # ---- what it shows ----
 
-shows() { # TITLE PATTERN PDF: on the sheet of that title
-	page=$(page_of "$3" "$1")
-	[ -n "$page" ] && page_text "$3" "$page" | grep -Eq "$2" || {
+shows() { # TITLE PATTERN PDF: on the sheets of that title
+	for page in $(pages_of "$3" "$1"); do
+		page_text "$3" "$page"
+	done | tr '\n' ' ' | grep -Eq "$2" || {
 		echo "$1 lacks $2"
 		return 1
 	}
