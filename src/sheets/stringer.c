@@ -177,8 +177,10 @@ static struct drawing *draw_detail_sheet(struct arena *a, const struct stringer_
 	left.x1 = (s.room.x0 + s.room.x1 - GAP) / 2;
 	right.x0 = left.x1 + GAP;
 	struct composed foot = sheet_compose(&s, stringer_foot(t), left, SET_CENTRED);
-	sheet_compose(&s, stringer_head(t), right, SET_CENTRED);
-	s.drawing->scale = scale_letter(a, foot.ratio, t->context->stair->job->about.units);
+	struct composed head = sheet_compose(&s, stringer_head(t), right, SET_CENTRED);
+	s.drawing->scale = fabs(foot.ratio - head.ratio) < NEAR_ENOUGH
+		? scale_letter(a, foot.ratio, t->context->stair->job->about.units)
+		: "as noted";
 	return s.drawing;
 }
 
