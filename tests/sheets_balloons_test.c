@@ -118,12 +118,28 @@ static void a_cut_face_too_small_for_its_mark_is_left_to_a_balloon(void **state)
 	arena_free(a);
 }
 
+/* B stands on the way from A to what A points at. */
+static void a_leader_under_another_balloon_is_a_crowd(void **state)
+{
+	struct arena *a = arena_new();
+	struct hand h = hand_of(a);
+	const struct leader apart[] = { { "A", { 0, 0 }, { 0, 50 } },
+		{ "B", { 20, 0 }, { 20, 25 } } };
+	const struct leader behind[] = { { "A", { 0, 0 }, { 0, 50 } },
+		{ "B", { 20, 0 }, { 1, 25 } } };
+	(void)state;
+	assert_false(balloons_are_crowded(h, apart, 2));
+	assert_true(balloons_are_crowded(h, behind, 2));
+	arena_free(a);
+}
+
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
 		cmocka_unit_test(a_cut_face_too_small_for_its_mark_is_left_to_a_balloon),
 		cmocka_unit_test(balloons_keep_apart),
 		cmocka_unit_test(no_two_leaders_cross),
+		cmocka_unit_test(a_leader_under_another_balloon_is_a_crowd),
 		cmocka_unit_test(many_stand_in_rows_no_longer_than_the_line),
 	};
 	return cmocka_run_group_tests(tests, NULL, NULL);

@@ -125,6 +125,7 @@ struct drawing {
 	int mark_count;
 	int tells_changes; /* in words: no clouds are wanted */
 	int is_too_small;  /* for what should go on it, at any standard scale */
+	int is_crowded;    /* leaders run under balloons that they do not belong to */
 };
 
 struct drawing *drawing_new(struct arena *a, enum drawing_use use, double width, double height);

@@ -21,11 +21,32 @@ void balloons_set(struct hand h, struct leader *list, int n, struct balloon_line
 	leaders_set(h.g->arena, list, n, rule);
 }
 
+static double from_line(struct vec p, struct vec a, struct vec b)
+{
+	struct vec run = vec_sub(b, a);
+	double along = vec_dot(vec_sub(p, a), run) / fmax(vec_dot(run, run), NEAR_ENOUGH);
+
+	return vec_length(vec_sub(p, vec_add(a, vec_scale(run, fmax(0, fmin(1, along))))));
+}
+
+bool balloons_are_crowded(struct hand h, const struct leader *list, int n)
+{
+	for (int i = 0; i < n; i++)
+		for (int k = 0; k < n; k++)
+			if (k != i &&
+				from_line(list[k].at, list[i].at, list[i].points_at) <
+					balloon_radius(h))
+				return true;
+	return false;
+}
+
 struct box balloons_draw(struct hand h, const struct leader *list, int n)
 {
 	struct box used = box_empty();
 	double radius = balloon_radius(h);
 
+	if (balloons_are_crowded(h, list, n))
+		h.g->is_crowded = 1;
 	for (int i = 0; i < n; i++) {
 		const struct leader *b = &list[i];
 		struct vec way = vec_unit(vec_sub(b->points_at, b->at));

@@ -8,6 +8,8 @@
 #ifndef SHEETS_BALLOONS_H
 #define SHEETS_BALLOONS_H
 
+#include <stdbool.h>
+
 #include "sheets/leaders.h"
 
 /* The line on which balloons stand: through a point, along a unit vector.  What would make it
@@ -19,6 +21,9 @@ struct balloon_line {
 };
 
 void balloons_set(struct hand h, struct leader *list, int n, struct balloon_line line);
+
+/* Does the leader of one run under another, so that the eye loses it? */
+bool balloons_are_crowded(struct hand h, const struct leader *list, int n);
 
 /* Draws them; the box they took. */
 struct box balloons_draw(struct hand h, const struct leader *list, int n);

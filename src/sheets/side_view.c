@@ -133,6 +133,9 @@ static void note_sheet(struct sheet *s, const struct side_view *v,
 /* At 1:24 or larger on one sheet there is nothing to gain from a second one. */
 #define LARGE_ENOUGH (24 * WORTH_A_SHEET)
 
+/* Balloons among which a leader is lost are worth a sheet of their own. */
+#define WORTH_NO_CROWD 1.4
+
 /* Each rounded on its own from one zero, for marking a wall or a storey rod; the upper floor last.
  */
 static struct table steps_table(struct arena *a, const struct side_view *v)
@@ -240,8 +243,10 @@ static struct layout weigh(struct drawing *first, double ratio)
 {
 	double cost = ratio;
 
-	for (const struct drawing *g = first; g; g = g->next)
+	for (const struct drawing *g = first; g; g = g->next) {
 		cost *= g->is_too_small ? INFINITY : WORTH_A_SHEET;
+		cost *= g->is_crowded ? WORTH_NO_CROWD : 1;
+	}
 	return (struct layout){ first, cost };
 }
 
