@@ -25,8 +25,8 @@ struct paper {
 /* One box of the title block. */
 struct title_cell {
 	const char *label; /* small, at the top of the cell; may be "" */
-	const char *shows; /* a field by name: job, shop, shop_address, client, site, drawn_by, date, title, sheet, of,
-			      scale, revision, status, units, fingerprint, set, job_number, program,
+	const char *shows; /* a field by name: job, shop, shop_address, client, site, drawn_by,
+			      date, title, sheet, of, scale, revision, status, units, fingerprint, set, job_number, program,
 			      initials; or literal text in quotes "=" first */
 	double share;      /* of the row's width */
 	double letter;     /* height of a capital */

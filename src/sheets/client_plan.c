@@ -52,21 +52,27 @@ static struct box draw_way_up(struct hand h, const struct plan *p, double scale)
 	return box_add(box_empty(), vec(line[0].x - 6 * h.letter, line[0].y));
 }
 
+enum { MOST_LABELS = 16 };
+
 /* Over the plan what lies in its upper half, under it the rest: so no leader runs along a rail. */
 static struct box draw_words(struct hand h, const struct plan *p, struct box around, double scale)
 {
-	const struct label *list;
-	int n = client_labels(h.g->arena, p->context, &p->whole, NAMED_ON_PLAN, scale, &list);
-	struct label *over = NEW_N(h.g->arena, struct label, n + 1);
-	struct label *under = NEW_N(h.g->arena, struct label, n + 1);
+	const struct view *const views[] = { &p->whole, &p->walls };
+	struct arena *a = h.g->arena;
+	struct label *over = NEW_N(a, struct label, MOST_LABELS);
+	struct label *under = NEW_N(a, struct label, MOST_LABELS);
 	double middle = at(p, 0, p->context->stair->width / 2, scale).y;
 	int above = 0, below = 0;
 
-	for (int i = 0; i < n; i++)
-		if (list[i].points_at.y > middle)
-			over[above++] = list[i];
-		else
-			under[below++] = list[i];
+	for (int v = 0; v < 2; v++) {
+		const struct label *list;
+		int n = client_labels(a, p->context, views[v], NAMED_ON_PLAN, scale, &list);
+		for (int i = 0; i < n && above + below < MOST_LABELS; i++)
+			if (list[i].points_at.y > middle)
+				over[above++] = list[i];
+			else
+				under[below++] = list[i];
+	}
 	/* under it between the extension lines of the length */
 	double from = at(p, 0, 0, scale).x + h.letter;
 	double to = at(p, p->flight->total_run, 0, scale).x - h.letter;

@@ -247,7 +247,7 @@ const char *client_code(struct arena *a, const struct finding *list)
 	if (!list)
 		return "These drawings were not compared with any building code.";
 	return arena_printf(a, "Compared with the figures of %s as entered: %s%s",
-		list->rules->brief,
+		list->rules->title,
 		not_met ? arena_printf(a, "%d NOT MET.", not_met)
 			: "none that could be compared is missed.",
 		not_judged ? arena_printf(a, " %d cannot be judged from drawings.", not_judged)
