@@ -183,10 +183,10 @@ void moulding_bent_add(struct pieces *list, const struct rod *r, const struct si
 		r->job->material.treads, frame_compose(r->flight->frame, at));
 	double length = start_bent_length(r, side);
 	p->section = moulding_section(a, m);
-	p->stuff = STUFF_MOULDING;
 	p->outline = ring_outline(a, r, side, m->width, origin);
-	p->size = (struct part_size){ outline_extent(p->outline).x1, m->width, m->height };
-	p->bent = length + PI * m->width - p->size.length;
+	/* listed as the board that its segments are glued up to before the round is sawn */
+	struct box whole = outline_extent(p->outline);
+	p->size = (struct part_size){ whole.x1, whole.y1, m->height };
 	p->solids = ring_solids(a, m, &c, origin);
 	p->note = note(a, r, m, length);
 }
