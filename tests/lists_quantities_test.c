@@ -14,20 +14,44 @@
 #include "listed.h"
 #include "near.h"
 
-/* Does so with every demo job and every starter. */
-static void with_every_job(void (*look)(const struct listed *l))
+/* Every demo job and every starter, made once for all tests. */
+struct jobs {
+	struct listed list[32];
+	int n;
+};
+
+static int make_jobs(void **state)
 {
+	static struct jobs jobs;
 	glob_t found = { 0 };
 
 	assert_int_equal(glob("jobs/*.yaml", 0, NULL, &found), 0);
 	assert_int_equal(glob("templates/starters/*.yaml", GLOB_APPEND, NULL, &found), 0);
-	for (size_t i = 0; i < found.gl_pathc; i++) {
-		struct listed l = listed_file(found.gl_pathv[i]);
-		assert_non_null(l.groups);
-		look(&l);
-		arena_free(l.built.arena);
-	}
+	assert_in_range(found.gl_pathc, 1, 32);
+	for (size_t i = 0; i < found.gl_pathc; i++)
+		jobs.list[jobs.n++] = listed_file(found.gl_pathv[i]);
 	globfree(&found);
+	*state = &jobs;
+	return 0;
+}
+
+static int free_jobs(void **state)
+{
+	const struct jobs *jobs = *state;
+
+	for (int i = 0; i < jobs->n; i++)
+		arena_free(jobs->list[i].built.arena);
+	return 0;
+}
+
+static void with_every_job(void **state, void (*look)(const struct listed *l))
+{
+	const struct jobs *jobs = *state;
+
+	for (int i = 0; i < jobs->n; i++) {
+		assert_non_null(jobs->list[i].groups);
+		look(&jobs->list[i]);
+	}
 }
 
 static int column(const struct list *l, const char *key)
@@ -76,8 +100,7 @@ static void every_piece_is_listed(const struct listed *l)
 
 static void every_piece_that_stands_in_the_house_is_on_the_cut_list_once(void **state)
 {
-	(void)state;
-	with_every_job(every_piece_is_listed);
+	with_every_job(state, every_piece_is_listed);
 }
 
 static void add_vec(struct extent *e, const struct solid *s)
@@ -126,8 +149,7 @@ static void sizes_hold_the_solids(const struct listed *l)
 
 static void finished_sizes_are_the_boxes_round_the_solids(void **state)
 {
-	(void)state;
-	with_every_job(sizes_hold_the_solids);
+	with_every_job(state, sizes_hold_the_solids);
 }
 
 static void blanks_hold_the_pieces(const struct listed *l)
@@ -146,8 +168,7 @@ static void blanks_hold_the_pieces(const struct listed *l)
 
 static void out_of_every_blank_its_piece_can_be_made(void **state)
 {
-	(void)state;
-	with_every_job(blanks_hold_the_pieces);
+	with_every_job(state, blanks_hold_the_pieces);
 }
 
 /* ---- wood ---- */
@@ -172,8 +193,7 @@ static void wood_adds_up(const struct listed *l)
 
 static void wood_and_boards_add_up_to_the_blanks(void **state)
 {
-	(void)state;
-	with_every_job(wood_adds_up);
+	with_every_job(state, wood_adds_up);
 }
 
 static void running_length_adds_up(const struct listed *l)
@@ -190,8 +210,7 @@ static void running_length_adds_up(const struct listed *l)
 
 static void running_mouldings_add_up_to_their_parts(void **state)
 {
-	(void)state;
-	with_every_job(running_length_adds_up);
+	with_every_job(state, running_length_adds_up);
 }
 
 /* ---- hardware ---- */
@@ -227,8 +246,7 @@ static void a_newels_floor_bolt_is_as_long_as_both_its_halves(void **state)
 
 static void hardware_is_counted_from_the_holes_it_goes_into(void **state)
 {
-	(void)state;
-	with_every_job(hardware_is_in_the_holes);
+	with_every_job(state, hardware_is_in_the_holes);
 }
 
 /* ---- set-ups ---- */
@@ -251,8 +269,7 @@ static void no_setting_is_made_twice(const struct listed *l)
 
 static void a_setting_of_the_saw_is_made_once(void **state)
 {
-	(void)state;
-	with_every_job(no_setting_is_made_twice);
+	with_every_job(state, no_setting_is_made_twice);
 }
 
 static double cuts_of(const struct list *l, const char *work)
@@ -278,8 +295,7 @@ static void every_end_is_cut(const struct listed *l)
 
 static void both_ends_of_every_piece_are_cut(void **state)
 {
-	(void)state;
-	with_every_job(every_end_is_cut);
+	with_every_job(state, every_end_is_cut);
 }
 
 static void stops_fall(const struct listed *l)
@@ -300,8 +316,7 @@ static void stops_fall(const struct listed *l)
 
 static void under_one_setting_the_stop_only_moves_one_way(void **state)
 {
-	(void)state;
-	with_every_job(stops_fall);
+	with_every_job(state, stops_fall);
 }
 
 static void short_ones_are_named(const struct listed *l)
@@ -319,8 +334,77 @@ static void short_ones_are_named(const struct listed *l)
 
 static void pieces_shorter_than_the_limit_are_called_short(void **state)
 {
-	(void)state;
-	with_every_job(short_ones_are_named);
+	with_every_job(state, short_ones_are_named);
+}
+
+static void tilted_cuts_are_settings(const struct listed *l)
+{
+	const struct list *setups = lists_find(l->lists, "setups");
+	double cuts = 0;
+
+	for (const struct blank *b = l->blanks; b; b = b->next)
+		for (const struct feature *f = b->part->features; f; f = f->next)
+			if (f->kind == FEATURE_SAWN)
+				cuts += f->sawn.cuts * (b->pieces + b->spares);
+	assert_near(cuts_of(setups, "Bevel while long") + cuts_of(setups, "Saw block"), cuts, 0);
+}
+
+static void every_cut_along_the_fence_has_its_setting(void **state)
+{
+	with_every_job(state, tilted_cuts_are_settings);
+}
+
+/* Does some row of the set-ups name the angle beside the work? */
+static bool is_set(const struct list *l, const char *words)
+{
+	for (int r = 0; r < l->row_count; r++)
+		if (strstr(cell(l, r, "setting")->text, words))
+			return true;
+	return false;
+}
+
+static void end_angles_are_settings(const struct listed *l)
+{
+	const struct list *setups = lists_find(l->lists, "setups");
+	struct arena *a = l->built.arena;
+
+	for (const struct blank *b = l->blanks; b; b = b->next) {
+		const struct end_cut ends[2] = { b->part->start, b->part->end };
+		for (int i = 0; i < 2 && !b->part->stringer; i++) {
+			double mitre = fabs(ends[i].mitre), bevel = fabs(ends[i].bevel);
+			if (mitre > 0.001)
+				assert_true(is_set(setups,
+					arena_printf(a, "mitre %s", angle_letter(a, mitre))));
+			if (bevel > 0.001)
+				assert_true(is_set(setups,
+					arena_printf(a, "tilted %s", angle_letter(a, bevel))));
+		}
+	}
+}
+
+static void every_angle_of_an_end_is_set_on_the_saw(void **state)
+{
+	with_every_job(state, end_angles_are_settings);
+}
+
+/* By 1/64 in or 0.1 mm a ply at most, and never too little. */
+static void plies_fill_their_piece(const struct listed *l)
+{
+	bool inches = l->built.stair->job->about.units == UNITS_INCHES;
+	double step = inches ? 25.4 / 64 : 0.1;
+
+	for (const struct blank *b = l->blanks; b; b = b->next) {
+		int plies = b->part->makeup.plies;
+		double over = plies * b->thickness - b->part->size.thickness;
+		if (plies < 2 || b->part->makeup.gang > 1)
+			continue;
+		assert_true(over > -1e-6 && over < plies * step + 1e-6);
+	}
+}
+
+static void plies_are_planed_so_that_they_fill_their_piece(void **state)
+{
+	with_every_job(state, plies_fill_their_piece);
 }
 
 int main(void)
@@ -337,7 +421,10 @@ int main(void)
 		cmocka_unit_test(both_ends_of_every_piece_are_cut),
 		cmocka_unit_test(under_one_setting_the_stop_only_moves_one_way),
 		cmocka_unit_test(pieces_shorter_than_the_limit_are_called_short),
+		cmocka_unit_test(every_cut_along_the_fence_has_its_setting),
+		cmocka_unit_test(every_angle_of_an_end_is_set_on_the_saw),
+		cmocka_unit_test(plies_are_planed_so_that_they_fill_their_piece),
 	};
 
-	return cmocka_run_group_tests(tests, NULL, NULL);
+	return cmocka_run_group_tests(tests, make_jobs, free_jobs);
 }

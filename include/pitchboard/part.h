@@ -72,6 +72,17 @@ enum feature_kind {
 	FEATURE_CHAMFER,
 	FEATURE_TAPER, /* of one edge against the other, on a jig */
 	FEATURE_WASTE, /* sawn off before the router: struct waste */
+	FEATURE_SAWN,  /* along the saw's fence: struct sawn */
+};
+
+/* A cut along the fence of a table saw.  Of a long edge it is made while the piece is long, to its
+ * arris; of a block, after it is cut to its square size. */
+struct sawn {
+	double tilt;      /* of the blade, from plumb */
+	double fence;     /* to the blade, at the table; 0: a long edge */
+	double height;    /* of the blade over the table, plumb */
+	int cuts;         /* each piece */
+	const char *lies; /* the piece on the saw: "underside against the fence" */
 };
 
 struct feature {
@@ -82,7 +93,8 @@ struct feature {
 	double depth;      /* groove: into the face; notch: through; chamfer, waste: along
 			    either face */
 	double radius;     /* round; of a chamfer's own arrises */
-	const char *text;  /* for people */
+	struct sawn sawn;
+	const char *text; /* for people */
 };
 
 /* A hole, by its mouth. */

@@ -101,6 +101,24 @@ static void lay_on_edge(const struct job *job, struct blank *b)
 	b->width = thickness;
 }
 
+static double ply_step(enum units units)
+{
+	return units == UNITS_INCHES ? MM_PER_INCH / 64 : 0.1;
+}
+
+double ply_planed(enum units units, double exact)
+{
+	return ceil(exact / ply_step(units) - 1e-6) * ply_step(units);
+}
+
+struct lettering ply_lettering(const struct job *job)
+{
+	struct lettering l = job_lettering(job);
+
+	l.fraction = l.finest = l.units == UNITS_INCHES ? 64 : 10;
+	return l;
+}
+
 /* Boards edge to edge, plies face to face, or several out of one: as the part says. */
 static void make_up(const struct job *job, struct blank *b, const struct makeup *m)
 {
@@ -115,7 +133,7 @@ static void make_up(const struct job *job, struct blank *b, const struct makeup 
 	}
 	if (m->plies > 1) {
 		b->each *= m->plies;
-		b->thickness = m->ply_thickness;
+		b->thickness = ply_planed(job->about.units, m->ply_thickness);
 	}
 }
 

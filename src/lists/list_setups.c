@@ -3,7 +3,7 @@
  *
  * Work goes as in the shop: plane, rip the strips while they are long, cut to
  * length, trim panels to width after their ends (the long cut takes off what the
- * cross cut broke out), shape, bore.  Within each, settings are sorted so that the
+ * cross cut broke out), saw blocks, shape, bore.  Within each, settings are sorted so that the
  * next one is the nearest: thickness and fence downwards, mitres up from square,
  * and under one mitre the stops from the longest down.
  */
@@ -13,15 +13,26 @@
 #include "base/text.h"
 #include "lists/table.h"
 
-enum work { WORK_PLANE, WORK_RIP, WORK_CROSSCUT, WORK_PANEL, WORK_SHAPE, WORK_BORE };
+enum work {
+	WORK_PLANE,
+	WORK_RIP,
+	WORK_BEVEL,
+	WORK_CROSSCUT,
+	WORK_PANEL,
+	WORK_BLOCK,
+	WORK_SHAPE,
+	WORK_BORE
+};
 
 static const char *work_words(enum work work)
 {
 	switch (work) {
 	case WORK_PLANE: return "Plane";
 	case WORK_RIP: return "Rip while long";
+	case WORK_BEVEL: return "Bevel while long";
 	case WORK_CROSSCUT: return "Cut to length";
 	case WORK_PANEL: return "Trim panel";
+	case WORK_BLOCK: return "Saw block";
 	case WORK_SHAPE: return "Shape";
 	case WORK_BORE: return "Bore, mortise";
 	}
@@ -32,19 +43,22 @@ static const char *work_words(enum work work)
 struct setup {
 	struct setup *next;
 	enum work work;
-	double mitre, bevel; /* crosscut: of the saw, from square */
+	double mitre, bevel; /* of the saw, from square */
 	double main;         /* thickness, fence, width of a bore; crosscut: stop, 0: none */
-	double second;       /* bore: depth */
+	double second;       /* bore: depth; block: height of the blade */
 	int rank;            /* of shaping: what goes first */
 	const char *words;   /* of shaping and boring: what it is */
+	int each;            /* cuts for one piece; 0: one */
 	int pieces, cuts;
 	struct text marks, short_ones;
 	const struct part *last;
+	struct lettering lettering; /* plies are planed finer than the rest is lettered */
 };
 
 struct setups {
 	struct arena *arena;
 	struct list_maker *maker;
+	const struct job *job;
 	struct setup *first;
 };
 
@@ -106,8 +120,10 @@ static void settle(const struct setups *s, struct setup *wanted)
 	wanted->words = wanted->words ? wanted->words : "";
 	wanted->mitre = round(wanted->mitre / tenth) * tenth;
 	wanted->bevel = round(wanted->bevel / tenth) * tenth;
-	wanted->main = length_lettered_value(s->maker->lettering, wanted->main);
-	wanted->second = length_lettered_value(s->maker->lettering, wanted->second);
+	if (!wanted->lettering.fraction)
+		wanted->lettering = s->maker->lettering;
+	wanted->main = length_lettered_value(wanted->lettering, wanted->main);
+	wanted->second = length_lettered_value(wanted->lettering, wanted->second);
 }
 
 static void want(struct setups *s, struct setup wanted, const struct blank *b, int pieces)
@@ -116,7 +132,7 @@ static void want(struct setups *s, struct setup wanted, const struct blank *b, i
 	struct setup *it = find(s, &wanted);
 
 	it->pieces += it->last == b->part ? 0 : pieces;
-	it->cuts += pieces;
+	it->cuts += pieces * (wanted.each > 0 ? wanted.each : 1);
 	if (it->last == b->part)
 		return;
 	it->last = b->part;
@@ -137,17 +153,13 @@ static int whole_pieces(const struct blank *b)
 	return b->pieces + b->spares;
 }
 
-/* Plies come out a little over, never under, for their stack has to fill the piece. */
 static void want_plane(struct setups *s, const struct blank *b)
 {
-	struct lettering l = s->maker->lettering;
-	double step = (l.units == UNITS_INCHES ? MM_PER_INCH : 1) / l.fraction;
-	double lettered = length_lettered_value(l, b->thickness);
 	struct setup plane = { .work = WORK_PLANE, .main = b->thickness, .words = "to thickness" };
 
 	if (b->part->makeup.plies > 1) {
-		plane.main += lettered < b->thickness - NEAR_ENOUGH ? step : 0;
 		plane.words = "plies, their stack to the size of the piece";
+		plane.lettering = ply_lettering(s->job);
 	}
 	want(s, plane, b, blank_count(b));
 }
@@ -217,12 +229,13 @@ static int shape_rank(enum feature_kind kind)
 	case FEATURE_CHAMFER: return 3;
 	case FEATURE_TAPER: return 3;
 	case FEATURE_ROUND: return 4;
-	case FEATURE_MITRE: break;
+	case FEATURE_MITRE:
+	case FEATURE_SAWN: break;
 	}
 	return 5;
 }
 
-/* NULL: it is no shaping; a mitre is cut with the ends. */
+/* NULL: it is no shaping; a mitre is cut with the ends, and the saw has its own settings. */
 static const char *shape_words(const struct setups *s, const struct feature *f)
 {
 	struct arena *a = s->arena;
@@ -241,9 +254,25 @@ static const char *shape_words(const struct setups *s, const struct feature *f)
 			angle_letter(a, f->angle));
 	case FEATURE_ROUND:
 		return arena_printf(a, "round %s", length_letter_inches(a, l, f->radius));
-	case FEATURE_MITRE: break;
+	case FEATURE_MITRE:
+	case FEATURE_SAWN: break;
 	}
 	return NULL;
+}
+
+/* Of a block the plumb cuts come before the sloped ones, which would leave nothing to stand on. */
+static void want_sawn(struct setups *s, const struct blank *b)
+{
+	for (const struct feature *f = b->part->features; f; f = f->next)
+		if (f->kind == FEATURE_SAWN)
+			want(s,
+				(struct setup){ .work = f->sawn.fence > 0 ? WORK_BLOCK : WORK_BEVEL,
+					.bevel = f->sawn.tilt,
+					.main = f->sawn.fence,
+					.second = f->sawn.height,
+					.each = f->sawn.cuts,
+					.words = f->sawn.lies },
+				b, whole_pieces(b));
 }
 
 static void want_shapes(struct setups *s, const struct blank *b)
@@ -307,12 +336,27 @@ static const char *angle_words(struct arena *a, const struct setup *s)
 	return arena_printf(a, "%s, blade tilted %s", mitre, angle_letter(a, s->bevel));
 }
 
+static const char *block_words(const struct list_maker *m, const struct setup *s)
+{
+	struct arena *a = m->arena;
+	const char *blade = s->bevel > NEAR_ENOUGH
+		? arena_printf(a, "blade tilted %s", angle_letter(a, s->bevel))
+		: "blade square";
+
+	return arena_printf(a, "%s, %s high over the table; %s", blade,
+		length_letter_inches(a, m->lettering, s->second), s->words);
+}
+
 static const char *setting_words(const struct list_maker *m, const struct setup *s)
 {
 	struct arena *a = m->arena;
 
 	switch (s->work) {
 	case WORK_PANEL: return "fence, ends cut before";
+	case WORK_BEVEL:
+		return arena_printf(a, "blade tilted %s to the arris; %s",
+			angle_letter(a, s->bevel), s->words);
+	case WORK_BLOCK: return block_words(m, s);
 	case WORK_CROSSCUT:
 		return arena_printf(a, "%s, %s", angle_words(a, s),
 			s->main > 0 ? "to the stop" : "one end, no stop");
@@ -335,7 +379,9 @@ static void add(struct list_maker *m, const struct setup *s)
 	row[SET_WORK] = cell_text(work_words(s->work));
 	row[SET_SETTING] = cell_text(setting_words(m, s));
 	if (s->main > 0 && s->work != WORK_BORE)
-		row[SET_STOP] = cell_length(m, s->main);
+		row[SET_STOP] =
+			(struct list_cell){ length_letter_inches(m->arena, s->lettering, s->main),
+				s->main };
 	row[SET_CUTS] = cell_count(m->arena, s->cuts);
 	row[SET_MARKS] = cell_text(text_chars(&s->marks));
 	row[SET_SHORT] = cell_text(text_chars(&s->short_ones));
@@ -366,11 +412,12 @@ static const char *const *set_up_notes(struct arena *a, const struct stair *s)
 struct list list_setups(struct arena *a, const struct stair *s, const struct blank *blanks)
 {
 	struct list_maker m = list_begin(a, s, "setups", "Set-ups", columns, SET_COLUMNS);
-	struct setups all = { .arena = a, .maker = &m };
+	struct setups all = { .arena = a, .maker = &m, .job = s->job };
 
 	for (const struct blank *b = blanks; b; b = b->next) {
 		want_sizes(&all, b);
 		want_ends(&all, b);
+		want_sawn(&all, b);
 		want_shapes(&all, b);
 		want_bores(&all, b);
 	}

@@ -141,16 +141,18 @@ static void shape_block(struct arena *a, struct part *p, const struct cap *c, do
 static void add_settings(struct arena *a, struct part *p, const struct lettering l)
 {
 	const struct cap *c = p->cap;
-	struct feature f = { .kind = FEATURE_MITRE, .angle = c->slope };
+	const char *lies = "underside against the fence, in a carriage";
+	struct feature f = { .kind = FEATURE_SAWN };
 	if (c->shoulder > 0)
 		piece_feature(a, p,
-			(struct feature){ .kind = FEATURE_NOTCH,
-				.depth = c->shoulder,
+			(struct feature){ .kind = FEATURE_SAWN,
+				.sawn = { 0, c->fence, c->shoulder, 4, lies },
 				.text = arena_printf(a,
 					"four shoulder cuts first: underside against the fence, "
 					"%s from the blade, blade square, %s high",
 					length_say(a, l, c->fence),
 					length_say(a, l, c->shoulder)) });
+	f.sawn = (struct sawn){ c->blade_tilt, c->fence, c->blade_height, 4, lies };
 	f.text = arena_printf(a,
 		"four slopes: blade tilted %.1f degrees, fence %s from it at the table, blade %s "
 		"high over the table: in a block %s high they meet in one point; clamp it to a "
@@ -174,8 +176,8 @@ static void block_add(struct pieces *list, const struct post *p, const struct ca
 		add_settings(a, cap, l);
 	if (chamfer > 0)
 		piece_feature(a, cap,
-			(struct feature){ .kind = FEATURE_MITRE,
-				.angle = PI / 4,
+			(struct feature){ .kind = FEATURE_CHAMFER,
+				.depth = chamfer,
 				.text = arena_printf(a, "upper edge chamfered %s all round",
 					length_say(a, l, chamfer)) });
 }

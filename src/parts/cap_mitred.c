@@ -57,7 +57,8 @@ static void add_settings(struct arena *a, struct part *p)
 		"stop block and hold-down",
 		c->mitre_gauge * 180 / PI, c->mitre_tilt * 180 / PI);
 	piece_feature(a, p, f);
-	f.angle = c->foot_tilt;
+	f.kind = FEATURE_SAWN;
+	f.sawn = (struct sawn){ c->foot_tilt, 0, 0, 1, "foot on edge, face against the fence" };
 	f.text = arena_printf(a,
 		"foot, to lie on the plate: before the ends, on edge, face to the fence, blade "
 		"tilted %.1f degrees",

@@ -7,7 +7,9 @@ static const char *const feature_names[] = {
 	[FEATURE_MITRE] = "mitre",
 	[FEATURE_ROUND] = "round",
 	[FEATURE_CHAMFER] = "chamfer",
+	[FEATURE_TAPER] = "taper",
 	[FEATURE_WASTE] = "waste",
+	[FEATURE_SAWN] = "sawn",
 };
 
 static double degrees(double radians)

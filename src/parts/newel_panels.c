@@ -196,8 +196,8 @@ static void strip_add(struct pieces *list, const struct post *p, const struct si
 	strip.u = vec3_cross(strip.v, strip.w);
 	struct part *piece = slat_add(list, p, &strip);
 	piece_feature(list->arena, piece,
-		(struct feature){ .kind = FEATURE_MITRE,
-			.angle = PI / 4,
+		(struct feature){ .kind = FEATURE_SAWN,
+			.sawn = { PI / 4, 0, 0, 1, "one long edge, face down" },
 			.text = "one long edge bevelled 45 degrees, to its neighbour on the "
 				"corner" });
 }
@@ -255,8 +255,8 @@ static void add_chamfer(struct arena *a, const struct post *p)
 	struct lettering l = job_lettering(p->rod->job);
 	if (arris > 0)
 		piece_feature(a, p->wood,
-			(struct feature){ .kind = FEATURE_MITRE,
-				.angle = PI / 4,
+			(struct feature){ .kind = FEATURE_CHAMFER,
+				.depth = arris,
 				.text = arena_printf(a,
 					"corners chamfered %s, so that the strips seat",
 					length_say(a, l, arris)) });

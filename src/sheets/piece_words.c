@@ -3,6 +3,7 @@
 #include <string.h>
 
 #include "base/text.h"
+#include "pitchboard/list.h"
 #include "sheets/words.h"
 
 const char *piece_heading(struct arena *a, const struct part *p)
@@ -44,23 +45,12 @@ static const char *end_words(struct arena *a, const char *which, struct end_cut 
 		bevel ? "bevel " : "", bevel ? angle_letter(a, cut.bevel) : "");
 }
 
-/* To 1/64 in or 0.1 mm, and upwards: rounded down, many plies would not fill the piece. */
-static double ply_thickness(const struct stair *s, double exact)
-{
-	bool inches = s->job->about.units == UNITS_INCHES;
-	double grain = inches ? MM_PER_INCH / 64 : 0.1;
-
-	return ceil(exact / grain - 1e-6) * grain;
-}
-
 static const char *ply_words(struct arena *a, const struct stair *s, struct makeup m)
 {
-	bool inches = s->job->about.units == UNITS_INCHES;
-	struct lettering fine = job_lettering(s->job);
+	double planed = ply_planed(s->job->about.units, m.ply_thickness);
 
-	fine.fraction = fine.finest = inches ? 64 : 10;
 	return arena_printf(a, "Glued from %d plies of %s, planed to fill %s.", m.plies,
-		length_letter_inches(a, fine, ply_thickness(s, m.ply_thickness)),
+		length_letter_inches(a, ply_lettering(s->job), planed),
 		inches_words(a, s, m.plies * m.ply_thickness));
 }
 
