@@ -241,20 +241,6 @@ static int sides_of(struct arena *a, const struct sheet_context *c, const struct
 	return n;
 }
 
-#define LOW 0.25 /* of the room: a table no deeper stands over the views */
-
-static struct table_list table_on_top(struct sheet *s, struct table_list one)
-{
-	struct box size = table_size(s->hand, one.tables);
-
-	if (one.tables->row_count == 0 || box_height(size) > LOW * box_height(s->room) ||
-		box_width(size) > box_width(s->room))
-		return one;
-	s->room.y1 = draw_table(s->hand, vec(s->room.x0, s->room.y1), one.tables).y0 -
-		3 * s->hand.letter;
-	return (struct table_list){ NULL, 0 };
-}
-
 static struct drawing *sheet_of_sides(struct arena *a, const struct sheet_context *c,
 	const struct guard_balls *balls)
 {
@@ -268,8 +254,6 @@ static struct drawing *sheet_of_sides(struct arena *a, const struct sheet_contex
 	struct box whole = s.room;
 	if (!sheet_is_cramped(&s))
 		rest = sheet_tables(&s, rest, TABLES_RIGHT, box_width(s.room) / 2);
-	else
-		rest = table_on_top(&s, rest);
 	compose_sides(&s, sides, n, under_table(&s, whole, tables));
 	s.drawing->scale = "as noted";
 	s.drawing->next = sheets_of_tables(a, c, "Guards, continued", rest);
