@@ -241,23 +241,43 @@ static int sides_of(struct arena *a, const struct sheet_context *c, const struct
 	return n;
 }
 
+/* Some of the sides, with the table where there is room for it. */
+static struct drawing *sheet_showing(struct arena *a, const struct sheet_context *c,
+	struct guard_side *sides, int n, struct table_list *rest)
+{
+	struct sheet s = sheet_begin(a, c, "Guards and balls");
+	const struct table *tables = rest->tables;
+
+	note_sheet(&s);
+	struct box whole = s.room, under = box_empty();
+	if (rest->n && !sheet_is_cramped(&s)) {
+		*rest = sheet_tables(&s, *rest, TABLES_RIGHT, box_width(s.room) / 2);
+		under = under_table(&s, whole, tables);
+	}
+	compose_sides(&s, sides, n, under);
+	s.drawing->scale = "as noted";
+	return s.drawing;
+}
+
+/* Side by side; on a sheet each where a small paper is too narrow for that. */
 static struct drawing *sheet_of_sides(struct arena *a, const struct sheet_context *c,
 	const struct guard_balls *balls)
 {
 	struct guard_side sides[MOST_SIDES];
 	int n = sides_of(a, c, balls, sides);
-	struct sheet s = sheet_begin(a, c, "Guards and balls");
-	const struct table tables[] = { guard_balls_table(a, c, balls) };
+	struct table *table = NEW(a, struct table);
 
-	note_sheet(&s);
-	struct table_list rest = { tables, 1 };
-	struct box whole = s.room;
-	if (!sheet_is_cramped(&s))
-		rest = sheet_tables(&s, rest, TABLES_RIGHT, box_width(s.room) / 2);
-	compose_sides(&s, sides, n, under_table(&s, whole, tables));
-	s.drawing->scale = "as noted";
-	s.drawing->next = sheets_of_tables(a, c, "Guards, continued", rest);
-	return s.drawing;
+	*table = guard_balls_table(a, c, balls);
+	struct table_list rest = { table, 1 };
+	struct drawing *first = sheet_showing(a, c, sides, n, &rest), **tail = &first->next;
+	if (first->is_too_small && n > 1) {
+		rest = (struct table_list){ table, 1 };
+		tail = &first;
+		for (int i = 0; i < n; i++, tail = &(*tail)->next)
+			*tail = sheet_showing(a, c, sides + i, 1, &rest);
+	}
+	*tail = sheets_of_tables(a, c, "Guards, continued", rest);
+	return first;
 }
 
 /* The balls close up, then the handrails. */
