@@ -42,8 +42,8 @@ static void balloons_keep_apart(void **state)
 {
 	struct arena *a = arena_new();
 	struct hand h = hand_of(a);
-	struct leader list[] = { { "A1", { 50, 10 }, { 0, 0 } }, { "A2", { 51, 30 }, { 0, 0 } },
-		{ "A3", { 49, 20 }, { 0, 0 } } };
+	struct leader list[] = { { "A1", { 50, 10 }, { 0, 0 }, 0 },
+		{ "A2", { 51, 30 }, { 0, 0 }, 0 }, { "A3", { 49, 20 }, { 0, 0 }, 0 } };
 	(void)state;
 	balloons_set(h, list, 3, level_line(100, 0));
 	for (int i = 0; i < 3; i++)
@@ -67,7 +67,7 @@ static void no_two_leaders_cross(void **state)
 			double x = (dice >> 16) % 200;
 			dice = dice * 1103515245u + 12345u;
 			list[i] = (struct leader){ "A1", { x, -(double)((dice >> 16) % 90) },
-				{ 0, 0 } };
+				{ 0, 0 }, 0 };
 		}
 		balloons_set(h, list, 24, level_line(10, round % 2 ? 120 : 0));
 		for (int i = 0; i < 24; i++)
@@ -85,7 +85,7 @@ static void many_stand_in_rows_no_longer_than_the_line(void **state)
 	double low = INFINITY, high = -INFINITY;
 	(void)state;
 	for (int i = 0; i < 24; i++)
-		list[i] = (struct leader){ "A1", { 60, -10.0 * i }, { 0, 0 } };
+		list[i] = (struct leader){ "A1", { 60, -10.0 * i }, { 0, 0 }, 0 };
 	balloons_set(h, list, 24, level_line(10, 120));
 	for (int i = 0; i < 24; i++) {
 		low = fmin(low, list[i].at.x);
@@ -123,10 +123,10 @@ static void a_leader_under_another_balloon_is_a_crowd(void **state)
 {
 	struct arena *a = arena_new();
 	struct hand h = hand_of(a);
-	const struct leader apart[] = { { "A", { 0, 0 }, { 0, 50 } },
-		{ "B", { 20, 0 }, { 20, 25 } } };
-	const struct leader behind[] = { { "A", { 0, 0 }, { 0, 50 } },
-		{ "B", { 20, 0 }, { 1, 25 } } };
+	const struct leader apart[] = { { "A", { 0, 0 }, { 0, 50 }, 0 },
+		{ "B", { 20, 0 }, { 20, 25 }, 0 } };
+	const struct leader behind[] = { { "A", { 0, 0 }, { 0, 50 }, 0 },
+		{ "B", { 20, 0 }, { 1, 25 }, 0 } };
 	(void)state;
 	assert_false(balloons_are_crowded(h, apart, 2));
 	assert_true(balloons_are_crowded(h, behind, 2));

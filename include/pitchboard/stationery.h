@@ -26,8 +26,9 @@ struct paper {
 struct title_cell {
 	const char *label; /* small, at the top of the cell; may be "" */
 	const char *shows; /* a field by name: job, shop, shop_address, client, site, drawn_by,
-			      date, title, sheet, of, scale, revision, status, units, fingerprint, set, job_number, program,
-			      initials; or literal text in quotes "=" first */
+			      date, title, sheet, of, scale, revision, status, units, fingerprint,
+			      set, job_number, program, initials; or literal text in quotes "="
+			      first */
 	double share;      /* of the row's width */
 	double letter;     /* height of a capital */
 };
