@@ -175,6 +175,26 @@ static void wall_rails_are_told_apart(void **state)
 	arena_free(it.built.arena);
 }
 
+/* Back along the opening, and across its foot to the wall on the left. */
+#define GUARD(length)                                                                              \
+	"pitchboard: 1\n"                                                                          \
+	"job: {name: Test, units: millimetres}\n"                                                  \
+	"floors: {total_rise: 2775}\n"                                                             \
+	"opening: {length: 3400, width: 1065, floor_thickness: 290}\n"                             \
+	"stair: {width: 1000, left: wall, right: open, "                                           \
+	"segments: [{kind: flight, risers: 15, run: 265}]}\n"                                      \
+	"stringers: {open: {kind: housed}}\n"                                                      \
+	"rail: {width: 60, level_runs: [{side: right, direction: back, length: 3440}, "            \
+	"{side: right, direction: across, end: wall, length: " length "}]}\n"                      \
+	"sheets: {set: client}\n"
+
+static void a_guard_that_stops_short_of_its_wall_is_warned_of(void **state)
+{
+	(void)state;
+	assert_int_equal(warnings_of(GUARD("800"), "short of it"), 1);
+	assert_int_equal(warnings_of(GUARD("1065"), "short of it"), 0);
+}
+
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
@@ -187,6 +207,7 @@ int main(void)
 		cmocka_unit_test(a_later_set_says_what_it_was_before),
 		cmocka_unit_test(a_first_set_says_nothing_of_changes),
 		cmocka_unit_test(wall_rails_are_told_apart),
+		cmocka_unit_test(a_guard_that_stops_short_of_its_wall_is_warned_of),
 	};
 
 	return cmocka_run_group_tests(tests, NULL, NULL);

@@ -106,6 +106,25 @@ static bool keeps_clear(const struct run_check *c, const struct run_line *l)
 	return false;
 }
 
+/* How far from the wall that it is said to end at a run may stop: what is scribed away. */
+#define TO_THE_WALL 25.0
+
+/* A guard that does not reach its wall leaves a gap to fall through. */
+static void warn_short(const struct run_check *c, const struct run_line *l)
+{
+	const struct rod *r = c->rod;
+	const struct side *other = &r->sides[c->side->hand == HAND_RIGHT ? HAND_LEFT : HAND_RIGHT];
+	double gap = r->width - level_run_box(r, l).y1;
+
+	if (l->run->end != RUN_END_WALL || l->run->direction != RUN_ACROSS || other->is_open ||
+		gap < TO_THE_WALL)
+		return;
+	diag_warning(c->diags, node_pos(l->run->src, "length"),
+		arena_printf(c->arena, "make it %s longer", letter(c, gap)),
+		"rail.level_runs: this run is said to end at a wall, and stops %s short of it",
+		letter(c, gap));
+}
+
 static bool check_side(const struct run_check *c, const struct run_lines *l)
 {
 	for (int i = 0; i < l->n; i++)
@@ -153,6 +172,11 @@ void level_runs_check(struct arena *a, const struct rod *r, struct diags *d)
 	}
 	if (!fine)
 		return;
+	for (int i = 0; i < 2; i++)
+		for (int k = 0; k < lines[i].n; k++) {
+			c.side = &r->sides[i];
+			warn_short(&c, &lines[i].line[k]);
+		}
 	check_meetings(&c, &lines[0], &lines[0], 2);
 	check_meetings(&c, &lines[1], &lines[1], 2);
 	check_meetings(&c, &lines[0], &lines[1], 0);
