@@ -114,7 +114,8 @@ static const struct said_case cases[] = {
 		"      | ^ finished floor to finished floor\n"
 		"job.yaml:3:10: error: unknown key \"hight\" in floors\n"
 		"    3 | floors: {hight: 107\"}\n"
-		"      |          ^ `pitchboard keys` prints those there are\n"
+		"      |          ^ its keys are total_rise, structural_rise, lower_finish, "
+		"upper_finish\n"
 		"refused\n" },
 	/* clang-format on */
 };

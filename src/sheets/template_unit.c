@@ -269,6 +269,18 @@ static const char *part_name(const struct unit_face *f, struct box region)
 	return left ? f->names->left : right ? f->names->right : f->names->middle;
 }
 
+/* Several stretches between the ends are numbered, so that each of their sheets has a name. */
+static void number_middles(struct arena *a, const struct unit_face *f, struct template_parts *parts)
+{
+	int n = 0, count = 0;
+
+	for (int i = 0; i < parts->n; i++)
+		count += parts->name[i] == f->names->middle;
+	for (int i = 0; count > 1 && i < parts->n; i++)
+		if (parts->name[i] == f->names->middle)
+			parts->name[i] = arena_printf(a, "%s %d", f->names->middle, ++n);
+}
+
 struct template_parts face_parts(struct arena *a, const struct unit_face *f, struct positions p)
 {
 	struct places l = marked_places(a, f, p);
@@ -288,6 +300,7 @@ struct template_parts face_parts(struct arena *a, const struct unit_face *f, str
 		parts.region[parts.n++] = region;
 		i = last + 1;
 	}
+	number_middles(a, f, &parts);
 	return parts;
 }
 

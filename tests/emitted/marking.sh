@@ -33,7 +33,8 @@ for name in left right; do
 	job=$TMPDIR/$name.yaml
 	"$PITCHBOARD" draw -q -o "$TMPDIR/out" "$job" || [ $? = 1 ] || exit 3
 	for noun in parts stair; do
-		"$PITCHBOARD" draw -q --dump=$noun "$job" >"$TMPDIR/$name.$noun" || exit 3
+		"$PITCHBOARD" draw -q --dump=$noun "$job" >"$TMPDIR/$name.$noun" ||
+			[ $? = 1 ] || exit 3
 	done
 	for file in treads-roll rods-roll small; do
 		mutool trace "$TMPDIR/out/$name-$file.pdf" | awk -f tests/emitted/paths.awk \

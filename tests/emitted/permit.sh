@@ -224,8 +224,9 @@ check 'plan: direction and risers' both shows Plan 'UP 1[46]R'
 check 'plan: clear width at the rail and over it' both shows Plan \
 	'clear .*at the rail.*clear .*over the rail'
 check 'plan: landings, known' shows Plan "landing 4'-2\"" "$alder"
-check 'plan: landings, marked as not known' shows Plan 'Landing at the foot: NOT KNOWN' "$kiln"
-check 'plan: where north is, or that it is not given' both shows Plan 'Orientation not given'
+check 'plan: landings, marked as not known' shows Plan 'Landing at the foot: depth NOT KNOWN' "$kiln"
+check 'plan: where north is' shows Plan ' N ' "$alder"
+check 'plan: or that it is not given' shows Plan 'Orientation not given' "$kiln"
 check 'section: risers' shows 'Section A-A' "14 @ 7 5/8\"" "$alder"
 check 'section: treads' shows 'Section A-A' "13 @ 10\"" "$alder"
 check 'section: nosing' shows 'Section A-A' "nosings 1 1/8\"" "$alder"
