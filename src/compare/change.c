@@ -74,8 +74,7 @@ static void compare_stairs(struct finding_out *f, const struct stair *was, const
 static const struct part *same_as(const struct part *list, const struct part *p)
 {
 	for (; list; list = list->next)
-		if (part_is_existing(list) == part_is_existing(p) && parts_are_alike(list, p) &&
-			strcmp(list->material, p->material) == 0)
+		if (part_is_existing(list) == part_is_existing(p) && parts_are_alike(list, p))
 			return list;
 	return NULL;
 }

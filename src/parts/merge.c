@@ -46,27 +46,79 @@ static bool same_solids(const struct solid *a, const struct solid *b)
 	return !a && !b;
 }
 
+static bool same_text(const char *a, const char *b)
+{
+	return a && b ? strcmp(a, b) == 0 : a == b;
+}
+
 static bool same_bore_size(struct bore_size a, struct bore_size b)
 {
 	return a.kind == b.kind && near(a.length, b.length) && near(a.width, b.width) &&
 		near(a.depth, b.depth);
 }
 
+/* What is bought for a joint is as long as both its holes: the mate counts. */
+static bool same_fixing(const struct bore *a, const struct bore *b)
+{
+	return a->fixing == b->fixing && near(a->fixing_length, b->fixing_length) &&
+		near(a->fixing_width, b->fixing_width) && near(a->driven, b->driven) &&
+		near(a->thread, b->thread) && same_bore_size(a->mate, b->mate);
+}
+
 static bool same_bores(const struct bore *a, const struct bore *b)
 {
 	for (; a && b; a = a->next, b = b->next)
-		if (a->fixing != b->fixing || !same_bore_size(a->size, b->size) ||
+		if (!same_fixing(a, b) || !same_bore_size(a->size, b->size) ||
 			!same_point(a->at.origin, b->at.origin) || !same_point(a->at.u, b->at.u) ||
-			!same_point(a->at.w, b->at.w))
+			!same_point(a->at.w, b->at.w) || a->is_mate != b->is_mate)
 			return false;
 	return !a && !b;
+}
+
+static bool same_sawn(struct sawn a, struct sawn b)
+{
+	return near(a.tilt, b.tilt) && near(a.fence, b.fence) && near(a.height, b.height) &&
+		a.cuts == b.cuts && same_text(a.lies, b.lies);
+}
+
+static bool same_features(const struct feature *a, const struct feature *b)
+{
+	for (; a && b; a = a->next, b = b->next)
+		if (a->kind != b->kind || !same_outline(a->at, b->at) ||
+			!near(a->angle, b->angle) || !near(a->depth, b->depth) ||
+			!near(a->radius, b->radius) || !same_sawn(a->sawn, b->sawn) ||
+			!same_text(a->text, b->text))
+			return false;
+	return !a && !b;
+}
+
+static bool same_ends(const struct part *a, const struct part *b)
+{
+	return near(a->start.mitre, b->start.mitre) && near(a->start.bevel, b->start.bevel) &&
+		near(a->end.mitre, b->end.mitre) && near(a->end.bevel, b->end.bevel);
+}
+
+static bool same_makeup(struct makeup a, struct makeup b)
+{
+	return a.boards == b.boards && near(a.board_width, b.board_width) && a.plies == b.plies &&
+		near(a.ply_thickness, b.ply_thickness) && a.gang == b.gang &&
+		near(a.gang_width, b.gang_width);
+}
+
+/* The wood that is bought for it, and how it is glued up. */
+static bool same_stuff(const struct part *a, const struct part *b)
+{
+	return a->stuff == b->stuff && a->grain == b->grain &&
+		same_text(a->material, b->material) && same_makeup(a->makeup, b->makeup);
 }
 
 bool parts_are_alike(const struct part *a, const struct part *b)
 {
 	return strcmp(a->name, b->name) == 0 && same_size(a->size, b->size) &&
-		near(a->bent, b->bent) && same_outline(a->outline, b->outline) &&
-		same_solids(a->solids, b->solids) && same_bores(a->bores, b->bores);
+		near(a->bent, b->bent) && same_stuff(a, b) && same_ends(a, b) &&
+		same_outline(a->outline, b->outline) && same_outline(a->section, b->section) &&
+		same_solids(a->solids, b->solids) && same_features(a->features, b->features) &&
+		same_bores(a->bores, b->bores) && same_text(a->note, b->note);
 }
 
 /* The first piece of the list that is equal to this one: itself, unless an equal one came before.

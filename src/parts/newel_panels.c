@@ -225,7 +225,8 @@ static void cross_rail_add(struct pieces *list, const struct post *p, const stru
 	rail.u = u;
 	struct part *piece = slat_add(list, p, &rail);
 	/* a high one moves with the core that it is glued to */
-	piece->grain = piece->size.width > piece->size.length ? GRAIN_ACROSS : GRAIN_ALONG;
+	bool is_high = piece->size.width > piece->size.length + NEAR_ENOUGH;
+	piece->grain = is_high ? GRAIN_ACROSS : GRAIN_ALONG;
 	if (on_foot && p->slope > 0)
 		piece_feature(list->arena, piece,
 			(struct feature){ .kind = FEATURE_MITRE,
