@@ -3,6 +3,7 @@
  */
 #include "cli/arguments.h"
 
+#include <stdbool.h>
 #include <string.h>
 
 /* The words still to be read. */
@@ -62,7 +63,7 @@ static void take_letters(struct arena *a, struct arguments *args, const struct o
 			args->problem = arena_printf(a, "there is no option -%c", *letter);
 			return;
 		}
-		int takes_rest = options[i].value && letter[1];
+		bool takes_rest = options[i].value && letter[1];
 		take(a, args, options, i, takes_rest ? letter + 1 : NULL, w);
 		if (options[i].value)
 			return;
@@ -75,13 +76,13 @@ struct arguments arguments_read(struct arena *a, const struct option *options, i
 	struct words w = { words, words + count };
 	const char **operands = NEW_N(a, const char *, count + 1);
 	struct arguments args = { .operands = operands };
-	int only_operands = 0;
+	bool only_operands = false;
 
 	for (const char *word; !args.problem && (word = next_word(&w));) {
 		if (only_operands || word[0] != '-' || !word[1])
 			operands[args.count++] = word;
 		else if (strcmp(word, "--") == 0)
-			only_operands = 1;
+			only_operands = true;
 		else if (word[1] == '-')
 			take_long(a, &args, options, word, &w);
 		else

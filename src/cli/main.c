@@ -8,6 +8,7 @@
 
 #include <signal.h>
 #include <stdarg.h>
+#include <stdbool.h>
 #include <stdio.h>
 #include <string.h>
 
@@ -67,7 +68,7 @@ static void print_help(const struct command *c)
 		printf("\n%s", c->more);
 }
 
-static int is_help(const char *word)
+static bool is_help(const char *word)
 {
 	return strcmp(word, "--help") == 0 || strcmp(word, "-h") == 0;
 }

@@ -9,6 +9,7 @@
 
 #include <cairo-ft.h>
 #include <ft2build.h>
+#include <stdbool.h>
 #include FT_FREETYPE_H
 #include FT_ADVANCES_H
 #include FT_OUTLINE_H
@@ -198,7 +199,7 @@ double faces_em(const struct faces *f, enum face_name face)
 }
 
 /* Spelt as short as it can be, and no half of a surrogate pair. */
-static int is_character(unsigned point, int bytes)
+static bool is_character(unsigned point, int bytes)
 {
 	static const unsigned least[] = { 0, 0, 0x80, 0x800, 0x10000 };
 

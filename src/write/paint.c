@@ -4,6 +4,8 @@
 #include "write/lettering.h"
 #include "write/strokes.h"
 
+#include <stdbool.h>
+
 /* Twice the area, negative when the points run clockwise. */
 static double turning(const struct vec *points, int n)
 {
@@ -28,7 +30,7 @@ static void add_fill(struct canvas c, const struct mark *m)
 	ink->close(c.ink);
 }
 
-static int is_white(const struct mark *m)
+static bool is_white(const struct mark *m)
 {
 	return m->fill.shade == SHADE_WHITE;
 }
@@ -57,15 +59,15 @@ static void paint_shades(struct canvas c, struct layers layers, int layer)
 	c.ink->kind->fill(c.ink, shade);
 }
 
-static int drawn_with(const struct mark *m, enum pen pen)
+static bool drawn_with(const struct mark *m, enum pen pen)
 {
 	switch (m->kind) {
 	case MARK_LINE: return m->line.pen == pen;
 	case MARK_ARC: return m->arc.pen == pen;
 	case MARK_FILL:
-	case MARK_TEXT: return 0;
+	case MARK_TEXT: return false;
 	}
-	return 0;
+	return false;
 }
 
 static void paint_pen(struct canvas c, struct layers layers, int layer, enum pen pen)

@@ -21,10 +21,10 @@ static const struct {
 	{ 0x1E800, 0x1EFFF }, /* from the right */
 };
 
-int script_needs_shaping(unsigned point)
+bool script_needs_shaping(unsigned point)
 {
 	for (unsigned i = 0; i < sizeof(shaped) / sizeof(*shaped) && shaped[i].from <= point; i++)
 		if (point <= shaped[i].to)
-			return 1;
-	return 0;
+			return true;
+	return false;
 }

@@ -13,6 +13,7 @@
 #include "write/strokes.h"
 
 #include <assert.h>
+#include <stdbool.h>
 
 /* A polyline that turns by less than this runs on smoothly: it stands for a curve. */
 #define CORNER_COSINE 0.9
@@ -33,7 +34,7 @@ static const double *pattern_of(const struct brush *b)
 	return pen_dashes(b->pen, b->canvas.drawing->pens);
 }
 
-static int is_broken(const struct brush *b)
+static bool is_broken(const struct brush *b)
 {
 	return pattern_of(b)[0] > 0;
 }
@@ -81,7 +82,7 @@ static void begin_run(struct brush *b, double length)
 
 /* Edges drawn one by one are often a chain: a whole line that starts where the
  * last one ended goes on from there, and gets a corner instead of two ends. */
-static int goes_on(const struct brush *b, struct vec at)
+static bool goes_on(const struct brush *b, struct vec at)
 {
 	return b->marks > 1 && !is_broken(b) && vec_length(vec_sub(at, b->at)) < NEAR_ENOUGH;
 }
@@ -116,7 +117,7 @@ static void add_whole(struct brush *b, const struct mark *m)
 	b->at = nowhere;
 }
 
-static int is_corner(struct vec before, struct vec at, struct vec after)
+static bool is_corner(struct vec before, struct vec at, struct vec after)
 {
 	struct vec in = vec_unit(vec_sub(at, before)), out = vec_unit(vec_sub(after, at));
 

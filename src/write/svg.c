@@ -3,10 +3,12 @@
 #include "write/ink_svg.h"
 #include "write/paint.h"
 
+#include <stdbool.h>
+
 /* XML has no control characters, nor the two at the end of the plane. */
-static int is_xml(struct code c)
+static bool is_xml(struct code c)
 {
-	int is_spoilt = c.bytes == 1 && c.point > 0x7F;
+	bool is_spoilt = c.bytes == 1 && c.point > 0x7F;
 
 	return c.point >= ' ' && (c.point & 0xFFFE) != 0xFFFE && !is_spoilt;
 }

@@ -1,5 +1,6 @@
 #include "pitchboard/write.h"
 
+#include <stdbool.h>
 #include <string.h>
 
 #include "base/file.h"
@@ -34,17 +35,17 @@ static void keep(struct writing *w, const char *stem, const char *ending, struct
 		w->problem = fileset_add(w->set, f->path, text_chars(out.text), out.text->length);
 }
 
-static int same_file(const struct drawing *a, const struct drawing *b)
+static bool same_file(const struct drawing *a, const struct drawing *b)
 {
 	return strcmp(a->file, b->file) == 0;
 }
 
-static int is_first_of_file(const struct writing *w, const struct drawing *g)
+static bool is_first_of_file(const struct writing *w, const struct drawing *g)
 {
 	for (const struct drawing *before = w->drawings; before != g; before = before->next)
 		if (same_file(before, g))
-			return 0;
-	return 1;
+			return false;
+	return true;
 }
 
 static void make_pdf(struct writing *w, const struct drawing *first)
