@@ -315,8 +315,8 @@ static void a_plain_one_finds_no_room_where_the_side_is_open_further_on(void **s
 	arena_free(b.arena);
 }
 
-/* By hand: the face of riser 4 is at 600, the wall 100 in front of it, and the scribe; up through the
- * nosing of tread 4 it is scribed to behind as well. */
+/* By hand: the face of riser 4 is at 600, the wall 100 in front of it, and the scribe; up through
+ * the nosing of tread 4 it is scribed to behind as well. */
 static void a_plain_one_stops_at_a_wall_in_a_tread_and_goes_on_behind_it(void **state)
 {
 	struct built b = built_from(

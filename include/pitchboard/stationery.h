@@ -22,13 +22,12 @@ struct paper {
 	double lettering; /* height of a capital for figures and notes */
 };
 
-/* One box of the title block. */
+/* One box of the title block.  What it shows is job, shop, shop_address, client, site, drawn_by,
+ * date, title, sheet, of, scale, revision, status, units, fingerprint, set, job_number, program or
+ * initials, or words of its own. */
 struct title_cell {
 	const char *label; /* small, at the top of the cell; may be "" */
-	const char *shows; /* a field by name: job, shop, shop_address, client, site, drawn_by,
-			      date, title, sheet, of, scale, revision, status, units, fingerprint,
-			      set, job_number, program, initials; or literal text in quotes "="
-			      first */
+	const char *shows; /* a field by name, or literal text after "=" */
 	double share;      /* of the row's width */
 	double letter;     /* height of a capital */
 };

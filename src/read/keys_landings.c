@@ -46,8 +46,7 @@ static const struct field landing[] = {
 		.help = "clear floor across", .absent = "not known" },
 	{ FIELD_GROUPS, "doors", LANDS(job_landing, doors), COUNTED(job_landing, door_count),
 		.most = 6, .group = &keys_door,
-		.help = "doors near the stair; [] when there is none",
-		.absent = "not known" },
+		.help = "doors near the stair; [] when there is none", .absent = "not known" },
 	{ 0 },
 };
 
