@@ -1,6 +1,7 @@
 #include "parts/landing.h"
 #include "parts/nosing.h"
 #include "parts/riser.h"
+#include "parts/tread.h"
 
 /*
  * Bars of open risers: hung under the front of each tread, they leave a gap
@@ -14,6 +15,20 @@
  *     (___________________|
  */
 
+/* A wall in the step below that reaches back to the bar: as far in as it stands, 0 for none. */
+static double wall_before(const struct rod *r, const struct side *side, int step)
+{
+	enum notch_at at = side->hand == HAND_LEFT ? NOTCH_LEFT : NOTCH_RIGHT;
+	double front = (step - 1) * r->run - r->job->risers.bar_thickness, far = 0;
+	for (int i = 0; i < r->job->treads.notch_count; i++) {
+		struct notch_wall n = notch_wall_make(r, &r->job->treads.notches[i]);
+		bool goes_by = n.high.x > front && n.high.z > (step - 1) * r->rise;
+		if (n.notch->at == at && n.notch->step == step - 1 && goes_by)
+			far = fmax(far, n.notch->along + r->job->treads.scribe);
+	}
+	return far;
+}
+
 static double bar_end(const struct rod *r, const struct side *side, int step)
 {
 	if (side->kind == STRINGER_HOUSED)
@@ -22,7 +37,7 @@ static double bar_end(const struct rod *r, const struct side *side, int step)
 		return rod_newel_inner(r, side);
 	int beside = step > r->steps ? r->steps : step;
 	if (!side_open_at(side, beside))
-		return rod_wall_end(r, side);
+		return fmax(rod_wall_end(r, side), wall_before(r, side, step));
 	return 0;
 }
 

@@ -35,6 +35,9 @@ struct frame wall_run_axes(const struct rod *r, const struct wall_run *run);
 /* 1 where the wall is on the left of the rail, -1 where on its right. */
 double wall_run_wall(const struct wall_run *run);
 
+/* How far a bracket of it reaches below the rail's underside. */
+double bracket_reach(const struct job_wall_rail *w);
+
 /* The highest level of the wall rails of a side; -INFINITY: it has none. */
 double wall_runs_top(struct arena *a, const struct rod *r, const struct side *side);
 

@@ -45,30 +45,47 @@ static struct walls walls_of(struct arena *a, const struct rod *r, const struct 
 	return w;
 }
 
-/* Does what a tread is cut out for stand in the way of this rail, out from its wall? */
+/* Out from the wall of this rail. */
+static double stands_out(const struct rod *r, const struct side *side, const struct notch_wall *n)
+{
+	return side->hand == HAND_LEFT ? r->width - n->low.y : n->high.y;
+}
+
+/* Does what a tread is cut out for stand in the way of this rail, or of what holds it to its wall?
+ */
 static bool is_in_the_way(const struct rod *r, const struct side *side,
 	const struct job_wall_rail *w, const struct notch_wall *n)
 {
-	double out = side->hand == HAND_LEFT ? r->width - n->low.y : n->high.y;
 	enum notch_at at = side->hand == HAND_LEFT ? NOTCH_LEFT : NOTCH_RIGHT;
 	double under = rod_nosing_z(r, n->low.x) + w->height - w->depth / r->cosine;
+	double below = bracket_reach(w);
 	double back = fmin(n->high.x, r->header_x);
 	double over = rod_nosing_z(r, back) + w->height;
 	bool is_beside = n->notch->at == at || n->notch->at == NOTCH_BACK;
-	return is_beside && out > w->clearance + NEAR_ENOUGH && n->high.z > under &&
+	return is_beside && stands_out(r, side, n) > NEAR_ENOUGH && n->high.z > under - below &&
 		n->low.z < over;
 }
 
-static void say_cut(struct arena *a, const struct rod *r, const struct job_wall_rail *w,
-	const struct notch_wall *n, struct diags *d)
+/* What stands out less than the rail does is still in the way of its brackets and returns. */
+static const char *hit_words(struct arena *a, const struct rod *r, const struct side *side,
+	const struct job_wall_rail *w, const struct notch_wall *n)
+{
+	if (stands_out(r, side, n) <= w->clearance + NEAR_ENOUGH)
+		return "what holds the rail to its wall";
+	return arena_printf(a, "the rail, %s off its wall",
+		length_say(a, job_lettering(r->job), w->clearance));
+}
+
+static void say_cut(struct arena *a, const struct rod *r, const struct side *side,
+	const struct job_wall_rail *w, const struct notch_wall *n, struct diags *d)
 {
 	struct lettering l = job_lettering(r->job);
 	diag_warning(d, node_pos(w->src, "side"),
-		"give its clearance more, give the notch a height, or end it there with to_step",
-		"wall_rails: the wall in step %d, %s out and %s long, stands in the way of the "
-		"rail, %s off its wall: the rail stops before it and goes on behind",
+		"give the notch its height if it ends below, or end the rail there with to_step",
+		"wall_rails: the wall in step %d, %s out and %s long, stands in the way of %s: the "
+		"rail stops before it and goes on behind",
 		n->notch->step, length_say(a, l, n->notch->along),
-		length_say(a, l, n->high.x - n->low.x), length_say(a, l, w->clearance));
+		length_say(a, l, n->high.x - n->low.x), hit_words(a, r, side, w, n));
 }
 
 /* A wall that is cut in two by what stands out of it. */
@@ -94,7 +111,7 @@ static void cut_at_notches(struct arena *a, const struct rod *r, const struct si
 			continue;
 		cut_at(walls, &n);
 		if (d)
-			say_cut(a, r, w, &n, d);
+			say_cut(a, r, side, w, &n, d);
 	}
 }
 
