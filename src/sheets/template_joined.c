@@ -1,6 +1,5 @@
 #include "sheets/template_joined.h"
 
-#define TOUCH 0.01   /* edges nearer than this lie against each other */
 #define TANGENT 0.05 /* sine of a turn that is none: from facet to facet of a round */
 
 struct edge {
@@ -24,10 +23,10 @@ static struct stretch_of_edge shared(struct edge e, struct edge other)
 	struct vec p = vec_sub(other.b, e.a), q = vec_sub(other.a, e.a);
 	struct stretch_of_edge none = { 0, 0 };
 
-	if (fabs(vec_cross(along, p)) > TOUCH || fabs(vec_cross(along, q)) > TOUCH)
+	if (fabs(vec_cross(along, p)) > PATTERN_ALIKE || fabs(vec_cross(along, q)) > PATTERN_ALIKE)
 		return none;
 	double from = fmax(0, vec_dot(p, along)), to = fmin(vec_length(run), vec_dot(q, along));
-	return to - from > TOUCH ? (struct stretch_of_edge){ from, to } : none;
+	return to - from > PATTERN_ALIKE ? (struct stretch_of_edge){ from, to } : none;
 }
 
 /* The first stretch, from this far along the edge on, that another piece lies against. */
@@ -39,7 +38,7 @@ static struct stretch_of_edge next_shared(const struct chain *faces, const struc
 	for (const struct chain *c = faces; c; c = c->next)
 		for (int i = 0; c != own && i < c->n; i++) {
 			struct stretch_of_edge s = shared(e, edge_of(c, i));
-			if (s.to <= from + TOUCH || s.from >= next.from)
+			if (s.to <= from + PATTERN_ALIKE || s.from >= next.from)
 				continue;
 			next = (struct stretch_of_edge){ fmax(s.from, from), s.to };
 		}
@@ -79,8 +78,7 @@ static void add_cut(struct joiner *j, struct vec from, struct vec to)
 static void add_joint(struct joiner *j, struct vec from, struct vec to)
 {
 	for (const struct chain *c = j->joined.joint; c; c = c->next)
-		if (vec_length(vec_sub(c->points[0], to)) < TOUCH &&
-			vec_length(vec_sub(c->points[1], from)) < TOUCH)
+		if (pattern_same_point(c->points[0], to) && pattern_same_point(c->points[1], from))
 			return;
 	struct chain *c = NEW(j->arena, struct chain);
 	struct vec *points = NEW_N(j->arena, struct vec, 2);
@@ -97,13 +95,13 @@ static void walk_edge(struct joiner *j, const struct chain *faces, const struct 
 	struct vec along = vec_unit(vec_sub(e.b, e.a));
 	double length = vec_length(vec_sub(e.b, e.a)), at = 0;
 
-	while (at < length - TOUCH) {
+	while (at < length - PATTERN_ALIKE) {
 		struct stretch_of_edge s = next_shared(faces, own, e, at);
 		struct vec from = vec_add(e.a, vec_scale(along, at));
 		if (s.from > length)
 			s.from = length;
 		struct vec begin = vec_add(e.a, vec_scale(along, s.from));
-		if (s.from > at + TOUCH)
+		if (s.from > at + PATTERN_ALIKE)
 			add_cut(j, from, s.from < length ? begin : e.b);
 		if (s.from >= length)
 			return;
@@ -139,8 +137,8 @@ struct turning cut_turns(const struct joined *j, struct vec at)
 	for (const struct chain *c = j->cut; c; c = c->next)
 		for (int i = 0; i + 1 < c->n; i++) {
 			struct vec p = c->points[i], q = c->points[i + 1];
-			bool begins = vec_length(vec_sub(p, at)) < TOUCH;
-			if (!begins && vec_length(vec_sub(q, at)) >= TOUCH)
+			bool begins = pattern_same_point(p, at);
+			if (!begins && !pattern_same_point(q, at))
 				continue;
 			if (n < 2)
 				sides[n] = vec_unit(begins ? vec_sub(q, p) : vec_sub(p, q));

@@ -13,6 +13,19 @@
 #include "draw/clip.h"
 #include "pitchboard/drawing.h"
 
+/* Nearer than this two points of a pattern are one: less than any pen is wide. */
+#define PATTERN_ALIKE 0.01
+
+static inline bool pattern_alike(double a, double b)
+{
+	return fabs(a - b) < PATTERN_ALIKE;
+}
+
+static inline bool pattern_same_point(struct vec a, struct vec b)
+{
+	return vec_length(vec_sub(a, b)) < PATTERN_ALIKE;
+}
+
 struct pattern_line {
 	struct pattern_line *next;
 	enum pen pen;

@@ -7,7 +7,6 @@
 
 #include "sheets/template_tread.h"
 
-#define ALIKE 0.01  /* ticks nearer than this are one */
 #define PAST 20.0   /* of a rod beyond its last tick, where the work goes on */
 #define ABREAST 1.0 /* holes that stand in one row */
 
@@ -19,10 +18,10 @@ struct gatherer {
 
 static bool ticks_are_alike(const struct marking_rod *one, const struct marking_rod *other)
 {
-	if (one->n != other->n || fabs(one->end - other->end) > ALIKE)
+	if (one->n != other->n || !pattern_alike(one->end, other->end))
 		return false;
 	for (int i = 0; i < one->n; i++)
-		if (fabs(one->ticks[i].at - other->ticks[i].at) > ALIKE ||
+		if (!pattern_alike(one->ticks[i].at, other->ticks[i].at) ||
 			strcmp(one->ticks[i].name, other->ticks[i].name) != 0)
 			return false;
 	return true;
@@ -98,7 +97,7 @@ static void add_storey_rod(struct gatherer *g)
 				arena_printf(g->arena, "top of tread %d", step->number),
 				arena_printf(g->arena, "%d", step->number) };
 		}
-	if (n == 0 || ticks[n - 1].at < s->total_rise - ALIKE)
+	if (n == 0 || ticks[n - 1].at < s->total_rise - PATTERN_ALIKE)
 		ticks[n++] = (struct rod_tick){ s->total_rise, "upper finished floor", "top" };
 	add(g,
 		(struct named_rod){

@@ -7,7 +7,7 @@
 static bool is_corner(struct outline o, struct vec at)
 {
 	for (int i = 0; i < o.n; i++)
-		if (vec_length(vec_sub(o.corners[i].at, at)) < 0.001)
+		if (pattern_same_point(o.corners[i].at, at))
 			return true;
 	return false;
 }
@@ -16,7 +16,7 @@ static bool is_corner(struct outline o, struct vec at)
 static int find_corner(const struct vec *corners, int n, struct vec at)
 {
 	for (int i = 0; corners && i < n; i++)
-		if (vec_length(vec_sub(corners[i], at)) < 0.001)
+		if (pattern_same_point(corners[i], at))
 			return i + 1;
 	return 0;
 }
@@ -30,7 +30,7 @@ static const char *corner_name(struct arena *a, const struct stringer *s, struct
 		return arena_printf(a, "front of tread %d", front);
 	if (back)
 		return arena_printf(a, "back of tread %d", back);
-	return at.y < 0.001 ? "lower edge" : "";
+	return at.y < PATTERN_ALIKE ? "lower edge" : "";
 }
 
 struct lister {

@@ -10,15 +10,11 @@
  */
 #include "sheets/template_stringer.h"
 
-static bool is_same(struct vec a, struct vec b)
-{
-	return vec_length(vec_sub(a, b)) < 0.001;
-}
-
 static bool has_side(struct outline o, struct vec from, struct vec to)
 {
 	for (int i = 0; i < o.n; i++)
-		if (is_same(o.corners[i].at, from) && is_same(o.corners[(i + 1) % o.n].at, to))
+		if (pattern_same_point(o.corners[i].at, from) &&
+			pattern_same_point(o.corners[(i + 1) % o.n].at, to))
 			return true;
 	return false;
 }

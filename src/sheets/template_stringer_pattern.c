@@ -76,7 +76,8 @@ static bool lies_on(struct vec p, struct vec a, struct vec b)
 	struct vec run = vec_sub(b, a), along = vec_unit(run), off = vec_sub(p, a);
 	double at = vec_dot(off, along);
 
-	return fabs(vec_cross(along, off)) < 0.001 && at > -0.001 && at < vec_length(run) + 0.001;
+	return pattern_alike(vec_cross(along, off), 0) && at > -PATTERN_ALIKE &&
+		at < vec_length(run) + PATTERN_ALIKE;
 }
 
 static bool is_on_outline(struct chain outline, struct vec a, struct vec b)

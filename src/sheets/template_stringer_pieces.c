@@ -11,24 +11,20 @@ static bool is_bevelled(const struct part *p, int unit)
 		if (f->kind != FEATURE_MITRE || f->at.n == 0)
 			continue;
 		double x = f->at.corners[0].at.x;
-		if (x > back[unit - 1].x - 0.001 && x < back[unit].x - 0.001)
+		if (x > back[unit - 1].x - PATTERN_ALIKE && x < back[unit].x - PATTERN_ALIKE)
 			return true;
 	}
 	return false;
-}
-
-static bool is_near(struct vec a, struct vec b)
-{
-	return vec_length(vec_sub(a, b)) < 0.001;
 }
 
 static bool units_are_alike(const struct part *p, int one, int other)
 {
 	const struct vec *front = p->stringer->tread_corners, *back = p->stringer->inner_corners;
 
-	return is_near(vec_sub(front[one], back[one - 1]),
+	return pattern_same_point(vec_sub(front[one], back[one - 1]),
 		       vec_sub(front[other], back[other - 1])) &&
-		is_near(vec_sub(back[one], back[one - 1]), vec_sub(back[other], back[other - 1])) &&
+		pattern_same_point(vec_sub(back[one], back[one - 1]),
+			vec_sub(back[other], back[other - 1])) &&
 		is_bevelled(p, one) == is_bevelled(p, other);
 }
 

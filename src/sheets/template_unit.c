@@ -49,7 +49,7 @@ static bool is_square_to_it(const struct chain *list)
 	for (const struct chain *c = list; c; c = c->next)
 		for (int i = 0; i + 1 < c->n; i++) {
 			struct vec run = vec_sub(c->points[i + 1], c->points[i]);
-			if (fabs(run.x) > 0.01 && fabs(run.y) > 0.01)
+			if (!pattern_alike(run.x, 0) && !pattern_alike(run.y, 0))
 				return false;
 		}
 	return true;
@@ -59,7 +59,7 @@ static bool is_square_to_it(const struct chain *list)
 static bool is_repeated(const struct unit_face *f, int i)
 {
 	for (int k = 0; k < i; k++)
-		if (vec_length(vec_sub(f->corners.corners[k].at, f->corners.corners[i].at)) < 0.01)
+		if (pattern_same_point(f->corners.corners[k].at, f->corners.corners[i].at))
 			return true;
 	return false;
 }
@@ -69,20 +69,15 @@ static struct vec bore_middle(const struct unit_face *f, const struct unit_bore 
 	return vec_add(vec(b->at.origin.x, b->at.origin.y), f->by);
 }
 
-static bool is_near(double one, double other)
-{
-	return fabs(one - other) < 0.01;
-}
-
 static const char *corner_words(struct arena *a, const struct unit_face *f, struct vec at)
 {
 	const struct face_names *names = f->names;
-	const char *end = is_near(at.x, 0)    ? names->left
-		: is_near(at.x, f->extent.x1) ? names->right
-					      : "";
-	const char *edge = is_near(at.y, 0)   ? names->lower
-		: is_near(at.y, f->extent.y1) ? names->upper
-					      : "";
+	const char *end = pattern_alike(at.x, 0)    ? names->left
+		: pattern_alike(at.x, f->extent.x1) ? names->right
+						    : "";
+	const char *edge = pattern_alike(at.y, 0)   ? names->lower
+		: pattern_alike(at.y, f->extent.y1) ? names->upper
+						    : "";
 
 	if (!*end)
 		return *edge ? edge : "inside";
@@ -231,10 +226,10 @@ static bool is_of_plain_end(const struct unit_face *f, struct positions p, struc
 {
 	int n = 0;
 
-	if (!is_near(at.x, 0) && !is_near(at.x, f->extent.x1))
+	if (!pattern_alike(at.x, 0) && !pattern_alike(at.x, f->extent.x1))
 		return false;
 	for (int i = 0; i < p.n; i++)
-		n += is_near(p.position[i].at.x, at.x);
+		n += pattern_alike(p.position[i].at.x, at.x);
 	return n == 2;
 }
 
@@ -251,7 +246,7 @@ static struct places marked_places(struct arena *a, const struct unit_face *f, s
 		if (!is_of_plain_end(f, p, p.position[i].at))
 			l.at[l.n++] = p.position[i].at;
 	for (const struct chain *c = f->lines.joint; c; c = c->next) {
-		if (is_near(c->points[0].y, c->points[1].y))
+		if (pattern_alike(c->points[0].y, c->points[1].y))
 			continue;
 		l.at[l.n++] = c->points[0];
 		l.at[l.n++] = c->points[1];
