@@ -158,28 +158,34 @@ static void put(const struct filing *f, struct open_sheet *o, const struct cell 
 
 /* ---- cells ---- */
 
+/* A cell, what was wished of it, and over how many columns it came out. */
+struct fitted_cell {
+	struct cell_wish wish;
+	struct cell cell;
+	int span;
+};
+
 /* In the fewest columns in which the piece comes out at a scale worth having. */
-static struct cell cell_for(const struct filing *f, struct cell_wish *wish, int *span)
+static struct fitted_cell fit_cell(const struct filing *f, struct cell_wish wish)
 {
-	for (*span = 1; *span < f->columns; ++*span) {
-		wish->width = width_of(f, *span);
-		struct cell c = cell_make(wish);
+	for (int span = 1; span < f->columns; span++) {
+		wish.width = width_of(f, span);
+		struct cell c = cell_make(&wish);
 		if (c.drawing)
-			return c;
+			return (struct fitted_cell){ wish, c, span };
 	}
-	wish->width = width_of(f, *span);
-	return cell_make_anyhow(wish);
+	wish.width = width_of(f, f->columns);
+	return (struct fitted_cell){ wish, cell_make_anyhow(&wish), f->columns };
 }
 
-static void file_cell(struct filing *f, const struct cell_wish *wish, const struct cell *c,
-	int span)
+static void file_cell(struct filing *f, const struct fitted_cell *c)
 {
-	struct open_sheet *o = sheet_for(f, c->height, span);
+	struct open_sheet *o = sheet_for(f, c->cell.height, c->span);
 
-	if (!cell_goes_in(c, wish))
+	if (!cell_goes_in(&c->cell, &c->wish))
 		o->sheet.drawing->is_too_small = 1;
-	cell_draw_key(c, wish);
-	put(f, o, c, span);
+	cell_draw_key(&c->cell, &c->wish);
+	put(f, o, &c->cell, c->span);
 }
 
 static unsigned last_of(unsigned holds)
@@ -192,18 +198,17 @@ static unsigned last_of(unsigned holds)
 /* In one cell; where that does not go in at any scale, what it holds last gets another. */
 static void add(struct filing *f, const struct piece_sides *sides, unsigned holds)
 {
-	struct cell_wish wish = { .sheet = &f->first->sheet,
+	const struct cell_wish wish = { .sheet = &f->first->sheet,
 		.key = &f->key,
 		.sides = sides,
 		.holds = holds,
 		.height = f->height,
 		.section = SECTION };
 	unsigned last = last_of(holds), before = holds & ~last;
-	int span;
-	struct cell c = cell_for(f, &wish, &span);
+	const struct fitted_cell c = fit_cell(f, wish);
 
-	if (before == 0 || (c.drawing && cell_goes_in(&c, &wish))) {
-		file_cell(f, &wish, &c, span);
+	if (before == 0 || (c.cell.drawing && cell_goes_in(&c.cell, &c.wish))) {
+		file_cell(f, &c);
 		return;
 	}
 	add(f, sides, before);
