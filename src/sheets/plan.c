@@ -115,7 +115,7 @@ static double number_base(struct arena *a, const struct plan *p, double letter, 
 	double beside = plan_at(p, 0, p->context->stair->width / 2, scale).y + 1.2;
 
 	for (int i = 0; i < stands.n; i++) {
-		struct stand w = stands.at[i];
+		struct stringer_stand w = stands.at[i];
 		double over = w.high * scale + 1.2, next = p->context->stair->width * scale;
 		if (i + 1 < stands.n)
 			next = stands.at[i + 1].low * scale;
@@ -154,7 +154,7 @@ static void draw_riser_numbers(struct hand h, const struct plan *p, double scale
 #define CLEAR 2.0
 
 /* A rail along its wall covers the stringer. */
-static void widen_by_covers(const struct plan *p, struct stand *w)
+static void widen_by_covers(const struct plan *p, struct stringer_stand *w)
 {
 	for (int i = 0; i < p->cover_count; i++) {
 		const struct box *b = &p->covers[i];
@@ -169,8 +169,8 @@ enum { SPOTS_A_SIDE = 4 };
 
 /* Beside a stringer's dashed lines, a tread each: first those on the stair, then those outside of
  * it, where a wall may be, or a floor's edge. */
-static void spots_beside(const struct hand *h, const struct plan *p, struct stand w, double scale,
-	struct spot spots[2 * SPOTS_A_SIDE])
+static void spots_beside(const struct hand *h, const struct plan *p, struct stringer_stand w,
+	double scale, struct spot spots[2 * SPOTS_A_SIDE])
 {
 	widen_by_covers(p, &w);
 	double above = w.high * scale + CLEAR, below = w.low * scale - h->letter - CLEAR;
@@ -186,7 +186,8 @@ static void spots_beside(const struct hand *h, const struct plan *p, struct stan
 }
 
 /* With its thickness, where a tread is wide enough for both. */
-static void letter_stringer(struct hand h, const struct plan *p, struct stand w, double scale)
+static void letter_stringer(struct hand h, const struct plan *p, struct stringer_stand w,
+	double scale)
 {
 	struct arena *a = h.g->arena;
 	const char *thickness = inches_words(a, p->context->stair, w.high - w.low);

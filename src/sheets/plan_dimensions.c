@@ -116,7 +116,7 @@ static void stringer_widths(struct dims *d, const struct plan *p, double scale)
 	int n = 0;
 
 	for (int i = 0; i < stands.n; i++) {
-		const struct stand *w = &stands.at[i];
+		const struct stringer_stand *w = &stands.at[i];
 		if (w->low > from + NEAR_ENOUGH)
 			across[n++] = (struct dim_link){ from * scale, w->low * scale, x, x,
 				inches_words(a, s, w->low - from) };

@@ -4,17 +4,17 @@
 
 struct stands list_stands(struct arena *a, const struct part *parts)
 {
-	struct stand *at;
+	struct stringer_stand *at;
 	int most = 0, n = 0;
 
 	for (const struct part *p = parts; p; p = p->next)
 		most += p->stringer ? p->count : 0;
-	at = NEW_N(a, struct stand, most + 1);
+	at = NEW_N(a, struct stringer_stand, most + 1);
 	for (const struct part *p = parts; p; p = p->next)
 		for (int i = 0; p->stringer && i < p->count; i++) {
 			double y = p->places[i].origin.y;
 			double other = frame_place(p->places[i], vec3(0, 0, p->size.thickness)).y;
-			struct stand one = { p, fmin(y, other), fmax(y, other) };
+			struct stringer_stand one = { p, fmin(y, other), fmax(y, other) };
 			int k = n++;
 			for (; k > 0 && at[k - 1].low > one.low; k--)
 				at[k] = at[k - 1];

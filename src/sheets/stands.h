@@ -7,13 +7,13 @@
 #include "pitchboard/sheet.h"
 
 /* One stringer: y of its right-hand and its left-hand face. */
-struct stand {
+struct stringer_stand {
 	const struct part *part;
 	double low, high;
 };
 
 struct stands {
-	const struct stand *at; /* from the right-hand side to the left */
+	const struct stringer_stand *at; /* from the right-hand side to the left */
 	int n;
 };
 
