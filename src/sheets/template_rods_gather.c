@@ -1,0 +1,60 @@
+#include "sheets/template_rods_gather.h"
+
+#include <string.h>
+
+static bool ticks_are_alike(const struct marking_rod *one, const struct marking_rod *other)
+{
+	if (one->n != other->n || !pattern_alike(one->end, other->end))
+		return false;
+	for (int i = 0; i < one->n; i++)
+		if (!pattern_alike(one->ticks[i].at, other->ticks[i].at) ||
+			strcmp(one->ticks[i].name, other->ticks[i].name) != 0)
+			return false;
+	return true;
+}
+
+static bool is_like(const struct named_rod *one, const struct named_rod *other)
+{
+	return !strcmp(one->what, other->what) && !strcmp(one->from, other->from) &&
+		ticks_are_alike(&one->rod, &other->rod);
+}
+
+void rod_gather(struct rod_gatherer *g, struct named_rod rod)
+{
+	for (struct named_rod *r = g->first; r; r = r->next)
+		if (is_like(r, &rod)) {
+			r->on = arena_printf(g->arena, "%s, %s", r->on, rod.on);
+			return;
+		}
+	*g->tail = NEW(g->arena, struct named_rod);
+	**g->tail = rod;
+	g->tail = &(*g->tail)->next;
+}
+
+struct rod_ticks rod_ticks_begin(struct arena *a, int room)
+{
+	return (struct rod_ticks){ a, NEW_N(a, struct rod_tick, room + 1), 0 };
+}
+
+void rod_ticks_add(struct rod_ticks *t, double at, const char *name)
+{
+	int i = t->n++;
+
+	for (; i > 0 && t->list[i - 1].at > at; i--)
+		t->list[i] = t->list[i - 1];
+	t->list[i] = (struct rod_tick){ at, name, "" };
+}
+
+struct marking_rod rod_of_ticks(struct rod_ticks t, double end)
+{
+	for (int i = 0; i < t.n; i++) {
+		t.list[i].brief = arena_printf(t.arena, "%d", i + 1);
+		t.list[i].name = arena_printf(t.arena, "%d %s", i + 1, t.list[i].name);
+	}
+	return (struct marking_rod){ .end = end, .ticks = t.list, .n = t.n };
+}
+
+const char *rod_bore_name(const struct bore *b)
+{
+	return b->text ? b->text : fixing_name(b->fixing);
+}
