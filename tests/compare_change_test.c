@@ -113,6 +113,18 @@ static void a_piece_of_the_same_size_says_what_is_cut_otherwise(void **state)
 	done(&p);
 }
 
+static void a_piece_that_only_is_glued_up_otherwise_says_so(void **state)
+{
+	struct pair p = compared(JOB(""), JOB("newels: {build: glued}\n"));
+	const struct change *c = p.changes;
+	(void)state;
+	while (c && !(c->part && c->part->kind == &part_newel))
+		c = c->next;
+	assert_non_null(c);
+	assert_non_null(strstr(c->text, "newel: made otherwise; glued up otherwise"));
+	done(&p);
+}
+
 static void a_piece_that_is_gone_is_told(void **state)
 {
 	struct pair p = compared(JOB(""),
@@ -148,6 +160,7 @@ int main(void)
 		cmocka_unit_test(what_follows_for_the_stair_is_told),
 		cmocka_unit_test(only_pieces_made_otherwise_have_changed),
 		cmocka_unit_test(a_piece_of_the_same_size_says_what_is_cut_otherwise),
+		cmocka_unit_test(a_piece_that_only_is_glued_up_otherwise_says_so),
 		cmocka_unit_test(a_piece_that_is_gone_is_told),
 		cmocka_unit_test(who_drew_it_and_when_is_no_change),
 	};

@@ -173,13 +173,25 @@ static const char *corner_words(struct finding_out *f, const struct part *was,
 	return "";
 }
 
+/* What no size and no corner shows. */
+static const char *make_words(struct finding_out *f, const struct part *was, const struct part *is)
+{
+	if (was->makeup.boards != is->makeup.boards || was->makeup.plies != is->makeup.plies)
+		return "; glued up otherwise";
+	if (was->grain != is->grain)
+		return "; its grain runs otherwise";
+	if (is->note && (!was->note || strcmp(was->note, is->note) != 0))
+		return arena_printf(f->arena, "; noted now: %s", is->note);
+	return "; its ends, edges or joints are made otherwise";
+}
+
 /* What of a piece of the same size differs. */
 static const char *shape_words(struct finding_out *f, const struct part *was, const struct part *is)
 {
 	const char *words =
 		arena_printf(f->arena, "%s%s", corner_words(f, was, is), bore_words(f, was, is));
 
-	return *words ? words : "; its ends or edges are cut otherwise";
+	return *words ? words : make_words(f, was, is);
 }
 
 static const char *part_label(struct arena *a, const struct part *p)
