@@ -9,6 +9,7 @@
 #ifndef PITCHBOARD_DRAWING_H
 #define PITCHBOARD_DRAWING_H
 
+#include <stdbool.h>
 #include <string.h>
 
 #include "pitchboard/arena.h"
@@ -123,9 +124,9 @@ struct drawing {
 	enum pen_group pens;
 	struct mark *first, **tail;
 	int mark_count;
-	int tells_changes; /* in words: no clouds are wanted */
-	int is_too_small;  /* for what should go on it, at any standard scale */
-	int is_crowded;    /* leaders run under balloons that they do not belong to */
+	bool tells_changes; /* in words: no clouds are wanted */
+	bool is_too_small;  /* for what should go on it, at any standard scale */
+	bool is_crowded;    /* leaders run under balloons that they do not belong to */
 };
 
 struct drawing *drawing_new(struct arena *a, enum drawing_use use, double width, double height);

@@ -46,7 +46,7 @@ struct box balloons_draw(struct hand h, const struct leader *list, int n)
 	double radius = balloon_radius(h);
 
 	if (balloons_are_crowded(h, list, n))
-		h.g->is_crowded = 1;
+		h.g->is_crowded = true;
 	for (int i = 0; i < n; i++) {
 		const struct leader *b = &list[i];
 		struct vec way = vec_unit(vec_sub(b->points_at, b->at));

@@ -24,7 +24,7 @@ void client_notes(struct sheet *s, const struct note *notes, int n)
 struct drawing *client_told(struct drawing *sheets)
 {
 	for (struct drawing *g = sheets; g; g = g->next)
-		g->tells_changes = 1;
+		g->tells_changes = true;
 	return sheets;
 }
 

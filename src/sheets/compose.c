@@ -68,7 +68,7 @@ struct composed sheet_compose(struct sheet *s, struct composition c, struct box 
 			break;
 	}
 	if (!fits(took, room))
-		sheet->is_too_small = 1;
+		sheet->is_too_small = true;
 	sheet->is_crowded |= trial.drawing->is_crowded;
 	struct vec by = settle(took, room, setting);
 	drawing_take(sheet, trial.drawing, by);

@@ -131,7 +131,7 @@ void sheet_of_notes(struct sheet *s, const struct note *notes, int n)
 		page = set_page(s, h, notes, n);
 	}
 	if (!page.fits)
-		s->drawing->is_too_small = 1;
+		s->drawing->is_too_small = true;
 	prose_draw(h, page.prose, prose_balance(h, page.prose, s->room, page.width), page.width);
 }
 
