@@ -246,6 +246,25 @@ static void a_housed_stringer_has_a_groove_for_every_step(void **state)
 	arena_free(b.arena);
 }
 
+/* Nine treads, ten risers of 180: the tenth has its face at 9 x 250 and goes up to the underside of
+ * the floor's nosing piece, 30 thick, at 1770. */
+static void the_last_riser_is_housed_along_the_head_cut(void **state)
+{
+	struct built b = built_from(OPEN "stringers: {open: housed}\n");
+	const struct part *p = built_part(&b, "housed stringer, right hand", 0);
+	struct vec3 top = frame_place_back(p->places[0], vec3(2250, p->places[0].origin.y, 1770));
+	const struct feature *last = p->features;
+	bool reaches = false;
+	(void)state;
+	while (last->next)
+		last = last->next;
+	for (int i = 0; i < last->at.n; i++)
+		reaches |= vec_length(vec_sub(last->at.corners[i].at, vec(top.x, top.y))) < 1e-6;
+	assert_true(reaches);
+	assert_near(p->stringer->housing->last_riser, 1770 - 9 * 180, 1e-6);
+	arena_free(b.arena);
+}
+
 /* Worked by hand: 1 in 12, rise 180, run 250, tread 30 and nosing 25, riser 18.
  * (250 + 25) / 12 = 22.917 under the tread's back, 180 / 12 = 15 behind the riser's lower edge.
  * Behind the riser the two slopes meet at x = (18 * 144 + 25) / 143 = 18.3007. */
@@ -347,6 +366,7 @@ int main(void)
 		cmocka_unit_test(a_mitred_stringer_needs_riser_boards),
 		cmocka_unit_test(a_housed_stringer_keeps_its_margin_over_the_nosing_line),
 		cmocka_unit_test(a_housed_stringer_has_a_groove_for_every_step),
+		cmocka_unit_test(the_last_riser_is_housed_along_the_head_cut),
 	};
 	return cmocka_run_group_tests(tests, NULL, NULL);
 }

@@ -205,6 +205,7 @@ struct housing {
 	double taper;                   /* of the wedges: 1 in so many; infinite: none */
 	double tread_front, tread_back; /* at the nosing, and at the face of the riser above */
 	double riser_top, riser_bottom; /* under its tread, and at its lower edge; 0: no risers */
+	double last_riser; /* its housing, along the head cut, up from the last tread; 0: none */
 	struct wedge tread_wedge, riser_wedge;
 	double wood_left; /* of the plank under the lowest point of a housing, square to its edge */
 };

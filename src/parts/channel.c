@@ -69,6 +69,17 @@ static void strike_nosing(struct path *p, const struct rod *r, int step)
 	nosing_strike_up(p, &n, front, top - r->tread);
 }
 
+/* The last riser stands against the head cut, in a groove that is open there. */
+static bool has_last_riser(const struct rod *r)
+{
+	return r->steps < r->risers && r->riser > 0;
+}
+
+double channel_last_riser(const struct rod *r)
+{
+	return has_last_riser(r) ? r->top - r->tread - channel_tread_top(r, r->steps) : 0;
+}
+
 /* What lies above the channel, counter-clockwise. */
 struct outline channel_above(const struct channel *c)
 {
@@ -87,7 +98,7 @@ struct outline channel_above(const struct channel *c)
 		strike_nosing(&p, r, i);
 		path_to(&p, channel_riser_face(r, i + 1), channel_tread_top(r, i));
 	}
-	if (r->steps < r->risers && r->riser > 0) {
+	if (has_last_riser(r)) {
 		path_to(&p, channel_riser_face(r, r->risers), r->top - r->tread);
 		path_to(&p, r->header_x, r->top - r->tread);
 	}
@@ -187,7 +198,8 @@ static struct vec riser_low(const struct channel *c, int step)
 	return channel_corner(c, step - 1, step);
 }
 
-/* One step's share of the channel: riser groove below, tread groove above. */
+/* One step's share of the channel: riser groove below, tread groove above; with the last one goes
+ * what is left for the last riser, up to the underside of the floor's nosing piece. */
 struct outline channel_step(const struct channel *c, int i)
 {
 	const struct rod *r = c->rod;
@@ -200,7 +212,10 @@ struct outline channel_step(const struct channel *c, int i)
 	strike_nosing(&p, r, i);
 	path_to(&p, back, channel_tread_top(r, i));
 	if (i == r->steps) {
-		path_to(&p, r->header_x, channel_tread_top(r, i));
+		double up = has_last_riser(r) ? r->top - r->tread : channel_tread_top(r, i);
+		if (has_last_riser(r))
+			path_to(&p, back, up);
+		path_to(&p, r->header_x, up);
 		path_to(&p, r->header_x, exit_z(c));
 	} else if (r->riser > 0) {
 		struct vec low = riser_low(c, i + 1);

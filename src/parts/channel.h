@@ -36,6 +36,9 @@ double channel_riser_face(const struct rod *r, int step);
 double channel_tread_top(const struct rod *r, int step);
 double channel_nosing_under(const struct rod *r); /* where a tread's underside begins */
 
+/* Height of the last riser's groove over the last tread; 0: it has none. */
+double channel_last_riser(const struct rod *r);
+
 /* Lower line of a tread's groove plumb under x. */
 double channel_tread_bottom(const struct channel *c, int step, double x);
 
@@ -58,7 +61,8 @@ struct wedge channel_riser_wedge(const struct channel *c, int step);
 /* What of it is laid out and sawn. */
 const struct housing *housing_of(const struct channel *c, double plank_width);
 
-/* One step's share of the channel: riser groove below, tread groove above. */
+/* One step's share of the channel: riser groove below, tread groove above; the last one's with the
+ * groove of the last riser, which is open at the head cut. */
 struct outline channel_step(const struct channel *c, int i);
 
 #endif

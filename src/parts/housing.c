@@ -62,6 +62,7 @@ const struct housing *housing_of(const struct channel *c, double plank_width)
 	h->tread_back = r->tread + h->tread_wedge.thick;
 	h->riser_top = r->riser;
 	h->riser_bottom = r->riser + h->riser_wedge.thick;
+	h->last_riser = channel_last_riser(r);
 	h->wood_left = plank_width - channel_reach(c);
 	return h;
 }

@@ -98,6 +98,11 @@ static void housing_facts(struct facts *f, const struct stair *s, const struct s
 		fact(f, "Riser housing, top / bottom",
 			arena_printf(a, "%s / %s", inches_words(a, s, h->riser_top),
 				inches_words(a, s, h->riser_bottom)));
+		if (h->last_riser > 0)
+			fact(f, "Last riser's housing",
+				arena_printf(a, "%s wide along the head cut, %s up from the tread",
+					inches_words(a, s, h->riser_top),
+					inches_words(a, s, h->last_riser)));
 		fact(f, "Wedges", wedge_words(a, s, h));
 	} else {
 		fact(f, "Tread housing", inches_words(a, s, h->tread_front));
