@@ -108,6 +108,20 @@ static void the_place_is_where_the_circle_is_empty(void **state)
 	arena_free(b.arena);
 }
 
+static void the_place_is_named_by_what_the_job_is_filled_in_with(void **state)
+{
+	(void)state;
+	struct built bars = built_from(STAIR("77 1/2\"", "10\"", "infill: {kind: bars}\n"));
+	struct built panel = built_from(STAIR("77 1/2\"", "10\"", "infill: {kind: panel}\n"));
+	struct built braced = built_from(STAIR("77 1/2\"", "10\"", "infill: {kind: braced}\n"));
+	assert_string_equal(ball_place_name(bars.stair->job, BALL_BETWEEN), "between bars");
+	assert_string_equal(ball_place_name(panel.stair->job, BALL_BETWEEN), "between panels");
+	assert_string_equal(ball_place_name(braced.stair->job, BALL_BETWEEN), "between balusters");
+	arena_free(bars.arena);
+	arena_free(panel.arena);
+	arena_free(braced.arena);
+}
+
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
@@ -117,6 +131,7 @@ int main(void)
 		cmocka_unit_test(between_bars_it_is_the_gap_square_to_them),
 		cmocka_unit_test(a_panel_lets_nothing_through_above_the_shoe),
 		cmocka_unit_test(the_place_is_where_the_circle_is_empty),
+		cmocka_unit_test(the_place_is_named_by_what_the_job_is_filled_in_with),
 	};
 	return cmocka_run_group_tests(tests, NULL, NULL);
 }

@@ -202,8 +202,9 @@ static void caps_that_would_run_into_each_other_are_refused(void **state)
 		"rail: {height: 900, level_runs: [{side: right, direction: back, length: 1200}]}\n"
 		"balusters: {section: 32, largest_gap: 120}\n"
 		"newels: {section: 90, cap: {kind: flat, overhang: 80}}\n",
-		"newels.cap: with an overhang of 80 mm two caps run into each other: there is room "
-		"for 66 mm");
+		"newels.cap: with an overhang of 80 mm the caps of the newels at the head of the "
+		"raked rail, on the right and at the beginning of a level run, on the right run "
+		"into each other: there is room for 65 mm");
 }
 
 int main(void)

@@ -111,6 +111,18 @@ static void what_is_met_by_less_than_the_tolerance_is_near(void **state)
 	arena_free(d.built.arena);
 }
 
+/* 1/16 in against 0.01 in at least (IRC R311.7.8.5): less to spare than the tolerance of 1/16 in,
+ * and still five times what is asked. */
+static void a_tolerance_larger_than_the_limit_makes_nothing_near(void **state)
+{
+	struct checked c = check(GUIDE("16", "10\"",
+		"wall_rails: [{side: left}]\n"
+		"rail: {profile: square, width: 1 1/2\", depth: 1 1/2\", edge_radius: 1/16\"}\n"));
+	(void)state;
+	assert_int_equal(checked_row(&c, "rail_edge")->state, FINDING_MET);
+	arena_free(c.built.arena);
+}
+
 static void what_a_job_does_not_show_is_not_checked(void **state)
 {
 	struct checked c = check(GUIDE("16", "10\"", ""));
@@ -194,6 +206,7 @@ int main(void)
 		cmocka_unit_test(a_value_that_would_read_like_its_limit_is_said_finer),
 		cmocka_unit_test(a_step_out_of_its_place_is_named),
 		cmocka_unit_test(what_is_met_by_less_than_the_tolerance_is_near),
+		cmocka_unit_test(a_tolerance_larger_than_the_limit_makes_nothing_near),
 		cmocka_unit_test(what_a_job_does_not_show_is_not_checked),
 		cmocka_unit_test(what_does_not_apply_says_why),
 		cmocka_unit_test(what_is_not_met_is_a_warning_at_its_key),

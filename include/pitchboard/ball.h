@@ -38,6 +38,7 @@ struct ball {
  * stair has no open side, or parts are NULL. */
 const struct ball *balls_measure(struct arena *a, const struct stair *s, const struct part *parts);
 
-const char *ball_place_name(enum ball_place place); /* "between balusters" */
+/* "between balusters", or what else the job is filled in with */
+const char *ball_place_name(const struct job *job, enum ball_place place);
 
 #endif

@@ -55,6 +55,11 @@ int length_graduation(enum units units, double mm);
 /* The value that the lettering stands for, in millimetres: what a reader would measure out. */
 double length_lettered_value(struct lettering how, double mm);
 
+/* The value itself where it lies on the graduation that is lettered, else the next one up (1) or
+ * down
+ * (-1): for a limit that must hold when it is measured out. */
+double length_on_graduation(struct lettering how, double mm, int way);
+
 /* An angle in degrees, to 0.1: 36.9°. */
 const char *angle_letter(struct arena *a, double radians);
 

@@ -124,10 +124,21 @@ const struct ball *balls_measure(struct arena *a, const struct stair *s, const s
 	return first;
 }
 
-const char *ball_place_name(enum ball_place place)
+static const char *between_name(enum infill_name kind)
+{
+	switch (kind) {
+	case INFILL_PLAIN:
+	case INFILL_BRACED: return "between balusters";
+	case INFILL_BARS: return "between bars";
+	case INFILL_PANEL: return "between panels";
+	}
+	return "";
+}
+
+const char *ball_place_name(const struct job *job, enum ball_place place)
 {
 	switch (place) {
-	case BALL_BETWEEN: return "between balusters";
+	case BALL_BETWEEN: return between_name(job->infill.kind);
 	case BALL_TRIANGLE: return "in the triangle of tread, riser and bottom rail";
 	case BALL_AT_NEWEL: return "at a newel";
 	case BALL_AT_WALL: return "at the end of the wall";

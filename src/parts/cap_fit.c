@@ -74,21 +74,60 @@ static double above_rail_needed(const struct post *p)
 /* No newel stands so far from another; a size that can be lettered. */
 #define ALONE 100000.0
 
-/* From this newel's face to that of the nearest beside it. */
-static double room_beside(const struct post *p)
+/* The newel nearest to another, face to face, and which it is. */
+struct neighbour {
+	double room;
+	const struct stretch *of;
+	bool at_foot;
+};
+
+static struct neighbour nearest_newel(const struct post *p)
 {
-	double room = ALONE, half = p->section / 2;
+	struct neighbour n = { .room = ALONE };
+	double half = p->section / 2;
 	for (const struct stretch *s = p->all; s; s = s->next) {
 		const struct rail_end ends[2] = { s->foot, s->head };
 		for (int i = 0; i < 2; i++) {
 			struct vec3 at = vec3(ends[i].newel_x + half, 0, 0);
 			struct vec3 on = frame_place_back(p->place, frame_place(s->axes, at));
 			double off = fmax(fabs(on.y - half), fabs(on.z - half));
-			if (rail_end_has_newel(ends[i]) && off > 1)
-				room = fmin(room, off - p->section);
+			if (rail_end_has_newel(ends[i]) && off > 1 && off - p->section < n.room)
+				n = (struct neighbour){ off - p->section, s, i == 0 };
 		}
 	}
-	return room;
+	return n;
+}
+
+static const char *newel_words(struct arena *a, const struct stretch *s, bool at_foot)
+{
+	const char *hand = s->side->hand == HAND_LEFT ? "left" : "right";
+	if (s->run)
+		return arena_printf(a, "at the %s of a level run, on the %s",
+			at_foot ? "beginning" : "end", hand);
+	return arena_printf(a, "at the %s of the raked rail, on the %s", at_foot ? "foot" : "head",
+		hand);
+}
+
+/* What an overhang may be, or, where there is room for next to none, how far apart. */
+static struct demand keeps_off(struct arena *a, const struct post *p)
+{
+	double overhang = p->rod->job->newels.cap.overhang;
+	struct neighbour n = nearest_newel(p);
+	struct lettering l = job_lettering(p->rod->job);
+	struct demand d = { n.room / 2 >= overhang - NEAR_ENOUGH, "overhang", NULL, NULL };
+	if (d.holds)
+		return d;
+	double most = length_on_graduation(l, fmax(0, n.room / 2), -1);
+	d.hint = arena_printf(a, "%s, or set the newels %s further apart",
+		most > 0 ? arena_printf(a, "take at most %s", letter(a, p, most)) : "kind: none",
+		letter(a, p, length_on_graduation(l, 2 * overhang - n.room, 1)));
+	d.fault = arena_printf(a,
+		"with an overhang of %s the caps of the newels %s and %s run into each other: "
+		"there is room for %s",
+		letter(a, p, overhang),
+		newel_words(a, p->stretch, p->end.newel_x <= p->stretch->foot.newel_x),
+		newel_words(a, n.of, n.at_foot), letter(a, p, most));
+	return d;
 }
 
 bool cap_fits(struct arena *a, const struct post *p, const struct cap *c, struct diags *d)
@@ -97,13 +136,8 @@ bool cap_fits(struct arena *a, const struct post *p, const struct cap *c, struct
 	const struct job_newel_cap *k = &r->job->newels.cap;
 	bool at_wall = p->is_bottom && p->side->from > 1;
 	double chamfer = c->kind == CAP_CHAMFERED ? k->chamfer : 0, above = above_rail_needed(p);
-	double beside = room_beside(p) / 2;
 	const struct demand demands[] = {
-		{ k->overhang <= beside + NEAR_ENOUGH, "overhang", NULL,
-			arena_printf(a,
-				"with an overhang of %s two caps run into each other: there is "
-				"room for %s",
-				letter(a, p, k->overhang), letter(a, p, fmax(0, beside))) },
+		keeps_off(a, p),
 		{ k->quarter_round <= k->overhang + NEAR_ENOUGH, "quarter_round",
 			"take a smaller one, 0 for none, or more overhang",
 			arena_printf(a, "a quarter-round of %s shows beyond the overhang of %s",

@@ -64,6 +64,28 @@ static bool overlap(struct box a, struct box b)
 		a.y0 < b.y1 - NEAR_ENOUGH && b.y0 < a.y1 - NEAR_ENOUGH;
 }
 
+/* A size that is to be cleared, on the tape's next graduation. */
+static const char *letter_up(const struct run_check *c, double mm)
+{
+	return letter(c, length_on_graduation(c->lettering, mm, 1));
+}
+
+/* Across it must pass the opening's far end; along or away from it, its edge. */
+static const char *way_off(const struct run_check *c, const struct run_line *l, struct box opening)
+{
+	struct box b = level_run_box(c->rod, l);
+	if (l->run->direction != RUN_ACROSS)
+		return arena_printf(c->arena,
+			"go out %s further, or begin that much further from "
+			"the opening's edge",
+			letter_up(c, b.y1 - opening.y0));
+	if (!isfinite(opening.x0))
+		return "give opening.length, and go back past its end";
+	return arena_printf(c->arena,
+		"make the run back before it %s longer, past the opening's end",
+		letter_up(c, b.x1 - opening.x0));
+}
+
 /* There must be a floor under it, and no wall in it. */
 static bool has_floor(const struct run_check *c, const struct run_line *l)
 {
@@ -77,12 +99,11 @@ static bool has_floor(const struct run_check *c, const struct run_line *l)
 	if (l->is_met && l->run->direction == RUN_OUT)
 		b.y1 = fmin(b.y1, opening.y0);
 	if (overlap(b, opening))
-		refuse(c, l, "length", "go out further, or begin further from the opening's edge",
-			"this run stands over the opening");
+		refuse(c, l, "length", way_off(c, l, opening), "this run stands over the opening");
 	else if (!other->is_open && b.y1 > r->width + NEAR_ENOUGH)
 		refuse(c, l, "length",
 			arena_printf(c->arena, "make it at least %s shorter",
-				letter(c, b.y1 - r->width)),
+				letter_up(c, b.y1 - r->width)),
 			"this run goes into the wall on the other side");
 	else
 		return true;
@@ -99,7 +120,7 @@ static bool keeps_clear(const struct run_check *c, const struct run_line *l)
 		return true;
 	diag_error(c->diags, rod_pos(r, r->job->opening.src, "width"),
 		arena_printf(c->arena, "it has to be %s wider on this side",
-			letter(c, reach - past)),
+			letter_up(c, reach - past)),
 		"opening: the floor under a level run would run into the treads, rail or newels "
 		"on the %s",
 		c->side->hand == HAND_RIGHT ? "right" : "left");
@@ -120,7 +141,7 @@ static void warn_short(const struct run_check *c, const struct run_line *l)
 		gap < TO_THE_WALL)
 		return;
 	diag_warning(c->diags, node_pos(l->run->src, "length"),
-		arena_printf(c->arena, "make it %s longer", letter(c, gap)),
+		arena_printf(c->arena, "make it %s longer", letter_up(c, gap)),
 		"rail.level_runs: this run is said to end at a wall, and stops %s short of it",
 		letter(c, gap));
 }

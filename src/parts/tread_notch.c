@@ -194,6 +194,12 @@ static const char *say(const struct trial *c, double mm)
 	return length_say(c->a, job_lettering(c->rod->job), mm);
 }
 
+/* A limit: what may be written. */
+static const char *say_down(const struct trial *c, double mm)
+{
+	return say(c, length_on_graduation(job_lettering(c->rod->job), mm, -1));
+}
+
 static bool step_is_there(const struct trial *c)
 {
 	if (c->notch->step <= c->rod->steps)
@@ -236,14 +242,16 @@ static bool wood_is_left(const struct trial *c, const struct tread_plan *t)
 	double across = at_back ? t->depth - strip - LEAST_LEFT : t->depth - LEAST_LEFT;
 	double reach = n->from + (at_back ? n->along : n->across);
 	int before = c->diags->errors;
+	const char *hint = arena_printf(c->a, "%s of the tread stay beside a wall in it",
+		say(c, length_on_graduation(job_lettering(r->job), LEAST_LEFT, 1)));
 	if (n->along > along)
-		diag_error(c->diags, node_pos(n->src, "along"), NULL,
+		diag_error(c->diags, node_pos(n->src, "along"), at_back ? NULL : hint,
 			"treads.notches: %s along is too long for the tread: at most %s",
-			say(c, n->along), say(c, along));
+			say(c, n->along), say_down(c, along));
 	else if (n->across > across)
-		diag_error(c->diags, node_pos(n->src, "across"), NULL,
+		diag_error(c->diags, node_pos(n->src, "across"), hint,
 			"treads.notches: %s across is too deep for the tread: at most %s",
-			say(c, n->across), say(c, across));
+			say(c, n->across), say_down(c, across));
 	else if (reach > (at_back ? r->width : t->depth) + NEAR_ENOUGH)
 		diag_error(c->diags, node_pos(n->src, "from"), NULL,
 			"treads.notches: it ends %s off, past the tread's %s", say(c, reach),

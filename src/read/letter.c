@@ -121,6 +121,13 @@ double length_lettered_value(struct lettering how, double mm)
 	return (double)p.n * unit_mm(how.units) / p.of;
 }
 
+double length_on_graduation(struct lettering how, double mm, int way)
+{
+	double step = unit_mm(how.units) / how.fraction, steps = mm / step;
+
+	return step * (way > 0 ? ceil(steps - 1e-6) : floor(steps + 1e-6));
+}
+
 const char *angle_letter(struct arena *a, double radians)
 {
 	long long tenths = llround(radians * 1800 / PI);

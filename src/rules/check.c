@@ -90,14 +90,17 @@ static double tolerance_in(const struct judging *w, enum gauge_unit unit)
 	return 0;
 }
 
+/* No tolerance is more than the limit itself: next to a small one all would be near. */
 static enum finding_state judge(struct rule_room room, double tolerance)
 {
+	double close = fmin(tolerance, fabs(room.limit));
+
 	/* of nothing at all there is no less */
 	if (room.limit == 0 && room.left > -NEAR_ENOUGH)
 		return FINDING_MET;
 	if (room.left < -NEAR_ENOUGH || (room.is_strict && room.left < NEAR_ENOUGH))
 		return FINDING_NOT_MET;
-	return room.left < tolerance - NEAR_ENOUGH ? FINDING_NEAR : FINDING_MET;
+	return room.left < close - NEAR_ENOUGH ? FINDING_NEAR : FINDING_MET;
 }
 
 /* ---- findings ---- */

@@ -108,9 +108,9 @@ static const char *ball_at(const struct survey *s, const struct ball *b)
 
 	if (!b->on_rake)
 		return arena_printf(s->arena, "%s, at the upper floor, %s", side,
-			ball_place_name(b->place));
+			ball_place_name(s->stair->job, b->place));
 	return arena_printf(s->arena, "%s, over step %d, %s", side, b->step,
-		ball_place_name(b->place));
+		ball_place_name(s->stair->job, b->place));
 }
 
 enum opening { OPENING_TRIANGLE, OPENING_OTHER };
@@ -201,7 +201,7 @@ static struct mend mend_drop(const struct survey *s, struct shortfall f)
  * the rail a ball may find more room; where the next one then stands, keys do not say alone. */
 static bool is_set_gap(const struct survey *s, struct shortfall f)
 {
-	return strstr(f.reading->most_at, ball_place_name(BALL_BETWEEN)) &&
+	return strstr(f.reading->most_at, ball_place_name(s->stair->job, BALL_BETWEEN)) &&
 		f.reading->most < s->stair->job->balusters.largest_gap + 1;
 }
 

@@ -103,7 +103,7 @@ struct table guard_balls_table(struct arena *a, const struct sheet_context *c,
 		const struct ball *b = balls->list[i].ball;
 		const struct finding *f = limit_for(c->findings, gauge_of(b));
 		row[0] = balls->list[i].letter;
-		row[1] = ball_place_name(b->place);
+		row[1] = ball_place_name(c->stair->job, b->place);
 		row[2] = where_words(a, b);
 		row[3] = inches_words(a, c->stair, b->diameter);
 		row[4] = f ? f->asked : c->findings ? "no limit entered" : "no code named";
@@ -125,7 +125,8 @@ struct closeup guard_ball_closeup(struct arena *a, const struct sheet_context *c
 
 	spec.at = vec3_dot(b->at, view_frame(from).w) + BEFORE;
 	struct closeup t = { .context = c,
-		.title = arena_printf(a, "Ball %s, %s", g->letter, ball_place_name(b->place)),
+		.title = arena_printf(a, "Ball %s, %s", g->letter,
+			ball_place_name(c->stair->job, b->place)),
 		.view = view_make(a, c->parts, spec),
 		.window = { at.x - half, at.y - half, at.x + half, at.y + half },
 		.ball = at,

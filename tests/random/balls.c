@@ -259,7 +259,7 @@ static const char *all_pass(struct arena *a, const struct shades *all, const str
 		double clear = 2 * clear_at(all, vec(at.x, at.z));
 		if (clear < b->diameter - AGREED)
 			return arena_printf(a, "a ball of %.3f %s: only %.3f passes", b->diameter,
-				ball_place_name(b->place), clear);
+				ball_place_name(all->stretch->rod->job, b->place), clear);
 	}
 	return NULL;
 }
