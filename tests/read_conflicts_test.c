@@ -227,7 +227,7 @@ static const struct said_case cases[] = {
 		"^ one of all, total_rise, structural_rise, width, total_run, "
 		"opening_length, opening_width, floor_thickness, ceiling_height, "
 		"upper_ceiling_height, foot_landing_depth, foot_landing_width, "
-		"head_landing_depth or head_landing_width\n"
+		"head_landing_depth, head_landing_width or notches\n"
 		"refused\n" },
 	/* clang-format on */
 };

@@ -277,6 +277,18 @@ static void sizes_are_open_until_they_are_said_to_be_measured(void **state)
 	assert_false(job_is_measured(job_of(some), "floor_thickness"));
 }
 
+static void notches_are_measured_on_site_where_there_are_any(void **state)
+{
+	static const char cut_out[] =
+		SOUND "treads: {notches: [{step: 3, at: left, along: 3\", across: 4\"}]}\n";
+	const char *taken = arena_printf(arena,
+		"%smeasured: {by: me, date: 2026-11-01, sizes: [total_rise, notches]}\n", cut_out);
+
+	(void)state;
+	assert_string_equal(unmeasured(job_of(cut_out)), "total_rise notches ");
+	assert_string_equal(unmeasured(job_of(taken)), "");
+}
+
 static void the_width_is_measured_only_between_walls(void **state)
 {
 	static const char form[] = "pitchboard: 1\njob: {name: Test}\nfloors: {total_rise: 107}\n"
@@ -398,6 +410,7 @@ int main(void)
 		cmocka_unit_test(what_was_typed_is_no_assumption),
 		cmocka_unit_test(a_default_that_cannot_matter_is_no_assumption),
 		cmocka_unit_test(sizes_are_open_until_they_are_said_to_be_measured),
+		cmocka_unit_test(notches_are_measured_on_site_where_there_are_any),
 		cmocka_unit_test(the_width_is_measured_only_between_walls),
 		cmocka_unit_test(a_measured_structural_rise_makes_the_finished_one_measured),
 		cmocka_unit_test(the_fingerprint_follows_every_byte),

@@ -73,9 +73,9 @@ static void wedge_add(struct pieces *list, const struct channel *c, struct drive
 	p->makeup.gang_width = d.w.thin + d.w.thick + job->stock.kerf;
 	taper_add(a, p, c);
 	p->note = arena_printf(a,
-		"two head to tail out of a straight-grained strip %s wide, on a tapering jig that "
-		"holds them down; glued, driven tight",
-		length_say(a, l, p->makeup.gang_width));
+		"two head to tail out of a straight-grained strip %s x %s, whichever the set-ups "
+		"plane the board to, on a tapering jig that holds them down; glued, driven tight",
+		length_say(a, l, p->makeup.gang_width), length_say(a, l, depth));
 }
 
 /* Driven forwards under its tread, from the back. */

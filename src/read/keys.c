@@ -64,6 +64,7 @@ static const struct choice sizes[] = {
 	{ "foot_landing_width", 11 },
 	{ "head_landing_depth", 12 },
 	{ "head_landing_width", 13 },
+	{ "notches", 14 },
 	{ 0 },
 };
 

@@ -24,6 +24,7 @@ static const struct {
 	{ "foot_landing_width", offsetof(struct job, landings.at[LANDING_FOOT].src), "width" },
 	{ "head_landing_depth", offsetof(struct job, landings.at[LANDING_HEAD].src), "depth" },
 	{ "head_landing_width", offsetof(struct job, landings.at[LANDING_HEAD].src), "width" },
+	{ "notches", offsetof(struct job, treads.src), "notches" },
 };
 
 enum { MEASUREMENTS = sizeof(measurements) / sizeof(measurements[0]) };
