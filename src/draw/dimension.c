@@ -18,7 +18,11 @@
 
 struct dims dims_begin(struct drawing *g, struct measure m, double letter, struct box around)
 {
-	return (struct dims){ .drawing = g, .measure = m, .letter = letter, .around = around };
+	return (struct dims){ .drawing = g,
+		.measure = m,
+		.letter = letter,
+		.around = around,
+		.lowest = -INFINITY };
 }
 
 static bool is_upright(enum dim_side side)
@@ -110,11 +114,13 @@ static int crossings(const struct dim_chain *c, double from, double to)
 }
 
 /* Over the free end of its chain; a link that is alone has two. */
-static struct figure past_the_end(const struct dim_chain *c, int i, struct figure f)
+static struct figure past_the_end(const struct dims *d, const struct dim_chain *c, int i,
+	struct figure f)
 {
 	const struct dim_link *l = &c->links[i];
 	double after = l->b + TICK, before = l->a - TICK - f.width;
-	bool goes_before = i == 0 &&
+	bool is_low = is_upright(c->side) && before < d->lowest;
+	bool goes_before = i == 0 && !is_low &&
 		(c->n > 1 ||
 			crossings(c, before, before + f.width) <
 				crossings(c, after, after + f.width));
@@ -139,7 +145,7 @@ static struct figure lay_figure(const struct dims *d, const struct dim_chain *c,
 	if (f.width + 2 * TEXT_AIR <= l->b - l->a)
 		return f;
 	if (i == c->n - 1 || i == 0)
-		f = past_the_end(c, i, f);
+		f = past_the_end(d, c, i, f);
 	else
 		f.tier = 1;
 	while (clashes(before, i, f))

@@ -43,6 +43,7 @@ struct dims {
 	struct measure measure;
 	double letter;     /* height of a capital */
 	struct box around; /* the view, with whatever else the lanes must keep clear of */
+	double lowest;     /* no figure of an upright lane begins lower: something stands there */
 	struct dim_chain *first[DIM_SIDES];
 };
 

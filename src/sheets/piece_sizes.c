@@ -101,6 +101,8 @@ static struct box draw_across(struct sheet *s, const struct piece_view *v,
 	struct box used = box_scale(v->box, scale);
 	struct dims d = dims_begin(s->drawing, s->hand.measure, s->hand.letter, used);
 
+	/* below stands the first of the running positions */
+	d.lowest = used.y0;
 	lanes(&d, s, DIM_LEFT, sizes, used.x0, scale);
 	return dims_draw(&d);
 }
