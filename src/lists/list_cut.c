@@ -84,6 +84,14 @@ static const char *grain_words(enum grain grain)
 	return "either";
 }
 
+/* A strip for several whose width is the board's thickness. */
+static const char *lie_words(const struct part *p, const struct blank *b)
+{
+	bool on_edge = b && b->gang > 1 && fabs(b->thickness - p->makeup.gang_width) < NEAR_ENOUGH;
+
+	return on_edge ? "along, on edge" : grain_words(p->grain);
+}
+
 static bool shows(const struct drawing *g, const char *mark)
 {
 	for (int i = 0; g->shows && g->shows[i]; i++)
@@ -139,7 +147,7 @@ static void add(struct list_maker *m, const struct list_sources *from, const str
 	row[CUT_THICK] = cell_length(m, p->size.thickness);
 	row[CUT_WIDE] = cell_length(m, p->size.width);
 	row[CUT_LONG] = cell_length(m, part_sawn_length(p));
-	row[CUT_GRAIN] = cell_text(grain_words(p->grain));
+	row[CUT_GRAIN] = cell_text(lie_words(p, b));
 	row[CUT_ENDS] = cell_text(ends_words(m->arena, p));
 	row[CUT_SHOWN] = cell_text(shown_on(m->arena, p, from->sheets));
 	if (from->telling == CHANGES_BY_COLUMN)
