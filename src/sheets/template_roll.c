@@ -18,7 +18,6 @@
 #define WORDS_WIDTH 140.0
 #define WORDS_GAP 10.0
 #define FIGURES_LEFT (SIDE + 2 * (WORDS_WIDTH + WORDS_GAP))
-#define FIGURES_LEAST 100.0
 #define BLOCK_ROWS 8 /* of the table of positions, where there is room beside it */
 
 struct roll {
@@ -63,11 +62,12 @@ static void lay_out_head(struct roll *r)
 	r->head = 6 + fmax((r->rows + 1) * POSITION_ROW, fmax(40, l.n * TEMPLATE_PITCH));
 }
 
-/* One page as long as the pattern; or several of the greatest length, with a lap. */
-static struct vec roll_window(const struct pattern *p)
+/* One page as long as the pattern, or as the head over it where one block of figures is all that
+ * stands there; or several of the greatest length, with a lap. */
+static struct vec roll_window(const struct pattern *p, double figures)
 {
 	double length = fmax(box_width(p->box) + 2 * TILE_EDGE,
-		FIGURES_LEFT + FIGURES_LEAST + TEMPLATE_MARGIN - 2 * SIDE);
+		FIGURES_LEFT + figures + TEMPLATE_MARGIN - 2 * SIDE);
 
 	return vec(fmin(length, PAGE_MOST - 2 * SIDE), box_height(p->box) + 2 * TILE_EDGE);
 }
@@ -77,7 +77,8 @@ static struct roll roll_make(struct arena *a, const struct template_job *t)
 	struct roll r = { .sheets = template_sheets(a, t, USE_ROLL, "roll", PAPER_AS_GIVEN) };
 	struct template_sheets *s = &r.sheets;
 
-	r.tiling = tiling_make(a, &t->pattern, roll_window(&t->pattern), ROLL_LAP);
+	double figures = positions_width(s, t->positions.n, t->positions);
+	r.tiling = tiling_make(a, &t->pattern, roll_window(&t->pattern, figures), ROLL_LAP);
 	r.tiling.names = TILES_IN_A_ROW;
 	r.tiling.prefix = arena_printf(a, "%s/", template_id(a, t));
 	r.positions = t->positions;
