@@ -9,6 +9,7 @@
 #include <stdarg.h>
 #include <stddef.h>
 #include <stdint.h>
+#include <string.h>
 
 #include <cmocka.h>
 
@@ -158,6 +159,19 @@ static void a_hole_for_the_screw_of_another_piece_is_not_marked_out(void **state
 	arena_free(a);
 }
 
+/* Turned over, a hole 12 from one face of 40 would be 28 from it. */
+static void a_sawtooth_with_holes_off_its_middle_says_which_face_is_up(void **state)
+{
+	struct arena *a = arena_new();
+	struct bench_stair *b = bench_stair(a, 5, STRINGER_SAWTOOTH, STRINGER_EITHER_HAND);
+	(void)state;
+	drill(a, &b->part, dowel_at(408, 20));
+	assert_non_null(strstr(stringer_face_words(&b->part), "either face up"));
+	drill(a, &b->part, dowel_at(708, 12));
+	assert_non_null(strstr(stringer_face_words(&b->part), "RIGHT-HAND FACE UP"));
+	arena_free(a);
+}
+
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
@@ -167,6 +181,7 @@ int main(void)
 		cmocka_unit_test(through_the_plank_is_measured_from_the_face_that_lies_up),
 		cmocka_unit_test(a_hole_is_on_the_rod_of_its_stringer),
 		cmocka_unit_test(a_hole_for_the_screw_of_another_piece_is_not_marked_out),
+		cmocka_unit_test(a_sawtooth_with_holes_off_its_middle_says_which_face_is_up),
 	};
 	return cmocka_run_group_tests(tests, NULL, NULL);
 }

@@ -3,6 +3,8 @@
 #include "sheets/template_stringer.h"
 #include "sheets/words.h"
 
+#define OFF_MIDDLE 0.1 /* less is within the width of a scribed line */
+
 bool stringer_is_mirrored(const struct stringer *s)
 {
 	switch (s->kind) {
@@ -33,10 +35,22 @@ const char *stringer_hand_words(enum stringer_hand hand)
 	return "";
 }
 
-const char *stringer_face_words(enum stringer_kind kind)
+/* Laid over, a hole in an edge would come off its mate. */
+static bool is_alike_from_both_faces(const struct part *p)
 {
-	switch (kind) {
-	case STRINGER_SAWTOOTH: return "Cuts are square: either face up";
+	for (const struct bore *b = p->bores; b; b = b->next)
+		if (fabs(b->at.origin.z - p->size.thickness / 2) > OFF_MIDDLE)
+			return false;
+	return true;
+}
+
+const char *stringer_face_words(const struct part *p)
+{
+	switch (p->stringer->kind) {
+	case STRINGER_SAWTOOTH:
+		return is_alike_from_both_faces(p)
+			? "Cuts are square: either face up"
+			: "RIGHT-HAND FACE UP, going up: holes are off the middle";
 	case STRINGER_MITRED: return "OUTER FACE UP";
 	case STRINGER_HOUSED: return "INNER FACE UP: the face with the housings";
 	}
