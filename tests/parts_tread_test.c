@@ -240,6 +240,24 @@ static void a_nosing_rounder_than_its_overhang_is_refused(void **state)
 	arena_free(b.arena);
 }
 
+/* 97 1/8 in thirteen rises is 7.471, lettered 7 1/2; 97 1/2 in thirteen is 7 1/2. */
+static void a_riser_lettered_wider_than_its_rise_says_so(void **state)
+{
+	struct built over =
+		built_from("pitchboard: 1\njob: {name: Test}\n"
+			   "floors: {total_rise: 97 1/8\"}\n"
+			   "stair: {width: 36\", segments: [{risers: 13, run: 10\"}]}\n");
+	struct built even =
+		built_from("pitchboard: 1\njob: {name: Test}\n"
+			   "floors: {total_rise: 97 1/2\"}\n"
+			   "stair: {width: 36\", segments: [{risers: 13, run: 10\"}]}\n");
+	(void)state;
+	assert_non_null(strstr(built_part(&over, "riser", 1)->note, "trim it to the rise"));
+	assert_null(built_part(&even, "riser", 1)->note);
+	arena_free(over.arena);
+	arena_free(even.arena);
+}
+
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
@@ -258,6 +276,7 @@ int main(void)
 		cmocka_unit_test(the_nosing_piece_makes_the_last_rise_equal),
 		cmocka_unit_test(a_flush_last_tread_needs_no_nosing_piece),
 		cmocka_unit_test(a_nosing_rounder_than_its_overhang_is_refused),
+		cmocka_unit_test(a_riser_lettered_wider_than_its_rise_says_so),
 	};
 	return cmocka_run_group_tests(tests, NULL, NULL);
 }

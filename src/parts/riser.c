@@ -134,6 +134,19 @@ static void add_newel_notches(struct arena *a, struct part *p, const struct rod 
 	}
 }
 
+/* So much more on paper than in the wood, and the tread over it would be held up. */
+#define HOLDS_UP 0.25
+
+/* The graduations that a job is lettered in are seldom the rise. */
+static void note_rounding(struct arena *a, struct part *p, const struct rod *r)
+{
+	struct lettering l = job_lettering(r->job);
+	if (length_lettered_value(l, p->size.width) - p->size.width < HOLDS_UP)
+		return;
+	const char *words = "its width is a little under what is lettered: trim it to the rise";
+	p->note = p->note ? arena_printf(a, "%s; %s", p->note, words) : words;
+}
+
 static void riser_add(struct pieces *list, const struct rod *r, int step)
 {
 	struct riser_end left = riser_end(r, &r->sides[HAND_LEFT], step);
@@ -161,6 +174,7 @@ static void riser_add(struct pieces *list, const struct rod *r, int step)
 	add_newel_notches(list->arena, p, r, &bands);
 	if (step == 1)
 		bend_on(list->arena, p, r);
+	note_rounding(list->arena, p, r);
 }
 
 static struct part *make(struct arena *a, const struct stair *s, const struct flight *f,
