@@ -6,6 +6,12 @@
 #define STRAIGHT 3.0 /* the line runs on beyond the edge before it bends */
 #define BEND 3.5     /* height of the bend to the figure's place */
 #define FOOT_GAP 0.8
+#define PITCH 1.5 /* of figures side by side, in letter heights */
+
+double running_length(struct hand h, int n)
+{
+	return n * h.letter * PITCH;
+}
 
 struct box draw_running(struct hand h, enum dim_side side, double edge,
 	const struct running_mark *marks, int n)
@@ -16,7 +22,7 @@ struct box draw_running(struct hand h, enum dim_side side, double edge,
 
 	for (int i = 0; i < n; i++)
 		at[i] = marks[i].at;
-	spread(h.g->arena, at, n, h.letter * 1.5);
+	spread(h.g->arena, at, n, h.letter * PITCH);
 	for (int i = 0; i < n; i++) {
 		const struct vec line[] = { vec(marks[i].at, marks[i].foot + way * FOOT_GAP),
 			vec(marks[i].at, edge + way * STRAIGHT),

@@ -19,6 +19,9 @@ struct running_mark {
 	const char *text;
 };
 
+/* The least length in which so many stand side by side. */
+double running_length(struct hand h, int n);
+
 /* Above or below `edge` (DIM_ABOVE, DIM_BELOW); marks in rising order.  The box it took. */
 struct box draw_running(struct hand h, enum dim_side side, double edge,
 	const struct running_mark *marks, int n);

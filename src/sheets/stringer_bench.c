@@ -88,11 +88,15 @@ static struct vec zero_corner(const struct part *p)
 	return zero;
 }
 
+#define ROW_SHARE 0.9 /* of the paper's width: margins and the words at both ends take the rest */
+
 enum plank_half { UPPER_HALF, LOWER_HALF };
 
-/* Holes whose mouth is in this half of the plank, each with the letter of its kind. */
+/* Holes whose mouth is in this half of the plank, each with the letter of its kind, beside the
+ * `others` in their row; where that row would be longer than the sheet, the table alone has them.
+ */
 static int add_bores(struct sheet *s, const struct bench *bench, enum plank_half half,
-	struct running_mark *m)
+	struct running_mark *m, int others)
 {
 	const struct stringer_bores *b = &bench->bores;
 	struct arena *a = s->drawing->arena;
@@ -107,7 +111,7 @@ static int add_bores(struct sheet *s, const struct bench *bench, enum plank_half
 		m[n].text = arena_printf(a, "%s %s", bore_letter(a, b->kind[i]), m[n].text);
 		n++;
 	}
-	return n;
+	return running_length(s->hand, others + n) < s->drawing->width * ROW_SHARE ? n : 0;
 }
 
 /* Zero, and along the upper edge every riser cut meeting a tread cut. */
@@ -122,7 +126,7 @@ static struct box run_above(struct sheet *s, const struct bench *bench, double e
 	m[n++] = mark_at(a, t, zero_corner(t->part), bench->scale);
 	for (int i = 0; i < w->steps; i++)
 		m[n++] = mark_at(a, t, w->tread_corners[i], bench->scale);
-	n += add_bores(s, bench, UPPER_HALF, m + n);
+	n += add_bores(s, bench, UPPER_HALF, m + n, n);
 	put_in_order(t, m, n);
 	return draw_running(s->hand, DIM_ABOVE, edge, m, n);
 }
@@ -143,7 +147,7 @@ static struct box run_below(struct sheet *s, const struct bench *bench)
 	for (int i = 0; i < o->n; i++)
 		if (o->corners[i].at.y < NEAR_ENOUGH * 1000)
 			m[n++] = mark_at(a, t, o->corners[i].at, bench->scale);
-	n += add_bores(s, bench, LOWER_HALF, m + n);
+	n += add_bores(s, bench, LOWER_HALF, m + n, n);
 	put_in_order(t, m, n);
 	return draw_running(s->hand, DIM_BELOW, 0, m, n);
 }

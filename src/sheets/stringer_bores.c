@@ -89,16 +89,32 @@ static const char *mouth_words(struct arena *a, const struct stair *s, struct bo
 	return arena_printf(a, "%s x %s", inches_words(a, s, z.length), width);
 }
 
-/* Their positions along the plank, in one cell. */
+/* Of one kind, in one cell: so that a table of many breaks where a sheet ends. */
+#define MOST_ALONG 12
+
+/* Positions along the plank of those of a kind, from the one that is `first` among them. */
 static const char *along_words(struct arena *a, const struct stair *s,
-	const struct stringer_bores *b, int kind)
+	const struct stringer_bores *b, int kind, int first)
 {
 	struct text t = { .arena = a };
 
-	for (int i = 0; i < b->bores.n; i++)
-		if (b->kind[i] == kind)
+	for (int i = 0, n = 0; i < b->bores.n; i++) {
+		if (b->kind[i] != kind)
+			continue;
+		if (n >= first && n < first + MOST_ALONG)
 			text_join(&t, "; ", inches_words(a, s, b->bores.bore[i].at.origin.x));
+		n++;
+	}
 	return text_chars(&t);
+}
+
+static int count_of(const struct stringer_bores *b, int kind)
+{
+	int n = 0;
+
+	for (int i = 0; i < b->bores.n; i++)
+		n += b->kind[i] == kind;
+	return n;
 }
 
 static const struct unit_bore *first_of(const struct stringer_bores *b, int kind)
@@ -129,9 +145,18 @@ static void bore_row(struct arena *a, const struct stringer_subject *t,
 	row[1] = bore_purpose(bore->bore);
 	row[2] = mouth_words(a, s, bore->bore->size);
 	row[3] = inches_words(a, s, bore->bore->size.depth);
-	row[4] = along_words(a, s, b, kind);
+	row[4] = along_words(a, s, b, kind, 0);
 	row[5] = inches_words(a, s, bore->at.origin.y);
 	row[6] = inches_words(a, s, under_the_face(t, bore));
+}
+
+static void goes_on_row(struct arena *a, const struct stringer_subject *t,
+	const struct stringer_bores *b, int kind, int first, const char **row)
+{
+	for (int i = 0; i < COLUMNS; i++)
+		row[i] = "";
+	row[0] = bore_letter(a, kind);
+	row[4] = along_words(a, t->context->stair, b, kind, first);
 }
 
 struct table stringer_bore_table(struct arena *a, const struct stringer_subject *t)
@@ -141,13 +166,17 @@ struct table stringer_bore_table(struct arena *a, const struct stringer_subject 
 		{ "Along", ALIGN_LEFT, 30 }, { "across", ALIGN_RIGHT, 0 },
 		{ "from face up", ALIGN_RIGHT, 0 } };
 	struct stringer_bores b = stringer_bores(a, t->part);
-	const char **cells = NEW_N(a, const char *, COLUMNS *b.kinds + 1);
+	int rows = 0;
+	const char **cells = NEW_N(a, const char *, COLUMNS *(b.kinds + b.bores.n) + 1);
 
-	for (int i = 0; i < b.kinds; i++)
-		bore_row(a, t, &b, i, cells + COLUMNS * i);
+	for (int i = 0; i < b.kinds; i++) {
+		bore_row(a, t, &b, i, cells + COLUMNS * rows++);
+		for (int first = MOST_ALONG; first < count_of(&b, i); first += MOST_ALONG)
+			goes_on_row(a, t, &b, i, first, cells + COLUMNS * rows++);
+	}
 	return (struct table){ .title = arena_printf(a, "%s: holes and mortises", t->part->mark),
 		.columns = columns,
 		.column_count = COLUMNS,
 		.cells = cells,
-		.row_count = b.kinds };
+		.row_count = rows };
 }
