@@ -13,7 +13,7 @@
 # its own.  The last line is `N passed, N failed`; the status is 0 only when nothing failed.
 set -u
 
-seconds=${TEST_SECONDS:-150}
+seconds=${TEST_SECONDS:-400}
 
 run_one() {
 	name=$(basename "${1%% *}" .sh)
