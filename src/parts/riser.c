@@ -134,7 +134,8 @@ static void add_newel_notches(struct arena *a, struct part *p, const struct rod 
 	}
 }
 
-/* So much more on paper than in the wood, and the tread over it would be held up. */
+/* So much more on paper than in the wood, a hundredth of an inch, and the tread over it would be
+ * held up (common practice). */
 #define HOLDS_UP 0.25
 
 /* The graduations that a job is lettered in are seldom the rise. */

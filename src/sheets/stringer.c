@@ -57,7 +57,7 @@ static void note_sheet(struct sheet *s, const struct stringer_subject *t)
 		{ "Notes", general_words(a, st) },
 		{ NULL,
 			arena_printf(a, "%s. Crown edge away from you.",
-				stringer_face_words(t->part)) },
+				stringer_face_words(a, t->part)) },
 		{ NULL,
 			arena_printf(a,
 				"Positions run along the plank from the low end of the piece (the "

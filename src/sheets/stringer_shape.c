@@ -1,5 +1,6 @@
 #include "sheets/stringer_shape.h"
 
+#include "sheets/template_bores.h"
 #include "sheets/template_stringer.h"
 #include "sheets/words.h"
 
@@ -35,20 +36,22 @@ const char *stringer_hand_words(enum stringer_hand hand)
 	return "";
 }
 
-/* Laid over, a hole in an edge would come off its mate. */
-static bool is_alike_from_both_faces(const struct part *p)
+/* Laid over, a hole in an edge would come off its mate.  Of what is laid out on the bench only. */
+static bool is_alike_from_both_faces(struct arena *a, const struct part *p)
 {
-	for (const struct bore *b = p->bores; b; b = b->next)
-		if (fabs(b->at.origin.z - p->size.thickness / 2) > OFF_MIDDLE)
+	struct unit_bores b = bores_laid_out(a, p);
+
+	for (int i = 0; i < b.n; i++)
+		if (fabs(b.bore[i].at.origin.z - p->size.thickness / 2) > OFF_MIDDLE)
 			return false;
 	return true;
 }
 
-const char *stringer_face_words(const struct part *p)
+const char *stringer_face_words(struct arena *a, const struct part *p)
 {
 	switch (p->stringer->kind) {
 	case STRINGER_SAWTOOTH:
-		return is_alike_from_both_faces(p)
+		return is_alike_from_both_faces(a, p)
 			? "Cuts are square: either face up"
 			: "RIGHT-HAND FACE UP, going up: holes are off the middle";
 	case STRINGER_MITRED: return "OUTER FACE UP";

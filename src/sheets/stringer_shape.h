@@ -28,7 +28,7 @@ bool stringer_is_mirrored(const struct stringer *s);
 /* In words that sheet and template share. */
 const char *stringer_kind_words(enum stringer_kind kind);
 const char *stringer_hand_words(enum stringer_hand hand); /* "" where either will do */
-const char *stringer_face_words(const struct part *p);
+const char *stringer_face_words(struct arena *a, const struct part *p);
 
 /* The stock to take: 1 1/4" x 13 1/4" x 14'-0". */
 const char *stringer_plank_words(struct arena *a, const struct stair *s, const struct part *p);

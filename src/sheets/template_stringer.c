@@ -32,7 +32,7 @@ static struct template_words words(struct arena *a, const struct stair *stair,
 	struct template_words w = template_words(a, stair->job);
 
 	w.piece = piece_words(a, part->mark, what(a, part->stringer), part->count);
-	w.face = stringer_face_words(part);
+	w.face = stringer_face_words(a, part);
 	w.edges = edge_words(part->stringer);
 	w.work = work_words(a, stair->job, part->stringer);
 	w.stock = arena_printf(a, "Plank %s", stringer_plank_words(a, stair, part));
