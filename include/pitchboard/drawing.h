@@ -60,7 +60,7 @@ struct mark {
 			enum pen pen;
 			const struct vec *points;
 			int n;
-			int closed;
+			bool closed;
 		} line;
 		struct {
 			enum pen pen;

@@ -115,5 +115,5 @@ struct chain outline_chain(struct arena *a, struct outline o)
 	points = NEW_N(a, struct vec, most + 1);
 	for (int i = 0; i < o.n; i++)
 		n += flatten_side(points + n, o.corners[i], o.corners[(i + 1) % o.n].at);
-	return (struct chain){ NULL, points, n, 1 };
+	return (struct chain){ NULL, points, n, true };
 }

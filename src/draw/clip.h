@@ -22,7 +22,7 @@ struct chain {
 	struct chain *next;
 	const struct vec *points;
 	int n;
-	int closed;
+	bool closed;
 };
 
 /* The pieces of a chain inside the window, in the chain's order; each as long as it is unbroken. */

@@ -34,27 +34,24 @@ void draw_line(struct drawing *g, enum pen pen, struct vec from, struct vec to)
 	draw_polyline(g, pen, (const struct vec[]){ from, to }, 2);
 }
 
-static void add_line(struct drawing *g, enum pen pen, const struct vec *points, int n, int closed)
+/* With points of its own; fewer than two are no line. */
+static void add_line(struct drawing *g, struct mark m)
 {
-	struct mark m = { .kind = MARK_LINE };
-
-	if (n < 2)
+	if (m.line.n < 2)
 		return;
-	m.line.pen = pen;
-	m.line.points = keep(g, points, n);
-	m.line.n = n;
-	m.line.closed = closed;
+	m.kind = MARK_LINE;
+	m.line.points = keep(g, m.line.points, m.line.n);
 	add(g, m);
 }
 
 void draw_polyline(struct drawing *g, enum pen pen, const struct vec *points, int n)
 {
-	add_line(g, pen, points, n, 0);
+	add_line(g, (struct mark){ .line = { pen, points, n, false } });
 }
 
 void draw_polygon(struct drawing *g, enum pen pen, const struct vec *points, int n)
 {
-	add_line(g, pen, points, n, 1);
+	add_line(g, (struct mark){ .line = { pen, points, n, true } });
 }
 
 void draw_box(struct drawing *g, enum pen pen, struct box b)

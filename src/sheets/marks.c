@@ -11,7 +11,7 @@
 /* What of a cut face is in the window, as a box. */
 static struct box shown_box(struct arena *a, const struct cut_face *c, struct box window)
 {
-	struct chain whole = { .points = c->points, .n = c->n, .closed = 1 };
+	struct chain whole = { .points = c->points, .n = c->n, .closed = true };
 	struct box b = box_empty();
 
 	for (const struct chain *k = clip_chain(a, window, whole); k; k = k->next)

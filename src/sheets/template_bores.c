@@ -107,7 +107,7 @@ static struct chain pocket(struct arena *a, const struct unit_bore *b)
 	p[1] = vec_add(p[0], in);
 	p[3] = vec_sub(mouth, half);
 	p[2] = vec_add(p[3], in);
-	return (struct chain){ NULL, p, 4, 0 };
+	return (struct chain){ NULL, p, 4, false };
 }
 
 struct chain bore_lines(struct arena *a, const struct unit_bore *b)

@@ -56,7 +56,7 @@ void draft_segment(struct draft *d, enum pen pen, struct vec from, struct vec to
 
 	ends[0] = from;
 	ends[1] = to;
-	draft_chain(d, pen, (struct chain){ NULL, ends, 2, 0 });
+	draft_chain(d, pen, (struct chain){ NULL, ends, 2, false });
 }
 
 void draft_label(struct draft *d, struct pattern_label label)
@@ -110,7 +110,7 @@ static struct chain cut_points(struct arena *a, const struct pattern *p)
 	for (const struct pattern_line *l = p->lines; l; l = l->next)
 		for (int i = 0; i < l->chain.n; i++)
 			points[n++] = l->chain.points[i];
-	return (struct chain){ NULL, points, n, 0 };
+	return (struct chain){ NULL, points, n, false };
 }
 
 struct ends {

@@ -21,7 +21,7 @@ static void draw_block(struct draft *d, const struct block *b, const char *words
 		points[i] = b->corner[i];
 		middle = vec_add(middle, vec_scale(b->corner[i], 0.25));
 	}
-	draft_chain(d, PEN_GUIDE, (struct chain){ NULL, points, 4, 1 });
+	draft_chain(d, PEN_GUIDE, (struct chain){ NULL, points, 4, true });
 	draft_label(d,
 		(struct pattern_label){
 			.at = middle,

@@ -60,7 +60,7 @@ static void end_run(struct joiner *j)
 		struct vec *points = NEW_N(j->arena, struct vec, j->n);
 		for (int i = 0; i < j->n; i++)
 			points[i] = j->run[i];
-		*c = (struct chain){ NULL, points, j->n, 0 };
+		*c = (struct chain){ NULL, points, j->n, false };
 		*j->cut_tail = c;
 		j->cut_tail = &c->next;
 	}
@@ -84,7 +84,7 @@ static void add_joint(struct joiner *j, struct vec from, struct vec to)
 	struct vec *points = NEW_N(j->arena, struct vec, 2);
 	points[0] = from;
 	points[1] = to;
-	*c = (struct chain){ NULL, points, 2, 0 };
+	*c = (struct chain){ NULL, points, 2, false };
 	*j->joint_tail = c;
 	j->joint_tail = &c->next;
 }
@@ -211,7 +211,7 @@ static struct chain *face_of(struct arena *a, const struct unit_piece *p)
 		points[i] = on_face(p, own.points[i]);
 	if (runs_clockwise(points, own.n))
 		turn_round(points, own.n);
-	*face = (struct chain){ NULL, points, own.n, 1 };
+	*face = (struct chain){ NULL, points, own.n, true };
 	return face;
 }
 

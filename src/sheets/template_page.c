@@ -86,7 +86,7 @@ void page_box(struct page *p, enum pen pen, struct box b)
 	const struct vec corners[4] = { { b.x0, b.y0 }, { b.x1, b.y0 }, { b.x1, b.y1 },
 		{ b.x0, b.y1 } };
 
-	page_chain(p, pen, (struct chain){ NULL, corners, 4, 1 });
+	page_chain(p, pen, (struct chain){ NULL, corners, 4, true });
 }
 
 void page_text(struct page *p, struct vec at, enum align align, enum turn turn,

@@ -41,7 +41,7 @@ static struct chain *run_of_sides(struct arena *a, struct outline o, int first, 
 		corners[i] = o.corners[(first + i) % o.n];
 	corners[sides].bulge = 0;
 	*line = outline_chain(a, (struct outline){ corners, sides + 1 });
-	line->closed = 0;
+	line->closed = false;
 	return line;
 }
 
