@@ -82,6 +82,30 @@ static void what_is_no_single_value_says_nothing(void **state)
 	says(job, "", "");
 }
 
+static void stands_in_line(const struct job *job, const char *path, int line)
+{
+	assert_int_equal(job_pos(job, path).line, line);
+}
+
+static void a_key_is_found_where_it_stands_or_else_where_its_group_does(void **state)
+{
+	const struct job *job = job_of(SOUND "treads:\n"
+					     "  nosing: 1\"\n"
+					     "wall_rails:\n"
+					     "  - {side: left}\n"
+					     "  - {side: left, from_step: 9}\n");
+
+	(void)state;
+	stands_in_line(job, "treads.nosing", 8);
+	stands_in_line(job, "treads.thickness", 7);
+	stands_in_line(job, "treads", 7);
+	stands_in_line(job, "wall_rails[2].from_step", 11);
+	stands_in_line(job, "wall_rails[2].height", 11);
+	stands_in_line(job, "wall_rails[3].height", 9);
+	stands_in_line(job, "rail.height", 0);
+	stands_in_line(job, "", 0);
+}
+
 static void the_usual_exclusions_stand_unless_others_are_named(void **state)
 {
 	(void)state;
@@ -102,6 +126,9 @@ int main(void)
 		cmocka_unit_test_setup_teardown(an_entry_of_a_list_is_named_by_its_number,
 			open_arena, close_arena),
 		cmocka_unit_test_setup_teardown(what_is_no_single_value_says_nothing, open_arena,
+			close_arena),
+		cmocka_unit_test_setup_teardown(
+			a_key_is_found_where_it_stands_or_else_where_its_group_does, open_arena,
 			close_arena),
 		cmocka_unit_test_setup_teardown(the_usual_exclusions_stand_unless_others_are_named,
 			open_arena, close_arena),

@@ -13,6 +13,7 @@
 #include <cmocka.h>
 
 #include "near.h"
+#include "read/keys_table.h"
 #include "rules/gauge.h"
 #include "rules_checked.h"
 
@@ -233,6 +234,36 @@ static void a_layout_is_asked_what_the_place_has_amended(void **state)
 	arena_free(b.arena);
 }
 
+/* Is there such a key: "treads.nosing", "stair.segments[1].run"? */
+static bool is_key(const char *path)
+{
+	const struct group *g = &keys_file;
+	const struct field *f = NULL;
+	char key[64];
+
+	while (g && *path) {
+		size_t length = strcspn(path, ".[");
+		assert_true(length < sizeof(key));
+		memcpy(key, path, length);
+		key[length] = '\0';
+		f = field_find(g, key);
+		g = f ? f->group : NULL;
+		path += length;
+		path += strcspn(path, ".");
+		path += *path == '.';
+	}
+	return f && !*path;
+}
+
+static void every_gauge_names_a_key_of_the_job_that_decides_it(void **state)
+{
+	(void)state;
+	for (int i = 0; gauge_tables[i]; i++)
+		for (const struct gauge *g = gauge_tables[i]; g->name; g++)
+			if (!is_key(g->key))
+				fail_msg("%s: %s", g->name, g->key);
+}
+
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
@@ -251,6 +282,7 @@ int main(void)
 		cmocka_unit_test(a_row_that_stands_there_twice_is_told),
 		cmocka_unit_test(a_row_without_a_source_is_told),
 		cmocka_unit_test(an_edition_that_is_like_itself_is_told),
+		cmocka_unit_test(every_gauge_names_a_key_of_the_job_that_decides_it),
 	};
 	return cmocka_run_group_tests(tests, NULL, NULL);
 }

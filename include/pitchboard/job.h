@@ -273,6 +273,10 @@ const struct key_change *job_compare(struct arena *a, const struct job *was, con
  * "treads.nosing_profile", "10\"" for "stair.segments[1].run"; "" where there is none. */
 const char *job_value_words(struct arena *a, const struct job *job, const char *path);
 
+/* Where the key of such a path stands in the job file; its innermost group that does, when the key
+ * is not written; nowhere (line 0) when none is. */
+struct pos job_pos(const struct job *job, const char *path);
+
 static inline struct lettering job_lettering(const struct job *job)
 {
 	return (struct lettering){ job->about.units, job->about.fraction, job->about.finest };

@@ -226,7 +226,7 @@ static int shape_rank(enum feature_kind kind)
 	case FEATURE_WASTE: return 0;
 	case FEATURE_NOTCH: return 1;
 	case FEATURE_GROOVE: return 2;
-	case FEATURE_CHAMFER: return 3;
+	case FEATURE_CHAMFER:
 	case FEATURE_TAPER: return 3;
 	case FEATURE_ROUND: return 4;
 	case FEATURE_MITRE:

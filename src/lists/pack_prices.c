@@ -71,7 +71,9 @@ static double fit(const struct pack_problem *p, int piece, int stock)
 	const struct pack_piece *one = &p->pieces[piece];
 	const struct pack_stock *s = &p->stock[stock];
 
-	return (double)((s->length / one->length) * (s->width / one->width));
+	long along = s->length / one->length, across = s->width / one->width;
+
+	return (double)(along * across);
 }
 
 static double times_on_a_board(const struct master *m, int piece, int stock)
@@ -253,7 +255,7 @@ static double generate(struct master *m)
 		left[i] = m->worth[i] ? m->left[i] : 0;
 	}
 	double over = fill_boards(m, left, &best), more = over;
-	for (int k = 0; k < MOST_AT_ONCE && more > 1 + ENOUGH; k++) {
+	for (int k = 0; best && k < MOST_AT_ONCE && more > 1 + ENOUGH; k++) {
 		for (int i = 0; i < m->n; i++)
 			left[i] = best[i] ? 0 : left[i];
 		more = fill_boards(m, left, &best);

@@ -120,30 +120,12 @@ static struct mend mend_of(struct arena *a, const struct judging *w, const struc
 	return mend;
 }
 
-/* The key that decides it: of the group where it is not written, of the job where no group is. */
+/* The key that decides it, where that or its group is written; else what asks for it. */
 static struct pos place_in_job(const struct job *job, const struct gauge *g)
 {
-	const struct {
-		const char *name;
-		const struct node *src;
-	} groups[] = {
-		{ "floors", job->floors.src },
-		{ "landings", job->landings.src },
-		{ "opening", job->opening.src },
-		{ "stair", job->stair.src },
-		{ "segments", job->stair.segments[0].src },
-		{ "stringers", job->stringers.src },
-		{ "treads", job->treads.src },
-		{ "risers", job->risers.src },
-		{ "newels", job->newels.src },
-		{ "rail", job->rail.src },
-		{ "balusters", job->balusters.src },
-	};
+	struct pos at = job_pos(job, g->key);
 
-	for (size_t i = 0; i < sizeof(groups) / sizeof(*groups); i++)
-		if (strcmp(groups[i].name, g->group) == 0 && groups[i].src)
-			return node_pos(groups[i].src, g->key);
-	return node_pos(job->code.src, "edition");
+	return at.line ? at : job_pos(job, "code.edition");
 }
 
 static void measure(struct arena *a, const struct judging *w, struct finding *f)
@@ -185,7 +167,7 @@ static struct finding *find(struct arena *a, const struct judging *w, const stru
 		f->state = FINDING_NOT_CHECKED;
 		f->asked = rule->asked;
 		f->reason = rule->not_checked;
-		f->at = node_pos(w->job->code.src, "edition");
+		f->at = job_pos(w->job, "code.edition");
 		return f;
 	}
 	assert(g && "rules_read let a row without a gauge pass");

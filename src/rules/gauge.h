@@ -49,8 +49,7 @@ struct gauge {
 	struct reading (*read)(const struct survey *s);
 	/* NULL where the number itself says it */
 	struct mend (*mend)(const struct survey *s, struct shortfall f);
-	/* the key of the job that decides it */
-	const char *group, *key;
+	const char *key; /* of the job, that decides it: a path as job_pos has it */
 };
 
 /* NULL when there is none of that name. */

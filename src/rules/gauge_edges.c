@@ -181,6 +181,6 @@ static struct mend mend_edge(const struct survey *s, struct shortfall f)
 
 const struct gauge gauges_of_edges[] = {
 	{ "edge_without_guard", "edge of the opening without a guard", GAUGE_LENGTH,
-		edge_without_guard, mend_edge, "opening", "walls" },
+		edge_without_guard, mend_edge, "opening.walls" },
 	{ 0 },
 };

@@ -33,16 +33,17 @@ static struct mend mend_risers(const struct survey *s, struct shortfall f)
 }
 
 const struct gauge gauges_of_flight[] = {
-	{ "flight_rise", "rise of the flight", GAUGE_LENGTH, flight_rise, mend_rise, "floors",
-		"total_rise" },
+	{ "flight_rise", "rise of the flight", GAUGE_LENGTH, flight_rise, mend_rise,
+		"floors.total_rise" },
 	{ "flight_risers", "risers in the flight", GAUGE_COUNT, flight_risers, mend_risers,
-		"segments", "risers" },
+		"stair.segments[1].risers" },
 	{ "winder_depth", "depth of winders on the walking line", GAUGE_LENGTH, winders, NULL,
-		"segments", "kind" },
-	{ "winder_narrow", "narrow end of winders", GAUGE_LENGTH, winders, NULL, "segments",
-		"kind" },
+		"stair.segments[1].kind" },
+	{ "winder_narrow", "narrow end of winders", GAUGE_LENGTH, winders, NULL,
+		"stair.segments[1].kind" },
 	{ "winder_difference", "largest difference of winders", GAUGE_LENGTH, winders, NULL,
-		"segments", "kind" },
-	{ "winder_angle", "turn of each winder", GAUGE_ANGLE, winders, NULL, "segments", "kind" },
+		"stair.segments[1].kind" },
+	{ "winder_angle", "turn of each winder", GAUGE_ANGLE, winders, NULL,
+		"stair.segments[1].kind" },
 	{ 0 },
 };

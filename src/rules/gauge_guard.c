@@ -281,16 +281,16 @@ static struct mend mend_triangle(const struct survey *s, struct shortfall f)
 }
 
 const struct gauge gauges_of_guard[] = {
-	{ "drop", "drop at an open side", GAUGE_LENGTH, drop, NULL, "stair", NULL },
+	{ "drop", "drop at an open side", GAUGE_LENGTH, drop, NULL, "stair" },
 	{ "drop_without_guard", "drop without a guard", GAUGE_LENGTH, drop_without_guard, mend_drop,
-		"rail", NULL },
+		"rail" },
 	{ "floor_guard_height", "height of the guard at the upper floor", GAUGE_LENGTH,
-		floor_guard_height, mend_floor_guard, "rail", NULL },
+		floor_guard_height, mend_floor_guard, "rail" },
 	{ "floor_ball", "ball through the guard at the upper floor", GAUGE_LENGTH, floor_ball,
-		mend_gap, "balusters", "largest_gap" },
+		mend_gap, "balusters.largest_gap" },
 	{ "ball_between", "ball through the guard", GAUGE_LENGTH, ball_between, mend_between,
-		"balusters", "largest_gap" },
+		"balusters.largest_gap" },
 	{ "ball_in_triangle", "ball under the bottom rail", GAUGE_LENGTH, ball_in_triangle,
-		mend_triangle, "balusters", NULL },
+		mend_triangle, "infill.shoe_lift" },
 	{ 0 },
 };

@@ -117,8 +117,8 @@ static struct mend mend_headroom(const struct survey *s, struct shortfall f)
 }
 
 const struct gauge gauges_of_headroom[] = {
-	{ "headroom", "headroom", GAUGE_LENGTH, headroom, mend_headroom, "opening", "length" },
+	{ "headroom", "headroom", GAUGE_LENGTH, headroom, mend_headroom, "opening.length" },
 	{ "headroom_to_floor", "headroom", GAUGE_LENGTH, headroom_to_floor, mend_headroom,
-		"opening", "length" },
+		"opening.length" },
 	{ 0 },
 };

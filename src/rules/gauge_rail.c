@@ -278,15 +278,15 @@ static struct mend mend_ends(const struct survey *s, struct shortfall f)
 }
 
 const struct gauge gauges_of_rail[] = {
-	{ "rail_height", "height of the rail", GAUGE_LENGTH, rail_height, mend_rail_height, "rail",
-		"height" },
+	{ "rail_height", "height of the rail", GAUGE_LENGTH, rail_height, mend_rail_height,
+		"rail.height" },
 	{ "guard_height", "height of the guard on open sides", GAUGE_LENGTH, guard_height,
-		mend_guard_height, "rail", "height" },
-	{ "rail_sides", "sides with a rail", GAUGE_COUNT, rail_sides, mend_sides, "rail", NULL },
-	{ "rail_gap", "flight without a rail", GAUGE_LENGTH, rail_gap, mend_gap, "rail", NULL },
+		mend_guard_height, "rail.height" },
+	{ "rail_sides", "sides with a rail", GAUGE_COUNT, rail_sides, mend_sides, "rail" },
+	{ "rail_gap", "flight without a rail", GAUGE_LENGTH, rail_gap, mend_gap, "rail" },
 	{ "risers_without_rail", "risers without a rail", GAUGE_COUNT, risers_without_rail,
-		mend_no_rail, "rail", NULL },
+		mend_no_rail, "rail" },
 	{ "loose_rail_ends", "rail ends that end in the air", GAUGE_COUNT, loose_rail_ends,
-		mend_ends, "newels", NULL },
+		mend_ends, "newels" },
 	{ 0 },
 };

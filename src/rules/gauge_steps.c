@@ -174,19 +174,19 @@ static struct mend mend_pitch(const struct survey *s, struct shortfall f)
 }
 
 const struct gauge gauges_of_steps[] = {
-	{ "riser_height", "riser height", GAUGE_LENGTH, riser_height, mend_riser, "segments",
-		"risers" },
+	{ "riser_height", "riser height", GAUGE_LENGTH, riser_height, mend_riser,
+		"stair.segments[1].risers" },
 	{ "riser_difference", "largest difference of risers", GAUGE_LENGTH, riser_difference, NULL,
-		"segments", "risers" },
+		"stair.segments[1].risers" },
 	{ "riser_difference_adjacent", "difference of risers one after the other", GAUGE_LENGTH,
-		riser_difference_adjacent, NULL, "segments", "risers" },
+		riser_difference_adjacent, NULL, "stair.segments[1].risers" },
 	{ "tread_depth", "tread depth, nosing to nosing", GAUGE_LENGTH, tread_depth, mend_tread,
-		"segments", "run" },
+		"stair.segments[1].run" },
 	{ "tread_difference", "largest difference of treads", GAUGE_LENGTH, tread_difference, NULL,
-		"segments", "run" },
+		"stair.segments[1].run" },
 	{ "tread_difference_adjacent", "difference of treads one after the other", GAUGE_LENGTH,
-		tread_difference_adjacent, NULL, "segments", "run" },
-	{ "pace", "twice rise plus run", GAUGE_LENGTH, pace, mend_pace, "segments", "run" },
-	{ "pitch", "pitch", GAUGE_ANGLE, pitch, mend_pitch, "segments", "run" },
+		tread_difference_adjacent, NULL, "stair.segments[1].run" },
+	{ "pace", "twice rise plus run", GAUGE_LENGTH, pace, mend_pace, "stair.segments[1].run" },
+	{ "pitch", "pitch", GAUGE_ANGLE, pitch, mend_pitch, "stair.segments[1].run" },
 	{ 0 },
 };

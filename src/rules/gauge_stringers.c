@@ -118,12 +118,12 @@ static struct mend mend_spacing(const struct survey *s, struct shortfall f)
 
 const struct gauge gauges_of_stringers[] = {
 	{ "stringer_throat", "wood left under the notches", GAUGE_LENGTH, stringer_throat,
-		mend_throat, "stringers", "least_throat" },
+		mend_throat, "stringers.least_throat" },
 	{ "stringer_width", "width of the stringers", GAUGE_LENGTH, stringer_width, mend_width,
-		"stringers", NULL },
+		"stringers" },
 	{ "stringer_thickness", "thickness of the stringers", GAUGE_LENGTH, stringer_thickness,
-		mend_thickness, "stringers", NULL },
+		mend_thickness, "stringers" },
 	{ "stringer_spacing", "stringers, centre to centre", GAUGE_LENGTH, stringer_spacing,
-		mend_spacing, "stringers", "middle_count" },
+		mend_spacing, "stringers.middle_count" },
 	{ 0 },
 };

@@ -208,14 +208,14 @@ static struct mend mend_clearance(const struct survey *s, struct shortfall f)
 
 const struct gauge gauges_of_width[] = {
 	{ "clear_width", "clear width over the rail", GAUGE_LENGTH, clear_width, mend_width,
-		"stair", "width" },
+		"stair.width" },
 	{ "clear_width_at_rail", "clear width at the rail and under it", GAUGE_LENGTH,
-		clear_width_at_rail, mend_width, "stair", "width" },
+		clear_width_at_rail, mend_width, "stair.width" },
 	{ "usable_width", "usable width between rails and walls", GAUGE_LENGTH, usable_width,
-		mend_width, "stair", "width" },
+		mend_width, "stair.width" },
 	{ "rail_projection", "how far the rail reaches into the width", GAUGE_LENGTH,
-		rail_projection, mend_projection, "rail", "width" },
-	{ "wall_clearance", "rail to wall", GAUGE_LENGTH, wall_clearance, mend_clearance, "rail",
-		"width" },
+		rail_projection, mend_projection, "rail.width" },
+	{ "wall_clearance", "rail to wall", GAUGE_LENGTH, wall_clearance, mend_clearance,
+		"rail.width" },
 	{ 0 },
 };

@@ -21,7 +21,7 @@ static const struct {
 };
 
 /* Less than a limit: by more than what counts as equal. */
-#define JUST 2 * NEAR_ENOUGH
+#define JUST (2 * NEAR_ENOUGH)
 
 /* Is this gauge one that a layout has?  Then its bounds. */
 static bool bounds_of(const char *gauge, const struct bounds *b, struct layout_bounds *out)

@@ -121,8 +121,8 @@ static struct box cell(const struct sheet *s, struct raster r, int i)
 {
 	double wide = (box_width(s->room) - (r.across - 1) * GAP) / r.across;
 	double high = (box_height(s->room) - (r.down - 1) * GAP) / r.down;
-	double x = s->room.x0 + i % r.across * (wide + GAP);
-	double y = s->room.y1 - i / r.across * (high + GAP);
+	int column = i % r.across, row = i / r.across;
+	double x = s->room.x0 + column * (wide + GAP), y = s->room.y1 - row * (high + GAP);
 
 	return (struct box){ x, y - high, x + wide, y };
 }

@@ -30,6 +30,6 @@ struct table guard_balls_table(struct arena *a, const struct sheet_context *c,
 	const struct guard_balls *balls);
 
 struct closeup guard_ball_closeup(struct arena *a, const struct sheet_context *c,
-	const struct guard_ball *b);
+	const struct guard_ball *g);
 
 #endif
