@@ -1,6 +1,6 @@
 /*
  * What counts as unreadable: lettering on lettering, lettering under a heavy line, a ring or a
- * fill, marks off the paper; and what does not.
+ * fill, marks off the paper; and what does not.  Marks taken over, and drawings kept.
  */
 #include <setjmp.h>
 #include <stdarg.h>
@@ -237,6 +237,37 @@ static void taking_marks_over_moves_them(void **state)
 	assert_int_equal(from->mark_count, 0);
 }
 
+/* Built with the sanitizers, a word or point left behind in the other arena ends the test. */
+static void kept_drawings_outlive_the_arena_they_were_made_in(void **state)
+{
+	(void)state;
+	const struct vec corners[] = { { 1, 1 }, { 9, 1 }, { 9, 5 } };
+	struct arena *scratch = arena_new();
+	const char *shows[] = { arena_strdup(scratch, "T1"), NULL };
+	struct drawing *g = drawing_new(scratch, USE_SHEET, 100, 100);
+
+	g->id = arena_strdup(scratch, "S-101");
+	g->title = arena_strdup(scratch, "Plan");
+	g->shows = shows;
+	g->next = drawing_new(scratch, USE_ROLL, 5, 5);
+	draw_polygon(g, PEN_DIM, corners, 3);
+	draw_fill(g, SHADE_GREY, corners, 3);
+	draw_circle(g, PEN_DIM, vec(4, 4), 2);
+	draw_text(g, vec(7, 7), 2.5, ALIGN_LEFT, "seven");
+	struct drawing *kept = drawings_keep(arena, g);
+	const char *dump = drawing_dump(arena, g);
+	arena_free(scratch);
+
+	assert_string_equal(drawing_dump(arena, kept), dump);
+	assert_string_equal(kept->shows[0], "T1");
+	assert_int_equal(kept->mark_count, 4);
+	assert_int_equal(kept->next->use, USE_ROLL);
+	assert_null(kept->next->next);
+	draw_text(kept, vec(1, 2), 2.5, ALIGN_LEFT, "more");
+	assert_string_equal(drawing_dump(arena, kept),
+		arena_printf(arena, "%stext 1,2 2.5 left turned 0 \"more\"\n", dump));
+}
+
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
@@ -263,6 +294,8 @@ int main(void)
 		cmocka_unit_test_setup_teardown(a_mark_off_the_paper_is_a_fault, start, stop),
 		cmocka_unit_test_setup_teardown(the_report_names_what_touches, start, stop),
 		cmocka_unit_test_setup_teardown(taking_marks_over_moves_them, start, stop),
+		cmocka_unit_test_setup_teardown(kept_drawings_outlive_the_arena_they_were_made_in,
+			start, stop),
 	};
 
 	return cmocka_run_group_tests(tests, NULL, NULL);

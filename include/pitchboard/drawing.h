@@ -147,6 +147,9 @@ void draw_text_styled(struct drawing *g, struct vec at, double height, double an
 /* Moves every mark of `from`, shifted, to the end of `g`; `from` is empty afterwards. */
 void drawing_take(struct drawing *g, struct drawing *from, struct vec by);
 
+/* The same drawings in another arena, whole: what they were made in may end. */
+struct drawing *drawings_keep(struct arena *a, const struct drawing *list);
+
 /* Marks that were drawn one after another, from one tail of the drawing to a later one. */
 struct mark_run {
 	struct mark **from, **to;

@@ -155,3 +155,68 @@ void drawing_raise(struct drawing *g, struct mark_run run)
 	g->tail = run.to;
 	*g->tail = NULL;
 }
+
+static struct mark *mark_keep(struct drawing *g, struct mark m)
+{
+	struct mark *kept = NEW(g->arena, struct mark);
+
+	m.next = NULL;
+	switch (m.kind) {
+	case MARK_LINE: m.line.points = keep(g, m.line.points, m.line.n); break;
+	case MARK_FILL: m.fill.points = keep(g, m.fill.points, m.fill.n); break;
+	case MARK_TEXT: m.text.text = arena_strdup(g->arena, m.text.text); break;
+	case MARK_ARC: break;
+	}
+	*kept = m;
+	return kept;
+}
+
+static const char *word_keep(struct arena *a, const char *word)
+{
+	return word ? arena_strdup(a, word) : NULL;
+}
+
+static const char *const *words_keep(struct arena *a, const char *const *words)
+{
+	int n = 0;
+
+	while (words && words[n])
+		n++;
+	const char **kept = NEW_N(a, const char *, n + 1);
+	for (int i = 0; i < n; i++)
+		kept[i] = arena_strdup(a, words[i]);
+	return words ? kept : NULL;
+}
+
+static struct drawing *drawing_keep(struct arena *a, const struct drawing *g)
+{
+	struct drawing *kept = NEW(a, struct drawing);
+
+	*kept = *g;
+	kept->arena = a;
+	kept->id = word_keep(a, g->id);
+	kept->title = word_keep(a, g->title);
+	kept->scale = word_keep(a, g->scale);
+	kept->set = word_keep(a, g->set);
+	kept->file = word_keep(a, g->file);
+	kept->svg = word_keep(a, g->svg);
+	kept->shows = words_keep(a, g->shows);
+	kept->tail = &kept->first;
+	for (const struct mark *m = g->first; m; m = m->next) {
+		*kept->tail = mark_keep(kept, *m);
+		kept->tail = &(*kept->tail)->next;
+	}
+	return kept;
+}
+
+struct drawing *drawings_keep(struct arena *a, const struct drawing *list)
+{
+	struct drawing *first = NULL, **tail = &first;
+
+	for (; list; list = list->next) {
+		*tail = drawing_keep(a, list);
+		tail = &(*tail)->next;
+	}
+	*tail = NULL;
+	return first;
+}

@@ -66,6 +66,18 @@ static int length_of(const struct drawing *list, const struct drawing *end)
 	return n;
 }
 
+/* What a sheet is composed from, views and tables and the room round lettering, is several times
+ * its marks: it ends with the kind of sheet. */
+static struct drawing *draw_kind(struct arena *a, const struct sheet_kind *kind,
+	const struct sheet_context *c)
+{
+	struct arena *scratch = arena_new();
+	struct drawing *sheets = drawings_keep(a, kind->draw(scratch, c));
+
+	arena_free(scratch);
+	return sheets;
+}
+
 /* Stands in the index for a cover that is not drawn yet. */
 static struct drawing *cover_to_be(struct arena *a, const struct sheet_context *c, const char *stem,
 	struct drawing *others)
@@ -88,7 +100,7 @@ static struct drawing *draw_cover(struct arena *a, const struct sheet_context *c
 
 	with_index.sheets = cover_to_be(a, c, stem, others);
 	do {
-		struct drawing *cover = sheet_cover.draw(a, &with_index);
+		struct drawing *cover = draw_kind(a, &sheet_cover, &with_index);
 		number(a, &sheet_cover, stem, cover, 0);
 		append(&cover, others);
 		with_index.sheets = cover;
@@ -121,10 +133,12 @@ static struct drawing *draw_over(struct arena *a, const struct sheet_context *c,
  * is drawn twice, at first without it. */
 static void finish_set(struct arena *a, struct sheet_context c, struct drawing *sheets)
 {
-	c.set_fingerprint = "";
-	c.set_fingerprint = drawings_fingerprint(a, sheets, draw_over(a, &c, sheets));
-	struct drawing *over = draw_over(a, &c, sheets);
+	struct arena *scratch = arena_new();
 
+	c.set_fingerprint = "";
+	c.set_fingerprint = drawings_fingerprint(a, sheets, draw_over(scratch, &c, sheets));
+	struct drawing *over = drawings_keep(a, draw_over(scratch, &c, sheets));
+	arena_free(scratch);
 	for (struct drawing *g = sheets; g; g = g->next, over = over->next) {
 		drawing_take(g, over, vec(0, 0));
 		g->set = c.set_fingerprint;
@@ -146,7 +160,7 @@ static struct drawing *draw_set(struct arena *a, const struct sheet_context *c, 
 		if (kind == &sheet_cover)
 			continue;
 		with_index.sheets = first;
-		struct drawing *sheets = kind->draw(a, &with_index);
+		struct drawing *sheets = draw_kind(a, kind, &with_index);
 		number(a, kind, stem, sheets, numbered(first, kind->series));
 		append(&first, sheets);
 	}

@@ -8,27 +8,63 @@
 #include "sheets/template_stringer.h"
 #include "sheets/template_tread.h"
 
-/* The drawings so far, and the number of the next template. */
+/* The drawings so far, and the number of the next template.  A pattern and the room for lettering
+ * round it are several times the marks that come of them: they end with what they are drawn for. */
 struct folder {
-	struct arena *arena;
+	struct arena *arena; /* of what is kept */
 	const struct sheet_context *context;
 	const struct paper *paper; /* of sheets to be joined */
 	struct drawing *list;
 	int next;
 };
 
+/* One file's drawings. */
+static void keep(struct folder *f, const struct drawing *drawings)
+{
+	*drawings_end(&f->list) = drawings_keep(f->arena, drawings);
+}
+
+static void add_roll(struct folder *f, const struct template_job *t)
+{
+	struct arena *scratch = arena_new();
+
+	keep(f, template_roll(scratch, t));
+	arena_free(scratch);
+}
+
+static void add_tiles(struct folder *f, struct template_group g)
+{
+	struct arena *scratch = arena_new();
+
+	keep(f, template_tiles(scratch, g));
+	arena_free(scratch);
+}
+
+static void add_step(struct folder *f, const struct template_job *t)
+{
+	struct arena *scratch = arena_new();
+
+	keep(f, template_step(scratch, t));
+	arena_free(scratch);
+}
+
+static void add_stringer(struct folder *f, const struct part *p)
+{
+	struct arena *scratch = arena_new();
+	const struct template_job t =
+		stringer_template(scratch, f->context, p, f->paper, f->next++);
+
+	add_roll(f, &t);
+	add_tiles(f, (struct template_group){ &t, 1 });
+	add_step(f, &t);
+	arena_free(scratch);
+}
+
 static void add_stringers(struct folder *f)
 {
-	for (const struct part *p = f->context->parts; p; p = p->next) {
-		if (!p->stringer || p->outline.n < 3)
-			continue;
-		const struct template_job t =
-			stringer_template(f->arena, f->context, p, f->paper, f->next++);
-		*drawings_end(&f->list) = template_roll(f->arena, &t);
-		*drawings_end(&f->list) =
-			template_tiles(f->arena, (struct template_group){ &t, 1 });
-		*drawings_end(&f->list) = template_step(f->arena, &t);
-	}
+	for (const struct part *p = f->context->parts; p; p = p->next)
+		if (p->stringer && p->outline.n >= 3)
+			add_stringer(f, p);
 }
 
 /* All of a group on rolls, in one file, and in sheets, in another. */
@@ -37,20 +73,57 @@ static void add_group(struct folder *f, struct template_group g)
 	if (g.n == 0)
 		return;
 	for (int i = 0; i < g.n; i++)
-		*drawings_end(&f->list) = template_roll(f->arena, &g.jobs[i]);
-	*drawings_end(&f->list) = template_tiles(f->arena, g);
+		add_roll(f, &g.jobs[i]);
+	add_tiles(f, g);
 	f->next += g.n;
 }
 
 static void add_skirts(struct folder *f)
 {
+	struct arena *scratch = arena_new();
+
 	for (const struct part *p = f->context->parts; p; p = p->next) {
-		if (!skirt_needs_template(f->arena, p))
+		if (!skirt_needs_template(scratch, p))
 			continue;
 		const struct template_job t =
-			skirt_template(f->arena, f->context, p, f->paper, f->next);
+			skirt_template(scratch, f->context, p, f->paper, f->next);
 		add_group(f, (struct template_group){ &t, 1 });
 	}
+	arena_free(scratch);
+}
+
+static void add_treads(struct folder *f, const struct unit *units)
+{
+	struct arena *scratch = arena_new();
+
+	add_group(f, tread_templates(scratch, f->context, units, f->paper, f->next));
+	arena_free(scratch);
+}
+
+static void add_jigs(struct folder *f, const struct unit *units)
+{
+	struct arena *scratch = arena_new();
+
+	add_group(f, jig_templates(scratch, f->context, units, f->paper, f->next));
+	arena_free(scratch);
+}
+
+static void add_small(struct folder *f)
+{
+	struct arena *scratch = arena_new();
+	const struct small *patterns = small_patterns(scratch, f->context);
+
+	keep(f, small_draw(scratch, f->context, patterns, f->paper, f->next++));
+	arena_free(scratch);
+}
+
+static void add_rods(struct folder *f, const struct unit *units)
+{
+	struct arena *scratch = arena_new();
+	const struct named_rod *rods = rods_make(scratch, f->context, units);
+
+	keep(f, rods_draw(scratch, f->context, rods, f->paper, f->next++));
+	arena_free(scratch);
 }
 
 struct drawing *templates_draw(struct arena *a, const struct sheet_context *c,
@@ -66,9 +139,9 @@ struct drawing *templates_draw(struct arena *a, const struct sheet_context *c,
 		return f.list;
 	const struct unit *units = units_make(a, c->parts);
 	add_skirts(&f);
-	add_group(&f, tread_templates(a, c, units, tile_paper, f.next));
-	add_group(&f, jig_templates(a, c, units, tile_paper, f.next));
-	*drawings_end(&f.list) = small_draw(a, c, small_patterns(a, c), tile_paper, f.next++);
-	*drawings_end(&f.list) = rods_draw(a, c, rods_make(a, c, units), tile_paper, f.next++);
+	add_treads(&f, units);
+	add_jigs(&f, units);
+	add_small(&f);
+	add_rods(&f, units);
 	return f.list;
 }
