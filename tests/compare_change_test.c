@@ -125,6 +125,20 @@ static void a_piece_that_only_is_glued_up_otherwise_says_so(void **state)
 	done(&p);
 }
 
+static void all_that_is_made_otherwise_is_told(void **state)
+{
+	struct pair p = compared(JOB("rail: {joint: none}\n"),
+		JOB("rail: {joint: dowels}\nnewels: {build: glued}\n"));
+	const struct change *c = p.changes;
+	(void)state;
+	while (c && !(c->part && c->part->kind == &part_newel))
+		c = c->next;
+	assert_non_null(c);
+	assert_non_null(strstr(c->text, "; holes were "));
+	assert_non_null(strstr(c->text, "; glued up otherwise"));
+	done(&p);
+}
+
 static void a_piece_that_is_gone_is_told(void **state)
 {
 	struct pair p = compared(JOB(""),
@@ -161,6 +175,7 @@ int main(void)
 		cmocka_unit_test(only_pieces_made_otherwise_have_changed),
 		cmocka_unit_test(a_piece_of_the_same_size_says_what_is_cut_otherwise),
 		cmocka_unit_test(a_piece_that_only_is_glued_up_otherwise_says_so),
+		cmocka_unit_test(all_that_is_made_otherwise_is_told),
 		cmocka_unit_test(a_piece_that_is_gone_is_told),
 		cmocka_unit_test(who_drew_it_and_when_is_no_change),
 	};

@@ -9,6 +9,7 @@
 
 #include <cmocka.h>
 
+#include "parts/alike.h"
 #include "parts/piece.h"
 
 struct pair {
@@ -146,6 +147,47 @@ static void a_longer_dowel_in_the_same_hole_is_another_part(void **state)
 	are_two(p);
 }
 
+static void holes_are_the_same_in_whatever_order_they_were_drilled(void **state)
+{
+	struct pair p = pair_of_boards();
+	const struct bore near_end = { .at = frame_at(20, 100, 25), .size = bore_round(8, 12) };
+	const struct bore far_end = { .at = frame_at(880, 100, 25), .size = bore_round(8, 12) };
+
+	(void)state;
+	piece_bore(p.arena, p.one, near_end);
+	piece_bore(p.arena, p.one, far_end);
+	piece_bore(p.arena, p.other, far_end);
+	piece_bore(p.arena, p.other, near_end);
+	are_one(p);
+}
+
+static void a_hole_elsewhere_is_another_part(void **state)
+{
+	struct pair p = pair_of_boards();
+
+	(void)state;
+	p.other->bores->at.origin.x += 1;
+	are_two(p);
+}
+
+static void a_hole_less_is_another_part(void **state)
+{
+	struct pair p = pair_of_boards();
+
+	(void)state;
+	p.other->bores = NULL;
+	are_two(p);
+}
+
+static void a_hole_for_another_thing_is_another_part(void **state)
+{
+	struct pair p = pair_of_boards();
+
+	(void)state;
+	p.other->bores->text = "dowel, newel to tread";
+	are_two(p);
+}
+
 /* It takes a longer dowel. */
 static void a_deeper_hole_on_the_other_side_of_the_joint_is_another_part(void **state)
 {
@@ -177,6 +219,10 @@ int main(void)
 		cmocka_unit_test(another_section_is_another_part),
 		cmocka_unit_test(a_mitred_end_is_another_part),
 		cmocka_unit_test(a_larger_round_is_another_part),
+		cmocka_unit_test(holes_are_the_same_in_whatever_order_they_were_drilled),
+		cmocka_unit_test(a_hole_elsewhere_is_another_part),
+		cmocka_unit_test(a_hole_less_is_another_part),
+		cmocka_unit_test(a_hole_for_another_thing_is_another_part),
 		cmocka_unit_test(a_longer_dowel_in_the_same_hole_is_another_part),
 		cmocka_unit_test(a_deeper_hole_on_the_other_side_of_the_joint_is_another_part),
 		cmocka_unit_test(what_a_maker_must_know_of_one_only_is_another_part),

@@ -249,7 +249,6 @@ struct baluster {
 		short_point; /* lengths along the two faces that the rake makes unequal */
 	double rake;         /* of the top cut, from level */
 	double foot_rake;    /* 0: square foot */
-	double from_riser;   /* riser face to centre */
 };
 
 /* A chamfer sawn off before the router takes the rest, outside the finished edge by a margin. */

@@ -2,7 +2,8 @@
 
 #include <string.h>
 
-#include "parts/piece.h"
+#include "compare/made_otherwise.h"
+#include "parts/alike.h"
 
 /* Changes as they are found. */
 struct finding_out {
@@ -95,125 +96,16 @@ static const struct part *forerunner(const struct part *list, const struct part 
 	return named;
 }
 
-/* Both lengths, finer than the job letters them where they would read alike. */
-static const char *was_now(struct finding_out *f, double was, double is)
-{
-	struct lettering how = f->lettering;
-	const char *before = length_say(f->arena, how, was), *now = length_say(f->arena, how, is);
-
-	if (strcmp(before, now) == 0) {
-		how.fraction = how.units == UNITS_INCHES ? 64 : 10;
-		before = length_say(f->arena, how, was);
-		now = length_say(f->arena, how, is);
-	}
-	if (strcmp(before, now) == 0)
-		return arena_printf(f->arena, "a hair %s than %s", is > was ? "more" : "less",
-			before);
-	return arena_printf(f->arena, "was %s, now %s", before, now);
-}
-
-static const char *size_words(struct finding_out *f, const char *name, double was, double is)
-{
-	if (fabs(was - is) <= NEAR_ENOUGH)
-		return "";
-	return arena_printf(f->arena, "; %s %s", name, was_now(f, was, is));
-}
-
-/* ---- what is cut and drilled ---- */
-
-static int bore_count(const struct part *p)
-{
-	int n = 0;
-
-	for (const struct bore *b = p->bores; b; b = b->next)
-		n++;
-	return n;
-}
-
-/* The first hole that sits otherwise, with where it is along the piece. */
-static const char *bore_words(struct finding_out *f, const struct part *was, const struct part *is)
-{
-	const struct bore *a = was->bores, *b = is->bores;
-	int before = bore_count(was), now = bore_count(is);
-
-	if (before != now)
-		return arena_printf(f->arena, "; holes were %d, now %d", before, now);
-	for (; a && b; a = a->next, b = b->next) {
-		struct vec3 p = a->at.origin, q = b->at.origin;
-		const char *name = b->text && *b->text ? b->text : "hole";
-		if (fabs(p.x - q.x) > NEAR_ENOUGH)
-			return arena_printf(f->arena, "; %s along it %s", name,
-				was_now(f, p.x, q.x));
-		if (fabs(p.y - q.y) > NEAR_ENOUGH)
-			return arena_printf(f->arena, "; %s across it %s", name,
-				was_now(f, p.y, q.y));
-		if (fabs(a->size.depth - b->size.depth) > NEAR_ENOUGH)
-			return arena_printf(f->arena, "; depth of %s %s", name,
-				was_now(f, a->size.depth, b->size.depth));
-	}
-	return "";
-}
-
-/* The first corner of its face that is cut elsewhere. */
-static const char *corner_words(struct finding_out *f, const struct part *was,
-	const struct part *is)
-{
-	if (was->outline.n != is->outline.n)
-		return arena_printf(f->arena, "; corners of its face were %d, now %d",
-			was->outline.n, is->outline.n);
-	for (int i = 0; i < is->outline.n; i++) {
-		struct vec p = was->outline.corners[i].at, q = is->outline.corners[i].at;
-		if (fabs(p.x - q.x) > NEAR_ENOUGH)
-			return arena_printf(f->arena, "; a corner along it %s",
-				was_now(f, p.x, q.x));
-		if (fabs(p.y - q.y) > NEAR_ENOUGH)
-			return arena_printf(f->arena, "; a corner across it %s",
-				was_now(f, p.y, q.y));
-	}
-	return "";
-}
-
-/* What no size and no corner shows. */
-static const char *make_words(struct finding_out *f, const struct part *was, const struct part *is)
-{
-	if (was->makeup.boards != is->makeup.boards || was->makeup.plies != is->makeup.plies)
-		return "; glued up otherwise";
-	if (was->grain != is->grain)
-		return "; its grain runs otherwise";
-	if (is->note && (!was->note || strcmp(was->note, is->note) != 0))
-		return arena_printf(f->arena, "; noted now: %s", is->note);
-	return "; its ends, edges or joints are made otherwise";
-}
-
-/* What of a piece of the same size differs. */
-static const char *shape_words(struct finding_out *f, const struct part *was, const struct part *is)
-{
-	const char *words =
-		arena_printf(f->arena, "%s%s", corner_words(f, was, is), bore_words(f, was, is));
-
-	return *words ? words : make_words(f, was, is);
-}
-
 static const char *part_label(struct arena *a, const struct part *p)
 {
 	return arena_printf(a, "%s %s", p->mark, p->name);
 }
 
-static void compare_sizes(struct finding_out *f, const struct part *was, const struct part *p)
+static void compare_made(struct finding_out *f, const struct part *was, const struct part *p)
 {
-	struct part_size a = was->size, b = p->size;
-	const char *sizes = arena_printf(f->arena, "%s%s%s%s",
-		size_words(f, "thickness", a.thickness, b.thickness),
-		size_words(f, "width", a.width, b.width),
-		size_words(f, "length", a.length, b.length),
-		size_words(f, "length bent round another piece", was->bent, p->bent));
-
-	if (strcmp(was->material, p->material) != 0)
-		sizes = arena_printf(f->arena, "%s; material was %s, now %s", sizes, was->material,
-			p->material);
 	tell(f, p,
 		arena_printf(f->arena, "%s: made otherwise%s", part_label(f->arena, p),
-			*sizes ? sizes : shape_words(f, was, p)));
+			made_otherwise_words(f->arena, f->lettering, was, p)));
 }
 
 /* The same piece: perhaps under another mark, or another number of it. */
@@ -236,7 +128,7 @@ static void compare_part(struct finding_out *f, const struct part *before, const
 	if (same)
 		compare_same(f, same, p);
 	else if (was)
-		compare_sizes(f, was, p);
+		compare_made(f, was, p);
 	else
 		tell(f, p, arena_printf(f->arena, "%s: new", part_label(f->arena, p)));
 }

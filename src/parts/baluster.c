@@ -75,12 +75,10 @@ static struct baluster facts_of(const struct standing *st)
 {
 	const struct upright *u = &st->upright;
 	double top = u->slope[INFILL_TOP], foot = u->slope[INFILL_FOOT];
-	double run = st->stretch->rod->run;
 	struct baluster b = { .short_point = u->height };
 	b.long_point = u->height + u->width * (top - foot);
 	b.rake = atan(top);
 	b.foot_rake = atan(foot);
-	b.from_riser = st->x - run * floor(st->x / run + NEAR_ENOUGH) + u->width / 2;
 	return b;
 }
 

@@ -33,10 +33,7 @@ void piece_bore(struct arena *a, struct part *p, struct bore b);
 struct bore_size bore_round(double diameter, double depth);
 struct bore_size bore_oblong(enum bore_kind kind, double length, double width, double depth);
 
-/* Are they bought, made, drilled and described alike?  Where they stand does not count. */
-bool parts_are_alike(const struct part *a, const struct part *b);
-
-/* Equal pieces become one part with several places; marks are given in the order met. */
+/* Equal pieces (alike.h) become one part with several places; marks are given in the order met. */
 struct part *pieces_merge(struct arena *a, const struct part_kind *kind, struct part *pieces);
 
 struct assembly;
