@@ -12,7 +12,7 @@
  * not divided for nothing.
  */
 
-#define CLOSE 0.005 /* radius: squares that promise no more than this are left */
+#define CLOSE 0.005 /* radius: squares that promise no more than this, or are smaller, are left */
 #define DEEPEST 20
 #define PAIRS 6 /* nearest edges that are paired */
 
@@ -58,12 +58,17 @@ static bool is_in_zone(const struct search *s, struct vec p)
 		p.y > stretch_foot(s->plane->stretch, p.x);
 }
 
-/* Can no point of the square be in the zone? */
-static bool is_beside(const struct ball_zone *z, const struct square *q)
+/* Can no point of the square be in the zone?  What the feet stand on rises, so that under the
+ * square's lower end nothing of it is higher: else all the air under the steps, where no ball counts
+ * and none is found, would be divided to the last. */
+static bool is_beside(const struct search *s, const struct square *q)
 {
+	const struct ball_zone *z = s->zone;
 	double up = q->at.y - z->slope * q->at.x, reach = q->half * (1 + z->slope);
+	double lower_end = fmax(q->at.x - q->half, z->from);
 	return q->at.x + q->half < z->from || q->at.x - q->half > z->to || up + reach < z->low ||
-		up - reach > z->high || q->at.y + q->half < z->floor;
+		up - reach > z->high ||
+		q->at.y + q->half < stretch_foot(s->plane->stretch, lower_end);
 }
 
 static double radius_at(const struct search *s, const struct square *q, struct vec p)
@@ -155,7 +160,7 @@ static double bound(const struct search *s, const struct square *q)
 
 static void look(struct search *s, struct square q, const struct square *of, int depth)
 {
-	if (is_beside(s->zone, &q) || depth >= DEEPEST)
+	if (is_beside(s, &q) || q.half < CLOSE || depth >= DEEPEST)
 		return;
 	double middle = gather(s, &q, of, depth);
 	if (bound(s, &q) <= s->best.radius + CLOSE)
