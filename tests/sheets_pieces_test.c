@@ -157,23 +157,76 @@ static void every_piece_but_a_stringer_has_a_cell(void **state)
 }
 
 /* A skirt cut round its steps has no plain stretch to break out. */
-static void a_piece_too_large_for_the_paper_is_shown_and_its_sheet_says_so(void **state)
+static struct built long_skirt(void)
 {
-	struct built b = built_from("pitchboard: 1\n"
-				    "job: {name: Test, units: millimetres}\n"
-				    "floors: {total_rise: 3600}\n"
-				    "stair: {width: 910, left: wall, right: wall,\n"
-				    "  segments: [{kind: flight, risers: 18, run: 225}]}\n"
-				    "skirts: {wall: cut_round}\n");
+	return built_from("pitchboard: 1\n"
+			  "job: {name: Test, units: millimetres}\n"
+			  "floors: {total_rise: 3600}\n"
+			  "stair: {width: 910, left: wall, right: wall,\n"
+			  "  segments: [{kind: flight, risers: 18, run: 225}]}\n"
+			  "skirts: {wall: cut_round}\n");
+}
+
+static bool is_any_too_small(const struct drawing *g)
+{
+	for (; g; g = g->next)
+		if (g->is_too_small)
+			return true;
+	return false;
+}
+
+static int count_texts(const struct drawing *g, const char *text)
+{
+	int n = 0;
+
+	for (; g; g = g->next)
+		for (const struct mark *k = g->first; k; k = k->next)
+			n += k->kind == MARK_TEXT && strcmp(k->text.text, text) == 0;
+	return n;
+}
+
+static void a_piece_too_long_for_the_paper_is_drawn_lap_by_lap(void **state)
+{
+	struct built b = long_skirt();
+	const struct drawing *sheets = pieces_on(&b, 210, 160);
 	(void)state;
-	bool is_skirt = false, is_too_small = false;
-	for (const struct drawing *g = pieces_on(&b, 210, 150); g; g = g->next) {
-		is_skirt |= is_shown(g, "F1");
-		is_too_small |= g->is_too_small;
-	}
-	assert_true(is_skirt);
-	assert_true(is_too_small);
+	assert_true(is_shown(sheets, "F1"));
+	assert_false(is_any_too_small(sheets));
+	assert_true(count_texts(sheets, "F1  wall skirt, cut round the steps, continued") > 1);
 	arena_free(b.arena);
+}
+
+static void a_paper_too_small_for_any_lap_says_so(void **state)
+{
+	struct built b = long_skirt();
+	const struct drawing *sheets = pieces_on(&b, 210, 90);
+	(void)state;
+	assert_true(is_shown(sheets, "F1"));
+	assert_true(is_any_too_small(sheets));
+	arena_free(b.arena);
+}
+
+static void laps_follow_each_other_from_end_to_end(void **state)
+{
+	struct arena *a = arena_new();
+	(void)state;
+	const struct piece_breaks *laps = piece_laps(a, strip(a), 4);
+	assert_true(laps[0].from == -INFINITY && laps[3].to == INFINITY);
+	for (int i = 1; i < 4; i++)
+		assert_near(laps[i].from, laps[i - 1].to, 1e-9);
+	arena_free(a);
+}
+
+/* The mortise takes up 480 to 520: half-way along there is no room to part it. */
+static void laps_part_beside_a_hole(void **state)
+{
+	struct arena *a = arena_new();
+	struct part *p = strip(a);
+	(void)state;
+	piece_bore(a, p, mortise_at(500));
+	double at = piece_laps(a, p, 2)[0].to;
+	assert_true(at < 480 || at > 520);
+	arena_free(a);
 }
 
 /* 6 5/16 in nine plies: 0.7014 in each; 9 x 45/64 are 6.328, 9 x 11/16 would be 6.1875. */
@@ -216,7 +269,10 @@ int main(void)
 		cmocka_unit_test(the_slope_of_an_end_is_never_broken_out),
 		cmocka_unit_test(what_lies_beyond_a_break_moves_as_one),
 		cmocka_unit_test(every_piece_but_a_stringer_has_a_cell),
-		cmocka_unit_test(a_piece_too_large_for_the_paper_is_shown_and_its_sheet_says_so),
+		cmocka_unit_test(a_piece_too_long_for_the_paper_is_drawn_lap_by_lap),
+		cmocka_unit_test(a_paper_too_small_for_any_lap_says_so),
+		cmocka_unit_test(laps_follow_each_other_from_end_to_end),
+		cmocka_unit_test(laps_part_beside_a_hole),
 		cmocka_unit_test(plies_are_lettered_so_that_they_fill_the_piece),
 		cmocka_unit_test(what_the_note_says_of_a_notch_is_said_once),
 	};

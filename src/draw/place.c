@@ -138,13 +138,14 @@ static size_t next_break(const char *text, size_t from)
 
 /* Length of the words that fit; the first one at least.  Letters stand side by side at their own
  * widths, so each word is measured once. */
-static size_t fitting(struct measure m, double height, double width, const char *text)
+static size_t fitting(struct measure m, enum letter_style style, double height, double width,
+	const char *text)
 {
 	size_t fits = 0;
 	double used = 0;
 
 	for (size_t end = next_break(text, 0); end; end = next_break(text, end + 1)) {
-		used += m.width(m.faces, LETTER_REGULAR, height, text + fits, end - fits);
+		used += m.width(m.faces, style, height, text + fits, end - fits);
 		if (fits && used > width)
 			break;
 		fits = end;
@@ -163,14 +164,14 @@ static int count_breaks(const char *text)
 	return n;
 }
 
-struct lines wrap_text(struct arena *a, struct measure m, double height, double width,
-	const char *text)
+struct lines wrap_text_styled(struct arena *a, struct measure m, enum letter_style style,
+	double height, double width, const char *text)
 {
 	const char **line = NEW_N(a, const char *, count_breaks(text) + 1);
 	int n = 0;
 
 	while (*text) {
-		size_t fits = fitting(m, height, width, text);
+		size_t fits = fitting(m, style, height, width, text);
 		line[n++] = arena_strndup(a, text, fits);
 		text += fits;
 		while (*text == ' ')
@@ -179,4 +180,10 @@ struct lines wrap_text(struct arena *a, struct measure m, double height, double 
 			text++;
 	}
 	return (struct lines){ line, n };
+}
+
+struct lines wrap_text(struct arena *a, struct measure m, double height, double width,
+	const char *text)
+{
+	return wrap_text_styled(a, m, LETTER_REGULAR, height, width, text);
 }

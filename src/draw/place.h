@@ -36,4 +36,8 @@ struct lines {
 struct lines wrap_text(struct arena *a, struct measure m, double height, double width,
 	const char *text);
 
+/* The same in bold, or another style of letters. */
+struct lines wrap_text_styled(struct arena *a, struct measure m, enum letter_style style,
+	double height, double width, const char *text);
+
 #endif

@@ -59,8 +59,8 @@ static bool is_in_zone(const struct search *s, struct vec p)
 }
 
 /* Can no point of the square be in the zone?  What the feet stand on rises, so that under the
- * square's lower end nothing of it is higher: else all the air under the steps, where no ball counts
- * and none is found, would be divided to the last. */
+ * square's lower end nothing of it is higher: else all the air under the steps, where no ball
+ * counts and none is found, would be divided to the last. */
 static bool is_beside(const struct search *s, const struct square *q)
 {
 	const struct ball_zone *z = s->zone;

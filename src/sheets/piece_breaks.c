@@ -94,8 +94,9 @@ static bool is_plain(const struct part *p, double from, double to)
 static struct piece_breaks plain_stretches(struct arena *a, const struct part *p, double least)
 {
 	struct places places = places_of(a, p);
-	struct piece_breaks b = { NEW_N(a, struct plain_stretch, places.n + 1), 0 };
+	struct piece_breaks b = piece_unbroken();
 
+	b.stretch = NEW_N(a, struct plain_stretch, places.n + 1);
 	for (int i = 0; i + 1 < places.n; i++) {
 		double from = places.at[i], to = places.at[i + 1];
 		if (to - from > least && is_plain(p, from, to))
@@ -143,6 +144,38 @@ struct piece_breaks piece_breaks(struct arena *a, const struct part *p, double r
 	}
 	keep_broken(&b, fmax(room - drawn, 0));
 	return b;
+}
+
+/* In the middle of the widest gap about there, where no hole is. */
+static double parting(const struct part *p, const struct places *places, double about, double reach)
+{
+	double best = about, widest = 0;
+
+	for (int i = 0; i + 1 < places->n; i++) {
+		double from = fmax(places->at[i], about - reach);
+		double to = fmin(places->at[i + 1], about + reach);
+		if (to - from <= widest + NEAR_ENOUGH || is_drilled(p, from, to))
+			continue;
+		widest = to - from;
+		best = (from + to) / 2;
+	}
+	return best;
+}
+
+const struct piece_breaks *piece_laps(struct arena *a, const struct part *p, int n)
+{
+	struct places places = places_of(a, p);
+	struct piece_breaks *laps = NEW_N(a, struct piece_breaks, n);
+	double start = places.n > 0 ? places.at[0] : 0, each = p->size.length / n;
+
+	for (int i = 0; i < n; i++) {
+		laps[i] = piece_unbroken();
+		if (i == 0)
+			continue;
+		laps[i].from = parting(p, &places, start + i * each, each / 4);
+		laps[i - 1].to = laps[i].from;
+	}
+	return laps;
 }
 
 double breaks_drawn_at(const struct piece_breaks *b, double x)

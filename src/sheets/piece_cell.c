@@ -65,26 +65,54 @@ static void letter_lines(struct filling *f, double width, const char *text)
 	}
 }
 
+/* In large letters. */
+static void letter_name(struct filling *f, double width, const char *name)
+{
+	struct hand h = f->sheet->hand;
+	double big = h.letter * 1.4;
+	struct lines l = wrap_text_styled(h.g->arena, h.measure, LETTER_BOLD, big, width, name);
+
+	for (int i = 0; i < l.n; i++) {
+		f->y -= i == 0 ? big : big * PITCH;
+		draw_text_styled(h.g, vec(PAD, f->y), big, 0, ALIGN_LEFT, LETTER_BOLD, l.line[i]);
+	}
+}
+
+/* Which lap of the piece is in this cell. */
+static const char *lap_words(const struct filling *f)
+{
+	const struct stair *s = f->sheet->context->stair;
+	struct arena *a = f->sheet->drawing->arena;
+	double zero = f->wish->sides->zero.x, length = f->part->size.length;
+	double from = fmax(f->breaks.from - zero, 0), to = fmin(f->breaks.to - zero, length);
+
+	if (from <= 0 && to >= length)
+		return "";
+	return arena_printf(a, " From %s to %s along it.", inches_words(a, s, from),
+		inches_words(a, s, to));
+}
+
 /* Beside the room for the key. */
 static void draw_heading(struct filling *f)
 {
 	struct hand h = f->sheet->hand;
 	struct arena *a = h.g->arena;
 	const struct stair *s = f->sheet->context->stair;
-	double big = h.letter * 1.4, text_width = f->width - box_width(f->wish->key->box) - 3 * PAD;
-	bool begins = f->wish->holds & CELL_FACE, goes_on = !(f->wish->holds & CELL_ENDS);
+	double text_width = f->width - box_width(f->wish->key->box) - 3 * PAD;
+	bool begins = (f->wish->holds & CELL_FACE) && !isfinite(f->breaks.from);
+	bool goes_on = !(f->wish->holds & CELL_ENDS);
 	const char *heading = piece_heading(a, f->part);
 
-	f->y -= PAD + big;
 	if (!begins)
 		heading = arena_printf(a, "%s, continued", heading);
-	draw_text_styled(h.g, vec(PAD, f->y), big, 0, ALIGN_LEFT, LETTER_BOLD, heading);
+	f->y -= PAD;
+	letter_name(f, text_width, heading);
 	if (begins)
 		letter_lines(f, text_width, piece_size_words(a, s, f->part));
 	if (f->wish->holds != CELL_ENDS)
 		letter_lines(f, text_width,
-			arena_printf(a, "Scale %s.%s",
-				scale_letter(a, 1 / f->scale, s->job->about.units),
+			arena_printf(a, "Scale %s.%s%s",
+				scale_letter(a, 1 / f->scale, s->job->about.units), lap_words(f),
 				goes_on ? " Continued in another cell." : ""));
 	f->y = fmin(f->y - h.letter, -2 * PAD - box_height(f->wish->key->box));
 }
@@ -124,7 +152,8 @@ static struct block view_block(struct filling *f, enum piece_side side, double s
 	struct box used = piece_view_draw(s.drawing, &v, scale);
 
 	if (side == PIECE_FACE) {
-		draw_datum(s.drawing, &v, scale);
+		if (piece_view_has(&v, v.zero))
+			draw_datum(s.drawing, &v, scale);
 		draw_grain(s.drawing, &v, scale);
 	}
 	return (struct block){ s.drawing, box_join(used, piece_sizes_draw(&s, &v, scale)) };
@@ -307,10 +336,10 @@ struct cell cell_fill(const struct cell_wish *w, double ratio, struct piece_brea
 	struct filling f = { .wish = w,
 		.sheet = &mine,
 		.part = w->sides->part,
-		.scale = 1 / ratio };
+		.scale = 1 / ratio,
+		.width = w->width,
+		.breaks = breaks };
 
-	f.width = w->width;
-	f.breaks = breaks;
 	draw_heading(&f);
 	double top = f.y;
 	draw_views(&f);

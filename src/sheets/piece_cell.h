@@ -37,9 +37,10 @@ struct cell_wish {
 	struct sheet *sheet;
 	const struct key_view *key;
 	const struct piece_sides *sides;
-	unsigned holds;       /* of CELL_... */
-	double width, height; /* at most */
-	double section;       /* a section comes out no larger than this */
+	unsigned holds;          /* of CELL_... */
+	struct piece_breaks lap; /* of the piece: unbroken where it is shown whole */
+	double width, height;    /* at most */
+	double section;          /* a section comes out no larger than this */
 };
 
 /* At one scale, with these stretches broken out, however large it comes out; with room for the key,
@@ -56,6 +57,9 @@ struct cell cell_make(const struct cell_wish *wish);
  * in at none, too large; of more than one without a drawing where nothing could be told, so that
  * they are parted. */
 struct cell cell_make_anyhow(const struct cell_wish *wish);
+
+/* Does it go in at a scale at which a view can be read? */
+bool cell_is_worth_having(const struct cell *c, const struct cell_wish *wish);
 
 bool cell_goes_in(const struct cell *c, const struct cell_wish *wish);
 

@@ -25,9 +25,21 @@ bool cell_goes_in(const struct cell *c, const struct cell_wish *w)
 	return c->width <= w->width + NEAR_ENOUGH && c->height <= w->height + NEAR_ENOUGH;
 }
 
+bool cell_is_worth_having(const struct cell *c, const struct cell_wish *w)
+{
+	return c->drawing && c->ratio <= WHOLE_MOST && cell_goes_in(c, w);
+}
+
 static struct cell none(const struct cell_wish *w)
 {
 	return (struct cell){ w->sides->part, NULL, 0, 0, 0 };
+}
+
+static double lap_length(const struct cell_wish *w)
+{
+	double from = fmax(w->lap.from - w->sides->zero.x, 0);
+
+	return fmin(w->lap.to - w->sides->zero.x, w->sides->part->size.length) - from;
 }
 
 /* The largest scale at which it goes in, down to 1:most. */
@@ -36,9 +48,9 @@ static struct cell whole(const struct cell_wish *w, double most)
 	const double *ratio = sheet_ratios(w->sheet->context);
 
 	for (; *ratio != 0 && *ratio <= most; ratio++) {
-		if (w->sides->part->size.length / *ratio > w->width)
+		if (lap_length(w) / *ratio > w->width)
 			continue;
-		struct cell c = cell_fill(w, *ratio, piece_unbroken());
+		struct cell c = cell_fill(w, *ratio, w->lap);
 		if (cell_goes_in(&c, w))
 			return c;
 	}
@@ -68,6 +80,8 @@ static struct cell broken_to(const struct cell_wish *w, double share)
 
 static struct cell broken(const struct cell_wish *w)
 {
+	if (!piece_is_whole(&w->lap))
+		return none(w);
 	struct cell c = broken_to(w, 1);
 
 	return c.drawing ? c : broken_to(w, 0.5);

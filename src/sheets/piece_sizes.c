@@ -42,28 +42,33 @@ static void add(struct sizes *s, double at)
 	s->n++;
 }
 
-static void add_point(struct sizes *along, struct sizes *across, struct vec at)
+static void add_point(struct sizes *along, struct sizes *across, const struct piece_view *v,
+	struct vec at)
 {
+	if (!piece_view_has(v, vec3(at.x, at.y, 0)))
+		return;
 	add(along, at.x);
 	add(across, at.y);
 }
 
 /* Where an arc runs on smoothly there is no corner to mark out: it is figured at its centre. */
-static void add_corners(struct sizes *along, struct sizes *across, const struct part *p)
+static void add_corners(struct sizes *along, struct sizes *across, const struct piece_view *v)
 {
-	const struct outline *o = &p->outline;
+	const struct outline *o = &v->part->outline;
 	struct box all = outline_extent(*o);
 
 	for (int i = 0; i < o->n; i++) {
 		struct corner c = o->corners[i];
 		struct vec next = o->corners[(i + 1) % o->n].at;
 		if (c.bulge != 0)
-			add_point(along, across, corner_arc(c, next).centre);
+			add_point(along, across, v, corner_arc(c, next).centre);
 		if (!outline_is_smooth(*o, i))
-			add_point(along, across, c.at);
+			add_point(along, across, v, c.at);
 	}
-	if (o->n > 0)
-		add_point(along, across, vec(all.x1, all.y1));
+	if (o->n == 0)
+		return;
+	add_point(along, across, v, vec(all.x1, all.y1));
+	add(across, all.y1);
 }
 
 static struct box run_along(struct sheet *s, const struct piece_view *v, const struct sizes *sizes,
@@ -73,7 +78,7 @@ static struct box run_along(struct sheet *s, const struct piece_view *v, const s
 	struct running_mark *m = NEW_N(a, struct running_mark, sizes->n + 1);
 	double low = v->box.y0 * scale;
 
-	if (sizes->n < 2)
+	if (sizes->n < 1 || (sizes->n < 2 && piece_view_has(v, v->zero)))
 		return box_empty();
 	for (int i = 0; i < sizes->n; i++)
 		m[i] = (struct running_mark){ breaks_drawn_at(&v->breaks, sizes->at[i]) * scale,
@@ -112,11 +117,11 @@ static struct box size_face(struct sheet *s, const struct piece_view *v, double 
 	struct arena *a = s->drawing->arena;
 	struct sizes along = sizes_begin(a, v->part), across = sizes_begin(a, v->part);
 
-	add(&along, v->zero.x);
 	add(&across, v->zero.y);
-	add_corners(&along, &across, v->part);
+	add_point(&along, &across, v, vec(v->zero.x, v->zero.y));
+	add_corners(&along, &across, v);
 	for (const struct bore *b = v->part->bores; b; b = b->next) {
-		if (piece_bore_faces(v, b) == 0)
+		if (piece_bore_faces(v, b) == 0 || !piece_view_has(v, b->at.origin))
 			continue;
 		add(&along, b->at.origin.x);
 		add(&across, b->at.origin.y);
@@ -133,9 +138,10 @@ static struct box size_edge(struct sheet *s, const struct piece_view *v, double 
 	add(&across, v->zero.z);
 	add(&across, v->zero.z + v->part->size.thickness);
 	for (const struct bore *b = v->part->bores; b; b = b->next) {
-		if (piece_bore_faces(v, b) == 0)
+		if (piece_bore_faces(v, b) == 0 || !piece_view_has(v, b->at.origin))
 			continue;
-		add(&along, v->zero.x);
+		if (piece_view_has(v, v->zero))
+			add(&along, v->zero.x);
 		add(&along, b->at.origin.x);
 		add(&across, b->at.origin.z);
 	}

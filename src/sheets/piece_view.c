@@ -85,8 +85,8 @@ struct piece_view piece_view(struct arena *a, const struct piece_sides *sides, e
 	if (!runs_along(side))
 		return v;
 	take_breaks_out(a, &v);
-	v.box.x0 = breaks_drawn_at(&breaks, v.box.x0);
-	v.box.x1 = breaks_drawn_at(&breaks, v.box.x1);
+	v.box.x0 = breaks_drawn_at(&breaks, fmax(v.box.x0, breaks.from));
+	v.box.x1 = breaks_drawn_at(&breaks, fmin(v.box.x1, breaks.to));
 	return v;
 }
 
@@ -97,6 +97,11 @@ struct vec piece_point(const struct piece_view *v, struct vec3 p)
 	if (runs_along(v->side))
 		at.x = breaks_drawn_at(&v->breaks, at.x);
 	return at;
+}
+
+bool piece_view_has(const struct piece_view *v, struct vec3 p)
+{
+	return !runs_along(v->side) || is_in_lap(&v->breaks, p.x);
 }
 
 int piece_bore_faces(const struct piece_view *v, const struct bore *b)
@@ -158,6 +163,8 @@ static void draw_bores(struct drawing *g, const struct piece_view *v, double sca
 {
 	for (const struct bore *b = v->part->bores; b; b = b->next) {
 		int faces = piece_bore_faces(v, b);
+		if (!piece_view_has(v, b->at.origin))
+			continue;
 		if (faces != 0)
 			draw_mouth(g, v, b, scale, faces > 0 ? PEN_OUTLINE : PEN_HIDDEN);
 		else
@@ -195,9 +202,24 @@ static void draw_break(struct drawing *g, double x, double y0, double y1)
 	draw_polyline(g, PEN_DIM, right, 6);
 }
 
+/* Where a lap ends and the next one begins. */
+static void draw_lap_end(struct drawing *g, const struct piece_view *v, double x, double scale)
+{
+	struct vec line[6];
+
+	if (!isfinite(x))
+		return;
+	kinked(line, x * scale, v->box.y0 * scale, v->box.y1 * scale);
+	draw_polyline(g, PEN_DIM, line, 6);
+}
+
 static void draw_breaks(struct drawing *g, const struct piece_view *v, double scale)
 {
-	for (int i = 0; runs_along(v->side) && i < v->breaks.n; i++) {
+	if (!runs_along(v->side))
+		return;
+	draw_lap_end(g, v, v->breaks.from, scale);
+	draw_lap_end(g, v, v->breaks.to, scale);
+	for (int i = 0; i < v->breaks.n; i++) {
 		const struct plain_stretch *s = &v->breaks.stretch[i];
 		double x = breaks_drawn_at(&v->breaks, (s->from + s->to) / 2) * scale;
 		draw_break(g, x, v->box.y0 * scale, v->box.y1 * scale);
@@ -206,7 +228,10 @@ static void draw_breaks(struct drawing *g, const struct piece_view *v, double sc
 
 struct box piece_view_draw(struct drawing *g, const struct piece_view *v, double scale)
 {
-	view_draw(g, &v->view, (struct placing){ .scale = scale }, NULL);
+	const struct box lap = { v->box.x0, v->box.y0 - 1, v->box.x1, v->box.y1 + 1 };
+
+	view_draw(g, &v->view, (struct placing){ .scale = scale },
+		piece_is_whole(&v->breaks) ? NULL : &lap);
 	draw_bores(g, v, scale);
 	draw_breaks(g, v, scale);
 	return box_scale(v->box, scale);

@@ -29,7 +29,7 @@ struct piece_view {
 	enum piece_side side;
 	struct view view; /* u of a face or edge is x with the breaks taken out */
 	struct piece_breaks breaks;
-	struct box box;   /* of the piece as drawn */
+	struct box box;   /* of the piece, or of its lap, as drawn */
 	struct vec3 zero; /* of its sides */
 };
 
@@ -38,6 +38,9 @@ struct piece_view piece_view(struct arena *a, const struct piece_sides *sides, e
 
 /* A point of the piece on the view's plane. */
 struct vec piece_point(const struct piece_view *v, struct vec3 p);
+
+/* Is it in the lap that the view shows? */
+bool piece_view_has(const struct piece_view *v, struct vec3 p);
 
 /* Does the mouth of the hole look at the eye (1), away from it (-1), or sideways (0)? */
 int piece_bore_faces(const struct piece_view *v, const struct bore *b);

@@ -19,6 +19,8 @@
 
 #define NAMED 2 /* families in a title */
 
+#define MOST_LAPS 8 /* in which a long piece is drawn */
+
 #define SECTION 70.0 /* a section is drawn no larger, on paper */
 
 /* A sheet as it fills. */
@@ -195,6 +197,30 @@ static unsigned last_of(unsigned holds)
 	return holds & CELL_EDGE ? CELL_EDGE : CELL_FACE;
 }
 
+/* One view of a long piece with nothing plain in it, a lap to a cell and in as few as will do;
+ * false where it does not go in so either. */
+static bool add_in_laps(struct filing *f, struct cell_wish wish)
+{
+	struct fitted_cell cells[MOST_LAPS];
+
+	for (int n = 2; n <= MOST_LAPS; n++) {
+		const struct piece_breaks *laps = piece_laps(f->arena, wish.sides->part, n);
+		int made = 0;
+		for (; made < n; made++) {
+			wish.lap = laps[made];
+			cells[made] = fit_cell(f, wish);
+			if (!cell_is_worth_having(&cells[made].cell, &cells[made].wish))
+				break;
+		}
+		if (made < n)
+			continue;
+		for (int i = 0; i < n; i++)
+			file_cell(f, &cells[i]);
+		return true;
+	}
+	return false;
+}
+
 /* In one cell; where that does not go in at any scale, what it holds last gets another. */
 static void add(struct filing *f, const struct piece_sides *sides, unsigned holds)
 {
@@ -202,13 +228,16 @@ static void add(struct filing *f, const struct piece_sides *sides, unsigned hold
 		.key = &f->key,
 		.sides = sides,
 		.holds = holds,
+		.lap = piece_unbroken(),
 		.height = f->height,
 		.section = SECTION };
 	unsigned last = last_of(holds), before = holds & ~last;
 	const struct fitted_cell c = fit_cell(f, wish);
 
 	if (before == 0 || (c.cell.drawing && cell_goes_in(&c.cell, &c.wish))) {
-		file_cell(f, &c);
+		bool has_laps = holds != CELL_ENDS && !cell_is_worth_having(&c.cell, &c.wish);
+		if (!has_laps || !add_in_laps(f, wish))
+			file_cell(f, &c);
 		return;
 	}
 	add(f, sides, before);
