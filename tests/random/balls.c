@@ -198,7 +198,8 @@ static void try_tile(struct arena *a, const struct shades *all, struct vec corne
 	struct vec guarded[TILE * TILE];
 	int n = 0;
 	for (int i = 0; i < TILE * TILE; i++) {
-		struct vec p = vec_add(corner, vec(STEP * (i / TILE), STEP * (i % TILE)));
+		int row = i / TILE, column = i % TILE;
+		struct vec p = vec_add(corner, vec(STEP * row, STEP * column));
 		if (is_guarded(all->stretch, p, above))
 			guarded[n++] = p;
 	}
