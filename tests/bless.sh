@@ -6,7 +6,7 @@ set -eu
 work=$(mktemp -d)
 trap 'rm -rf "$work"' EXIT
 
-TMPDIR=$work BLESS=1 tests/golden_test.sh
+BLESS=1 tests/golden_test.sh
 
 {
 	sed '/^<!-- keys/q' README.md

@@ -3,6 +3,15 @@
 
 results=0
 
+# Run by hand, without tests/run.sh: a folder of its own, and the program as built last.
+if [ -z "${RESULTS:-}" ]; then
+	TMPDIR=$(mktemp -d) || exit 3
+	PITCHBOARD=${PITCHBOARD:-build/pitchboard}
+	export TMPDIR PITCHBOARD
+	trap 'rm -rf "$TMPDIR"' EXIT
+	trap 'exit 3' HUP INT TERM
+fi
+
 # check WORDS COMMAND...: the command must succeed.
 check() {
 	words=$1

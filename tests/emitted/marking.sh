@@ -42,6 +42,12 @@ for name in left right; do
 	done
 done
 
+compare() { # COMPARISON ARGUMENTS...
+	comparison=$1
+	shift
+	awk -f tests/emitted/model.awk -f "tests/emitted/$comparison.awk" "$@"
+}
+
 # The first step that each page of the treads is for: "TU3  tread, steps 5 to 13, make 9 alike".
 steps() { # NAME
 	pages=$(pdfinfo "$TMPDIR/out/$1-treads-roll.pdf" | sed -n 's/^Pages: *//p')
@@ -54,7 +60,7 @@ steps() { # NAME
 feet_have_holes() { # NAME PARTS LEFT-HAND-END
 	[ -n "$(steps "$1")" ] || return 1
 	steps "$1" | while read -r page step; do
-		awk -f tests/emitted/treads.awk -v page="$page" -v step="$step" -v left="$3" \
+		compare treads -v page="$page" -v step="$step" -v left="$3" \
 			"$2" "$TMPDIR/$1.stair" "$TMPDIR/$1-treads-roll.paths" || exit 1
 	done
 }
@@ -81,7 +87,7 @@ check "open at the right: feet 0.05 mm off would be noticed" would_be_noticed ri
 check "open at the left: feet 0.05 mm off would be noticed" would_be_noticed left 980
 
 levels_are_ticked() { # STAIR
-	awk -f tests/emitted/storey.awk "$1" "$TMPDIR/right-rods-roll.paths"
+	compare storey "$1" "$TMPDIR/right-rods-roll.paths"
 }
 
 level_would_be_noticed() {
@@ -97,7 +103,7 @@ check "a level 0.05 mm off would be noticed" level_would_be_noticed
 # The first piece of this name, and whether its section is among the small patterns.
 profile_is_there() { # PARTS PIECE
 	mark=$(sed -n "s/^\([A-Z]*[0-9]*\) $2: .*/\1/p" "$1" | head -n 1)
-	awk -f tests/emitted/profile.awk -v mark="$mark" "$1" "$TMPDIR/right-small.paths"
+	compare profile -v mark="$mark" "$1" "$TMPDIR/right-small.paths"
 }
 
 # One corner of each section moved.

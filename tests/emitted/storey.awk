@@ -1,14 +1,10 @@
 # Are the ticks of the storey rod at the levels of the treads?
 #
-#   awk -f storey.awk STAIR PATHS
+#   awk -f model.awk -f storey.awk STAIR PATHS
 #
 # STAIR is what `pitchboard draw --dump stair` says, PATHS the lines of the rods on a roll.  The
 # storey rod is the uppermost strip; its ends are lines 22 mm long, its ticks a third of that.  The
 # status is 0 when every level has its tick within 0.02 mm.
-
-function fail(what) { print what; faults++ }
-
-function abs(x) { return x < 0 ? -x : x }
 
 FILENAME == ARGV[1] && $1 == "stair:" { sub(/,/, "", $7); level[++levels] = $7 + 0 }
 FILENAME == ARGV[1] && $1 == "step" { sub(/,/, "", $4); level[++levels] = $4 + 0 }

@@ -1,23 +1,14 @@
 # Joins the full-size template of one stringer again from a PDF, as a user would, and compares it
 # with the model.
 #
-#   awk -f templates.awk -v mark=S1 -v mirrored=0 [-v long_x=1.01 -v long_y=0.99] PARTS LABELS TRACE
+#   awk -f model.awk -f templates.awk -v mark=S1 -v mirrored=0 [-v long_x=1.01 -v long_y=0.99] \
+#       PARTS LABELS PATHS
 #
 # PARTS is what `pitchboard draw --dump parts` says, LABELS the PDF's page labels, a line a page,
-# and TRACE what `mutool trace` reads of its pages.  A page is placed by nothing but what is printed
+# and PATHS the lines on its pages (paths.awk).  A page is placed by nothing but what is printed
 # on it: its name says which sheets lie beside it, and the crosses it shares with them say where.
 # long_x, long_y: the printer draws that many times too long, and the pages are corrected for it.
 # Prints what is wrong; the status is 0 when the line to cut agrees within 0.02 mm.
-
-function fail(what) { print what; faults++ }
-
-function number(text, name) { # of an attribute
-	if (!match(text, name "=\"[-0-9.e]*\""))
-		return 0
-	return substr(text, RSTART + length(name) + 2, RLENGTH - length(name) - 3) + 0
-}
-
-function hypot(x, y) { return sqrt(x * x + y * y) }
 
 BEGIN {
 	if (!long_x) long_x = 1
@@ -26,50 +17,13 @@ BEGIN {
 
 # --- the model ---
 
-function side(x1, y1, x2, y2) {
-	sides++
-	ax[sides] = x1; ay[sides] = y1; bx[sides] = x2; by[sides] = y2
-}
-
-# Corners "x,y" or "x,y~bulge"; an arc is taken as straight pieces, far finer than what is compared.
-function outline(text,    n, i, j, k, at, part, x, y, bulge, sweep, cx, cy, c, s, px, py, qx, qy) {
-	n = split(text, at, " ")
-	for (i = 1; i <= n; i++) {
-		k = split(at[i], part, /[,~]/)
-		x[i] = part[1] * (mirrored ? -1 : 1); y[i] = part[2]
-		bulge[i] = k > 2 ? part[3] * (mirrored ? -1 : 1) : 0
-		corners++
-		cornerx[corners] = x[i]; cornery[corners] = y[i]
-	}
-	for (i = 1; i <= n; i++) {
-		j = i % n + 1
-		if (bulge[i] == 0) {
-			side(x[i], y[i], x[j], y[j])
-			continue
-		}
-		# the centre is (1 / bulge - bulge) / 4 chords to the left of the chord's middle
-		c = (1 / bulge[i] - bulge[i]) / 4
-		cx = (x[i] + x[j]) / 2 - (y[j] - y[i]) * c
-		cy = (y[i] + y[j]) / 2 + (x[j] - x[i]) * c
-		sweep = 4 * atan2(bulge[i], 1)
-		px = x[i]; py = y[i]
-		for (k = 1; k <= 32; k++) {
-			c = cos(sweep * k / 32); s = sin(sweep * k / 32)
-			qx = cx + (x[i] - cx) * c - (y[i] - cy) * s
-			qy = cy + (x[i] - cx) * s + (y[i] - cy) * c
-			side(px, py, qx, qy)
-			px = qx; py = qy
-		}
-	}
-}
-
 FILENAME == ARGV[1] {
 	if ($0 ~ /^[^ ]/)
 		mine = $1 == mark
 	if (mine && $1 == "outline") {
 		sub(/^ *outline /, "")
 		outline($0)
-		own = corners
+		own = corners; own_sides = sides
 	}
 	in_groove = mine && $1 == "at" && was_groove
 	was_groove = mine && $1 == "groove:"
@@ -82,6 +36,7 @@ FILENAME == ARGV[1] {
 
 FILENAME == ARGV[2] {
 	name[FNR] = $0
+	pages = FNR
 	next
 }
 
@@ -101,45 +56,15 @@ function guide(x1, y1, x2, y2) {
 		upright[page, ++uprights[page]] = (x1 + x2) / 2 " " (y1 + y2) / 2
 }
 
-function abs(x) { return x < 0 ? -x : x }
-
-function line(x, y) {
-	if (width == 0.25)
-		cut(lastx, lasty, x, y)
-	else
-		guide(lastx, lasty, x, y)
-}
-
-/<page / {
-	page = number($0, " number")
-	pages = page
-	match($0, /mediabox="[^"]*"/)
-	split(substr($0, RSTART + 10, RLENGTH - 11), box, " ")
-}
-
-/<stroke_path / {
-	width = number($0, "linewidth")
-	match($0, /transform="[^"]*"/)
-	split(substr($0, RSTART + 11, RLENGTH - 12), m, " ")
-	width = int(width * m[1] * 25.4 / 72 * 100 + 0.5) / 100
-	stroking = 1
-}
-
-/<\/stroke_path>/ { stroking = 0 }
-
-stroking && /<(moveto|lineto) / {
-	x = (m[1] * number($0, " x") + m[5]) * 25.4 / 72
-	y = (box[4] - m[4] * number($0, " y") - m[6]) * 25.4 / 72 # y goes down in a trace
-	if (/<moveto /) {
-		firstx = x; firsty = y
-	} else
-		line(x, y)
-	lastx = x; lasty = y
-}
-
-stroking && /<closepath/ {
-	line(firstx, firsty)
-	lastx = firstx; lasty = firsty
+FILENAME == ARGV[3] {
+	page = $1
+	for (i = 4; i <= NF; i++) {
+		split($(i - 1), p, ","); split($i, q, ",")
+		if ($2 == 0.25)
+			cut(p[1], p[2], q[1], q[2])
+		else
+			guide(p[1], p[2], q[1], q[2])
+	}
 }
 
 # --- joining ---
@@ -246,13 +171,6 @@ function place_pages(    p, q, more) {
 
 # --- comparing ---
 
-function off_segment(px, py, x1, y1, x2, y2,    dx, dy, t) {
-	dx = x2 - x1; dy = y2 - y1
-	t = dx * dx + dy * dy > 0 ? ((px - x1) * dx + (py - y1) * dy) / (dx * dx + dy * dy) : 0
-	t = t < 0 ? 0 : t > 1 ? 1 : t
-	return hypot(px - x1 - t * dx, py - y1 - t * dy)
-}
-
 function bucket(x) { return int((x + 100000) / 50) }
 
 # Lines are looked for in strips of 50 mm, or all would be compared with all.
@@ -314,7 +232,7 @@ function compare(    i, k, d, n) {
 		if ((d = off_drawn(cornerx[i], cornery[i])) > 0.02)
 			fail("corner " cornerx[i] ", " cornery[i] ": " d " mm off what is drawn")
 	# along the outline, every 40 mm or less
-	for (i = 1; i <= own; i++) {
+	for (i = 1; i <= own_sides; i++) {
 		n = 1 + int(hypot(bx[i] - ax[i], by[i] - ay[i]) / 40)
 		for (k = 0; k < n; k++)
 			if (off_drawn(ax[i] + (bx[i] - ax[i]) * k / n, ay[i] + (by[i] - ay[i]) * k / n) > 0.02)

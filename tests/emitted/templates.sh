@@ -23,10 +23,11 @@ agrees() { # STEM MARK KIND [AWK-VARIABLES...]
 	parts=$TMPDIR/$1.parts
 	mark=$2
 	shift 3
-	labels "$pdf" >"$TMPDIR/labels" && mutool trace "$pdf" >"$TMPDIR/trace" &&
-		awk -f tests/emitted/templates.awk -v mark="$mark" "$@" \
+	labels "$pdf" >"$TMPDIR/labels" &&
+		mutool trace "$pdf" | awk -f tests/emitted/paths.awk >"$TMPDIR/paths" &&
+		awk -f tests/emitted/model.awk -f tests/emitted/templates.awk -v mark="$mark" "$@" \
 			-v mirrored="$(is_mirrored "$pdf" && echo 1 || echo 0)" \
-			"$parts" "$TMPDIR/labels" "$TMPDIR/trace"
+			"$parts" "$TMPDIR/labels" "$TMPDIR/paths"
 }
 
 # One corner of the model moved by 0.05 mm: the comparison above must see it.

@@ -1,15 +1,11 @@
 # Do the holes on a tread's full-size template lie under the feet of the balusters in the house?
 #
-#   awk -f treads.awk -v page=2 -v step=7 -v left=936.625 PARTS STAIR PATHS
+#   awk -f model.awk -f treads.awk -v page=2 -v step=7 -v left=936.625 PARTS STAIR PATHS
 #
 # PARTS and STAIR are what `pitchboard draw --dump` says of both, PATHS the lines of the template on
 # a roll (paths.awk).  left: where the tread's left-hand end is, across the stair, from the right.
 # A point of the template is as far from its left-hand end and from its front edge as the foot is in
 # the house from there.  The status is 0 when every foot has its hole within 0.02 mm.
-
-function fail(what) { print what; faults++ }
-
-function hypot(x, y) { return sqrt(x * x + y * y) }
 
 FILENAME == ARGV[1] && /^[^ ]/ {
 	is_baluster = $2 == "baluster:"
