@@ -13,7 +13,11 @@ void balloons_set(struct hand h, struct leader *list, int n, struct balloon_line
 {
 	double wide = 2 * balloon_radius(h) + 0.6;
 	int rows = line.length > 0 ? (int)ceil(n * wide / line.length) : 1;
-	struct leader_line rule = { .from = line.from, .along = line.along, .shift = line.shift };
+	struct leader_line rule = { .from = line.from,
+		.along = line.along,
+		.shift = line.shift,
+		.low = line.low,
+		.high = line.high };
 
 	rule.rows = rows < MOST_ROWS ? rows : MOST_ROWS;
 	rule.gap = wide / fmax(rule.rows, 1);
@@ -29,15 +33,20 @@ static double from_line(struct vec p, struct vec a, struct vec b)
 	return vec_length(vec_sub(p, vec_add(a, vec_scale(run, fmax(0, fmin(1, along))))));
 }
 
-bool balloons_are_crowded(struct hand h, const struct leader *list, int n)
+int balloons_crowd(struct hand h, const struct leader *list, int n)
 {
+	double radius = balloon_radius(h);
+	int crowd = 0;
+
 	for (int i = 0; i < n; i++)
-		for (int k = 0; k < n; k++)
-			if (k != i &&
-				from_line(list[k].at, list[i].at, list[i].points_at) <
-					balloon_radius(h))
-				return true;
-	return false;
+		for (int k = 0; k < n; k++) {
+			if (k == i)
+				continue;
+			double away = vec_length(vec_sub(list[k].at, list[i].at));
+			double off = from_line(list[k].at, list[i].at, list[i].points_at);
+			crowd += off < radius || away < 2 * radius;
+		}
+	return crowd;
 }
 
 struct box balloons_draw(struct hand h, const struct leader *list, int n)
@@ -45,7 +54,7 @@ struct box balloons_draw(struct hand h, const struct leader *list, int n)
 	struct box used = box_empty();
 	double radius = balloon_radius(h);
 
-	if (balloons_are_crowded(h, list, n))
+	if (balloons_crowd(h, list, n) > 0)
 		h.g->is_crowded = true;
 	for (int i = 0; i < n; i++) {
 		const struct leader *b = &list[i];

@@ -19,12 +19,6 @@ struct sight {
 	int strokes;
 };
 
-/* The balloons of one line. */
-struct line_of {
-	struct leader *list;
-	int n;
-};
-
 static bool is_seen(const struct stroke *s)
 {
 	return s->pen != PEN_HIDDEN && !part_is_existing(s->part);
@@ -128,52 +122,148 @@ static struct vec pitch_direction(const struct drafting *d)
 	return side_high(d) == DIM_RIGHT ? vec(cos(p), sin(p)) : vec(cos(p), -sin(p));
 }
 
-/* Over the stair or under it, beside what the view shows. */
-static struct box draw_line_of(const struct drafting *d, struct line_of l, const struct view *shown,
-	double way)
+/* How they stand: the lines along the pitch as long as they like, or no longer than what they name,
+ * so that none comes to stand before what is on the upper floor; or all that is not under the stair
+ * on the level. */
+enum arrangement { ALONG_PITCH, KEPT_ALONG_PITCH, ON_THE_LEVEL, ARRANGEMENTS };
+
+/* All balloons of a view, in the order in which they are drawn. */
+struct balloons {
+	const struct view *shown;
+	struct leader *list; /* over the stair, on the upper floor, under the stair */
+	int over, level, under;
+};
+
+/* Between what is first named and what is last. */
+static void keep_along(struct balloon_line *line, const struct leader *list, int n, double room)
 {
-	double clear = CLEAR * d->sheet->hand.letter;
+	double low = INFINITY, high = -INFINITY;
+
+	for (int i = 0; i < n; i++) {
+		double along = vec_dot(vec_sub(list[i].points_at, line->from), line->along);
+		low = fmin(low, along);
+		high = fmax(high, along);
+	}
+	line->low = low - room;
+	line->high = high + room;
+}
+
+/* Over the stair or under it, beside what the view shows. */
+static void set_raked(const struct drafting *d, const struct balloons *b, struct leader *list,
+	int n, double way, enum arrangement how)
+{
+	struct hand h = d->sheet->hand;
 	struct vec along = pitch_direction(d), out = vec_scale(vec_left(along), way);
 	struct vec nosing = side_at(d, 0, slope_at(d->nosing, 0));
 	struct balloon_line line = { .along = along, .out = out };
 
-	line.from = vec_add(nosing, vec_scale(out, reach(d, shown, way) + clear));
-	line.length = vec_length(vec(box_width(shown->box), box_height(shown->box))) * d->scale;
-	balloons_set(d->sheet->hand, l.list, l.n, line);
-	return balloons_draw(d->sheet->hand, l.list, l.n);
+	if (n == 0)
+		return;
+	line.from = vec_add(nosing, vec_scale(out, reach(d, b->shown, way) + CLEAR * h.letter));
+	line.length =
+		vec_length(vec(box_width(b->shown->box), box_height(b->shown->box))) * d->scale;
+	if (how == KEPT_ALONG_PITCH)
+		keep_along(&line, list, n, balloon_radius(h));
+	balloons_set(h, list, n, line);
 }
 
 /* Over the whole view, on the level. */
-static struct box draw_line_over(const struct drafting *d, struct line_of l, double y)
+static void set_level(const struct drafting *d, struct leader *list, int n, double over,
+	double length)
 {
-	struct balloon_line line = { .from = vec(0, y), .along = vec(1, 0), .out = vec(0, 1) };
+	struct hand h = d->sheet->hand;
+	struct balloon_line line = { .from = vec(0, over + CLEAR * h.letter),
+		.along = vec(1, 0),
+		.out = vec(0, 1),
+		.length = length };
 
-	balloons_set(d->sheet->hand, l.list, l.n, line);
-	return balloons_draw(d->sheet->hand, l.list, l.n);
+	balloons_set(h, list, n, line);
 }
 
-struct box side_draw_balloons(const struct drafting *d, const struct view *shown, struct box view)
+static double top_of(const struct leader *list, int n, double radius)
+{
+	double top = -INFINITY;
+
+	for (int i = 0; i < n; i++)
+		top = fmax(top, list[i].at.y + radius);
+	return top;
+}
+
+/* How many of them are in each other's way then. */
+static int set_all(const struct drafting *d, const struct balloons *b, enum arrangement how)
+{
+	struct hand h = d->sheet->hand;
+	struct leader *level = b->list + b->over, *under = level + b->level;
+	double top = b->shown->box.y1 * d->scale;
+
+	if (how == ON_THE_LEVEL) {
+		set_level(d, b->list, b->over + b->level, top, box_width(b->shown->box) * d->scale);
+	} else {
+		set_raked(d, b, b->list, b->over, 1, how);
+		top = fmax(top, top_of(b->list, b->over, balloon_radius(h)));
+		set_level(d, level, b->level, top, 0);
+	}
+	set_raked(d, b, under, b->under, -1, how == ALONG_PITCH ? ALONG_PITCH : KEPT_ALONG_PITCH);
+	return balloons_crowd(h, b->list, b->over + b->level + b->under);
+}
+
+/* The first that leaves the fewest in each other's way. */
+static void set_best(const struct drafting *d, const struct balloons *b)
+{
+	enum arrangement best = ALONG_PITCH;
+	int least = set_all(d, b, best);
+
+	for (int i = KEPT_ALONG_PITCH; i < ARRANGEMENTS && least > 0; i++) {
+		int crowd = set_all(d, b, (enum arrangement)i);
+		if (crowd < least) {
+			least = crowd;
+			best = (enum arrangement)i;
+		}
+	}
+	set_all(d, b, best);
+}
+
+/* On which of the lines it stands: over the stair, on the upper floor, under the stair. */
+static int line_of(const struct drafting *d, const struct leader *l)
+{
+	double off = over_nosing(d, l->points_at);
+
+	if (off > raked_room(d))
+		return 1;
+	return off > CLEAR * d->sheet->hand.letter / 2 ? 0 : 2;
+}
+
+static struct balloons gather(const struct drafting *d, const struct view *shown)
 {
 	struct arena *a = d->sheet->drawing->arena;
-	double clear = CLEAR * d->sheet->hand.letter;
 	struct sights s = sights_of(a, d->what, shown);
-	struct line_of over = { NEW_N(a, struct leader, s.n + 1), 0 };
-	struct line_of under = { NEW_N(a, struct leader, s.n + 1), 0 };
-	struct line_of level = { NEW_N(a, struct leader, s.n + 1), 0 };
+	struct leader *all = NEW_N(a, struct leader, s.n + 1);
+	struct balloons b = { .shown = shown, .list = NEW_N(a, struct leader, s.n + 1) };
+	int count[3] = { 0 }, n = 0;
 
 	for (int i = 0; i < s.n; i++) {
 		const struct part *p = s.list[i].part;
 		double share = (i + 0.5) / s.n;
 		double wanted = shown->box.x0 + share * box_width(shown->box);
-		struct leader b = { .text = p->mark,
+		all[i] = (struct leader){ .text = p->mark,
 			.points_at = vec_scale(point_on(shown, p, wanted), d->scale) };
-		double off = over_nosing(d, b.points_at);
-		struct line_of *l = off > raked_room(d) ? &level : off > clear / 2 ? &over : &under;
-		l->list[l->n++] = b;
 	}
-	struct box raked = draw_line_of(d, over, shown, 1);
-	double top = fmax(shown->box.y1 * d->scale, raked.y1);
-	view = box_join(view, raked);
-	view = box_join(view, draw_line_over(d, level, top + clear));
-	return box_join(view, draw_line_of(d, under, shown, -1));
+	for (int line = 0; line < 3; line++)
+		for (int i = 0; i < s.n; i++)
+			if (line_of(d, &all[i]) == line) {
+				b.list[n++] = all[i];
+				count[line]++;
+			}
+	b.over = count[0];
+	b.level = count[1];
+	b.under = count[2];
+	return b;
+}
+
+struct box side_draw_balloons(const struct drafting *d, const struct view *shown, struct box view)
+{
+	struct balloons b = gather(d, shown);
+
+	set_best(d, &b);
+	return box_join(view, balloons_draw(d->sheet->hand, b.list, b.over + b.level + b.under));
 }
