@@ -5,13 +5,13 @@ set -eu
 
 elsewhere() {
 	echo "make deps installs Debian packages, and there is no apt-get here.  Needed are:"
-	echo "  a C17 compiler and make; pkg-config with cairo, freetype2 and yaml-0.1"
+	echo "  a C17 compiler and make; pkg-config with cairo, freetype2, zlib and yaml-0.1"
 	echo "  for the tests also cmocka, qpdf, poppler, mupdf, librsvg, libxml2's xmllint and jq"
 	echo "Missing now:"
 	for tool in cc pkg-config qpdf pdftotext mutool rsvg-convert xmllint jq; do
 		command -v $tool >/dev/null || echo "  $tool"
 	done
-	for module in cairo-pdf cairo-svg cairo-ft freetype2 yaml-0.1 cmocka; do
+	for module in cairo-pdf cairo-ft freetype2 zlib yaml-0.1 cmocka; do
 		pkg-config --exists $module 2>/dev/null || echo "  $module (pkg-config)"
 	done
 	exit 3

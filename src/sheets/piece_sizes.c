@@ -42,13 +42,35 @@ static void add(struct sizes *s, double at)
 	s->n++;
 }
 
-static void add_point(struct sizes *along, struct sizes *across, const struct piece_view *v,
+/* The two axes of the piece that lie in the view: on an end, across it. */
+static struct vec in_plane(const struct piece_view *v, struct vec3 p)
+{
+	switch (v->side) {
+	case PIECE_FACE: return vec(p.x, p.y);
+	case PIECE_EDGE: return vec(p.x, p.z);
+	case PIECE_START:
+	case PIECE_END:
+	case PIECE_SIDES: break;
+	}
+	return vec(p.y, p.z);
+}
+
+/* A point of the piece, in its axes; a cell that shows one lap of it figures what lies there. */
+static void add_point(struct sizes *right, struct sizes *up, const struct piece_view *v,
+	struct vec3 p)
+{
+	struct vec at = in_plane(v, p);
+
+	if (!piece_view_has(v, p))
+		return;
+	add(right, at.x);
+	add(up, at.y);
+}
+
+static void add_corner(struct sizes *along, struct sizes *across, const struct piece_view *v,
 	struct vec at)
 {
-	if (!piece_view_has(v, vec3(at.x, at.y, 0)))
-		return;
-	add(along, at.x);
-	add(across, at.y);
+	add_point(along, across, v, vec3(at.x, at.y, 0));
 }
 
 /* Where an arc runs on smoothly there is no corner to mark out: it is figured at its centre. */
@@ -61,13 +83,13 @@ static void add_corners(struct sizes *along, struct sizes *across, const struct 
 		struct corner c = o->corners[i];
 		struct vec next = o->corners[(i + 1) % o->n].at;
 		if (c.bulge != 0)
-			add_point(along, across, v, corner_arc(c, next).centre);
+			add_corner(along, across, v, corner_arc(c, next).centre);
 		if (!outline_is_smooth(*o, i))
-			add_point(along, across, v, c.at);
+			add_corner(along, across, v, c.at);
 	}
 	if (o->n == 0)
 		return;
-	add_point(along, across, v, vec(all.x1, all.y1));
+	add_corner(along, across, v, vec(all.x1, all.y1));
 	add(across, all.y1);
 }
 
@@ -112,39 +134,27 @@ static struct box draw_across(struct sheet *s, const struct piece_view *v,
 	return dims_draw(&d);
 }
 
-static struct box size_face(struct sheet *s, const struct piece_view *v, double scale)
+/* The holes whose mouths are seen, from the front or through the wood. */
+static void add_bores(struct sizes *right, struct sizes *up, const struct piece_view *v)
 {
-	struct arena *a = s->drawing->arena;
-	struct sizes along = sizes_begin(a, v->part), across = sizes_begin(a, v->part);
-
-	add(&across, v->zero.y);
-	add_point(&along, &across, v, vec(v->zero.x, v->zero.y));
-	add_corners(&along, &across, v);
-	for (const struct bore *b = v->part->bores; b; b = b->next) {
-		if (piece_bore_faces(v, b) == 0 || !piece_view_has(v, b->at.origin))
-			continue;
-		add(&along, b->at.origin.x);
-		add(&across, b->at.origin.y);
-	}
-	struct box used = run_along(s, v, &along, scale);
-	return box_join(used, draw_across(s, v, &across, scale));
+	for (const struct bore *b = v->part->bores; b; b = b->next)
+		if (piece_bore_faces(v, b) != 0)
+			add_point(right, up, v, b->at.origin);
 }
 
-static struct box size_edge(struct sheet *s, const struct piece_view *v, double scale)
+static struct box size_long_side(struct sheet *s, const struct piece_view *v, double scale)
 {
 	struct arena *a = s->drawing->arena;
 	struct sizes along = sizes_begin(a, v->part), across = sizes_begin(a, v->part);
+	struct vec zero = in_plane(v, v->zero);
 
-	add(&across, v->zero.z);
-	add(&across, v->zero.z + v->part->size.thickness);
-	for (const struct bore *b = v->part->bores; b; b = b->next) {
-		if (piece_bore_faces(v, b) == 0 || !piece_view_has(v, b->at.origin))
-			continue;
-		if (piece_view_has(v, v->zero))
-			add(&along, v->zero.x);
-		add(&along, b->at.origin.x);
-		add(&across, b->at.origin.z);
-	}
+	add(&across, zero.y);
+	add_point(&along, &across, v, v->zero);
+	if (v->side == PIECE_FACE)
+		add_corners(&along, &across, v);
+	else
+		add(&across, zero.y + v->part->size.thickness);
+	add_bores(&along, &across, v);
 	struct box used = run_along(s, v, &along, scale);
 	return box_join(used, draw_across(s, v, &across, scale));
 }
@@ -160,11 +170,7 @@ static struct box size_end(struct sheet *s, const struct piece_view *v, double s
 
 	add(&up, v->zero.z);
 	add(&up, v->zero.z + v->part->size.thickness);
-	for (const struct bore *b = v->part->bores; b; b = b->next)
-		if (piece_bore_faces(v, b) != 0) {
-			add(&across, b->at.origin.y);
-			add(&up, b->at.origin.z);
-		}
+	add_bores(&across, &up, v);
 	add(&across, v->zero.y + v->part->size.width);
 	for (int i = 0; i < across.n && i <= MOST_LANES; i++) {
 		double zero = v->zero.y * way * scale, at = across.at[i] * way * scale;
@@ -181,8 +187,8 @@ static struct box size_end(struct sheet *s, const struct piece_view *v, double s
 struct box piece_sizes_draw(struct sheet *s, const struct piece_view *v, double scale)
 {
 	switch (v->side) {
-	case PIECE_FACE: return size_face(s, v, scale);
-	case PIECE_EDGE: return size_edge(s, v, scale);
+	case PIECE_FACE:
+	case PIECE_EDGE: return size_long_side(s, v, scale);
 	case PIECE_START:
 	case PIECE_END: return size_end(s, v, scale);
 	case PIECE_SIDES: break;

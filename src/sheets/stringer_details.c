@@ -68,6 +68,27 @@ static void draw_bores(struct sheet *s, const struct stringer_subject *t, struct
 	}
 }
 
+/* What the two ends differ in. */
+struct stringer_end {
+	const char *title;
+	struct box window;
+	void (*dimensions)(struct dims *d, const struct stringer_subject *t, double scale);
+};
+
+static struct box compose_end(struct sheet *s, const struct stringer_subject *t,
+	const struct stringer_end *e, double scale)
+{
+	struct dims d = dims_begin(s->drawing, s->hand.measure, s->hand.letter,
+		box_scale(e->window, scale));
+
+	view_draw(s->drawing, &t->section, (struct placing){ .scale = scale }, &e->window);
+	draw_bores(s, t, e->window, scale);
+	e->dimensions(&d, t, scale);
+	struct box used = dims_draw(&d);
+	letter_marks(s->hand, &t->section, scale, e->window);
+	return title_under(s, t, used, e->title, scale);
+}
+
 /* ---- foot ---- */
 
 static struct box foot_window(const struct stringer_subject *t)
@@ -113,16 +134,8 @@ static void foot_dimensions(struct dims *d, const struct stringer_subject *t, do
 
 static struct box compose_foot(struct sheet *s, const void *what, double scale)
 {
-	const struct stringer_subject *t = what;
-	struct box window = foot_window(t), used = box_scale(window, scale);
-	struct dims d = dims_begin(s->drawing, s->hand.measure, s->hand.letter, used);
-
-	view_draw(s->drawing, &t->section, (struct placing){ .scale = scale }, &window);
-	draw_bores(s, t, window, scale);
-	foot_dimensions(&d, t, scale);
-	used = dims_draw(&d);
-	letter_marks(s->hand, &t->section, scale, window);
-	return title_under(s, t, used, "foot", scale);
+	return compose_end(s, what,
+		&(struct stringer_end){ "foot", foot_window(what), foot_dimensions }, scale);
 }
 
 struct composition stringer_foot(const struct stringer_subject *t)
@@ -171,16 +184,8 @@ static void head_dimensions(struct dims *d, const struct stringer_subject *t, do
 
 static struct box compose_head(struct sheet *s, const void *what, double scale)
 {
-	const struct stringer_subject *t = what;
-	struct box window = head_window(t), used = box_scale(window, scale);
-	struct dims d = dims_begin(s->drawing, s->hand.measure, s->hand.letter, used);
-
-	view_draw(s->drawing, &t->section, (struct placing){ .scale = scale }, &window);
-	draw_bores(s, t, window, scale);
-	head_dimensions(&d, t, scale);
-	used = dims_draw(&d);
-	letter_marks(s->hand, &t->section, scale, window);
-	return title_under(s, t, used, "head", scale);
+	return compose_end(s, what,
+		&(struct stringer_end){ "head", head_window(what), head_dimensions }, scale);
 }
 
 struct composition stringer_head(const struct stringer_subject *t)
