@@ -1,5 +1,7 @@
 /*
- * Chained blocks, freed together.
+ * Chained blocks, freed together.  The first is small and each of the next twice as large, up to a
+ * most, for there are many arenas that little is made in: a node of a search, the scene of a small
+ * view.
  *
  * ARENA_BLOCK 0 gives every object an allocation of its own: the tests are
  * built so, because inside one big block an overrun of one object into the
@@ -19,6 +21,8 @@
 #define ARENA_BLOCK ((size_t)64 * 1024)
 #endif
 
+#define FIRST_BLOCK (ARENA_BLOCK / 16)
+
 struct block {
 	struct block *next;
 	alignas(max_align_t) unsigned char data[];
@@ -27,7 +31,7 @@ struct block {
 struct arena {
 	struct block *blocks;
 	unsigned char *at;
-	size_t left;
+	size_t left, block; /* of the current block, and all of it */
 };
 
 /* The one place where memory may run out.  No stage could draw without it, so the run ends: 3, the
@@ -68,6 +72,19 @@ static unsigned char *block_add(struct arena *a, size_t size)
 	return b->data;
 }
 
+/* A block that takes so much, which is a quarter of the largest at most. */
+static void block_begin(struct arena *a, size_t bytes)
+{
+	if (!a->block)
+		a->block = FIRST_BLOCK;
+	else if (a->block * 2 <= ARENA_BLOCK)
+		a->block *= 2;
+	while (a->block < bytes)
+		a->block *= 2;
+	a->at = block_add(a, a->block);
+	a->left = a->block;
+}
+
 void *arena_alloc(struct arena *a, size_t size, size_t count)
 {
 	const size_t grain = alignof(max_align_t);
@@ -83,10 +100,8 @@ void *arena_alloc(struct arena *a, size_t size, size_t count)
 	/* a large object gets a block of its own, and the current one is kept */
 	if (bytes * 4 > ARENA_BLOCK)
 		return block_add(a, bytes);
-	if (bytes > a->left) {
-		a->at = block_add(a, ARENA_BLOCK);
-		a->left = ARENA_BLOCK;
-	}
+	if (bytes > a->left)
+		block_begin(a, bytes);
 	void *p = a->at;
 	a->at += bytes;
 	a->left -= bytes;

@@ -1,12 +1,11 @@
 #include "lists/fillings.h"
 
-#include <math.h>
 #include <string.h>
 
-/* How much room a piece takes, for the order of limits. */
+/* How much room a piece takes and what it is worth, for the order of limits. */
 struct takes {
 	int piece;
-	double each;
+	double each, worth;
 };
 
 struct listing {
@@ -17,6 +16,7 @@ struct listing {
 	int kinds;
 	int stock;
 	int *counts;   /* on the board so far */
+	int *left;     /* of each piece, beside those */
 	int *strips;   /* the same by strips, one after the other */
 	int *width_of; /* each of them: which width it has */
 	int strip_count;
@@ -28,13 +28,11 @@ struct listing {
 	bool is_cut_short;
 };
 
-/* The strip that is being filled, and what is on the rest of the board. */
+/* The strip that is being filled. */
 struct filled {
 	int first;   /* piece, in the order of all: it makes the strip's width */
-	long room;   /* along the strip */
 	long wide;   /* beside it */
-	long loss;   /* so far */
-	long beside; /* what the rest of the width can be worth at most */
+	long beside; /* what that can be worth at most */
 };
 
 static long length_of(const struct listing *l, int piece)
@@ -42,14 +40,9 @@ static long length_of(const struct listing *l, int piece)
 	return l->problem->pieces[piece].length;
 }
 
-static int left_of(const struct listing *l, int piece)
-{
-	return l->wanted->left[piece] - l->counts[piece];
-}
-
 static bool goes_on(const struct listing *l, int piece, long room)
 {
-	return length_of(l, piece) <= room && left_of(l, piece) > 0;
+	return length_of(l, piece) <= room && l->left[piece] > 0;
 }
 
 static int *last_strip(const struct listing *l)
@@ -117,13 +110,14 @@ static long limit(const struct listing *l, const struct takes *takes, struct fro
 {
 	double worth = 0;
 
-	for (int k = 0; k < l->kinds && room > 0; k++) {
-		int i = takes[k].piece, left = left_of(l, i);
-		if (i < from.first || l->place[i] < from.place || !left)
+	for (const struct takes *t = takes; t < takes + l->kinds && room > 0; t++) {
+		double left = l->left[t->piece];
+		if (t->piece < from.first || l->place[t->piece] < from.place)
 			continue;
-		double share = fmin(left, room / takes[k].each);
-		worth += share * (double)l->wanted->worth[i];
-		room -= share * takes[k].each;
+		if (left * t->each > room)
+			left = room / t->each;
+		worth += left * t->worth;
+		room -= left * t->each;
 	}
 	return (long)(worth * (1 + 1e-12)) + 1;
 }
@@ -161,44 +155,44 @@ static bool is_in_order(const struct listing *l)
 	return true;
 }
 
-static bool is_hopeless(const struct listing *l, int at, struct filled f)
+/* With so much room along the strip, and so much lost so far. */
+static bool is_hopeless(const struct listing *l, const struct filled *f, int at, long room,
+	long loss)
 {
-	struct from from = { f.first, at };
+	struct from from = { f->first, at };
 
-	return f.loss - f.beside - limit(l, l->along, from, (double)f.room) > l->most_loss;
+	return loss - f->beside - limit(l, l->along, from, (double)room) > l->most_loss;
 }
 
 /* So many more of a piece on the strip. */
-static struct filled put(struct listing *l, int piece, int count, struct filled f)
+static void put(struct listing *l, int piece, int count)
 {
 	last_strip(l)[piece] += count;
 	l->counts[piece] += count;
-	f.room -= count * length_of(l, piece);
-	f.loss -= count * l->wanted->worth[piece];
-	return f;
+	l->left[piece] -= count;
 }
 
 /* Goes on with the pieces from place `at` on: as many as fit first, then fewer. */
-static void fill(struct listing *l, int at, struct filled f)
+static void fill(struct listing *l, const struct filled *f, int at, long room, long loss)
 {
-	while (at < l->kinds && (l->order[at] < f.first || !goes_on(l, l->order[at], f.room)))
+	while (at < l->kinds && (l->order[at] < f->first || !goes_on(l, l->order[at], room)))
 		at++;
 	if (at == l->kinds) {
-		if (!holds_more(l, f.room) && is_in_order(l))
-			next_strip(l, l->width_of[l->strip_count - 1], f.wide, f.loss);
+		if (!holds_more(l, room) && is_in_order(l))
+			next_strip(l, l->width_of[l->strip_count - 1], f->wide, loss);
 		return;
 	}
 	if (++l->steps > l->wanted->most_steps) {
 		l->is_cut_short = true;
 		return;
 	}
-	int i = l->order[at], most = left_of(l, i);
-	long fit = f.room / length_of(l, i);
+	int i = l->order[at], most = l->left[i];
+	long each = length_of(l, i), worth = l->wanted->worth[i], fit = room / each;
 	for (int k = fit < most ? (int)fit : most; k >= 0; k--) {
-		struct filled more = put(l, i, k, f);
-		if (!is_hopeless(l, at + 1, more))
-			fill(l, at + 1, more);
-		put(l, i, -k, f);
+		put(l, i, k);
+		if (!is_hopeless(l, f, at + 1, room - k * each, loss - k * worth))
+			fill(l, f, at + 1, room - k * each, loss - k * worth);
+		put(l, i, -k);
 	}
 }
 
@@ -208,15 +202,17 @@ static void fill(struct listing *l, int at, struct filled f)
 static void begin_strip(struct listing *l, int piece, int width, long wide, long loss)
 {
 	const struct pack_stock *board = &l->problem->stock[l->stock];
-	struct filled f = { piece, board->length, wide - l->widths.at[width], loss, 0 };
+	struct filled f = { .first = piece, .wide = wide - l->widths.at[width] };
+	long room = board->length - length_of(l, piece);
 
+	loss -= l->wanted->worth[piece];
 	l->width_of[l->strip_count++] = width;
 	memset(last_strip(l), 0, (size_t)l->kinds * sizeof(*l->strips));
-	f = put(l, piece, 1, f);
+	put(l, piece, 1);
 	f.beside = most_beside(l, width, f.wide);
-	if (!is_hopeless(l, 0, f))
-		fill(l, 0, f);
-	put(l, piece, -1, f);
+	if (!is_hopeless(l, &f, 0, room, loss))
+		fill(l, &f, 0, room, loss);
+	put(l, piece, -1);
 	l->strip_count--;
 }
 
@@ -259,12 +255,11 @@ static struct takes *sort_takes(const struct listing *l, double (*room)(const st
 		double each = room(&l->problem->pieces[i]), worth = (double)l->wanted->worth[i];
 		int at = i;
 		for (; at > 0; at--) {
-			double before = (double)l->wanted->worth[takes[at - 1].piece];
-			if (before * each >= worth * takes[at - 1].each)
+			if (takes[at - 1].worth * each >= worth * takes[at - 1].each)
 				break;
 			takes[at] = takes[at - 1];
 		}
-		takes[at] = (struct takes){ i, each };
+		takes[at] = (struct takes){ i, each, worth };
 	}
 	return takes;
 }
@@ -310,6 +305,8 @@ static struct listing begin(struct arena *a, const struct fillings_wanted *w, en
 	l.most_loss = w->most_loss;
 	l.list = NEW_N(a, struct filling, w->most + 1);
 	l.counts = NEW_N(a, int, l.kinds + 1);
+	l.left = NEW_N(a, int, l.kinds + 1);
+	memcpy(l.left, w->left, (size_t)l.kinds * sizeof(*l.left));
 	l.strips = NEW_N(a, int, l.kinds *(int)most_strips + 1);
 	l.width_of = NEW_N(a, int, most_strips + 1);
 	l.along = sort_takes(&l, room_along);

@@ -231,7 +231,7 @@ static void begin_with(struct search *s, struct pack_start start)
 	if (!s->best.boards || start.cost < s->best.cost)
 		s->best = start;
 	for (int i = 0; i < start.count; i++)
-		column_pool_add(s->pricing.pool, &start.boards[i], s->problem->piece_count);
+		column_pool_add(s->pricing.pool, &start.boards[i]);
 }
 
 static void begin(struct search *s)
@@ -245,7 +245,7 @@ static void begin(struct search *s)
 	}
 	s->now = NEW_N(s->arena, struct packed_board, s->left_count + 1);
 	s->pricing = (struct pricing){ p, strips_new(s->arena, p, &s->work),
-		column_pool_new(s->arena), &s->work, pack_scale(p) };
+		column_pool_new(s->arena, p), &s->work, pack_scale(p) };
 	for (int j = 0; j < p->stock_count; j++)
 		begin_with(s, pack_begin(s->arena, p, j));
 	s->sums = sums_of(s->arena, p, s->best.cost);

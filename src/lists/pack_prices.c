@@ -20,27 +20,7 @@
 #define FEW_STEPS 500 /* to fill a board */
 #define MOST_STEPS 20000
 
-enum { MOST_IN_POOL = 500, MOST_AT_ONCE = 20 };
-
-struct column_pool {
-	struct arena *arena;
-	struct packed_board list[MOST_IN_POOL];
-	int n;
-};
-
-struct column_pool *column_pool_new(struct arena *a)
-{
-	struct column_pool *pool = NEW(a, struct column_pool);
-
-	pool->arena = a;
-	return pool;
-}
-
-void column_pool_add(struct column_pool *pool, const struct packed_board *b, int kinds)
-{
-	if (pool->n < MOST_IN_POOL)
-		pool->list[pool->n++] = packed_board_copy(pool->arena, b, kinds);
-}
+enum { MOST_AT_ONCE = 20 };
 
 long pack_scale(const struct pack_problem *p)
 {
@@ -128,31 +108,22 @@ static int count_in(const struct master *m, const struct packed_board *c, int i)
 	return c->counts[i] < m->left[i] ? c->counts[i] : m->left[i];
 }
 
-/* Worth of a filling over the cost of its board. */
-static double gain_of(const struct master *m, const struct packed_board *c)
+/* Is it worth more than its board costs? */
+static bool gains(const struct master *m, const struct packed_board *c)
 {
 	double gain = -(double)m->problem->stock[c->stock].cost;
 
 	for (int i = 0; i < m->n; i++)
 		gain += m->prices[i] * count_in(m, c, i);
-	return gain;
+	return gain > 0;
 }
 
 static const struct packed_board *best_in_pool(const struct master *m)
 {
 	const struct column_pool *pool = m->with->pool;
-	const struct packed_board *best = NULL;
-	double most = ENOUGH * LARGE / (double)m->with->scale;
 
-	for (int k = 0; k < pool->n; k++) {
-		double gain = gain_of(m, &pool->list[k]);
-		if (gain > most) {
-			best = &pool->list[k];
-			most = gain;
-		}
-	}
-	m->with->work->done += pool->n * m->n / 32;
-	return best;
+	m->with->work->done += column_pool_count(pool) * m->n / 32;
+	return column_pool_best(pool, m->prices, m->left, ENOUGH * LARGE / (double)m->with->scale);
 }
 
 /* The column takes the place of the filling that runs out first. */
@@ -221,26 +192,35 @@ static struct full_board best_board(const struct master *m, const int *left, int
 	return b;
 }
 
-/* The best filling of each kind of board at these prices, into the pool where it gains; what no
- * board exceeds, over its cost in the same units. */
-static double fill_boards(struct master *m, const int *left, const int **best)
+/* What no board exceeds, over its cost in the same units, and what is on the best board. */
+struct filled {
+	double over;
+	const int *counts; /* NULL: no piece is worth anything */
+};
+
+/* The best filling of each kind of board at these prices, into the pool where it gains. */
+static struct filled fill_boards(struct master *m, const int *left)
 {
 	const struct pricing *with = m->with;
-	double over = 0;
+	struct filled best = { 0, NULL };
 
 	strips_set(with->strips, m->worth, left);
-	*best = NULL;
 	for (int j = 0; j < m->problem->stock_count; j++) {
 		struct full_board b = best_board(m, left, j);
 		double cost = (double)(m->problem->stock[j].cost * with->scale);
-		double now = (double)b.value / cost;
-		if (gain_of(m, &b.board) > 0)
-			column_pool_add(with->pool, &b.board, m->n);
-		if (now > over)
-			*best = b.board.counts;
-		over = fmax(over, now);
+		struct filled now = { (double)b.value / cost, b.board.counts };
+		if (gains(m, &b.board))
+			column_pool_add(with->pool, &b.board);
+		if (now.over > best.over)
+			best = now;
 	}
-	return over;
+	return best;
+}
+
+/* Is there more to gain from the pieces that are not on the best board? */
+static bool is_worth_more(struct filled f)
+{
+	return f.counts && f.over > 1 + ENOUGH;
 }
 
 /* New fillings: the best, then the best without the pieces on that one, and so on: fillings that
@@ -248,19 +228,19 @@ static double fill_boards(struct master *m, const int *left, const int **best)
 static double generate(struct master *m)
 {
 	int *left = NEW_N(m->arena, int, m->n + 1);
-	const int *best;
 
 	for (int i = 0; i < m->n; i++) {
 		m->worth[i] = (long)(fmax(m->prices[i], 0) * (double)m->with->scale);
 		left[i] = m->worth[i] ? m->left[i] : 0;
 	}
-	double over = fill_boards(m, left, &best), more = over;
-	for (int k = 0; best && k < MOST_AT_ONCE && more > 1 + ENOUGH; k++) {
+	const struct filled first = fill_boards(m, left);
+	struct filled f = first;
+	for (int k = 0; k < MOST_AT_ONCE && is_worth_more(f); k++) {
 		for (int i = 0; i < m->n; i++)
-			left[i] = best[i] ? 0 : left[i];
-		more = fill_boards(m, left, &best);
+			left[i] = f.counts[i] ? 0 : left[i];
+		f = fill_boards(m, left);
 	}
-	return over;
+	return first.over;
 }
 
 /* Divided by what boards are over their cost no filling is worth more than its board costs.  This
@@ -312,12 +292,12 @@ struct pack_prices pack_prices_of(struct arena *a, const struct pricing *with, c
 		price(&m);
 		const struct packed_board *c = best_in_pool(&m);
 		if (!c) {
-			int met = with->pool->n;
+			int met = column_pool_count(with->pool);
 			struct pack_prices now = feasible(&m, generate(&m));
 			if (now.bound > best.bound || !best.bound)
 				best = now;
 			if (best.bound >= enough || (double)best.bound >= objective(&m) - 1e-6 ||
-				with->pool->n == met || work_is_over(with->work))
+				column_pool_count(with->pool) == met || work_is_over(with->work))
 				break;
 			c = best_in_pool(&m);
 		}

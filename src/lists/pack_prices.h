@@ -5,14 +5,8 @@
 #ifndef LISTS_PACK_PRICES_H
 #define LISTS_PACK_PRICES_H
 
+#include "lists/column_pool.h"
 #include "lists/strips.h"
-
-/* Fillings that were found for one set of pieces are tried again for another. */
-struct column_pool;
-
-struct column_pool *column_pool_new(struct arena *a);
-/* With so many kinds of pieces. */
-void column_pool_add(struct column_pool *pool, const struct packed_board *b, int kinds);
 
 /* A board that is cut any fraction of a time. */
 struct relaxed_board {
