@@ -4,9 +4,11 @@
 
 /* Sizes as whole numbers.  In millionths of a millimetre 1/64 in is one, so that what fits on paper
  * fits here. */
+#define STEPS_PER_MM 1e6
+
 static long exact(double mm)
 {
-	return lround(mm * 1e6);
+	return lround(mm * STEPS_PER_MM);
 }
 
 /* Blanks of one rough size are one kind of piece. */
@@ -49,15 +51,29 @@ static struct rip begin(struct arena *a, const struct ripping *ask)
 
 /* ---- stock ---- */
 
-/* Of wood a hundredth of the largest board: fewer than a hundred boards cannot outweigh one. */
+/* Costs as whole numbers.  Where boards are counted first and their wood after that, the wood of
+ * the largest board costs a hundredth of a board: fewer than a hundred cannot outweigh one. */
+enum { CENTS = 100, ONE_BOARD = 10000, LARGEST_WOOD = ONE_BOARD / 100 };
+
 static long cost_of(const struct offers *o, const struct offer *offer, enum rip_aim aim)
 {
 	double share = offer->width * offer->length / (o->widest * o->longest);
 
 	switch (aim) {
 	case RIP_BOARDS: return 1;
-	case RIP_WOOD: return 10000 + lround(100 * share);
-	case RIP_PRICE: return lround(offer->price * 100);
+	case RIP_WOOD: return ONE_BOARD + lround(LARGEST_WOOD * share);
+	case RIP_PRICE: return lround(offer->price * CENTS);
+	}
+	return 0;
+}
+
+/* Back in boards, or in money. */
+static double bound_of(long cost, enum rip_aim aim)
+{
+	switch (aim) {
+	case RIP_BOARDS: return (double)cost;
+	case RIP_WOOD: return ceil((double)cost / (ONE_BOARD + LARGEST_WOOD));
+	case RIP_PRICE: return (double)cost / CENTS;
 	}
 	return 0;
 }
@@ -167,8 +183,7 @@ struct ripped rip_boards(struct arena *a, const struct ripping *ask, enum rip_ai
 	struct packing k = pack_boards(a,
 		&(struct pack_problem){ r.pieces, r.piece_count, stock_of(&r, aim), ask->offers->n,
 			ask->work });
-	double unit = aim == RIP_PRICE ? 100 : aim == RIP_WOOD ? 10100 : 1;
 
-	return (struct ripped){ cut_boards(&r, &k), k.count,
-		ceil((double)k.bound / unit * 100) / 100, k.is_proved, k.work };
+	return (struct ripped){ cut_boards(&r, &k), k.count, bound_of(k.bound, aim), k.is_proved,
+		k.work };
 }
