@@ -9,12 +9,18 @@
 #define PITCHBOARD_VEC_H
 
 #include <math.h>
+#include <stdbool.h>
 
 #define PI 3.14159265358979323846
 
 /* Two lengths nearer than this are the same length: far below a saw cut, far
  * above the rounding of doubles. */
 #define NEAR_ENOUGH 1e-6
+
+static inline bool near_enough(double a, double b)
+{
+	return a == b || fabs(a - b) <= NEAR_ENOUGH; /* the first for what is endless */
+}
 
 struct vec {
 	double x, y;
@@ -71,6 +77,12 @@ static inline double vec_cross(struct vec a, struct vec b)
 static inline double vec_length(struct vec a)
 {
 	return sqrt(a.x * a.x + a.y * a.y);
+}
+
+/* Is it the same place? */
+static inline bool vec_near(struct vec a, struct vec b)
+{
+	return near_enough(a.x, b.x) && near_enough(a.y, b.y);
 }
 
 static inline struct vec vec_unit(struct vec a)
@@ -134,6 +146,11 @@ static inline struct vec3 vec3_cross(struct vec3 a, struct vec3 b)
 static inline double vec3_length(struct vec3 a)
 {
 	return sqrt(vec3_dot(a, a));
+}
+
+static inline bool vec3_near(struct vec3 a, struct vec3 b)
+{
+	return near_enough(a.x, b.x) && near_enough(a.y, b.y) && near_enough(a.z, b.z);
 }
 
 static inline struct vec3 vec3_unit(struct vec3 a)

@@ -49,7 +49,7 @@ static void compare_count(struct finding_out *f, const char *name, int was, int 
 
 static void compare_length(struct finding_out *f, const char *name, double was, double is)
 {
-	if (fabs(was - is) > NEAR_ENOUGH)
+	if (!near_enough(was, is))
 		tell(f, NULL,
 			arena_printf(f->arena, "%s: was %s, now %s", name,
 				length_say(f->arena, f->lettering, was),

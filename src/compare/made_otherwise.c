@@ -33,7 +33,7 @@ static const char *was_now(const struct pair *p, double was, double is)
 /* Was there anything to say? */
 static bool say_length(struct pair *p, const char *name, double was, double is)
 {
-	if (fabs(was - is) <= NEAR_ENOUGH)
+	if (near_enough(was, is))
 		return false;
 	text_add(&p->words, "; %s %s", name, was_now(p, was, is));
 	return true;

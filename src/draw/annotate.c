@@ -65,7 +65,7 @@ static const struct {
 const char *scale_letter(struct arena *a, double ratio, enum units units)
 {
 	for (int i = 0; units == UNITS_INCHES && architects[i].text; i++)
-		if (fabs(architects[i].ratio - ratio) < NEAR_ENOUGH)
+		if (near_enough(architects[i].ratio, ratio))
 			return architects[i].text;
 	return arena_printf(a, "1:%g", ratio);
 }

@@ -44,8 +44,7 @@ static int first_outside(struct box window, struct chain whole)
 
 static bool goes_on(const struct chain *piece, struct vec *end, struct vec from)
 {
-	return piece && piece->points + piece->n == end &&
-		vec_length(vec_sub(end[-1], from)) < NEAR_ENOUGH;
+	return piece && piece->points + piece->n == end && vec_near(end[-1], from);
 }
 
 struct chain *clip_chain(struct arena *a, struct box window, struct chain whole)

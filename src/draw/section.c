@@ -144,10 +144,10 @@ static int ring_take(struct ring *c, int edge, struct vec *out)
 		int next = c->next[edge];
 		c->next[edge] = -1;
 		edge = next;
-		if (n == 0 || vec_length(vec_sub(p, out[n - 1])) > NEAR_ENOUGH)
+		if (n == 0 || !vec_near(p, out[n - 1]))
 			out[n++] = p;
 	}
-	if (n > 1 && vec_length(vec_sub(out[0], out[n - 1])) <= NEAR_ENOUGH)
+	if (n > 1 && vec_near(out[0], out[n - 1]))
 		n--;
 	return n;
 }

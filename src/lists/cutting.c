@@ -6,6 +6,7 @@
 #include "lists/nominal.h"
 #include "lists/ripping.h"
 #include "lists/work.h"
+#include "parts/alike.h"
 
 /* Steps of search, of some 25 ns: for one group, and for all of a job. */
 #define WORK_FOR_GROUP 4500000
@@ -14,16 +15,9 @@
 /* Of one moulding: run with the same cutters. */
 static bool is_same_profile(const struct part *a, const struct part *b)
 {
-	if (a->section.n != b->section.n || fabs(a->size.width - b->size.width) > NEAR_ENOUGH ||
-		fabs(a->size.thickness - b->size.thickness) > NEAR_ENOUGH)
-		return false;
-	for (int i = 0; i < a->section.n; i++)
-		if (vec_length(vec_sub(a->section.corners[i].at, b->section.corners[i].at)) >
-				NEAR_ENOUGH ||
-			fabs(a->section.corners[i].bulge - b->section.corners[i].bulge) >
-				NEAR_ENOUGH)
-			return false;
-	return true;
+	return near_enough(a->size.width, b->size.width) &&
+		near_enough(a->size.thickness, b->size.thickness) &&
+		outlines_are_same(a->section, b->section);
 }
 
 static bool is_same_group(const struct blank *a, const struct blank *b)
@@ -33,11 +27,10 @@ static bool is_same_group(const struct blank *a, const struct blank *b)
 	if (a->stuff == STUFF_MOULDING)
 		return is_same_profile(a->part, b->part);
 	if (a->part->stringer && b->part->stringer &&
-		fabs(a->part->stringer->plank_length - b->part->stringer->plank_length) >
-			NEAR_ENOUGH)
+		!near_enough(a->part->stringer->plank_length, b->part->stringer->plank_length))
 		return false;
-	return fabs(a->nominal - b->nominal) < NEAR_ENOUGH &&
-		fabs(a->nominal_width - b->nominal_width) < NEAR_ENOUGH;
+	return near_enough(a->nominal, b->nominal) &&
+		near_enough(a->nominal_width, b->nominal_width);
 }
 
 /* The blanks that go with this one, itself first. */
@@ -176,8 +169,8 @@ static bool is_same_strip(const struct cut_strip *a, const struct cut_strip *b)
 
 static bool is_same_board(const struct cut_board *a, const struct cut_board *b)
 {
-	if (a->strip_count != b->strip_count || fabs(a->width - b->width) > NEAR_ENOUGH ||
-		fabs(a->length - b->length) > NEAR_ENOUGH)
+	if (a->strip_count != b->strip_count || !near_enough(a->width, b->width) ||
+		!near_enough(a->length, b->length))
 		return false;
 	for (int i = 0; i < a->strip_count; i++)
 		if (!is_same_strip(&a->strips[i], &b->strips[i]))

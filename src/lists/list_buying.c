@@ -21,7 +21,7 @@ static const struct list_column buying_columns[BUY_COLUMNS] = {
 
 static bool is_same_stock(const struct cut_board *a, const struct cut_board *b)
 {
-	return fabs(a->width - b->width) < NEAR_ENOUGH && fabs(a->length - b->length) < NEAR_ENOUGH;
+	return near_enough(a->width, b->width) && near_enough(a->length, b->length);
 }
 
 static int boards_like(const struct cut_group *g, int i)

@@ -87,7 +87,7 @@ static const char *grain_words(enum grain grain)
 /* A strip for several whose width is the board's thickness. */
 static const char *lie_words(const struct part *p, const struct blank *b)
 {
-	bool on_edge = b && b->gang > 1 && fabs(b->thickness - p->makeup.gang_width) < NEAR_ENOUGH;
+	bool on_edge = b && b->gang > 1 && near_enough(b->thickness, p->makeup.gang_width);
 
 	return on_edge ? "along, on edge" : grain_words(p->grain);
 }

@@ -62,16 +62,11 @@ struct setups {
 	struct setup *first;
 };
 
-static bool near(double a, double b)
-{
-	return fabs(a - b) < NEAR_ENOUGH;
-}
-
 static bool is_same(const struct setup *a, const struct setup *b)
 {
-	return a->work == b->work && near(a->mitre, b->mitre) && near(a->bevel, b->bevel) &&
-		near(a->main, b->main) && near(a->second, b->second) &&
-		strcmp(a->words, b->words) == 0;
+	return a->work == b->work && near_enough(a->mitre, b->mitre) &&
+		near_enough(a->bevel, b->bevel) && near_enough(a->main, b->main) &&
+		near_enough(a->second, b->second) && strcmp(a->words, b->words) == 0;
 }
 
 /* One after the other on the machine: less than 0 when `a` goes first. */
@@ -79,9 +74,9 @@ static int order(const struct setup *a, const struct setup *b)
 {
 	if (a->work != b->work)
 		return (int)a->work - (int)b->work;
-	if (!near(a->bevel, b->bevel))
+	if (!near_enough(a->bevel, b->bevel))
 		return a->bevel < b->bevel ? -1 : 1;
-	if (!near(a->mitre, b->mitre))
+	if (!near_enough(a->mitre, b->mitre))
 		return a->mitre < b->mitre ? -1 : 1;
 	int words = strcmp(a->words, b->words);
 	if (a->rank != b->rank)
@@ -91,9 +86,9 @@ static int order(const struct setup *a, const struct setup *b)
 	/* without a stop first: the ends that the stop then bears on */
 	if ((a->main > 0) != (b->main > 0))
 		return a->main > 0 ? 1 : -1;
-	if (!near(a->main, b->main))
+	if (!near_enough(a->main, b->main))
 		return a->main > b->main ? -1 : 1;
-	return near(a->second, b->second) ? 0 : a->second > b->second ? -1 : 1;
+	return near_enough(a->second, b->second) ? 0 : a->second > b->second ? -1 : 1;
 }
 
 static struct setup *find(struct setups *s, const struct setup *wanted)
@@ -186,7 +181,7 @@ static void want_sizes(struct setups *s, const struct blank *b)
 
 static bool is_before(struct end_cut a, struct end_cut b)
 {
-	return near(a.bevel, b.bevel) ? a.mitre < b.mitre : a.bevel < b.bevel;
+	return near_enough(a.bevel, b.bevel) ? a.mitre < b.mitre : a.bevel < b.bevel;
 }
 
 static struct end_cut unsigned_cut(struct end_cut c)

@@ -75,7 +75,7 @@ static double standard_size(const struct nominal *table, enum units units, doubl
 {
 	if (units == UNITS_INCHES)
 		for (const struct nominal *n = table; n->bought > 0; n++)
-			if (fabs(n->finished - dressed) < NEAR_ENOUGH)
+			if (near_enough(n->finished, dressed))
 				return n->bought;
 	return dressed;
 }

@@ -25,6 +25,8 @@ enum aspect {
 	ASPECT_COUNT
 };
 
+bool outlines_are_same(struct outline a, struct outline b);
+
 bool parts_are_alike_in(enum aspect aspect, const struct part *a, const struct part *b);
 
 /* In all of them. */

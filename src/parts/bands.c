@@ -4,7 +4,7 @@
 
 static bool same_plane(struct end_plane a, struct end_plane b)
 {
-	return fabs(a.at - b.at) < NEAR_ENOUGH && fabs(a.by_y - b.by_y) < NEAR_ENOUGH;
+	return near_enough(a.at, b.at) && near_enough(a.by_y, b.by_y);
 }
 
 static double plane_at(struct end_plane e, double y)
@@ -18,7 +18,7 @@ void bands_add(struct bands *b, struct band more)
 	if (plane_at(more.far, middle) - plane_at(more.near, middle) < NEAR_ENOUGH)
 		return;
 	struct band *last = b->n > 0 ? &b->at[b->n - 1] : NULL;
-	if (last && fabs(last->to - more.from) < NEAR_ENOUGH && same_plane(last->near, more.near) &&
+	if (last && near_enough(last->to, more.from) && same_plane(last->near, more.near) &&
 		same_plane(last->far, more.far)) {
 		last->to = more.to;
 		return;
@@ -72,7 +72,7 @@ struct limit {
 static void add_corner(struct profile *f, struct vec at, unsigned soft)
 {
 	const struct vec *last = f->n > 0 ? &f->at[f->n - 1] : NULL;
-	if (last && vec_length(vec_sub(*last, at)) < NEAR_ENOUGH) {
+	if (last && vec_near(*last, at)) {
 		f->soft[f->n - 1] |= (unsigned char)soft;
 		return;
 	}
@@ -95,13 +95,13 @@ static struct profile profile_limited(struct arena *a, struct profile f, struct 
 		struct vec at = f.at[i], next = f.at[(i + 1) % f.n];
 		bool in = (l.at - at.x) * l.way > -NEAR_ENOUGH;
 		bool next_in = (l.at - next.x) * l.way > -NEAR_ENOUGH;
-		bool on = fabs(l.at - at.x) < NEAR_ENOUGH;
+		bool on = near_enough(l.at, at.x);
 		if (in)
 			add_corner(&kept, at, f.soft[i] | (on ? SOFT_SIDE : 0u));
 		if (in && !next_in)
 			add_corner(&kept, on ? at : crossing(at, next, l.at),
 				SOFT_SIDE | SOFT_A | SOFT_B);
-		else if (!in && next_in && fabs(l.at - next.x) >= NEAR_ENOUGH)
+		else if (!in && next_in && !near_enough(l.at, next.x))
 			add_corner(&kept, crossing(at, next, l.at), SOFT_SIDE);
 	}
 	return kept;
@@ -141,7 +141,7 @@ void cuts_add(struct cuts_across *c, double at)
 {
 	int k = c->n;
 	for (int i = 0; i < c->n; i++)
-		if (fabs(c->at[i] - at) < NEAR_ENOUGH)
+		if (near_enough(c->at[i], at))
 			return;
 	if (at < c->at[0] || at > c->at[c->n - 1])
 		return;

@@ -34,9 +34,8 @@ static struct chain_of chain_make(struct arena *a, const struct rod *r, const st
 	struct chain_of c = { r, side, NEW_N(a, struct vec, f.n + 1), 0 };
 	double limit = rod_along(r, side, 0), inside = start_back(r) - 2 * r->nosing;
 	for (int i = 0; i < f.n; i++) {
-		bool corner = fabs(f.at[i].x - limit) < NEAR_ENOUGH &&
-			fabs(f.at[i].y - inside) < NEAR_ENOUGH;
-		bool again = c.n > 0 && vec_length(vec_sub(f.at[i], c.at[c.n - 1])) < NEAR_ENOUGH;
+		bool corner = near_enough(f.at[i].x, limit) && near_enough(f.at[i].y, inside);
+		bool again = c.n > 0 && vec_near(f.at[i], c.at[c.n - 1]);
 		if (!corner && !again)
 			c.at[c.n++] = f.at[i];
 	}

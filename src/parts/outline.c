@@ -14,14 +14,9 @@ struct path path_begin(struct arena *a, int room)
 	return (struct path){ NEW_N(a, struct corner, room), 0, room };
 }
 
-static bool same_place(struct vec a, struct vec b)
-{
-	return fabs(a.x - b.x) < NEAR_ENOUGH && fabs(a.y - b.y) < NEAR_ENOUGH;
-}
-
 void path_to(struct path *p, double x, double y)
 {
-	if (p->n > 0 && same_place(p->corners[p->n - 1].at, vec(x, y)))
+	if (p->n > 0 && vec_near(p->corners[p->n - 1].at, vec(x, y)))
 		return;
 	assert(p->n < p->room);
 	p->corners[p->n++].at = vec(x, y);
@@ -29,7 +24,7 @@ void path_to(struct path *p, double x, double y)
 
 void path_arc_to(struct path *p, double x, double y, double bulge)
 {
-	if (same_place(p->corners[p->n - 1].at, vec(x, y)))
+	if (vec_near(p->corners[p->n - 1].at, vec(x, y)))
 		return;
 	p->corners[p->n - 1].bulge = bulge;
 	path_to(p, x, y);
@@ -47,7 +42,7 @@ void path_hollow_to(struct path *p, double x, double y)
 
 struct outline path_close(struct path p)
 {
-	while (p.n > 1 && same_place(p.corners[0].at, p.corners[p.n - 1].at))
+	while (p.n > 1 && vec_near(p.corners[0].at, p.corners[p.n - 1].at))
 		p.n--;
 	return (struct outline){ p.corners, p.n };
 }

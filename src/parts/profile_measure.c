@@ -92,7 +92,7 @@ static double diameter(struct outline o)
 		if (o.corners[i].bulge <= 0)
 			return 0;
 		struct corner_arc arc = corner_arc(o.corners[i], next_of(o, i));
-		if (vec_length(vec_sub(arc.centre, first.centre)) > NEAR_ENOUGH)
+		if (!vec_near(arc.centre, first.centre))
 			return 0;
 	}
 	return 2 * first.radius;

@@ -3,15 +3,10 @@
  */
 #include "parts/piece.h"
 
-static bool near_point(struct vec3 a, struct vec3 b)
-{
-	return vec3_length(vec3_sub(a, b)) <= NEAR_ENOUGH;
-}
-
 static bool near_frame(struct frame a, struct frame b)
 {
-	return near_point(a.origin, b.origin) && near_point(a.u, b.u) && near_point(a.v, b.v) &&
-		near_point(a.w, b.w);
+	return vec3_near(a.origin, b.origin) && vec3_near(a.u, b.u) && vec3_near(a.v, b.v) &&
+		vec3_near(a.w, b.w);
 }
 
 static int highest_number(const struct part *parts, const struct part_kind *kind)

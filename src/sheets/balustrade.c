@@ -51,7 +51,7 @@ static const char *balusters_words(struct arena *a, const struct side_view *v)
 	const struct job_balusters *b = &s->job->balusters;
 	double run = v->flight->unit_run;
 	double spacing = baluster_spacing(v->context->parts, run, s->total_rise);
-	bool flat = fabs(b->section - b->thickness) > NEAR_ENOUGH;
+	bool flat = !near_enough(b->section, b->thickness);
 	const char *size = inches_words(a, s, b->section);
 
 	if (flat)

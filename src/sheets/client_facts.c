@@ -120,7 +120,7 @@ static const char *say_profile(const struct filling *f, enum rail_profile_kind p
 	if (profile != PROFILE_ROUND)
 		return arena_printf(f->arena, "%s, %s x %s", words, say_length(f, width),
 			say_length(f, depth));
-	if (fabs(width - depth) < NEAR_ENOUGH)
+	if (near_enough(width, depth))
 		return arena_printf(f->arena, "round, %s thick", say_length(f, width));
 	return arena_printf(f->arena, "rounded, flat below, %s wide, %s deep", say_length(f, width),
 		say_length(f, depth));

@@ -118,7 +118,7 @@ int when_guard(const struct sheet_context *c)
 	const struct job_rail *r = &job_of(c)->rail;
 
 	for (int i = 1; i < r->level_run_count; i++)
-		if (fabs(r->level_runs[i].height - r->level_runs[0].height) > NEAR_ENOUGH)
+		if (!near_enough(r->level_runs[i].height, r->level_runs[0].height))
 			return r->level_run_count;
 	return has_level_rail(c);
 }

@@ -24,8 +24,7 @@ static const char *about(struct arena *a, const struct stair *s, double mm)
 {
 	double lettered = length_lettered_value(job_lettering(s->job), mm);
 
-	return arena_printf(a, "%s%s", fabs(lettered - mm) > NEAR_ENOUGH ? "about " : "",
-		say(a, s, mm));
+	return arena_printf(a, "%s%s", !near_enough(lettered, mm) ? "about " : "", say(a, s, mm));
 }
 
 const char *client_measured(struct arena *a, const struct stair *s, const char *size, double mm)

@@ -19,8 +19,8 @@ struct space space_round(struct vec3 middle, double by)
 static bool same_fixing(const struct bore *a, const struct bore *b)
 {
 	return a->fixing == b->fixing && strcmp(a->text, b->text) == 0 &&
-		fabs(a->fixing_length - b->fixing_length) < NEAR_ENOUGH &&
-		fabs(a->fixing_width - b->fixing_width) < NEAR_ENOUGH;
+		near_enough(a->fixing_length, b->fixing_length) &&
+		near_enough(a->fixing_width, b->fixing_width);
 }
 
 static int count_bores(const struct part *p, struct space s, const struct bore *like)

@@ -118,10 +118,9 @@ static bool same_profile(const struct part *a, const struct part *b)
 {
 	const struct rail_profile *p = &a->rail->profile, *q = &b->rail->profile;
 
-	return p->kind == q->kind && fabs(p->width - q->width) < NEAR_ENOUGH &&
-		fabs(p->depth - q->depth) < NEAR_ENOUGH &&
-		fabs(p->perimeter - q->perimeter) < NEAR_ENOUGH &&
-		fabs(a->rail->height - b->rail->height) < NEAR_ENOUGH;
+	return p->kind == q->kind && near_enough(p->width, q->width) &&
+		near_enough(p->depth, q->depth) && near_enough(p->perimeter, q->perimeter) &&
+		near_enough(a->rail->height, b->rail->height);
 }
 
 static bool is_new(const struct part *parts, const struct part *p)

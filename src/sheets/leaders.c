@@ -100,7 +100,7 @@ static void settle_sizes(struct arena *a, struct wanted *w, int n, struct leader
 	bool differ = false;
 
 	for (int i = 1; i < n; i++)
-		differ |= fabs(w[i].leader->size - w[0].leader->size) > NEAR_ENOUGH;
+		differ |= !near_enough(w[i].leader->size, w[0].leader->size);
 	if (!differ)
 		return;
 	for (int i = 0; i < n; i++)

@@ -62,7 +62,7 @@ static bool slopes_over(struct vec3 a, struct vec3 b, double from, double to)
 {
 	if (fmax(a.x, b.x) <= from + NEAR_ENOUGH || fmin(a.x, b.x) >= to - NEAR_ENOUGH)
 		return false;
-	return fabs(a.y - b.y) > NEAR_ENOUGH || fabs(a.z - b.z) > NEAR_ENOUGH;
+	return !near_enough(a.y, b.y) || !near_enough(a.z, b.z);
 }
 
 static bool is_drilled(const struct part *p, double from, double to)

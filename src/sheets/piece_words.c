@@ -118,9 +118,9 @@ static bool same_work(const struct bore *a, const struct bore *b)
 {
 	const char *one = a->text ? a->text : "", *other = b->text ? b->text : "";
 
-	return a->size.kind == b->size.kind && fabs(a->size.length - b->size.length) < 0.01 &&
-		fabs(a->size.width - b->size.width) < 0.01 &&
-		fabs(a->size.depth - b->size.depth) < 0.01 &&
+	return a->size.kind == b->size.kind && near_enough(a->size.length, b->size.length) &&
+		near_enough(a->size.width, b->size.width) &&
+		near_enough(a->size.depth, b->size.depth) &&
 		strcmp(side_words(a), side_words(b)) == 0 && strcmp(one, other) == 0;
 }
 

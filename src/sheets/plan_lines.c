@@ -170,8 +170,8 @@ static bool is_wanted_dashed(const struct plan *p, const struct stroke *s)
 	double x = s->a.x - p->flight->frame.origin.x, run = p->flight->unit_run;
 
 	if (s->part->stringer)
-		return fabs(s->a.y - s->b.y) < NEAR_ENOUGH;
-	return fabs(s->a.x - s->b.x) < NEAR_ENOUGH && fabs(x - round(x / run) * run) < 0.01;
+		return near_enough(s->a.y, s->b.y);
+	return near_enough(s->a.x, s->b.x) && fabs(x - round(x / run) * run) < 0.01;
 }
 
 /* The joints of a tread's strips lie too near its riser to be told from it. */

@@ -274,7 +274,7 @@ static bool is_told_by_another(const struct drafting *d, const struct part *p, d
 	for (const struct part *q = d->what->context->parts; q; q = q->next) {
 		before = before && q != p;
 		if (q == p || !q->rail || q->rail->pitch > 0 ||
-			fabs(q->rail->height - p->rail->height) > NEAR_ENOUGH)
+			!near_enough(q->rail->height, p->rail->height))
 			continue;
 		struct box b = shown_of(d->what, q);
 		double other = box_is_empty(b) ? 0 : box_width(b);

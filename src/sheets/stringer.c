@@ -178,7 +178,7 @@ static struct drawing *draw_detail_sheet(struct arena *a, const struct stringer_
 	right.x0 = left.x1 + GAP;
 	struct composed foot = sheet_compose(&s, stringer_foot(t), left, SET_CENTRED);
 	struct composed head = sheet_compose(&s, stringer_head(t), right, SET_CENTRED);
-	s.drawing->scale = fabs(foot.ratio - head.ratio) < NEAR_ENOUGH
+	s.drawing->scale = near_enough(foot.ratio, head.ratio)
 		? scale_letter(a, foot.ratio, t->context->stair->job->about.units)
 		: "as noted";
 	return s.drawing;

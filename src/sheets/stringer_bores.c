@@ -6,13 +6,7 @@
 #include "draw/bounds.h"
 #include "sheets/words.h"
 
-#define SAME 0.01
 #define LETTERS 26
-
-static bool is_same(double a, double b)
-{
-	return fabs(a - b) < SAME;
-}
 
 static const char *bore_purpose(const struct bore *b)
 {
@@ -23,10 +17,11 @@ static bool are_of_one_kind(const struct unit_bore *one, const struct unit_bore 
 {
 	const struct bore_size *a = &one->bore->size, *b = &other->bore->size;
 
-	return a->kind == b->kind && is_same(a->length, b->length) && is_same(a->width, b->width) &&
-		is_same(a->depth, b->depth) && is_same(one->at.origin.y, other->at.origin.y) &&
-		is_same(one->at.origin.z, other->at.origin.z) &&
-		vec3_length(vec3_sub(one->at.w, other->at.w)) < SAME &&
+	return a->kind == b->kind && near_enough(a->length, b->length) &&
+		near_enough(a->width, b->width) && near_enough(a->depth, b->depth) &&
+		near_enough(one->at.origin.y, other->at.origin.y) &&
+		near_enough(one->at.origin.z, other->at.origin.z) &&
+		vec3_near(one->at.w, other->at.w) &&
 		strcmp(bore_purpose(one->bore), bore_purpose(other->bore)) == 0;
 }
 

@@ -159,8 +159,7 @@ struct table stringer_facts(struct arena *a, const struct stringer_subject *t)
 static bool is_step_corner(const struct stringer *w, struct vec corner)
 {
 	for (int i = 0; i < w->steps; i++)
-		if (vec_length(vec_sub(w->tread_corners[i], corner)) < NEAR_ENOUGH ||
-			vec_length(vec_sub(w->inner_corners[i], corner)) < NEAR_ENOUGH)
+		if (vec_near(w->tread_corners[i], corner) || vec_near(w->inner_corners[i], corner))
 			return true;
 	return false;
 }

@@ -9,7 +9,6 @@
 #include "sheets/template_draft.h"
 
 #define END_SHOWN 40.0 /* of a piece beyond the cut across its end */
-#define ALIKE 0.005    /* lines nearer than this are one */
 
 struct gatherer {
 	struct arena *arena;
@@ -25,7 +24,7 @@ static bool lines_are_alike(const struct pattern *one, const struct pattern *oth
 		if (p->pen != q->pen || p->chain.n != q->chain.n)
 			return false;
 		for (int i = 0; i < p->chain.n; i++)
-			if (vec_length(vec_sub(p->chain.points[i], q->chain.points[i])) > ALIKE)
+			if (!pattern_same_point(p->chain.points[i], q->chain.points[i]))
 				return false;
 	}
 	return !p && !q;

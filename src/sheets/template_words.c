@@ -130,7 +130,7 @@ const char *template_file(struct arena *a, const struct template_job *t, const c
 
 const char *correction_words(struct arena *a, struct vec c)
 {
-	if (fabs(c.x - 1) < NEAR_ENOUGH && fabs(c.y - 1) < NEAR_ENOUGH)
+	if (near_enough(c.x, 1) && near_enough(c.y, 1))
 		return "";
 	return arena_printf(a,
 		"Corrected for a printer that draws x %.4g and y %.4g times true size.", c.x, c.y);

@@ -48,7 +48,7 @@ const char *steps_words(struct arena *a, const struct stair *s, int n, double ea
 	if (n == 1)
 		return length_words(a, s, each);
 	return arena_printf(a, "%d @ %s%s = %s", n, length_words(a, s, each),
-		fabs(stepped - whole) > NEAR_ENOUGH ? "±" : "", length_words(a, s, n * each));
+		!near_enough(stepped, whole) ? "±" : "", length_words(a, s, n * each));
 }
 
 /* Less than half the finest usual division is nobody's trouble. */

@@ -91,7 +91,7 @@ static bool is_better(const struct weighing *w, const struct layout_option *o,
 	double least = asked_shortfall(&w->asked, than);
 	if (rank != other)
 		return rank < other;
-	if (fabs(shortfall - least) > NEAR_ENOUGH)
+	if (!near_enough(shortfall, least))
 		return shortfall < least;
 	return discomfort(w->job, o) < discomfort(w->job, than) - NEAR_ENOUGH;
 }

@@ -73,7 +73,7 @@ static void begin_run(struct brush *b, double length)
 {
 	double scale = is_broken(b) ? fitted_scale(pattern_of(b), length) : 0;
 
-	if (fabs(scale - b->scale) > NEAR_ENOUGH) {
+	if (!near_enough(scale, b->scale)) {
 		brush_stroke(b);
 		b->scale = scale;
 	}
@@ -84,7 +84,7 @@ static void begin_run(struct brush *b, double length)
  * last one ended goes on from there, and gets a corner instead of two ends. */
 static bool goes_on(const struct brush *b, struct vec at)
 {
-	return b->marks > 1 && !is_broken(b) && vec_length(vec_sub(at, b->at)) < NEAR_ENOUGH;
+	return b->marks > 1 && !is_broken(b) && vec_near(at, b->at);
 }
 
 static void add_points(struct brush *b, const struct vec *points, int n)
