@@ -58,22 +58,34 @@ static struct frame eye_at(double turn, double tilt, enum which_side from)
 	return (struct frame){ .u = u, .v = vec3_cross(w, u), .w = w };
 }
 
+static struct vec point_seen(struct frame eye, struct vec3 p)
+{
+	return vec(vec3_dot(eye.u, p), vec3_dot(eye.v, p));
+}
+
 static struct box solid_box_seen(struct box b, const struct solid *s, struct frame place,
 	struct frame eye)
 {
 	for (int i = 0; i < s->n; i++) {
 		struct vec3 p = frame_place(place, s->a[i]), q = frame_place(place, s->b[i]);
-		b = box_add(b, vec(vec3_dot(eye.u, p), vec3_dot(eye.v, p)));
-		b = box_add(b, vec(vec3_dot(eye.u, q), vec3_dot(eye.v, q)));
+		b = box_add(box_add(b, point_seen(eye, p)), point_seen(eye, q));
 	}
 	return b;
 }
 
-static struct box box_seen(const struct part *parts, struct frame eye)
+/* With the edge of the wall that is taken away. */
+static struct box with_wall_gone(struct box b, const struct picture_wall *wall, struct frame eye)
 {
-	struct box b = box_empty();
+	for (int i = 0; i < wall->n; i++)
+		b = box_add(b, point_seen(eye, wall->at[i]));
+	return b;
+}
 
-	for (const struct part *p = parts; p; p = p->next)
+static struct box box_seen(const struct picture_room *house, struct frame eye)
+{
+	struct box b = with_wall_gone(box_empty(), &house->gone, eye);
+
+	for (const struct part *p = house->first; p; p = p->next)
 		for (int i = 0; i < p->count && is_in_picture(p, NULL); i++)
 			for (const struct solid *s = p->solids; s; s = s->next)
 				b = solid_box_seen(b, s, p->places[i], eye);
@@ -91,14 +103,14 @@ struct sight {
 	double scale;
 };
 
-static struct sight sight_for(const struct part *parts, const struct box *rooms, int n,
+static struct sight sight_for(const struct picture_room *house, const struct box *rooms, int n,
 	enum which_side from)
 {
 	struct sight best = { .scale = 0 };
 
 	for (int turn = TURN_LEAST; turn <= TURN_MOST; turn += TURN_STEP) {
 		struct frame eye = eye_at(turn * PI / 180, TILT * PI / 180, from);
-		struct box seen = box_seen(parts, eye);
+		struct box seen = box_seen(house, eye);
 		for (int i = 0; i < n; i++) {
 			double scale = scale_in(seen, rooms[i]);
 			if (scale > best.scale)
@@ -155,8 +167,7 @@ static void draw_wall_gone(struct drawing *g, const struct picture_wall *wall, s
 	struct vec *line = NEW_N(g->arena, struct vec, wall->n);
 
 	for (int i = 0; i < wall->n; i++)
-		line[i] = placing_at(at,
-			vec(vec3_dot(eye.u, wall->at[i]), vec3_dot(eye.v, wall->at[i])));
+		line[i] = placing_at(at, point_seen(eye, wall->at[i]));
 	if (wall->n > 0)
 		draw_polyline(g, PEN_HIDDEN, line, wall->n);
 }
@@ -169,11 +180,11 @@ void sheet_picture(struct sheet *s, const struct box *rooms, int n)
 
 	/* the stair's own parts go on after those of the room, which is not shown without them */
 	house.last->next = (struct part *)s->context->parts;
-	struct sight sight = sight_for(house.first, rooms, n, from);
+	struct sight sight = sight_for(&house, rooms, n, from);
 	struct picture picture = { sight.eye, shade_of };
 	struct view_spec spec = { .picture = &picture, .shows = is_in_picture };
 	struct view v = view_make(scratch, house.first, spec);
-	struct placing at = place_in(v.box, sight.room);
+	struct placing at = place_in(with_wall_gone(v.box, &house.gone, sight.eye), sight.room);
 
 	picture_draw(s->drawing, &v, at, line_of);
 	draw_wall_gone(s->drawing, &house.gone, sight.eye, at);

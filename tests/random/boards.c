@@ -55,7 +55,7 @@ static double over(const struct cut_board *b, double kerf)
 
 static const char *group_wrong(struct arena *a, const struct cut_group *g, double kerf)
 {
-	double got = g->aim == CUT_FEWEST ? g->total : g->price + 0.01;
+	double got = g->aim == CUT_FEWEST ? g->total : g->price + TINY;
 	int total = 0;
 
 	for (int i = 0; i < g->board_count; i++) {
