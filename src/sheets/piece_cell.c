@@ -100,7 +100,7 @@ static void draw_heading(struct filling *f)
 	const struct stair *s = f->sheet->context->stair;
 	double text_width = f->width - box_width(f->wish->key->box) - 3 * PAD;
 	bool begins = (f->wish->holds & CELL_FACE) && !isfinite(f->breaks.from);
-	bool goes_on = !(f->wish->holds & CELL_ENDS);
+	bool goes_on = !(f->wish->holds & CELL_WORDS);
 	const char *heading = piece_heading(a, f->part);
 
 	if (!begins)
@@ -109,7 +109,7 @@ static void draw_heading(struct filling *f)
 	letter_name(f, text_width, heading);
 	if (begins)
 		letter_lines(f, text_width, piece_size_words(a, s, f->part));
-	if (f->wish->holds != CELL_ENDS)
+	if (f->wish->holds & CELL_VIEWS)
 		letter_lines(f, text_width,
 			arena_printf(a, "Scale %s.%s%s",
 				scale_letter(a, 1 / f->scale, s->job->about.units), lap_words(f),
@@ -212,8 +212,10 @@ unsigned cell_holds_all(const struct part *p)
 {
 	bool edge = has_bore_out_of(p, vec3(0, 1, 0)) || has_bore_out_of(p, vec3(0, -1, 0)) ||
 		fabs(p->start.bevel) > NEAR_ENOUGH || fabs(p->end.bevel) > NEAR_ENOUGH;
+	bool ends = p->section.n > 0 || has_bore_out_of(p, vec3(-1, 0, 0)) ||
+		has_bore_out_of(p, vec3(1, 0, 0));
 
-	return CELL_FACE | (edge ? CELL_EDGE : 0) | CELL_ENDS;
+	return CELL_FACE | (edge ? CELL_EDGE : 0) | (ends ? CELL_ENDS : 0) | CELL_WORDS;
 }
 
 /* ---- the section ---- */
@@ -291,8 +293,18 @@ static struct block words_block(struct filling *f, const struct row *row)
 	return (struct block){ s.drawing, { PAD, words.y, fmax(words.wide, PAD), 0 } };
 }
 
+static void put_ends(struct filling *f, struct row *row)
+{
+	if (f->part->section.n > 0)
+		put_across(f, row, section_block(f));
+	if (has_bore_out_of(f->part, vec3(-1, 0, 0)))
+		put_across(f, row, end_block(f, PIECE_START, "Left end"));
+	if (has_bore_out_of(f->part, vec3(1, 0, 0)))
+		put_across(f, row, end_block(f, PIECE_END, "Right end"));
+}
+
 /* Beside the views along the piece where those leave room, else under them. */
-static void draw_ends(struct filling *f, double top)
+static void draw_across(struct filling *f, double top)
 {
 	double from = f->wide + 2 * GAP, under = f->y;
 	bool beside = f->width - PAD - from >= WORDS_BESIDE;
@@ -302,13 +314,10 @@ static void draw_ends(struct filling *f, double top)
 		row.from = row.x = from;
 		f->y = top;
 	}
-	if (f->part->section.n > 0)
-		put_across(f, &row, section_block(f));
-	if (has_bore_out_of(f->part, vec3(-1, 0, 0)))
-		put_across(f, &row, end_block(f, PIECE_START, "Left end"));
-	if (has_bore_out_of(f->part, vec3(1, 0, 0)))
-		put_across(f, &row, end_block(f, PIECE_END, "Right end"));
-	put_across(f, &row, words_block(f, &row));
+	if (f->wish->holds & CELL_ENDS)
+		put_ends(f, &row);
+	if (f->wish->holds & CELL_WORDS)
+		put_across(f, &row, words_block(f, &row));
 	f->y = fmin(f->y - row.deep, beside ? under + GAP : INFINITY);
 }
 
@@ -343,8 +352,8 @@ struct cell cell_fill(const struct cell_wish *w, double ratio, struct piece_brea
 	draw_heading(&f);
 	double top = f.y;
 	draw_views(&f);
-	if (w->holds & CELL_ENDS)
-		draw_ends(&f, top);
+	if (w->holds & (CELL_ENDS | CELL_WORDS))
+		draw_across(&f, top);
 	return (struct cell){ f.part, mine.drawing, f.wide + PAD, -f.y + PAD, ratio };
 }
 

@@ -25,9 +25,12 @@ struct cell {
 	double ratio; /* 4 for 1:4 */
 };
 
-/* What of its piece a cell holds; where all does not go into one, it is continued in another.  With
- * the ends goes what else must be known. */
-enum { CELL_FACE = 1, CELL_EDGE = 2, CELL_ENDS = 4 };
+/* What of its piece a cell holds, the last one being what else must be known; where all does not go
+ * into one, it is continued in another. */
+enum { CELL_FACE = 1, CELL_EDGE = 2, CELL_ENDS = 4, CELL_WORDS = 8 };
+
+/* Drawn along the piece, at a scale of the whole cell's. */
+#define CELL_VIEWS (CELL_FACE | CELL_EDGE)
 
 /* All that there is of this piece. */
 unsigned cell_holds_all(const struct part *p);

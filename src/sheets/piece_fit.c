@@ -105,7 +105,7 @@ static struct cell ends(const struct cell_wish *w)
 
 struct cell cell_make(const struct cell_wish *wish)
 {
-	if (wish->holds == CELL_ENDS)
+	if (!(wish->holds & CELL_VIEWS))
 		return ends(wish);
 	struct cell c = whole(wish, WHOLE_MOST);
 
@@ -127,7 +127,7 @@ static struct cell with_small_sections(struct cell_wish w)
 
 	for (; w.section > LEAST_SECTION; w.section /= 2) {
 		c = cell_make(&w);
-		if (c.drawing && (w.holds == CELL_ENDS || !is_slender(&c)))
+		if (c.drawing && (!(w.holds & CELL_VIEWS) || !is_slender(&c)))
 			break;
 	}
 	return c;
@@ -139,7 +139,7 @@ struct cell cell_make_anyhow(const struct cell_wish *wish)
 
 	if (!is_one_thing(wish->holds))
 		return c.drawing && !is_slender(&c) ? c : none(wish);
-	if (!c.drawing && wish->holds != CELL_ENDS)
+	if (!c.drawing && (wish->holds & CELL_VIEWS))
 		c = whole(wish, INFINITY);
 	return c.drawing ? c : cell_fill(wish, BROKEN_MOST, piece_unbroken());
 }

@@ -192,8 +192,10 @@ static void file_cell(struct filing *f, const struct fitted_cell *c)
 
 static unsigned last_of(unsigned holds)
 {
-	if (holds & CELL_ENDS)
-		return CELL_ENDS;
+	if (!(holds & CELL_VIEWS))
+		return holds & CELL_WORDS ? CELL_WORDS : CELL_ENDS;
+	if (holds & ~CELL_VIEWS)
+		return holds & ~CELL_VIEWS;
 	return holds & CELL_EDGE ? CELL_EDGE : CELL_FACE;
 }
 
@@ -235,7 +237,7 @@ static void add(struct filing *f, const struct piece_sides *sides, unsigned hold
 	const struct fitted_cell c = fit_cell(f, wish);
 
 	if (before == 0 || (c.cell.drawing && cell_goes_in(&c.cell, &c.wish))) {
-		bool has_laps = holds != CELL_ENDS && !cell_is_worth_having(&c.cell, &c.wish);
+		bool has_laps = (holds & CELL_VIEWS) && !cell_is_worth_having(&c.cell, &c.wish);
 		if (!has_laps || !add_in_laps(f, wish))
 			file_cell(f, &c);
 		return;
