@@ -266,12 +266,32 @@ static struct mend mend_sides(const struct survey *s, struct shortfall f)
 		(int)f.by);
 }
 
+/* Where steps beyond the rail lie before a wall that is too low for it: no key puts a newel there.
+ */
+static bool is_loose_before_top(const struct survey *s)
+{
+	const struct flight *f = s->flight;
+	const struct step *last = &f->steps[f->step_count - 1];
+
+	for (int i = 0; i < s->count; i++) {
+		const struct placed *p = &s->pieces[i];
+		bool on_right = placed_side(s, p) == ON_THE_RIGHT;
+		if (counts_guard_rails(p->part) &&
+			!(on_right ? last->open_right : last->open_left) &&
+			is_loose(s, p, p->box.high.x))
+			return true;
+	}
+	return false;
+}
+
 static struct mend mend_ends(const struct survey *s, struct shortfall f)
 {
 	struct mend m =
 		mend_said(arena_printf(s->arena, "%d %s returned to the wall or let into a newel",
 			(int)fabs(f.by), fabs(f.by) > 1 ? "ends" : "end"));
 
+	if (is_loose_before_top(s))
+		return m;
 	if (!s->stair->job->newels.bottom)
 		m = mend_also(s, m, "newels.bottom", "yes");
 	return s->stair->job->newels.top ? m : mend_also(s, m, "newels.top", "yes");
