@@ -7,7 +7,7 @@
 #include <stdbool.h>
 
 #include "pitchboard/arena.h"
-#include "pitchboard/part.h"
+#include "pitchboard/shape.h"
 
 /* The piece of a-b inside the window; `some` is false when there is none. */
 struct clipped {

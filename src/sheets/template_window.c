@@ -1,5 +1,7 @@
 #include "sheets/template_window.h"
 
+#include "pitchboard/length.h"
+
 #define CROSS 5.0       /* half of an arm */
 #define NEAR_LABEL 18.0 /* how far a label may stand from its point */
 #define JOINT_WORDS 8.0 /* how far from a joint its words stand */
