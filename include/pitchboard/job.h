@@ -297,6 +297,10 @@ double job_carriage_spacing(const struct job *job);
 /* Thickness of the finished board in front of an open side's carriage; 0: there is none. */
 double job_open_skirt(const struct job *job);
 
+/* How far the stringer of an open side stands in from its limit: behind that board, and behind the
+ * plain skirt of a wall that it runs along for some steps. */
+double job_open_inset(const struct job *job, const struct job_side *side);
+
 /* Was this measurement ("total_rise", "width", "opening_length", ...) marked as measured on site?
  * The width of a stair that stands free is chosen and wants no measuring. */
 bool job_is_measured(const struct job *job, const char *size);

@@ -27,8 +27,12 @@ bool cuts_is_mitred(const struct cuts *c, int step)
 struct cuts cuts_make(struct arena *a, const struct rod *r, const struct side *mitred_at,
 	double thickness)
 {
-	struct cuts c = { r, mitred_at, NEW_N(a, double, r->steps), NEW_N(a, double, r->steps),
-		false, false };
+	struct cuts c = { .rod = r,
+		.mitred_at = mitred_at,
+		.outer = NEW_N(a, double, r->steps),
+		.inner = NEW_N(a, double, r->steps),
+		.last = r->steps - 1,
+		.back = r->header_x };
 	for (int i = 0; i < r->steps; i++) {
 		bool mitred = cuts_is_mitred(&c, i + 1);
 		c.outer[i] = i * r->run + (mitred ? 0 : r->riser);
@@ -46,11 +50,23 @@ double cuts_tread_z(const struct rod *r, int i)
 double cuts_upper_edge(const struct cuts *c)
 {
 	double upper = -INFINITY;
-	for (int i = 0; i < c->rod->steps; i++) {
+	for (int i = c->first; i <= c->last; i++) {
 		double corner = cuts_tread_z(c->rod, i) - c->outer[i] * c->rod->slope;
 		upper = fmax(upper, corner);
 	}
 	return upper;
+}
+
+/* The plumb end that it has where it does not go down to the floor's first riser. */
+static void strike_front(struct path *p, const struct cuts *c, struct edges e, double foot_end)
+{
+	const struct rod *r = c->rod;
+	if (c->front >= foot_end) {
+		path_to(p, c->front, e.lower + r->slope * c->front);
+		return;
+	}
+	path_to(p, c->front, r->foot);
+	path_to(p, fmin(foot_end, c->back), r->foot);
 }
 
 /* From the front of the foot along the floor to the lower edge. */
@@ -66,7 +82,7 @@ static void strike_foot(struct path *p, const struct cuts *c, double front, doub
 	} else {
 		path_to(p, front, r->foot);
 	}
-	path_to(p, fmin(foot_end, r->header_x), r->foot);
+	path_to(p, fmin(foot_end, c->back), r->foot);
 }
 
 struct outline cuts_strike(struct arena *a, const struct cuts *c, const double *riser_x,
@@ -75,13 +91,16 @@ struct outline cuts_strike(struct arena *a, const struct cuts *c, const double *
 	const struct rod *r = c->rod;
 	struct path p = path_begin(a, 2 * r->steps + 8);
 	double foot_end = foot_end_x(r, e);
-	strike_foot(&p, c, riser_x[0], foot_end);
-	if (foot_end < r->header_x)
-		path_to(&p, r->header_x, e.lower + r->slope * r->header_x);
-	path_to(&p, r->header_x, cuts_tread_z(r, r->steps - 1));
-	for (int i = r->steps - 1; i >= 0; i--) {
+	if (c->first == 0)
+		strike_foot(&p, c, riser_x[0], foot_end);
+	else
+		strike_front(&p, c, e, foot_end);
+	if (foot_end < c->back)
+		path_to(&p, c->back, e.lower + r->slope * c->back);
+	path_to(&p, c->back, cuts_tread_z(r, c->last));
+	for (int i = c->last; i >= c->first; i--) {
 		path_to(&p, riser_x[i], cuts_tread_z(r, i));
-		if (i > 0)
+		if (i > c->first)
 			path_to(&p, riser_x[i], cuts_tread_z(r, i - 1));
 	}
 	return path_close(p);

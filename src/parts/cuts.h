@@ -13,8 +13,10 @@ struct cuts {
 	const struct side
 		*mitred_at; /* its risers' ends are seen there; NULL: square all the way */
 	double *outer, *inner;
-	bool mitred; /* anywhere */
-	bool block;  /* its foot is notched for the thrust block */
+	bool mitred;        /* anywhere */
+	bool block;         /* its foot is notched for the thrust block */
+	int first, last;    /* of the steps cut out of it, counted from 0 */
+	double front, back; /* its plumb ends; in front it is the riser cut of step 0 */
 };
 
 struct cuts cuts_make(struct arena *a, const struct rod *r, const struct side *mitred_at,

@@ -104,11 +104,17 @@ static int reach_clear(struct reach s, const struct reach *taken, int n, struct 
 
 /* ---- under the nosings ---- */
 
+/* A carriage that stands in without a board before it leaves nothing to lay one along. */
+static bool goes_along(const struct tread_end *e)
+{
+	return e->overhang > 0 && (e->side->board > 0 || e->side->outer < NEAR_ENOUGH);
+}
+
 static bool is_mitred(const struct tread_plan *t, enum hand hand, const struct moulding *m)
 {
 	const struct tread_end *e = &t->ends[hand];
 	double nosing = t->rod->nosing;
-	return e->overhang > 0 && isinf(gap_in(&e->gaps, nosing - m->width, nosing));
+	return goes_along(e) && isinf(gap_in(&e->gaps, nosing - m->width, nosing));
 }
 
 /* Round the end of a starting step a bent one goes on. */
@@ -216,7 +222,7 @@ static void under_nosings_add(struct pieces *list, const struct rod *r, const st
 		struct tread_plan t = tread_plan_make(r, step);
 		front_add(list, &t, m);
 		for (int hand = 0; hand < 2; hand++)
-			if (t.ends[hand].overhang > 0 && !is_bent(&t, (enum hand)hand))
+			if (goes_along(&t.ends[hand]) && !is_bent(&t, (enum hand)hand))
 				along_return_add(list, &t, (enum hand)hand, returned);
 			else if (is_bent(&t, (enum hand)hand))
 				moulding_bent_add(list, r, t.ends[hand].side, m);

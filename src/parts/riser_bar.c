@@ -36,7 +36,8 @@ static double bar_end(const struct rod *r, const struct side *side, int step)
 	if (step == 1 && side_has_foot_newel(side))
 		return rod_newel_inner(r, side);
 	int beside = step > r->steps ? r->steps : step;
-	if (!side_open_at(side, beside))
+	bool at_skirt = side->plain > 0 && side->from > 1 && step == side->from;
+	if (!side_open_at(side, beside) || at_skirt)
 		return fmax(rod_wall_end(r, side), wall_before(r, side, step));
 	return 0;
 }

@@ -12,7 +12,7 @@ bool side_open_at(const struct side *side, int step)
 
 bool side_shows_riser(const struct side *side, int step)
 {
-	return side_open_at(side, step) || (side->is_open && step == side->to + 1);
+	return side->is_open && step >= side->seen_from && step <= side->seen_to;
 }
 
 bool side_has_wall(const struct rod *r, const struct side *side)
@@ -177,14 +177,31 @@ static double start_of(const struct rod *r, const struct side *side)
 	return s->radius > 0 ? s->radius : half;
 }
 
-/* A housed stringer is its own skirt; and before one that is open further on, which stands against
- * the wall, there is room only for what is cut round the steps. */
+/* A housed stringer is its own skirt; and a mitred one, which is flush with the wall where that
+ * goes on, leaves room only for what is cut round the steps. */
 static double wall_skirt_of(const struct rod *r, const struct side *side)
 {
 	enum skirt_kind kind = r->job->skirts.wall;
 	if (side->kind == STRINGER_HOUSED || kind == SKIRT_NONE || !side_has_wall(r, side))
 		return 0;
-	return side->is_open && kind == SKIRT_PLAIN ? 0 : r->job->skirts.thickness;
+	bool flush = side->is_open && side->kind == STRINGER_MITRED;
+	return flush && kind == SKIRT_PLAIN ? 0 : r->job->skirts.thickness;
+}
+
+/* The first open riser stands at the wall's end: with a board before the carriage it butts against
+ * that, without one it is seen where the skirt ends in front of it.  The one behind the last open
+ * step has its end seen where the wall begins behind it. */
+static void find_seen_risers(const struct rod *r, struct side *side)
+{
+	double past = side->job->wall_past, behind = side->head.x - side->to * r->run;
+	side->seen_from = side->from;
+	side->seen_to = side->to + 1;
+	if (side->plain <= 0)
+		return;
+	if (side->from > 1 && (side->board > 0 || past > NEAR_ENOUGH))
+		side->seen_from++;
+	if (side->to < r->steps && behind < fmax(r->riser, side->board) + NEAR_ENOUGH)
+		side->seen_to--;
 }
 
 static struct side side_make(const struct rod *r, enum hand hand)
@@ -197,7 +214,9 @@ static struct side side_make(const struct rod *r, enum hand hand)
 	side.kind = side.spec->kind;
 	bool off_the_wall = !side.is_open && side.kind != STRINGER_HOUSED;
 	side.board = side.is_open ? job_open_skirt(r->job) : 0;
-	side.outer = off_the_wall ? r->job->stringers.wall_gap : side.board;
+	side.outer = off_the_wall ? r->job->stringers.wall_gap : 0;
+	if (side.is_open)
+		side.outer = job_open_inset(r->job, side.job);
 	side.inner = side.outer + side.spec->thickness;
 	side.start = start_of(r, &side);
 	if (side.is_open) {
@@ -207,12 +226,14 @@ static struct side side_make(const struct rod *r, enum hand hand)
 	side.skirt = wall_skirt_of(r, &side);
 	if (!side.is_open)
 		return side;
+	side.plain = r->job->skirts.wall == SKIRT_PLAIN ? side.skirt : 0;
 	side.rail =
 		(side.kind == STRINGER_HOUSED ? side.spec->thickness : infill_thickness(r->job)) /
 		2;
 	side.wall_end = (side.from - 1) * r->run + side.job->wall_past;
 	side.foot = foot_of(r, &side);
 	side.head = head_of(r, &side);
+	find_seen_risers(r, &side);
 	return side;
 }
 

@@ -49,11 +49,14 @@ struct side {
 	const struct job_side *job;
 	const struct job_stringer *spec;
 	enum stringer_kind kind;
-	bool is_open; /* anywhere */
-	int from, to; /* the open steps */
-	double outer; /* the stringer's outer and inner faces, in from the limit */
+	bool is_open;           /* anywhere */
+	int from, to;           /* the open steps */
+	int seen_from, seen_to; /* the risers whose ends are seen from the side */
+	double outer;           /* the stringer's outer and inner faces, in from the limit */
 	double inner;
 	double skirt;    /* thickness of the skirt board on its wall; 0: there is none */
+	double plain;    /* the same where treads and risers butt against it on the walls before and
+			    behind open steps; 0: they do not */
 	double board;    /* thickness of the finished board before an open carriage; 0: none */
 	double rail;     /* centre of rail, newels and balusters, in from the limit */
 	double start;    /* a rounded starting step reaches out so far beyond the limit; 0: none */
@@ -84,7 +87,8 @@ struct pos rod_pos(const struct rod *r, const struct node *group, const char *ke
 
 bool side_open_at(const struct side *side, int step);
 
-/* Is the end of riser `step` seen from the side?  That of the one behind the open steps is. */
+/* Is the end of riser `step` seen from the side?  That of the one behind the open steps is, but not
+ * one that butts against a plain skirt. */
 bool side_shows_riser(const struct side *side, int step);
 
 /* Has it a wall anywhere? */

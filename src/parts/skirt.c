@@ -72,7 +72,6 @@ static void strike_upper(struct path *p, const struct skirt *k)
 {
 	const struct rod *r = k->rod;
 	double head = r->top + r->job->skirts.baseboard;
-	path_to(p, k->back, k->last * r->rise);
 	path_to(p, k->back, fmin(head, k->upper + r->slope * k->back));
 	if (k->front < k->level_from && k->level_from < k->back)
 		path_to(p, k->level_from, head);
@@ -82,13 +81,20 @@ static void strike_upper(struct path *p, const struct skirt *k)
 static struct outline plain(struct arena *a, const struct skirt *k, double lower)
 {
 	const struct rod *r = k->rod;
-	double foot = fmin(-lower / r->slope, r->header_x);
+	double back = fmin(k->back, r->header_x), foot = fmin(-lower / r->slope, back);
 	struct path p = path_begin(a, 10);
-	path_to(&p, k->front, 0);
-	path_to(&p, foot, 0);
-	if (foot < r->header_x)
-		path_to(&p, r->header_x, lower + r->slope * r->header_x);
-	path_to(&p, r->header_x, r->top);
+	if (k->front < foot) {
+		path_to(&p, k->front, 0);
+		path_to(&p, foot, 0);
+	} else {
+		path_to(&p, k->front, lower + r->slope * k->front);
+	}
+	if (foot < back)
+		path_to(&p, back, lower + r->slope * back);
+	if (k->back > back + NEAR_ENOUGH) {
+		path_to(&p, r->header_x, r->top);
+		path_to(&p, k->back, r->top);
+	}
 	strike_upper(&p, k);
 	return path_close(p);
 }
@@ -110,6 +116,7 @@ static struct outline cut_round(struct arena *a, const struct skirt *k)
 	path_to(&p, k->front, (k->first - 1) * r->rise);
 	for (int step = k->first; step <= k->last; step++)
 		strike_step(&p, r, step, step > r->steps ? landing_thickness(r) : r->tread);
+	path_to(&p, k->back, k->last * r->rise);
 	strike_upper(&p, k);
 	return path_close(p);
 }
@@ -165,14 +172,14 @@ static void skirt_add(struct pieces *list, const struct skirt *k, const struct s
 {
 	struct arena *a = list->arena;
 	const struct rod *r = k->rod;
-	double foot = PI / 2 - r->pitch, plumb = r->pitch; /* level on the floor */
+	double level = PI / 2 - r->pitch, plumb = r->pitch;
 	if (r->job->skirts.wall == SKIRT_CUT_ROUND) {
-		length_add(list, r, side, cut_round(a, k), foot);
+		length_add(list, r, side, cut_round(a, k), level);
 		return;
 	}
 	struct lengths l = skirt_lengths(a, r, side, plain(a, k, -COVER / r->cosine));
 	for (int i = 0; i < l.n; i++)
-		length_add(list, r, side, l.at[i], i == 0 ? foot : plumb);
+		length_add(list, r, side, l.at[i], i == 0 && k->first == 1 ? level : plumb);
 }
 
 /* A plain skirt stops at a wall that the ends of treads are cut out for; one that goes round the
@@ -233,14 +240,25 @@ static void warn_of_housed(const struct rod *r, const struct side *side, struct 
 			side->hand == HAND_LEFT ? "left" : "right");
 }
 
-static void warn_of_no_room(const struct rod *r, const struct side *side, struct diags *d)
+/* A stringer goes straight on from the wall to the open steps: a finished one cannot stand in
+ * behind a plain skirt there and be flush here; a rough one can, and wants a board here. */
+static void warn_of_plain(const struct rod *r, const struct side *side, struct diags *d)
 {
-	bool wanted = r->job->skirts.wall == SKIRT_PLAIN && side->kind != STRINGER_HOUSED;
-	if (wanted && side->is_open && side_has_wall(r, side))
-		diag_warning(d, rod_pos(r, r->job->skirts.src, "wall"), "write cut_round",
+	const char *hand = side->hand == HAND_LEFT ? "left" : "right";
+	if (r->job->skirts.wall != SKIRT_PLAIN || !side->is_open || !side_has_wall(r, side))
+		return;
+	if (side->kind == STRINGER_MITRED)
+		diag_warning(d, rod_pos(r, r->job->skirts.src, "wall"),
+			"write cut_round; or stringers: open: sawtooth and skirts: open: mitred",
 			"skirts.wall: none on the %s, where the stringer of the open steps stands "
 			"against the wall: a plain one would have to go behind it",
-			side->hand == HAND_LEFT ? "left" : "right");
+			hand);
+	else if (side->kind == STRINGER_SAWTOOTH && side->board <= 0)
+		diag_warning(d, rod_pos(r, r->job->skirts.src, "wall"),
+			"skirts: open: mitred sets a finished board before it there",
+			"skirts.wall: the carriage on the %s stands in behind the skirt of its "
+			"wall, and as far in beside the open steps",
+			hand);
 }
 
 static struct part *make(struct arena *a, const struct stair *s, const struct flight *f,
@@ -250,7 +268,7 @@ static struct part *make(struct arena *a, const struct stair *s, const struct fl
 	struct rod r = rod_make(s, f);
 	for (int i = 0; i < 2; i++) {
 		warn_of_housed(&r, &r.sides[i], d);
-		warn_of_no_room(&r, &r.sides[i], d);
+		warn_of_plain(&r, &r.sides[i], d);
 		if (r.sides[i].skirt > 0 && skirt_fits(a, &r, &r.sides[i], d))
 			side_add(&list, &r, &r.sides[i]);
 	}

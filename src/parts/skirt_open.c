@@ -13,8 +13,13 @@
  *                           \|_____ skirt _______   limit of the side
  *                            long point
  *
- * The carriage behind it stays square, and is set in by its thickness.
+ * The carriage behind it stays square, and is set in by its thickness.  Where a
+ * plain skirt stands on the wall before the open steps or behind them, in the same
+ * plane, the two meet plumb at the end of that wall.
  */
+
+/* A strip of wood that is less is not left standing (common practice). */
+#define SLIVER 3.0
 
 static const char *note_of(struct arena *a, const struct rod *r, const struct side *side)
 {
@@ -27,6 +32,28 @@ static const char *note_of(struct arena *a, const struct rod *r, const struct si
 		     : "");
 }
 
+/* Between the plain skirts that its walls have.  Its end against the one in front is square, and
+ * the riser there butts against its back; so is that of the riser behind the last open step when
+ * the wall begins too near to it for a mitre. */
+static void fit_between(struct cuts *c, const struct side *side)
+{
+	const struct rod *r = c->rod;
+	if (side->plain <= 0)
+		return;
+	if (side->from > 1) {
+		c->first = side->from - 1;
+		c->front = side->wall_end;
+		c->outer[c->first] = c->inner[c->first] = c->front;
+	}
+	if (side->to >= r->steps)
+		return;
+	double face = side->to * r->run;
+	c->back = side->head.x;
+	c->last = c->back > face + SLIVER ? side->to : side->to - 1;
+	if (!cuts_is_mitred(c, side->to + 1))
+		c->outer[side->to] = c->inner[side->to] = face;
+}
+
 void open_skirt_add(struct pieces *list, const struct rod *r, enum hand hand)
 {
 	struct arena *a = list->arena;
@@ -34,6 +61,7 @@ void open_skirt_add(struct pieces *list, const struct rod *r, enum hand hand)
 	struct stand behind = side_stand(r, hand);
 	struct edges e = sawtooth_edges(a, &behind);
 	struct cuts c = cuts_make(a, r, side, side->board);
+	fit_between(&c, side);
 	double lower = e.lower - r->job->skirts.cover / r->cosine;
 	e = (struct edges){ cuts_upper_edge(&c), lower };
 	struct outline faces[2] = { cuts_strike(a, &c, c.outer, e),
@@ -46,8 +74,8 @@ void open_skirt_add(struct pieces *list, const struct rod *r, enum hand hand)
 	p->outline = bench_outline(a, b, faces[0]);
 	double width = (e.upper - e.lower) * r->cosine;
 	p->size = (struct part_size){ outline_extent(p->outline).x1, width, side->board };
-	p->start.mitre = PI / 2 - r->pitch; /* the level foot cut */
-	p->end.mitre = r->pitch;            /* the plumb head cut */
+	p->start.mitre = c.first > 0 ? r->pitch : PI / 2 - r->pitch; /* plumb, or level foot */
+	p->end.mitre = r->pitch;                                     /* the plumb head cut */
 	p->solids = cuts_solid(a, b, faces, hand, side->board);
 	p->note = note_of(a, r, side);
 	cuts_mitres_add(a, p, &c, b,

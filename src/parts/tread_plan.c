@@ -58,7 +58,7 @@ static void find_wall_before(struct tread_plan *t, struct tread_end *end)
 	double scribe = t->rod->job->treads.scribe;
 	if (end->side->from > 1 && t->step == end->side->from)
 		add_gap(&end->gaps,
-			(struct gap){ .in = scribe,
+			(struct gap){ .in = end->side->plain + scribe,
 				.from = -INFINITY,
 				.to = end->side->wall_end - tread_front(t) + scribe,
 				.around = "the end of the wall",
@@ -70,7 +70,7 @@ static void find_wall_behind(struct tread_plan *t, struct tread_end *end)
 {
 	double scribe = t->rod->job->treads.scribe;
 	add_gap(&end->gaps,
-		(struct gap){ .in = scribe,
+		(struct gap){ .in = end->side->plain + scribe,
 			.from = end->side->head.x - tread_front(t) - scribe,
 			.to = INFINITY,
 			.around = "the end of the wall",
@@ -94,6 +94,20 @@ static void give_return(struct tread_end *e, const struct job_treads *t)
 	e->width = return_width(e, t);
 	e->body = e->width - e->overhang;
 	e->strip = -e->overhang;
+}
+
+/* Where it is not free enough for a return, the skirt of that wall still begins behind its front.
+ */
+static void end_at_wall(struct tread_plan *t, struct tread_end *e)
+{
+	const struct side *side = e->side;
+	double scribe = t->rod->job->treads.scribe;
+	e->body = e->strip = rod_wall_end(t->rod, side);
+	if (side->plain <= 0 || t->step != side->to + 1 ||
+		side->head.x - tread_front(t) < scribe + NEAR_ENOUGH)
+		return;
+	e->body = e->strip = scribe;
+	find_wall_behind(t, e);
 }
 
 /* Is its front still free of the wall that begins beside it? */
@@ -121,7 +135,7 @@ static struct tread_end end_make(struct tread_plan *t, const struct side *side)
 		find_wall_behind(t, &e);
 		give_return(&e, &r->job->treads);
 	} else {
-		e.body = e.strip = rod_wall_end(r, side);
+		end_at_wall(t, &e);
 	}
 	return e;
 }

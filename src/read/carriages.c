@@ -14,6 +14,26 @@ double job_open_skirt(const struct job *job)
 	return s->open != OPEN_SKIRT_NONE && rough ? s->thickness : 0;
 }
 
+/* The last tread of a stair whose risers the job counts; 0: it leaves them to the program. */
+static int last_step(const struct job *job)
+{
+	const struct job_stair *s = &job->stair;
+	int risers = s->segment_count == 1 ? s->segments[0].risers : 0;
+
+	return risers > 0 && job->stringers.head == HEAD_BELOW_FLOOR ? risers - 1 : risers;
+}
+
+double job_open_inset(const struct job *job, const struct job_side *side)
+{
+	const struct job_skirts *s = &job->skirts;
+	int last = last_step(job);
+	bool ends = side->to_step > 0 && (last == 0 || side->to_step < last);
+	bool behind_wall_skirt = s->wall == SKIRT_PLAIN && (side->from_step > 1 || ends) &&
+		job->stringers.open.kind == STRINGER_SAWTOOTH;
+
+	return behind_wall_skirt ? s->thickness : job_open_skirt(job);
+}
+
 /* From the limit of a side to the middle of its stringer: a sawtooth one keeps off its wall, and
  * behind its skirt. */
 static double centre_in(const struct job *job, const struct job_side *side)
@@ -25,7 +45,7 @@ static double centre_in(const struct job *job, const struct job_side *side)
 	double off = keeps_off ? all->wall_gap : 0;
 
 	if (side->kind == SIDE_OPEN)
-		off = job_open_skirt(job);
+		off = job_open_inset(job, side);
 	return off + spec->thickness / 2;
 }
 

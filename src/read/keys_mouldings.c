@@ -94,8 +94,9 @@ static bool wall_is_skirted(const struct job *job, const struct job_side *side)
 
 	if (side->kind == SIDE_WALL)
 		return job->stringers.wall.kind != STRINGER_HOUSED;
-	return runs_on && job->skirts.wall == SKIRT_CUT_ROUND &&
-		job->stringers.open.kind != STRINGER_HOUSED;
+	if (job->stringers.open.kind == STRINGER_MITRED)
+		return runs_on && job->skirts.wall == SKIRT_CUT_ROUND;
+	return runs_on && job->stringers.open.kind != STRINGER_HOUSED;
 }
 
 /* A housed stringer is its own skirt. */
@@ -141,9 +142,8 @@ static const char *skirt_baseboard(const void *group, enum units units)
 static const struct field skirts[] = {
 	{ FIELD_CHOICE, "wall", LANDS(job_skirts, wall), .choices = skirt_kinds, .usual = "none",
 		.label = "skirt boards",
-		.help = "on walls: plain, set first, treads and risers butt against its face, "
-			"where the wall runs all the way; or cut round the steps and scribed over "
-			"their ends" },
+		.help = "on walls: plain, set first, treads and risers butt against its face; "
+			"or cut round the steps and scribed over their ends" },
 	{ FIELD_CHOICE, "open", LANDS(job_skirts, open), .choices = open_skirt_kinds,
 		.usual = "none", .label = "skirt boards at open sides",
 		.help = "at open sides: mitred, a finished board in front of a sawtooth carriage, "

@@ -35,10 +35,23 @@ static int wall_skirt(struct draft *d)
 	return kind;
 }
 
+/* A rough carriage that runs along a wall and then beside open steps stands behind a plain skirt as
+ * often as not.  Dice of its own, so that the rest of the stair is as it was before. */
+static bool is_plain_before_open_steps(const struct draft *d)
+{
+	struct dice own = dice_from(d->dice.state);
+	const char *text = text_chars(&d->text);
+	bool runs_on = strstr(text, "from_step:") || strstr(text, "to_step:");
+	return runs_on && d->open_is_rough && !strstr(text, "notches:") &&
+		!strstr(text, "wall_gap:") && dice_once_in(&own, 2);
+}
+
 void draft_skirts(struct draft *d)
 {
 	static const char *const kinds[] = { "none", "plain", "cut_round" };
+	bool plain = is_plain_before_open_steps(d);
 	int kind = wall_skirt(d);
+	kind = plain ? 1 : kind;
 	bool before_carriage = once_in(d, 2) && d->open_is_rough && !d->open_risers;
 	double thickness = size(d, 8, 20);
 	if (kind == 0 && !before_carriage)
