@@ -8,6 +8,8 @@
 
 #include <cmocka.h>
 
+#include <string.h>
+
 #include "built.h"
 #include "near.h"
 
@@ -220,6 +222,90 @@ static void shoe_and_subrail_are_screwed_through_their_ploughs(void **state)
 	arena_free(b.arena);
 }
 
+#define OPEN_RISERS(sides, stringers)                                                              \
+	"pitchboard: 1\n"                                                                          \
+	"job: {name: Test, units: millimetres}\n"                                                  \
+	"floors: {total_rise: 1800}\n"                                                             \
+	"stair: {width: 900, " sides ", segments: [{risers: 10, run: 250}]}\n"                     \
+	"stringers: {" stringers ", housing_depth: 12, middle_count: 0}\n"                         \
+	"risers: open\n"                                                                           \
+	"newels: {bottom: no, top: no}\n"                                                          \
+	"treads: {thickness: 36, screws: {plug_depth: 8, number: 10}}\n"
+
+static int screws_through(const struct built *b, const char *name)
+{
+	const struct part *p = built_part(b, name, 0);
+	return p ? count(p, FIXING_SCREW) : 0;
+}
+
+/* String 40: 28 behind the housing, of which the plug takes 8; 80 is the longest that leaves no
+ * more than 60 in the tread. */
+static void open_treads_are_screwed_through_the_string_into_their_ends(void **state)
+{
+	struct built b = built_from(
+		OPEN_RISERS("left: open, right: open", "open: {kind: housed, thickness: 40}"));
+	const struct part *string = built_part(&b, "housed stringer, right hand", 0);
+	(void)state;
+	assert_non_null(string);
+	assert_int_equal(count(string, FIXING_SCREW), 9 * 2);
+	assert_int_equal(count(string, FIXING_PLUG), 9 * 2);
+	const struct bore *screw = nth(string, FIXING_SCREW, 0);
+	assert_near(screw->size.depth, 28, 1e-9);
+	assert_near(screw->fixing_length, 80, 1e-9);
+	assert_near(screw->driven, 80 - 20, 1e-9);
+	arena_free(b.arena);
+}
+
+static void they_meet_the_middle_of_the_tread(void **state)
+{
+	struct built b = built_from(
+		OPEN_RISERS("left: open, right: open", "open: {kind: housed, thickness: 40}"));
+	const struct part *string = built_part(&b, "housed stringer, left hand", 0);
+	(void)state;
+	for (int i = 0; i < count(string, FIXING_SCREW); i++) {
+		double z =
+			frame_place(string->places[0], nth(string, FIXING_SCREW, i)->at.origin).z;
+		assert_near(remainder(z + 18, 180), 0, 1e-9);
+	}
+	arena_free(b.arena);
+}
+
+/* Its other end lies on a cut stringer: then the string stands against its wall already. */
+static void a_string_at_a_wall_is_screwed_through_only_before_it_is_stood_up(void **state)
+{
+	struct built apart = built_from(OPEN_RISERS("left: wall, right: wall", "wall: housed"));
+	struct built in_place = built_from(OPEN_RISERS("left: wall, right: open",
+		"wall: housed, open: {kind: sawtooth, thickness: 40}"));
+	const char *name = "housed stringer, left hand";
+	(void)state;
+	assert_int_equal(screws_through(&apart, name), 18);
+	assert_int_equal(count(built_part(&apart, name, 0), FIXING_PLUG), 0);
+	assert_non_null(built_part(&in_place, name, 0));
+	assert_int_equal(screws_through(&in_place, name), 0);
+	arena_free(apart.arena);
+	arena_free(in_place.arena);
+}
+
+/* Strip 30 wide: the pin goes in at half of it and meets the mitre as deep. */
+static void a_pin_goes_across_the_mitre_of_every_return(void **state)
+{
+	struct built b = built_from(JOB("left: wall, right: open", "side_overhang: 30", ""));
+	int pins = 0;
+	(void)state;
+	for (const struct part *p = b.parts; p; p = p->next)
+		for (const struct bore *k = p->bores; k; k = k->next)
+			if (k->text && strstr(k->text, "across the mitre")) {
+				assert_string_equal(p->name, "tread return");
+				struct vec3 at = frame_place(p->places[0], k->at.origin);
+				assert_near(at.y, -30, 1e-9);
+				assert_near(remainder(at.x + 25 - 15, 250), 0, 1e-6);
+				assert_near(k->size.depth, 15, 1e-9);
+				pins += p->count;
+			}
+	assert_int_equal(pins, 9);
+	arena_free(b.arena);
+}
+
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
@@ -232,6 +318,10 @@ int main(void)
 		cmocka_unit_test(brads_of_a_strip_begin_where_asked_and_keep_their_pitch),
 		cmocka_unit_test(brads_keep_clear_of_tenons),
 		cmocka_unit_test(a_strip_too_wide_for_a_brad_has_none),
+		cmocka_unit_test(open_treads_are_screwed_through_the_string_into_their_ends),
+		cmocka_unit_test(they_meet_the_middle_of_the_tread),
+		cmocka_unit_test(a_string_at_a_wall_is_screwed_through_only_before_it_is_stood_up),
+		cmocka_unit_test(a_pin_goes_across_the_mitre_of_every_return),
 		cmocka_unit_test(shoe_and_subrail_are_screwed_through_their_ploughs),
 	};
 	return cmocka_run_group_tests(tests, NULL, NULL);

@@ -217,6 +217,17 @@ static void the_stringer_behind_a_bottom_newel_is_mortised_to_it(void **state)
 	arena_free(b.arena);
 }
 
+/* Two mortises end to end are longer than what goes into them: 1 mm at either end. */
+static void a_loose_tenon_of_a_newel_has_room_for_its_glue(void **state)
+{
+	struct built b = built_from(PLAIN(", section: 90"));
+	(void)state;
+	for (const struct bore *k = built_part(&b, "newel", 0)->bores; k; k = k->next)
+		if (k->fixing == FIXING_LOOSE_TENON)
+			assert_near(k->size.depth + k->mate.depth - k->fixing_length, 2, 1e-9);
+	arena_free(b.arena);
+}
+
 static void all_pieces_of_a_newel_are_one_unit(void **state)
 {
 	struct built b = built_from(PLAIN(
@@ -301,6 +312,7 @@ int main(void)
 		cmocka_unit_test(strips_that_leave_nothing_of_a_face_are_refused),
 		cmocka_unit_test(on_a_closed_string_a_newel_is_notched_over_it_and_screwed),
 		cmocka_unit_test(the_stringer_behind_a_bottom_newel_is_mortised_to_it),
+		cmocka_unit_test(a_loose_tenon_of_a_newel_has_room_for_its_glue),
 		cmocka_unit_test(all_pieces_of_a_newel_are_one_unit),
 		cmocka_unit_test(dowels_of_a_newel_on_a_tread_keep_clear_of_its_end),
 		cmocka_unit_test(a_tread_that_cannot_hold_a_newel_is_told_of),

@@ -262,59 +262,6 @@ static void open_risers_have_no_mitre_for_it(void **state)
 	arena_free(b.arena);
 }
 
-#define PARTLY_OPEN                                                                                \
-	"pitchboard: 1\n"                                                                          \
-	"job: {name: Test, units: millimetres}\n"                                                  \
-	"floors: {total_rise: 1500}\n"                                                             \
-	"comfort: {least_rise: 100, least_run: 150, step_least: 400, sum_least: 300}\n"            \
-	"treads: {thickness: 30, nosing: 20, nosing_radius: 10, scribe: 3, return_past: 15}\n"     \
-	"risers: {thickness: 20}\n"                                                                \
-	"stair:\n"                                                                                 \
-	"  width: 900\n"                                                                           \
-	"  left: open\n"                                                                           \
-	"  right: {side: open, from_step: 4, to_step: 6, wall_past: 25}\n"                         \
-	"  segments: [{risers: 10, run: 200}]\n"
-
-/* The wall ends 25 behind riser 4, at 600, and begins again 15 behind riser 7, at 1200.  Between
- * them lie the level of tread 4 and that of tread 7. */
-static void a_side_that_is_open_between_has_one_on_either_wall(void **state)
-{
-	struct built b = built_from(PARTLY_OPEN CUT);
-	(void)state;
-	const char *name = "wall skirt, cut round the steps";
-	struct extent low = built_extent(built_part(&b, name, 0), 0);
-	struct extent high = built_extent(built_part(&b, name, 1), 0);
-	assert_int_equal(built_count(&b, name), 2);
-	assert_near(low.high.x, 625, 1e-9);
-	assert_near(low.low.z, 0, 1e-9);
-	assert_near(high.low.x, 1215, 1e-9);
-	assert_near(high.low.z, 7 * 150, 1e-9);
-	assert_near(high.high.z, 1500 + 90, 1e-9);
-	arena_free(b.arena);
-}
-
-/* The lower one's edge is 100 over a nosing line at 150 + (625 + 20) 3/4 there. */
-static void it_ends_plumb_with_the_wall(void **state)
-{
-	struct built b = built_from(PARTLY_OPEN CUT);
-	(void)state;
-	struct extent low = built_extent(built_part(&b, "wall skirt, cut round the steps", 0), 0);
-	assert_near(low.high.z, 150 + 645 * 0.75 + 100, 1e-9);
-	arena_free(b.arena);
-}
-
-static void a_plain_one_finds_no_room_where_the_side_is_open_further_on(void **state)
-{
-	struct built b = built_from(PARTLY_OPEN PLAIN);
-	(void)state;
-	assert_non_null(b.parts);
-	assert_int_equal(built_count(&b, "wall skirt"), 0);
-	assert_string_equal(built_complaint(&b),
-		"skirts.wall: none on the right, where the stringer of the open steps stands "
-		"against the wall: a plain one would have to go behind it");
-	arena_free(b.arena);
-}
-
 /* By hand: the face of riser 4 is at 600, the wall 100 in front of it, and the scribe; up through
  * the nosing of tread 4 it is scribed to behind as well. */
 static void a_plain_one_stops_at_a_wall_in_a_tread_and_goes_on_behind_it(void **state)
@@ -368,9 +315,6 @@ int main(void)
 		cmocka_unit_test(each_open_side_has_one_of_its_own_hand),
 		cmocka_unit_test(a_finished_stringer_takes_no_board_before_it),
 		cmocka_unit_test(open_risers_have_no_mitre_for_it),
-		cmocka_unit_test(a_side_that_is_open_between_has_one_on_either_wall),
-		cmocka_unit_test(it_ends_plumb_with_the_wall),
-		cmocka_unit_test(a_plain_one_finds_no_room_where_the_side_is_open_further_on),
 	};
 	return cmocka_run_group_tests(tests, NULL, NULL);
 }

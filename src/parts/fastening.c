@@ -35,6 +35,12 @@ static struct vec3 beside(struct frame mouth, double deep, int way, double off)
 	return vec3_add(at, vec3_scale(side, way & 2 ? off : -off));
 }
 
+/* How much nearer or further a sloping joint is so far beside the axis. */
+static double slack(const struct fastening *f, double off)
+{
+	return HAIR + f->slope * off;
+}
+
 static bool is_wood_round(const struct part *p, struct frame mouth, double deep, double off)
 {
 	for (int way = 0; way < 4; way++) {
@@ -51,21 +57,21 @@ static bool lies_in_piece(const struct part *p, const struct fastening *f, struc
 	double head = fmax(f->fastener.head, f->plug) / 2, off = f->fastener.hole / 2 + f->beside;
 	return is_wood_round(p, mouth, HAIR, head) &&
 		is_wood_round(p, mouth, f->through / 2, off) &&
-		is_wood_round(p, mouth, f->through - HAIR, off);
+		is_wood_round(p, mouth, f->through - slack(f, off), off);
 }
 
 /* The piece that it bites into all the way; NULL: it would come out of it. */
 static struct part *bites_into(const struct assembly *all, const struct part *p,
 	const struct fastening *f, struct frame mouth)
 {
-	double from = f->through + HAIR, to = f->through + bite(f) + UNDER_POINT;
+	double off = f->fastener.width / 2 + ROUND_SHANK;
+	double from = f->through + slack(f, off), to = f->through + bite(f) + UNDER_POINT;
 	struct part *other = assembly_wood_at(all, p, beside(mouth, (from + to) / 2, 0, 0));
 	if (!other)
 		return NULL;
 	for (int way = 0; way < 4; way++)
 		for (int deep = 0; deep < 2; deep++) {
-			struct vec3 at = beside(mouth, deep ? to : from, way,
-				f->fastener.width / 2 + ROUND_SHANK);
+			struct vec3 at = beside(mouth, deep ? to : from, way, off);
 			if (!solids_contain(other->solids, frame_place_back(other->places[0], at)))
 				return NULL;
 		}
@@ -116,7 +122,7 @@ static bool set_one(struct arena *a, const struct assembly *all, struct part *p,
 {
 	struct frame at = frame_compose(p->places[0], f->at);
 	int most = (int)(reach / NUDGE);
-	for (int i = 0; i / 2 <= most; i++) {
+	for (int i = 0; i <= 2 * most; i++) {
 		int nudges = (i + 1) / 2 * (i & 1 ? 1 : -1); /* 0, 1, -1, 2 ... */
 		struct frame mouth = at;
 		mouth.origin = vec3_add(at.origin, vec3_scale(at.u, along + NUDGE * nudges));

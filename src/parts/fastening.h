@@ -28,6 +28,7 @@ struct fastening {
 	double pitch;    /* at most; 0: by count */
 	int count;
 	double through; /* of the piece, square to that face */
+	double slope;   /* of the joint behind it, off that face: a mitre of 45 degrees is 1 */
 	double beside;  /* least wood beside the shank, in the piece */
 	double sunk;    /* the head lies so deep */
 	double plug;    /* diameter of what covers it; 0: nothing does */

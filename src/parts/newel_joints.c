@@ -16,6 +16,7 @@
  */
 
 #define TENON_DEPTH 30.0 /* into either side */
+#define GLUE_ROOM 1.0    /* under its end: it must never stand on the bottom */
 #define TENON_THICK 12.0
 #define LEAST_TENON 6.0
 #define TALL_JOINT 140.0 /* takes two tenons */
@@ -71,7 +72,7 @@ static void tenons_add(struct pieces *list, const struct post *p, struct post_co
 	if (thick < LEAST_TENON || tall < LEAST_JOINT)
 		return;
 	struct bore b = { .fixing = FIXING_LOOSE_TENON, .text = "loose tenon, stringer to newel" };
-	b.size = bore_oblong(BORE_MORTISE, fmin(60, tall / n - 25), thick, TENON_DEPTH);
+	b.size = bore_oblong(BORE_MORTISE, fmin(60, tall / n - 25), thick, TENON_DEPTH + GLUE_ROOM);
 	b.mate = b.size;
 	b.fixing_length = 2 * TENON_DEPTH;
 	b.fixing_width = b.size.length;

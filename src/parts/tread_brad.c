@@ -4,7 +4,13 @@
 /*
  * Brads through the edge of a strip into the body, in the middle of its thickness:
  * they hold it while the glue sets.  A strip wider than the longest brad is
- * clamped.
+ * clamped.  One more goes through the return across its front mitre into the end
+ * of the front strip:
+ *
+ *           |  body        |  return
+ *           |______________|   |
+ *             front strip   \ -|<- the middle of the mitre
+ *           _________________\_|
  */
 
 /* So much of a brad bites into the body: at most, and at least (common practice). */
@@ -13,13 +19,15 @@
 
 #define BESIDE 2.0
 
-static struct fastener brad_for(const struct glue_line *g)
+/* A row of one, that is not moved. */
+#define HAIR 0.3
+
+static struct fastener brad_for(const struct rod *r, double through)
 {
-	const struct job_brads *b = &g->tread->rod->job->treads.brads;
-	enum units units = g->tread->rod->job->about.units;
+	const struct job_brads *b = &r->job->treads.brads;
 	if (b->length > 0)
 		return fastener_brad(b->gauge, b->length);
-	return fastener_brad_within(b->gauge, g->strip_width + BITE, units);
+	return fastener_brad_within(b->gauge, through + BITE, r->job->about.units);
 }
 
 /* Along the outer edge of the strip. */
@@ -33,10 +41,53 @@ static struct fastening row_along(const struct glue_line *g)
 	at.origin.z = g->tread->step * r->rise - r->tread / 2;
 	f.at = frame_within(g->strip->places[0], frame_compose(r->flight->frame, at));
 	f.through = g->strip_width;
-	f.fastener = brad_for(g);
+	f.fastener = brad_for(r, f.through);
 	f.beside = BESIDE;
 	f.text = "brad, strip to body";
 	return f;
+}
+
+/* In the middle of the mitre, where one is: what the front is cut out for may have taken it. */
+static bool mitre_at(const struct tread_end *e)
+{
+	double half = e->width / 2;
+	return e->overhang > 0 && isinf(tread_end_gap(e, half)) && isinf(tread_end_gap(e, 0));
+}
+
+static struct fastening pin_across(const struct tread_plan *t, const struct tread_end *e,
+	const struct part *strip)
+{
+	const struct rod *r = t->rod;
+	double out = e->side->hand == HAND_RIGHT ? -1 : 1, half = e->width / 2;
+	struct frame at = { .u = { 1, 0, 0 }, .v = { 0, 0, -out }, .w = { 0, out, 0 } };
+	at.origin = vec3(tread_front(t) + half - HAIR / 2, rod_y(r, e->side, -e->overhang),
+		t->step * r->rise - r->tread / 2);
+	struct fastening f = { .at = frame_within(strip->places[0],
+				       frame_compose(r->flight->frame, at)) };
+	f.length = HAIR;
+	f.count = 1;
+	f.through = half;
+	f.slope = 1;
+	f.fastener = brad_for(r, f.through);
+	f.beside = BESIDE;
+	f.text = "brad across the mitre, return to front strip";
+	return f;
+}
+
+/* Of the return on that side; the strips are in the order of glue_lines_make. */
+static void mitres_drill(struct arena *a, const struct assembly *all, const struct tread_plan *t,
+	const struct glue_lines *lines)
+{
+	int line = 1;
+	for (int hand = 1; hand >= 0; hand--) {
+		const struct tread_end *e = &t->ends[hand];
+		struct part *strip = e->overhang > 0 ? lines->line[line++].strip : NULL;
+		if (!strip || !mitre_at(e))
+			continue;
+		struct fastening f = pin_across(t, e, strip);
+		if (f.fastener.length >= f.through + LEAST_BITE)
+			fastening_drill(a, all, strip, &f);
+	}
 }
 
 static void tread_drill(struct arena *a, const struct assembly *all, const struct tread_plan *t,
@@ -51,6 +102,7 @@ static void tread_drill(struct arena *a, const struct assembly *all, const struc
 		if (f.fastener.length >= f.through + LEAST_BITE)
 			fastening_drill(a, all, g->strip, &f);
 	}
+	mitres_drill(a, all, t, &lines);
 }
 
 static struct part *first_tread(const struct assembly *all)

@@ -52,6 +52,11 @@ static void find_newel(struct tread_plan *t, struct tread_end *end, struct rail_
 			.allowance = fit });
 }
 
+static const char *around_wall(const struct side *side)
+{
+	return side->plain > 0 ? "the skirt of the wall" : "the end of the wall";
+}
+
 /* The wall in front of the open steps runs on beside the first of them. */
 static void find_wall_before(struct tread_plan *t, struct tread_end *end)
 {
@@ -61,7 +66,7 @@ static void find_wall_before(struct tread_plan *t, struct tread_end *end)
 			(struct gap){ .in = end->side->plain + scribe,
 				.from = -INFINITY,
 				.to = end->side->wall_end - tread_front(t) + scribe,
-				.around = "the end of the wall",
+				.around = around_wall(end->side),
 				.allowance = scribe });
 }
 
@@ -73,7 +78,7 @@ static void find_wall_behind(struct tread_plan *t, struct tread_end *end)
 		(struct gap){ .in = end->side->plain + scribe,
 			.from = end->side->head.x - tread_front(t) - scribe,
 			.to = INFINITY,
-			.around = "the end of the wall",
+			.around = around_wall(end->side),
 			.allowance = scribe });
 }
 

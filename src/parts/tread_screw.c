@@ -17,10 +17,18 @@
  *
  * In the carriage nothing is drilled in the shop: its pilot hole is drilled through
  * the tread, when that lies in its place.
+ *
+ * Open treads have no wedges in their housings: there screws go through the string
+ * into their end grain, from outside, as long as that can be come at: at an open
+ * side, or where both strings are housed and the stair is put together before it
+ * is stood up.
  */
 
 /* So much of a screw bites into the carriage, by and large (common practice). */
 #define BITE 45.0
+
+/* And into end grain, which holds less (common practice). */
+#define END_BITE 60.0
 
 /* Wood beside a screw in the tread. */
 #define BESIDE 4.0
@@ -33,12 +41,12 @@ static double middle_of(const struct rod *r, const struct part *stringer)
 	return frame_place_back(r->flight->frame, middle).y;
 }
 
-static struct fastener screw_for(const struct rod *r, double sunk)
+static struct fastener screw_for(const struct rod *r, double most)
 {
 	const struct job_tread_screws *s = &r->job->treads.screws;
 	if (s->length > 0)
 		return fastener_screw(s->number, s->length);
-	return fastener_screw_within(s->number, r->tread - sunk + BITE, r->job->about.units);
+	return fastener_screw_within(s->number, most, r->job->about.units);
 }
 
 /* Over one stringer, back from the riser below to the riser above. */
@@ -52,7 +60,7 @@ static struct fastening row_over(const struct rod *r, int step, double y)
 	f.through = r->tread;
 	f.sunk = fmin(s->plug > 0 ? s->plug_depth : 0, r->tread / 2);
 	f.plug = s->plug;
-	f.fastener = screw_for(r, f.sunk);
+	f.fastener = screw_for(r, r->tread - f.sunk + BITE);
 	f.beside = BESIDE;
 	f.text = f.plug > 0 ? "screw under a plug, tread to carriage" : "screw, tread to carriage";
 	return f;
@@ -91,6 +99,58 @@ static int stringer_drill(struct arena *a, const struct assembly *all, const str
 	return loose;
 }
 
+/* Through a housed string into the end of its body; the heads at a wall need no plugs. */
+static struct fastening row_through(const struct rod *r, const struct side *side, int step)
+{
+	const struct job_tread_screws *s = &r->job->treads.screws;
+	double from = (step - 1) * r->run - r->nosing + r->job->treads.strip_width;
+	double out = side->hand == HAND_RIGHT ? -1 : 1;
+	struct fastening f = { .length = step * r->run - from,
+		.first = s->first,
+		.count = s->per_bearing };
+	f.at = (struct frame){ .u = { 1, 0, 0 }, .v = { 0, 0, -out }, .w = { 0, out, 0 } };
+	f.at.origin = vec3(from, rod_y(r, side, side->outer), step * r->rise - r->tread / 2);
+	f.through = side->inner - side->outer - r->job->stringers.housing_depth;
+	f.sunk = fmin(s->plug_depth, f.through / 2);
+	f.plug = side->is_open ? s->plug : 0;
+	f.fastener = screw_for(r, f.through - f.sunk + END_BITE);
+	f.beside = BESIDE;
+	f.text = f.plug > 0 ? "screw under a plug, string to tread" : "screw, string to tread";
+	return f;
+}
+
+static bool is_come_at(const struct rod *r, const struct side *side)
+{
+	bool both = r->sides[HAND_LEFT].kind == STRINGER_HOUSED &&
+		r->sides[HAND_RIGHT].kind == STRINGER_HOUSED;
+	return side->kind == STRINGER_HOUSED && r->riser <= 0 && (side->is_open || both);
+}
+
+static struct part *string_of(const struct assembly *all, enum hand hand)
+{
+	enum stringer_hand wanted = hand == HAND_RIGHT ? STRINGER_RIGHT_HAND : STRINGER_LEFT_HAND;
+	for (int i = 0; i < all->n; i++) {
+		const struct stringer *g = all->pieces[i].piece->stringer;
+		if (g && g->kind == STRINGER_HOUSED && g->hand == wanted)
+			return all->pieces[i].piece;
+	}
+	return NULL;
+}
+
+/* How many treads it holds by none. */
+static int string_drill(struct arena *a, const struct assembly *all, const struct rod *r,
+	const struct side *side)
+{
+	struct part *string = is_come_at(r, side) ? string_of(all, side->hand) : NULL;
+	int loose = 0;
+	for (int step = 1; string && step <= r->steps; step++) {
+		struct fastening f = row_through(r, side, step);
+		f.at = frame_within(string->places[0], frame_compose(r->flight->frame, f.at));
+		loose += fastening_drill(a, all, string, &f) == f.count;
+	}
+	return loose;
+}
+
 static void flight_drill(struct arena *a, const struct assembly *all, const struct rod *r,
 	struct diags *d)
 {
@@ -100,6 +160,8 @@ static void flight_drill(struct arena *a, const struct assembly *all, const stru
 		if (g && g->kind != STRINGER_HOUSED)
 			loose += stringer_drill(a, all, r, all->pieces[i].piece);
 	}
+	for (int i = 0; i < 2; i++)
+		loose += string_drill(a, all, r, &r->sides[i]);
 	if (loose > 0)
 		diag_warning(d, rod_pos(r, r->job->treads.src, "screws"),
 			"fix it there from below: pocket screws or glue blocks",

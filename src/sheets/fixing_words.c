@@ -55,9 +55,9 @@ bool told_shows_hole(const struct part *p, const struct bore *b, struct vec3 mou
 	if (!is_in(t->space, mouth))
 		return false;
 	if (b->fixing == FIXING_NONE || !b->is_mate)
-		return t->tells(p);
+		return t->tells(p, b);
 	for (const struct part *q = t->parts; q; q = q->next)
-		if (t->tells(q) && count_bores(q, t->space, b) > 0)
+		if (t->tells(q, b) && count_bores(q, t->space, b) > 0)
 			return true;
 	return false;
 }
@@ -88,7 +88,7 @@ const char *fixings_in(struct arena *a, const struct sheet_context *c, struct sp
 				continue;
 			int n = 0;
 			for (const struct part *q = c->parts; q; q = q->next)
-				n += tells(q) ? count_bores(q, space, b) : 0;
+				n += tells(q, b) ? count_bores(q, space, b) : 0;
 			if (n)
 				text_join(&words, "; ", bore_words(a, c->stair, b, n));
 		}

@@ -7,7 +7,7 @@
 #include "pitchboard/sheet.h"
 
 /* Which pieces' bores are told of: a joint is drilled from one side, the other is its mate. */
-typedef bool tells_fn(const struct part *p);
+typedef bool tells_fn(const struct part *p, const struct bore *b);
 
 /* A piece of the house. */
 struct space {

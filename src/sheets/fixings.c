@@ -22,23 +22,32 @@ enum { MOST_FIXINGS = 12, MOST_FEET = 5 };
 
 /* ---- what is told of ---- */
 
-static bool tells_newel(const struct part *p)
+/* What a string is screwed through for holds a tread. */
+static bool tells_string(const struct part *p, const struct bore *b)
 {
-	return p->kind == &part_newel || p->kind == &part_stringer;
+	return p->kind == &part_stringer && b->driven > 0;
 }
 
-static bool tells_rail(const struct part *p)
+static bool tells_newel(const struct part *p, const struct bore *b)
 {
+	return p->kind == &part_newel || (p->kind == &part_stringer && b->driven <= 0);
+}
+
+static bool tells_rail(const struct part *p, const struct bore *b)
+{
+	(void)b;
 	return p->kind == &part_rail;
 }
 
-static bool tells_infill(const struct part *p)
+static bool tells_infill(const struct part *p, const struct bore *b)
 {
+	(void)b;
 	return p->kind == &part_infill;
 }
 
-static bool tells_tread(const struct part *p)
+static bool tells_tread(const struct part *p, const struct bore *b)
 {
+	(void)b;
 	return p->kind == &part_tread;
 }
 
@@ -75,6 +84,19 @@ static const char *block_words(struct arena *a, const struct sheet_context *c)
 	return "";
 }
 
+/* In its housing. */
+static const char *housed_words(struct arena *a, const struct sheet_context *c,
+	const struct housing *h, struct space over)
+{
+	const char *depth = inches_words(a, c->stair, h->depth);
+	const char *held = fixings_in(a, c, over, tells_string);
+
+	if (h->riser_top > 0)
+		return arena_printf(a, "Let in %s, treads and risers glued and wedged.", depth);
+	return *held ? arena_printf(a, "Let in %s, treads glued; %s", depth, held)
+		     : arena_printf(a, "Let in %s, treads glued.", depth);
+}
+
 /* Wedged, or screwed: behind the strip of the first tread, over the stringer that is shown. */
 static const char *tread_words(struct arena *a, const struct sheet_context *c)
 {
@@ -84,13 +106,11 @@ static const char *tread_words(struct arena *a, const struct sheet_context *c)
 	struct vec3 one = frame_place(p->places[0], vec3(0, 0, 0));
 	struct vec3 other = frame_place(p->places[0], vec3(0, 0, z));
 	double x = c->stair->flights[0].frame.origin.x;
-	struct space over = { { x, fmin(one.y, other.y), -INFINITY },
-		{ x + 0.8 * run, fmax(one.y, other.y), INFINITY } };
+	double y0 = fmin(one.y, other.y) - BEHIND, y1 = fmax(one.y, other.y) + BEHIND;
+	struct space over = { { x, y0, -INFINITY }, { x + 0.8 * run, y1, INFINITY } };
 
 	if (g->housing)
-		return arena_printf(a, "Let in %s%s.", inches_words(a, c->stair, g->housing->depth),
-			g->housing->riser_top > 0 ? ", treads and risers glued and wedged"
-						  : ", treads glued");
+		return housed_words(a, c, g->housing, over);
 	const char *held = fixings_in(a, c, over, tells_tread);
 	return *held ? arena_printf(a, "A tread is held here by %s", held) : "";
 }
@@ -232,8 +252,9 @@ static int newel_feet(struct arena *a, const struct sheet_context *c, struct clo
 #define BESIDE_WALL 60.0
 #define BEFORE_ARM 10.0
 
-static bool tells_bracket(const struct part *p)
+static bool tells_bracket(const struct part *p, const struct bore *b)
 {
+	(void)b;
 	return p->kind == &part_bracket;
 }
 
