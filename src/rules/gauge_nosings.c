@@ -177,10 +177,27 @@ static struct reading tread_thickness(const struct survey *s)
 static struct mend mend_projection(const struct survey *s, struct shortfall f)
 {
 	double nosing = mend_from(s, f, s->stair->job->treads.nosing);
+
+	if (mend_is_for_one_step(f))
+		return mend_one_step(s, f);
 	struct mend m = mend_said(arena_printf(s->arena, "a nosing of %s: %s %s",
 		survey_say(s, nosing), survey_say(s, fabs(f.by)), f.by > 0 ? "more" : "less"));
 
 	return mend_also_size(s, m, "treads.nosing", nosing);
+}
+
+/* A landing nosing no thicker than the finish can be rounded by half of that. */
+static double thinnest_round(const struct survey *s)
+{
+	double least = INFINITY;
+
+	for (int i = 0; i < s->count; i++) {
+		const struct part *p = s->pieces[i].part;
+		for (const struct feature *f = p->features; f; f = f->next)
+			if (f->kind == FEATURE_ROUND && counts_treads(p))
+				least = fmin(least, p->size.thickness);
+	}
+	return least;
 }
 
 /* A full round has half the tread's thickness, and no other. */
@@ -191,6 +208,8 @@ static struct mend mend_radius(const struct survey *s, struct shortfall f)
 	struct mend m =
 		mend_said(arena_printf(s->arena, "edges rounded to %s", survey_say(s, radius)));
 
+	if (radius > thinnest_round(s) / 2)
+		return m;
 	if (is_full)
 		m = mend_also(s, m, "treads.nosing_profile", "eased");
 	return mend_also_size(s, m, "treads.nosing_radius", radius);

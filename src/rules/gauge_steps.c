@@ -159,7 +159,7 @@ static int way_of(struct shortfall f)
 
 static struct mend mend_tread(const struct survey *s, struct shortfall f)
 {
-	return with_run(s, f, f.limit, way_of(f));
+	return mend_is_for_one_step(f) ? mend_one_step(s, f) : with_run(s, f, f.limit, way_of(f));
 }
 
 static struct mend mend_pace(const struct survey *s, struct shortfall f)

@@ -1,5 +1,6 @@
 #include "rules/mend.h"
 
+#define ONE_STEP 1.0 /* what treads made alike may differ by */
 #define EXACTLY 1e-6 /* of a graduation */
 
 double mend_size(const struct survey *s, struct shortfall f, double exact, int way)
@@ -18,6 +19,19 @@ double mend_size(const struct survey *s, struct shortfall f, double exact, int w
 double mend_from(const struct survey *s, struct shortfall f, double was)
 {
 	return mend_size(s, f, was + f.by, f.by > 0 ? 1 : -1);
+}
+
+bool mend_is_for_one_step(struct shortfall f)
+{
+	return f.reading->most - f.reading->least > ONE_STEP;
+}
+
+struct mend mend_one_step(const struct survey *s, struct shortfall f)
+{
+	if (f.by <= 0)
+		return mend_said(NULL);
+	return mend_said(arena_printf(s->arena, "%s less cut out of that tread",
+		survey_say(s, mend_size(s, f, f.by, 1))));
 }
 
 struct mend mend_said(const char *words)

@@ -16,6 +16,10 @@ double mend_size(const struct survey *s, struct shortfall f, double exact, int w
 /* A size that grows as what is measured does: what it was, and what is missing. */
 double mend_from(const struct survey *s, struct shortfall f, double was);
 
+/* One step alone differs from the rest, by what is cut out of its tread: no key puts all right. */
+bool mend_is_for_one_step(struct shortfall f);
+struct mend mend_one_step(const struct survey *s, struct shortfall f);
+
 struct mend mend_said(const char *words);
 struct mend mend_also(const struct survey *s, struct mend m, const char *path, const char *value);
 struct mend mend_also_size(const struct survey *s, struct mend m, const char *path, double mm);
