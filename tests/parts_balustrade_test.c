@@ -147,15 +147,16 @@ static void the_gap_at_a_newel_counts_too(void **state)
 }
 
 /* The newel's back face lies at 18, the first baluster clear of it at 125; between two, 93. */
-static void too_few_to_a_tread_are_refused_with_the_number_it_takes(void **state)
+static void too_few_to_a_tread_are_drawn_and_told_the_number_it_takes(void **state)
 {
 	struct built b = built_from(
 		JOB("open", "balusters: {section: 32, per_tread: 2, largest_gap: 99}\n"));
 	(void)state;
-	assert_null(b.parts);
+	assert_non_null(b.parts);
 	assert_string_equal(built_complaint(&b),
-		"2 to a tread leave a gap of 107 mm beside the bottom newel, more than "
-		"largest_gap, 99 mm: it takes 3");
+		"balusters: 2 to a tread leave a gap of 107 mm beside the bottom newel, more than "
+		"largest_gap, 99 mm");
+	assert_string_equal(b.diags.first->hint, "write balusters.per_tread: 3");
 	arena_free(b.arena);
 }
 
@@ -223,7 +224,7 @@ int main(void)
 		cmocka_unit_test(balusters_of_one_tread_differ_by_half_a_rise),
 		cmocka_unit_test(no_baluster_stands_where_the_newel_does),
 		cmocka_unit_test(the_gap_at_a_newel_counts_too),
-		cmocka_unit_test(too_few_to_a_tread_are_refused_with_the_number_it_takes),
+		cmocka_unit_test(too_few_to_a_tread_are_drawn_and_told_the_number_it_takes),
 		cmocka_unit_test(balusters_that_run_into_the_nosing_above_are_refused),
 		cmocka_unit_test(on_a_housed_stringer_balusters_stand_on_its_edge),
 		cmocka_unit_test(marks_count_up_the_stair_within_a_family),

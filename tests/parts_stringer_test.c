@@ -80,16 +80,29 @@ static void the_narrowest_plank_that_keeps_the_throat_is_taken(void **state)
 	arena_free(b.arena);
 }
 
-static void a_plank_too_narrow_is_refused_with_what_is_missing(void **state)
+static void a_plank_that_leaves_too_little_is_drawn_with_what_is_missing(void **state)
 {
 	struct built b = built_from(SAWN "floors: {total_rise: 108 1/2\"}\n"
 					 "stringers: {wall: {kind: sawtooth, width: 9 1/4\"}}\n");
 	(void)state;
-	assert_null(b.parts);
 	/* 5 - 3.124 = 1.876 in: 1 7/8 to a sixteenth */
 	assert_string_equal(built_complaint(&b),
 		"a plank 9 1/4\" wide leaves a throat of 3 1/8\": 1 7/8\" less than least_throat, "
 		"5\"");
+	const struct part *p = built_part(&b, "sawtooth stringer", 0);
+	assert_near(p->stringer->throat / 25.4, 3.124, 0.0005);
+	assert_non_null(strstr(p->note, "the throat is less than least_throat asks"));
+	arena_free(b.arena);
+}
+
+/* 6 1/8 in of depth go into the steps of this one. */
+static void a_plank_that_is_cut_through_is_refused(void **state)
+{
+	struct built b = built_from(SAWN "floors: {total_rise: 108 1/2\"}\n"
+					 "stringers: {wall: {kind: sawtooth, width: 7\"}}\n");
+	(void)state;
+	assert_null(b.parts);
+	assert_non_null(strstr(built_complaint(&b), "a plank 7\" wide leaves a throat of 7/8\""));
 	arena_free(b.arena);
 }
 
@@ -153,7 +166,6 @@ static void a_job_without_the_group_to_blame_is_complained_of_as_a_whole(void **
 				    "floors: {total_rise: 2700}\n"
 				    "stair: {width: 900, segments: [{risers: 13, run: 240}]}\n");
 	(void)state;
-	assert_null(b.parts);
 	assert_non_null(strstr(built_complaint(&b), "even the widest plank 295 mm wide"));
 	assert_int_equal(b.diags.first->at.line, 1);
 	arena_free(b.arena);
@@ -354,7 +366,8 @@ int main(void)
 		cmocka_unit_test(a_stringer_on_the_structural_floor_is_cut_higher_by_the_finish),
 		cmocka_unit_test(a_two_by_twelve_keeps_its_throat),
 		cmocka_unit_test(the_narrowest_plank_that_keeps_the_throat_is_taken),
-		cmocka_unit_test(a_plank_too_narrow_is_refused_with_what_is_missing),
+		cmocka_unit_test(a_plank_that_leaves_too_little_is_drawn_with_what_is_missing),
+		cmocka_unit_test(a_plank_that_is_cut_through_is_refused),
 		cmocka_unit_test(running_positions_step_evenly_along_the_plank),
 		cmocka_unit_test(the_plank_is_the_shortest_one_with_waste_at_both_ends),
 		cmocka_unit_test(a_foot_takes_the_thrust_block),

@@ -60,6 +60,17 @@ double length_lettered_value(struct lettering how, double mm);
  * (-1): for a limit that must hold when it is measured out. */
 double length_on_graduation(struct lettering how, double mm, int way);
 
+/* A limit in words: one that still holds when it is measured out as lettered. */
+static inline const char *length_say_least(struct arena *a, struct lettering how, double mm)
+{
+	return length_say(a, how, length_on_graduation(how, mm, 1));
+}
+
+static inline const char *length_say_most(struct arena *a, struct lettering how, double mm)
+{
+	return length_say(a, how, length_on_graduation(how, mm, -1));
+}
+
 /* An angle in degrees, to 0.1: 36.9°. */
 const char *angle_letter(struct arena *a, double radians);
 

@@ -1,5 +1,6 @@
 #include "pitchboard/diag.h"
 
+#include <stdbool.h>
 #include <string.h>
 
 void diags_init(struct diags *d, struct arena *a, const char *file, const char *source)
@@ -12,12 +13,20 @@ static int before(struct pos a, struct pos b)
 	return a.line < b.line || (a.line == b.line && a.col < b.col);
 }
 
+static bool is_same(const struct diag *a, const struct diag *b)
+{
+	return a->level == b->level && a->at.line == b->at.line && a->at.col == b->at.col &&
+		strcmp(a->text, b->text) == 0;
+}
+
+/* What is found once a side, or once a stretch, is told once. */
 static void add(struct diags *d, struct diag diag)
 {
 	struct diag **at = &d->first;
 
-	while (*at && !before(diag.at, (*at)->at))
-		at = &(*at)->next;
+	for (; *at && !before(diag.at, (*at)->at); at = &(*at)->next)
+		if (is_same(*at, &diag))
+			return;
 	diag.next = *at;
 	*at = NEW(d->arena, struct diag);
 	**at = diag;

@@ -75,15 +75,6 @@ static struct box floor_wanted(const struct rod *r, const struct side *side,
 	return b;
 }
 
-/* An opening of no known length goes on to the lower end. */
-static struct box opening_of(const struct rod *r)
-{
-	struct box o = r->stair->opening;
-	if (o.x1 <= o.x0)
-		o.x0 = -INFINITY;
-	return o;
-}
-
 void existing_guarded_floor_add(struct pieces *list, const struct rod *r)
 {
 	struct arena *a = list->arena;
@@ -94,7 +85,7 @@ void existing_guarded_floor_add(struct pieces *list, const struct rod *r)
 			continue;
 		struct box all = floor_wanted(r, &r->sides[i], &l);
 		struct boxes left = { &all, 1 };
-		left = less(a, left, opening_of(r));
+		left = less(a, left, level_run_opening(r, &r->sides[HAND_RIGHT]));
 		left = less(a, left, existing_floor_behind(r));
 		left = less(a, left, existing_floor_over_foot(r));
 		left = less(a, left, done);

@@ -26,7 +26,7 @@ static double gap_of(double height, double bar, int n)
 	return (height - n * bar) / (n + 1);
 }
 
-/* How many, or 0 and an error. */
+/* How many, or 0 and an error.  The gap is a wish: as many as the job gives are drawn. */
 static int count_bars(struct arena *a, const struct stretch *s, struct diags *d)
 {
 	const struct job_infill *f = &s->rod->job->infill;
@@ -35,16 +35,18 @@ static int count_bars(struct arena *a, const struct stretch *s, struct diags *d)
 	int enough = (int)fmax(ceil((height - limit) / (bar + limit) - NEAR_ENOUGH), 1);
 	int n = f->bars > 0 ? f->bars : enough;
 	if (n < enough)
-		diag_error(d, rod_pos(s->rod, f->src, "bars"), NULL,
-			"%d bars leave gaps of %s, more than largest_gap, %s: it takes %d", n,
-			infill_letter(s, a, gap_of(height, bar, n)), infill_letter(s, a, limit),
-			enough);
-	else if (gap_of(height, bar, n) < 1 || n > MOST_BARS)
-		diag_error(d, rod_pos(s->rod, f->src, "bar_width"),
-			"take fewer or narrower bars, or a higher rail",
-			"%d bars of %s do not fit under the rail", n, infill_letter(s, a, bar));
-	else
+		diag_warning(d, rod_pos(s->rod, f->src, "bars"),
+			arena_printf(a, "write infill.bars: %d", enough),
+			"infill: %d bars leave gaps of %s, more than largest_gap, %s", n,
+			infill_letter(s, a, gap_of(height, bar, n)), infill_letter(s, a, limit));
+	if (gap_of(height, bar, n) >= 1 && n <= MOST_BARS)
 		return n;
+	int most = (int)fmin((height - 1) / (bar + 1), MOST_BARS);
+	diag_error(d, rod_pos(s->rod, f->src, "bar_width"),
+		f->bars > 0 && most > 0
+			? arena_printf(a, "write infill.bars: %d, or take narrower ones", most)
+			: "take narrower bars, a larger largest_gap or a higher rail",
+		"%d bars of %s do not fit under the rail", n, infill_letter(s, a, bar));
 	return 0;
 }
 

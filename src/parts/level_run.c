@@ -26,6 +26,8 @@ static struct vec way(enum run_direction d)
 double level_run_edge(const struct rod *r, const struct side *side)
 {
 	const struct box *o = &r->stair->opening;
+	if (r->job->opening.width <= 0)
+		return -level_run_reach(r, side);
 	return side->hand == HAND_RIGHT ? o->y0 : r->width - o->y1;
 }
 
@@ -33,9 +35,10 @@ double level_run_edge(const struct rod *r, const struct side *side)
 struct box level_run_opening(const struct rod *r, const struct side *side)
 {
 	const struct box *o = &r->stair->opening;
-	double depth = o->y1 - o->y0, edge = level_run_edge(r, side);
+	const struct side *other = &r->sides[side->hand == HAND_RIGHT ? HAND_LEFT : HAND_RIGHT];
 	double x0 = o->x1 > o->x0 ? o->x0 : -INFINITY;
-	return (struct box){ x0, edge, o->x1, edge + depth };
+	return (struct box){ x0, level_run_edge(r, side), o->x1,
+		r->width - level_run_edge(r, other) };
 }
 
 double level_run_reach(const struct rod *r, const struct side *side)
@@ -45,7 +48,7 @@ double level_run_reach(const struct rod *r, const struct side *side)
 		return 0;
 	double treads = side->kind == STRINGER_HOUSED ? 0 : job->treads.side_overhang;
 	double rail = job->rail.width / 2 - side->rail;
-	double newel = job->newels.section / 2 - side->rail;
+	double newel = job->newels.section / 2 + rod_cap_overhang(r) - side->rail;
 	return fmax(treads, fmax(rail, newel));
 }
 

@@ -26,7 +26,8 @@ struct run_lines level_run_lines(struct arena *a, const struct rod *r, const str
 /* What a run covers on plan, newels and all. */
 struct box level_run_box(const struct rod *r, const struct run_line *line);
 
-/* The opening's edge beside a side of the stair, in from its limit; and the whole opening. */
+/* The opening's edge beside a side of the stair, in from its limit: as far out as the stair's own
+ * wood where the job gives no width.  And the whole opening. */
 double level_run_edge(const struct rod *r, const struct side *side);
 struct box level_run_opening(const struct rod *r, const struct side *side);
 

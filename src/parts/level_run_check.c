@@ -110,6 +110,15 @@ static bool has_floor(const struct run_check *c, const struct run_line *l)
 	return false;
 }
 
+/* How wide the opening has to be for the stair's own wood to come up through it. */
+static double least_opening(const struct rod *r)
+{
+	double right = level_run_reach(r, &r->sides[HAND_RIGHT]);
+	double left = level_run_reach(r, &r->sides[HAND_LEFT]);
+	bool both = r->sides[HAND_RIGHT].is_open && r->sides[HAND_LEFT].is_open;
+	return r->width + (both ? 2 * fmax(right, left) : fmax(right, left));
+}
+
 /* Beside the flight the floor has to keep clear of the stair's own wood. */
 static bool keeps_clear(const struct run_check *c, const struct run_line *l)
 {
@@ -119,12 +128,27 @@ static bool keeps_clear(const struct run_check *c, const struct run_line *l)
 	if (b.x0 >= r->header_x - NEAR_ENOUGH || past >= reach - NEAR_ENOUGH)
 		return true;
 	diag_error(c->diags, rod_pos(r, r->job->opening.src, "width"),
-		arena_printf(c->arena, "it has to be %s wider on this side",
-			letter_up(c, reach - past)),
-		"opening: the floor under a level run would run into the treads, rail or newels "
-		"on the %s",
-		c->side->hand == HAND_RIGHT ? "right" : "left");
+		arena_printf(c->arena, "write opening.width: %s", letter_up(c, least_opening(r))),
+		"opening.width: the floor under a level run would run %s into the treads, rail or "
+		"newels on the %s",
+		letter(c, reach - past), c->side->hand == HAND_RIGHT ? "right" : "left");
 	return false;
+}
+
+/* Nobody measured where the floor beside the flight ends: say where it is drawn. */
+static void warn_of_edge(const struct run_check *c, const struct run_line *l)
+{
+	const struct rod *r = c->rod;
+	double past = -level_run_edge(r, c->side);
+	if (r->job->opening.width > 0 || past < NEAR_ENOUGH ||
+		level_run_box(r, l).x0 >= r->header_x - NEAR_ENOUGH)
+		return;
+	diag_warning(c->diags, rod_pos(r, r->job->opening.src, "width"),
+		arena_printf(c->arena, "measure it: opening.width, at least %s",
+			letter_up(c, least_opening(r))),
+		"opening: no width is given; on the %s the floor under the level run is taken to "
+		"end %s outside the stair, clear of treads, rail and newels",
+		c->side->hand == HAND_RIGHT ? "right" : "left", letter(c, past));
 }
 
 /* How far from the wall that it is said to end at a run may stop: what is scribed away. */
@@ -197,6 +221,7 @@ void level_runs_check(struct arena *a, const struct rod *r, struct diags *d)
 		for (int k = 0; k < lines[i].n; k++) {
 			c.side = &r->sides[i];
 			warn_short(&c, &lines[i].line[k]);
+			warn_of_edge(&c, &lines[i].line[k]);
 		}
 	check_meetings(&c, &lines[0], &lines[0], 2);
 	check_meetings(&c, &lines[1], &lines[1], 2);

@@ -2,6 +2,8 @@
 
 #include <stdlib.h>
 
+#include "base/text.h"
+
 /*
  * Sawtooth and mitred stringers: steps cut out of a plank's upper edge (cuts.c),
  * and what is left of the plank under them:
@@ -14,6 +16,9 @@
  * The whole stringer is dropped by the thickness of a tread, so that the boards
  * laid on it bring every rise out equal.
  */
+
+/* Less wood under the steps than this, and the plank falls apart as it is sawn. */
+#define LEAST_LEFT 25.0
 
 static struct cuts cuts_of(struct arena *a, const struct stand *at)
 {
@@ -81,26 +86,51 @@ static void add_notch(struct arena *a, struct part *p, const struct rod *r, stru
 	piece_feature(a, p, f);
 }
 
-/* The width of plank that leaves the throat, or 0 and an error with what is missing. */
+/* The plank that leaves the throat asked for, else the widest there is; 0: that is cut through. */
+static double width_of(const struct stand *at, double depth)
+{
+	const struct rod *r = at->rod;
+	double width = plank_width(r, at->spec, depth + r->job->stringers.least_throat);
+	double offered = plank_offered(r, at->spec);
+	if (width > 0)
+		return width;
+	return offered >= depth + LEAST_LEFT ? offered : 0;
+}
+
+/* The throat is a wish until the plank is cut through: what is missing is said, and drawn. */
 static double width_for(struct arena *a, const struct stand *at, double depth, struct diags *d)
 {
 	const struct rod *r = at->rod;
 	struct lettering l = job_lettering(r->job);
-	double least = r->job->stringers.least_throat;
-	double width = plank_width(r, at->spec, depth + least);
-	if (width > 0)
+	double least = r->job->stringers.least_throat, width = width_of(at, depth);
+	double offered = plank_offered(r, at->spec), throat = fmax(0, offered - depth);
+	if (width >= depth + least - NEAR_ENOUGH)
 		return width;
-	double offered = plank_offered(r, at->spec);
-	diag_error(d, plank_pos(r, at->spec),
-		arena_printf(a,
-			"it takes a plank %s wide, a smaller rise or run, or a least_throat "
-			"of %s",
-			length_say(a, l, depth + least), length_say(a, l, offered - depth)),
+	const char *hint = arena_printf(a,
+		"it takes a plank %s wide, a smaller rise or run, or a least_throat of %s",
+		length_say_least(a, l, depth + least),
+		length_say_most(a, l, fmax(throat, LEAST_LEFT)));
+	const char *text = arena_printf(a,
 		"%s plank %s wide leaves a throat of %s: %s less than least_throat, %s",
 		at->spec->width > 0 ? "a" : "even the widest", length_say(a, l, offered),
-		length_say(a, l, fmax(0, offered - depth)),
-		length_say(a, l, depth + least - offered), length_say(a, l, least));
-	return 0;
+		length_say(a, l, throat), length_say(a, l, depth + least - offered),
+		length_say(a, l, least));
+	if (width > 0)
+		diag_warning(d, plank_pos(r, at->spec), hint, "%s", text);
+	else
+		diag_error(d, plank_pos(r, at->spec), hint, "%s", text);
+	return width;
+}
+
+/* Whoever saws it sees that it was known. */
+static void note_throat(struct arena *a, struct part *p, const struct stringer *g)
+{
+	struct text note = { .arena = a };
+	if (g->throat >= g->least_throat - NEAR_ENOUGH)
+		return;
+	text_join(&note, "; ", p->note ? p->note : "");
+	text_join(&note, "; ", "the throat is less than least_throat asks: it carries less");
+	p->note = text_chars(&note);
 }
 
 /* The foot must come down to the floor, and hold the notch of the thrust block. */
@@ -134,8 +164,7 @@ struct edges sawtooth_edges(struct arena *a, const struct stand *at)
 	struct cuts c = cuts_of(a, at);
 	double upper = cuts_upper_edge(&c);
 	double depth = depth_at(&c, upper, deepest_step(&c, upper));
-	double width = plank_width(at->rod, at->spec, depth + at->rod->job->stringers.least_throat);
-	return (struct edges){ upper, upper - width / at->rod->cosine };
+	return (struct edges){ upper, upper - width_of(at, depth) / at->rod->cosine };
 }
 
 void sawtooth_add(struct pieces *list, const struct stand *at, struct diags *d)
@@ -166,4 +195,5 @@ void sawtooth_add(struct pieces *list, const struct stand *at, struct diags *d)
 		fill_mitred(a, p, g, at, faces, b);
 	else
 		p->solids = solid_prism(a, profile_of(a, p->outline), 0, at->spec->thickness);
+	note_throat(a, p, g);
 }

@@ -91,45 +91,79 @@ static struct gap_found largest_gap(const struct setting *s)
 	return wider(largest, t->to - before, end_words(t, t->head));
 }
 
-/* How many go to a tread so that no gap is over the limit; 0: none does. */
-static int fewest(const struct stretch *stretch, double limit)
+static bool is_on_tread(const struct stretch *s)
 {
-	for (int n = 1; n <= MOST_PER_TREAD; n++) {
-		struct setting s = on_rake(stretch, n);
-		if (largest_gap(&s).wide <= limit + NEAR_ENOUGH)
-			return n;
-	}
-	return 0;
+	return s->feet == FEET_ON_TREADS && !infill_has_shoe(s->rod->job);
 }
 
-/* The number to a tread, or 0 and an error. */
-static int per_tread(struct arena *a, const struct stretch *s, double limit, struct diags *d)
+static double room_for_one(const struct setting *s)
+{
+	return s->pitch - (is_on_tread(s->stretch) ? s->stretch->rod->nosing : 0);
+}
+
+static bool fits_tread(const struct setting *s)
+{
+	return s->section <= room_for_one(s) + NEAR_ENOUGH;
+}
+
+/* How many go to a tread: the fewest that leave no gap over the limit. */
+struct number {
+	int n;
+	struct gap_found gap; /* the largest that they leave */
+};
+
+/* Where no number does it, an end that does not move is in the way: then the fewest of those that
+ * leave the smallest gap. */
+static struct number fewest(const struct stretch *stretch, double limit)
+{
+	struct number best = { 0 };
+	for (int n = 1; n <= MOST_PER_TREAD; n++) {
+		struct setting s = on_rake(stretch, n);
+		struct gap_found gap = largest_gap(&s);
+		if (n == 1 || (gap.wide < best.gap.wide - NEAR_ENOUGH && fits_tread(&s)))
+			best = (struct number){ n, gap };
+		if (best.gap.wide <= limit + NEAR_ENOUGH)
+			break;
+	}
+	return best;
+}
+
+/* The gap is a wish: what is drawn beside it is what the job says, or comes nearest. */
+static void warn_of_gap(struct arena *a, const struct stretch *s, struct number given,
+	struct number enough, struct diags *d)
 {
 	const struct job_balusters *b = &s->rod->job->balusters;
-	int enough = fewest(s, limit);
-	if (enough == 0)
-		diag_error(d, rod_pos(s->rod, b->src, "largest_gap"), "allow a larger gap",
-			"no number of balusters keeps every gap to %s", infill_letter(s, a, limit));
-	if (b->per_tread == 0 || enough == 0)
-		return enough;
-	struct setting set = on_rake(s, b->per_tread);
-	struct gap_found gap = largest_gap(&set);
-	if (gap.wide <= limit + NEAR_ENOUGH)
-		return b->per_tread;
-	diag_error(d, rod_pos(s->rod, b->src, "per_tread"), NULL,
-		"%d to a tread leave a gap of %s %s, more than largest_gap, %s: it takes %d",
-		b->per_tread, infill_letter(s, a, gap.wide), gap.where, infill_letter(s, a, limit),
-		enough);
-	return 0;
+	double limit = b->largest_gap;
+	const char *hint = enough.gap.wide <= limit + NEAR_ENOUGH
+		? arena_printf(a, "write balusters.per_tread: %d", enough.n)
+		: arena_printf(a, "write balusters.largest_gap: %s",
+			  length_say_least(a, job_lettering(s->rod->job), given.gap.wide));
+	diag_warning(d, rod_pos(s->rod, b->src, b->per_tread > 0 ? "per_tread" : "largest_gap"),
+		hint, "balusters: %d to a tread leave a gap of %s %s, more than largest_gap, %s",
+		given.n, infill_letter(s, a, given.gap.wide), given.gap.where,
+		infill_letter(s, a, limit));
+}
+
+static int per_tread(struct arena *a, const struct stretch *s, struct diags *d)
+{
+	const struct job_balusters *b = &s->rod->job->balusters;
+	struct number enough = fewest(s, b->largest_gap), given = enough;
+	if (b->per_tread > 0) {
+		struct setting set = on_rake(s, b->per_tread);
+		given = (struct number){ b->per_tread, largest_gap(&set) };
+	}
+	if (given.gap.wide > b->largest_gap + NEAR_ENOUGH)
+		warn_of_gap(a, s, given, enough, d);
+	return given.n;
 }
 
 /* The last one on a tread must stay clear of the nosing above. */
 static bool fits(struct arena *a, const struct setting *set, struct diags *d)
 {
 	const struct stretch *s = set->stretch;
-	bool on_tread = s->feet == FEET_ON_TREADS && !infill_has_shoe(s->rod->job);
-	double room = set->pitch - (on_tread ? s->rod->nosing : 0);
-	if (set->section <= room + NEAR_ENOUGH)
+	bool on_tread = is_on_tread(s);
+	double room = room_for_one(set);
+	if (fits_tread(set))
 		return true;
 	diag_error(d, rod_pos(s->rod, s->rod->job->balusters.src, "section"),
 		"take thinner or fewer balusters, or a smaller nosing",
@@ -162,10 +196,7 @@ struct setting setting_make(struct arena *a, const struct stretch *s, struct dia
 	if (s->feet == FEET_ON_FLOOR) {
 		set = on_floor(s, b->largest_gap);
 	} else {
-		int n = per_tread(a, s, b->largest_gap, d);
-		if (n == 0)
-			return set;
-		set = on_rake(s, n);
+		set = on_rake(s, per_tread(a, s, d));
 	}
 	if (!fits(a, &set, d) || !has_height(a, &set, d))
 		set.count = 0;

@@ -202,8 +202,8 @@ static void check_carriages(const struct check *c)
 
 	if (!both || s->spacing <= 0 || apart <= s->spacing + EQUAL_ENOUGH)
 		return;
-	diag_error(c->diags, node_pos(s->src, "middle_count"),
-		arena_printf(c->arena, "%d are needed; or leave one of the two keys out",
+	diag_warning(c->diags, node_pos(s->src, "middle_count"),
+		arena_printf(c->arena, "write stringers.middle_count: %d",
 			job_carriages_by_spacing(c->job)),
 		"stringers: with middle_count %d they stand %s apart, more than spacing, %s",
 		s->middle_count, letter(c, apart), letter(c, s->spacing));

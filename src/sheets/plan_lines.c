@@ -261,6 +261,9 @@ static void draw_far(struct drawing *g, const struct plan *p, double scale)
 	}
 }
 
+/* How far outside the stair the rim may lie where the job gives no width of the opening. */
+#define UNMEASURED 140.0
+
 /* Of the floor above only the rim of the opening: where the rest of it ends is nobody's business.
  * Its edges across the flight run on past the opening. */
 static bool is_rim(const struct plan *p, const struct stroke *s)
@@ -269,9 +272,10 @@ static bool is_rim(const struct plan *p, const struct stroke *s)
 	struct vec o = vec(p->flight->frame.origin.x, p->flight->frame.origin.y);
 	struct box b = box_add(box_add(box_empty(), vec_sub(s->a, o)), vec_sub(s->b, o));
 	bool is_across = box_height(b) > box_width(b);
+	double out = p->context->stair->job->opening.width > 0 ? 1 : UNMEASURED;
 
 	return opening.x1 > opening.x0 && b.x0 > opening.x0 - 1 && b.x1 < opening.x1 + 1 &&
-		(is_across || (b.y0 > opening.y0 - 1 && b.y1 < opening.y1 + 1));
+		(is_across || (b.y0 > opening.y0 - out && b.y1 < opening.y1 + out));
 }
 
 static void draw_rim(struct drawing *g, const struct plan *p, double scale)

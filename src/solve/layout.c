@@ -71,15 +71,20 @@ enum rank {
 	RANK_MEETS_ALL,
 	RANK_MOVES_COMFORT, /* meets what an edition asks, past a usual limit of comfort */
 	RANK_FALLS_SHORT,   /* comfortable, and misses what is asked */
-	RANK_IMPOSSIBLE,
+	RANK_UNCOMFORTABLE, /* past a limit of comfort: no other fits */
+	RANK_UNCLIMBED,     /* and past one on the rise, which is worse */
+	RANK_TOO_LONG,      /* there is no room for it */
 };
 
 static enum rank rank_of(const struct weighing *w, const struct layout_option *o)
 {
-	bool is_comfortable = !fault_of(w, o);
-	if (!is_comfortable)
-		return option_moves_comfort(w, o) ? RANK_MOVES_COMFORT : RANK_IMPOSSIBLE;
-	return asked_shortfall(&w->asked, o) > 0 ? RANK_FALLS_SHORT : RANK_MEETS_ALL;
+	if (option_is_too_long(w, o))
+		return RANK_TOO_LONG;
+	if (!fault_of(w, o))
+		return asked_shortfall(&w->asked, o) > 0 ? RANK_FALLS_SHORT : RANK_MEETS_ALL;
+	if (option_moves_comfort(w, o))
+		return RANK_MOVES_COMFORT;
+	return fault_of_rise(w, o) ? RANK_UNCLIMBED : RANK_UNCOMFORTABLE;
 }
 
 /* Of those that fall short the one that falls least short; then the more comfortable one. */
@@ -99,6 +104,8 @@ static bool is_better(const struct weighing *w, const struct layout_option *o,
 static const char *winning_words(const struct weighing *w, const struct layout_option *o)
 {
 	const char *fault = fault_of(w, o), *missed = asked_fault(w->a, &w->asked, o);
+	if (rank_of(w, o) >= RANK_UNCOMFORTABLE)
+		return arena_printf(w->a, "chosen: it comes nearest, though %s", fault);
 	if (fault)
 		return arena_printf(w->a, "chosen: it meets what the code asks, though %s", fault);
 	if (missed)
@@ -122,14 +129,13 @@ static const char *losing_words(const struct weighing *w, const struct layout_op
 			       say(w, o->step_sum), say(w, o->sum));
 }
 
-/* The best option, or NULL when none is possible. */
 static struct layout_option *best_of(const struct weighing *w, struct layout_option *options, int n)
 {
 	struct layout_option *best = &options[0];
 	for (int i = 1; i < n; i++)
 		if (is_better(w, &options[i], best))
 			best = &options[i];
-	return rank_of(w, best) == RANK_IMPOSSIBLE ? NULL : best;
+	return best;
 }
 
 /* From one riser fewer than the limits let in to one more, so that the table shows why not. */
@@ -150,28 +156,44 @@ static struct layout_option *options_make(const struct weighing *w, int *count)
 	return options;
 }
 
-/* The most comfortable of those that a rise within its limits makes possible. */
-static const struct layout_option *nearest_of(const struct weighing *w,
-	const struct layout_option *options, int n)
+static struct pos blamed(const struct weighing *w)
 {
-	const struct layout_option *nearest = NULL;
-	for (int i = 0; i < n; i++) {
-		if (fault_of_rise(w, &options[i]))
-			continue;
-		if (!nearest || discomfort(w->job, &options[i]) < discomfort(w->job, nearest))
-			nearest = &options[i];
-	}
-	return nearest ? nearest : &options[0];
+	return node_pos(w->seg->src, w->seg->total_run > 0 ? "total_run" : "risers");
 }
 
-/* When nothing fits, the option that comes nearest says which number stands in the way. */
-static void refuse(const struct weighing *w, const struct layout_option *options, int n,
+static struct layout refuse(const struct weighing *w, const struct layout_option *o,
 	struct diags *d)
 {
-	const struct layout_option *o = nearest_of(w, options, n);
-	diag_error(d, node_pos(w->seg->src, w->seg->total_run > 0 ? "total_run" : "risers"),
-		"change that limit under comfort, or give risers and run",
-		"no layout fits: %d risers of %s and a unit run of %s come nearest, but %s",
+	double room = w->seg->total_run;
+	int treads = layout_treads(w->job, o->risers);
+	diag_error(d, blamed(w),
+		arena_printf(w->a, "write stair.segments[1].run: %s",
+			length_say_most(w->a, job_lettering(w->job), room / treads)),
+		"%d steps of %s need a run of %s: %s more than total_run, %s", treads,
+		say(w, o->unit_run), say(w, o->total_run),
+		comfort_say_difference(w->a, w->job, o->total_run - room), say(w, room));
+	return (struct layout){ .option_count = 0 };
+}
+
+/* A limit of comfort stops nobody: what comes nearest is drawn, and which number is in the way. */
+static void warn_of_comfort(const struct weighing *w, const struct layout_option *o,
+	struct diags *d)
+{
+	const struct job *job = w->job;
+	if (w->seg->run > 0 && !fault_of_rise(w, o))
+		return; /* comfort_warn says so */
+	struct comfort_figure f = fault_of_rise(w, o) ? comfort_rise(job, o)
+		: fault_of_run(w, o)                  ? comfort_run(job, o)
+						      : comfort_pace(job, o);
+	struct lettering l = job_lettering(job);
+	bool over = comfort_excess(f) > 0;
+	diag_warning(d, blamed(w),
+		arena_printf(w->a, "write comfort.%s: %s, or give risers and run",
+			over ? f.most_key : f.least_key,
+			over ? length_say_least(w->a, l, f.value)
+			     : length_say_most(w->a, l, f.value)),
+		"no layout keeps every limit of comfort: %d risers of %s and a unit run of %s come "
+		"nearest, but %s",
 		o->risers, say(w, o->unit_rise), say(w, o->unit_run), fault_of(w, o));
 }
 
@@ -180,10 +202,10 @@ static struct layout choose(const struct weighing *w, struct diags *d)
 	int n;
 	struct layout_option *options = options_make(w, &n);
 	struct layout_option *best = best_of(w, options, n);
-	if (!best) {
-		refuse(w, options, n, d);
-		return (struct layout){ .option_count = 0 };
-	}
+	if (rank_of(w, best) == RANK_TOO_LONG)
+		return refuse(w, best, d);
+	if (rank_of(w, best) >= RANK_UNCOMFORTABLE)
+		warn_of_comfort(w, best, d);
 	for (int i = 0; i < n; i++)
 		options[i].verdict = losing_words(w, &options[i]);
 	best->verdict = winning_words(w, best);
@@ -194,16 +216,7 @@ static struct layout choose(const struct weighing *w, struct diags *d)
 static struct layout as_given(const struct weighing *w, struct diags *d)
 {
 	struct layout_option o = option_make(w, w->seg->risers);
-	double room = w->seg->total_run;
-	int treads = layout_treads(w->job, o.risers);
-	if (!option_is_too_long(w, &o))
-		return (struct layout){ .taken = o };
-	diag_error(d, node_pos(w->seg->src, "total_run"),
-		arena_printf(w->a, "a unit run of %s would just fit", say(w, room / treads)),
-		"%d steps of %s need a run of %s: %s more than total_run, %s", treads,
-		say(w, o.unit_run), say(w, o.total_run),
-		comfort_say_difference(w->a, w->job, o.total_run - room), say(w, room));
-	return (struct layout){ .option_count = 0 };
+	return option_is_too_long(w, &o) ? refuse(w, &o, d) : (struct layout){ .taken = o };
 }
 
 struct layout layout_choose(struct arena *a, const struct job *job, const struct job_segment *seg,

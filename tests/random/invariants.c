@@ -129,9 +129,11 @@ static const char *gaps_along(struct arena *a, const struct part *parts, struct 
 	return NULL;
 }
 
+/* A number that the job gives is drawn, whatever gap it leaves. */
 static const char *gaps_small(struct arena *a, const struct stair *s, const struct part *parts)
 {
-	if (s->job->infill.kind == INFILL_BARS || s->job->infill.kind == INFILL_PANEL)
+	if (s->job->balusters.per_tread > 0 || s->job->infill.kind == INFILL_BARS ||
+		s->job->infill.kind == INFILL_PANEL)
 		return NULL;
 	for (const struct part *p = parts; p; p = p->next)
 		for (int i = 0; is_named(p, "rail") && i < p->count; i++) {
@@ -174,7 +176,10 @@ static const char *plank_holds(struct arena *a, const struct part *p)
 	if (fabs(throat_left(p) - g->throat) > 1e-6)
 		return arena_printf(a, "%s: throat %.4f, said %.4f", p->mark, throat_left(p),
 			g->throat);
-	return g->throat < g->least_throat - 1e-6 ? arena_printf(a, "%s: throat", p->mark) : NULL;
+	bool is_told = p->note && strstr(p->note, "the throat is less");
+	return g->throat < g->least_throat - 1e-6 && !is_told
+		? arena_printf(a, "%s: throat", p->mark)
+		: NULL;
 }
 
 static const char *planks_hold(struct arena *a, const struct stair *s, const struct part *parts)
