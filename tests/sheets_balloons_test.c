@@ -128,8 +128,8 @@ static void a_leader_under_another_balloon_is_a_crowd(void **state)
 	const struct leader behind[] = { { "A", { 0, 0 }, { 0, 50 }, 0 },
 		{ "B", { 20, 0 }, { 1, 25 }, 0 } };
 	(void)state;
-	assert_false(balloons_are_crowded(h, apart, 2));
-	assert_true(balloons_are_crowded(h, behind, 2));
+	assert_int_equal(balloons_crowd(h, apart, 2), 0);
+	assert_int_equal(balloons_crowd(h, behind, 2), 1);
 	arena_free(a);
 }
 
