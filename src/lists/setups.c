@@ -1,0 +1,267 @@
+#include "lists/setups.h"
+
+#include <string.h>
+
+struct setups {
+	struct arena *arena;
+	struct lettering lettering;
+	const struct job *job;
+	struct setup *first;
+};
+
+static bool is_same(const struct setup *a, const struct setup *b)
+{
+	return a->work == b->work && near_enough(a->mitre, b->mitre) &&
+		near_enough(a->bevel, b->bevel) && near_enough(a->main, b->main) &&
+		near_enough(a->second, b->second) && strcmp(a->words, b->words) == 0;
+}
+
+/* One after the other on the machine: less than 0 when `a` goes first. */
+static int order(const struct setup *a, const struct setup *b)
+{
+	if (a->work != b->work)
+		return (int)a->work - (int)b->work;
+	if (!near_enough(a->bevel, b->bevel))
+		return a->bevel < b->bevel ? -1 : 1;
+	if (!near_enough(a->mitre, b->mitre))
+		return a->mitre < b->mitre ? -1 : 1;
+	int words = strcmp(a->words, b->words);
+	if (a->rank != b->rank)
+		return a->rank - b->rank;
+	if (words)
+		return words;
+	/* without a stop first: the ends that the stop then bears on */
+	if ((a->main > 0) != (b->main > 0))
+		return a->main > 0 ? 1 : -1;
+	if (!near_enough(a->main, b->main))
+		return a->main > b->main ? -1 : 1;
+	return near_enough(a->second, b->second) ? 0 : a->second > b->second ? -1 : 1;
+}
+
+static struct setup *find(struct setups *s, const struct setup *wanted)
+{
+	struct setup **at = &s->first;
+
+	while (*at && order(*at, wanted) < 0)
+		at = &(*at)->next;
+	if (*at && is_same(*at, wanted))
+		return *at;
+	struct setup *made = NEW(s->arena, struct setup);
+	*made = *wanted;
+	made->marks = made->short_ones = (struct text){ .arena = s->arena };
+	made->next = *at;
+	*at = made;
+	return made;
+}
+
+/* A machine is set by what is lettered: what is lettered alike is one setting. */
+static void settle(const struct setups *s, struct setup *wanted)
+{
+	const double tenth = PI / 1800;
+
+	wanted->words = wanted->words ? wanted->words : "";
+	wanted->mitre = round(wanted->mitre / tenth) * tenth;
+	wanted->bevel = round(wanted->bevel / tenth) * tenth;
+	if (!wanted->lettering.fraction)
+		wanted->lettering = s->lettering;
+	wanted->main = length_lettered_value(wanted->lettering, wanted->main);
+	wanted->second = length_lettered_value(wanted->lettering, wanted->second);
+}
+
+static void want(struct setups *s, struct setup wanted, const struct blank *b, int pieces)
+{
+	settle(s, &wanted);
+	struct setup *it = find(s, &wanted);
+
+	it->cuts += pieces * (wanted.each > 0 ? wanted.each : 1);
+	if (it->last == b->part)
+		return;
+	it->last = b->part;
+	text_join(&it->marks, ", ", arena_printf(s->arena, "%d %s", pieces, b->part->mark));
+	if (b->is_short)
+		text_join(&it->short_ones, ", ", b->part->mark);
+}
+
+/* ---- what the parts want ---- */
+
+static bool is_glued(const struct blank *b)
+{
+	return b->each > 1;
+}
+
+static int whole_pieces(const struct blank *b)
+{
+	return b->pieces + b->spares;
+}
+
+static void want_plane(struct setups *s, const struct blank *b)
+{
+	struct setup plane = { .work = WORK_PLANE, .main = b->thickness, .words = "to thickness" };
+
+	if (b->part->makeup.plies > 1) {
+		plane.words = "plies, their stack to the size of the piece";
+		plane.lettering = ply_lettering(s->job);
+	}
+	want(s, plane, b, blank_count(b));
+}
+
+static void want_sizes(struct setups *s, const struct blank *b)
+{
+	if (b->stuff == STUFF_BOARD)
+		want_plane(s, b);
+	if (b->stuff == STUFF_PLANK)
+		return;
+	/* plies go into the clamps rough, and are trimmed as one */
+	if (!is_glued(b) || b->width < b->part->size.width - NEAR_ENOUGH)
+		want(s,
+			(struct setup){ .work = WORK_RIP,
+				.main = b->width,
+				.words = is_glued(b)  ? "fence, to be glued up"
+					: b->gang > 1 ? "fence, for several out of one"
+						      : "fence" },
+			b, blank_count(b));
+	if (is_glued(b))
+		want(s, (struct setup){ .work = WORK_PANEL, .main = b->part->size.width }, b,
+			whole_pieces(b));
+}
+
+static bool is_before(struct end_cut a, struct end_cut b)
+{
+	return near_enough(a.bevel, b.bevel) ? a.mitre < b.mitre : a.bevel < b.bevel;
+}
+
+static struct end_cut unsigned_cut(struct end_cut c)
+{
+	return (struct end_cut){ fabs(c.mitre), fabs(c.bevel) };
+}
+
+static struct setup crosscut(struct end_cut cut, double stop)
+{
+	return (struct setup){ .work = WORK_CROSSCUT,
+		.mitre = cut.mitre,
+		.bevel = cut.bevel,
+		.main = stop };
+}
+
+/* The plainer end first, by eye; the other one to the stop. */
+static void want_ends(struct setups *s, const struct blank *b)
+{
+	struct end_cut first = unsigned_cut(b->part->start), last = unsigned_cut(b->part->end);
+	int n = b->gang > 1 ? blank_count(b) : whole_pieces(b);
+
+	if (b->part->stringer)
+		return;
+	if (is_before(last, first)) {
+		struct end_cut swap = first;
+		first = last;
+		last = swap;
+	}
+	want(s, crosscut(first, 0), b, n);
+	want(s, crosscut(last, part_sawn_length(b->part)), b, n);
+}
+
+/* Waste comes off before the router; across the grain before along it. */
+static int shape_rank(enum feature_kind kind)
+{
+	switch (kind) {
+	case FEATURE_WASTE: return 0;
+	case FEATURE_NOTCH: return 1;
+	case FEATURE_GROOVE: return 2;
+	case FEATURE_CHAMFER:
+	case FEATURE_TAPER: return 3;
+	case FEATURE_ROUND: return 4;
+	case FEATURE_MITRE:
+	case FEATURE_SAWN: break;
+	}
+	return 5;
+}
+
+/* NULL: it is no shaping; a mitre is cut with the ends, and the saw has its own settings. */
+static const char *shape_words(const struct setups *s, const struct feature *f)
+{
+	struct arena *a = s->arena;
+	struct lettering l = s->lettering;
+	const char *depth = length_letter_inches(a, l, f->depth);
+
+	switch (f->kind) {
+	case FEATURE_WASTE:
+		return arena_printf(a, "saw off waste, blade tilted %s, %s off either face",
+			angle_letter(a, f->angle), depth);
+	case FEATURE_NOTCH: return "notch";
+	case FEATURE_GROOVE: return arena_printf(a, "groove %s deep", depth);
+	case FEATURE_CHAMFER: return arena_printf(a, "chamfer %s", depth);
+	case FEATURE_TAPER:
+		return arena_printf(a, "saw a taper of %s, on a jig that holds the piece down",
+			angle_letter(a, f->angle));
+	case FEATURE_ROUND:
+		return arena_printf(a, "round %s", length_letter_inches(a, l, f->radius));
+	case FEATURE_MITRE:
+	case FEATURE_SAWN: break;
+	}
+	return NULL;
+}
+
+/* Of a block the plumb cuts come before the sloped ones, which would leave nothing to stand on. */
+static void want_sawn(struct setups *s, const struct blank *b)
+{
+	for (const struct feature *f = b->part->features; f; f = f->next)
+		if (f->kind == FEATURE_SAWN)
+			want(s,
+				(struct setup){ .work = f->sawn.fence > 0 ? WORK_BLOCK : WORK_BEVEL,
+					.bevel = f->sawn.tilt,
+					.main = f->sawn.fence,
+					.second = f->sawn.height,
+					.each = f->sawn.cuts,
+					.words = f->sawn.lies },
+				b, whole_pieces(b));
+}
+
+static void want_shapes(struct setups *s, const struct blank *b)
+{
+	for (const struct feature *f = b->part->features; f; f = f->next) {
+		const char *words = b->part->stringer ? NULL : shape_words(s, f);
+		if (words)
+			want(s,
+				(struct setup){ .work = WORK_SHAPE,
+					.rank = shape_rank(f->kind),
+					.words = words },
+				b, whole_pieces(b));
+	}
+}
+
+static const char *bore_words(enum bore_kind kind)
+{
+	switch (kind) {
+	case BORE_HOLE: return "hole";
+	case BORE_SLOT: return "slot";
+	case BORE_MORTISE: return "mortise";
+	}
+	return "";
+}
+
+/* Brads are driven. */
+static void want_bores(struct setups *s, const struct blank *b)
+{
+	for (const struct bore *o = b->part->bores; o; o = o->next)
+		if (o->fixing != FIXING_BRAD)
+			want(s,
+				(struct setup){ .work = WORK_BORE,
+					.words = bore_words(o->size.kind),
+					.main = o->size.width,
+					.second = o->size.depth },
+				b, whole_pieces(b));
+}
+
+const struct setup *setups_find(struct arena *a, const struct job *job, const struct blank *blanks)
+{
+	struct setups all = { .arena = a, .lettering = job_lettering(job), .job = job };
+
+	for (const struct blank *b = blanks; b; b = b->next) {
+		want_sizes(&all, b);
+		want_ends(&all, b);
+		want_sawn(&all, b);
+		want_shapes(&all, b);
+		want_bores(&all, b);
+	}
+	return all.first;
+}

@@ -1,0 +1,162 @@
+/*
+ * Settings of the machines: each once, and every cut of every piece at one of them.
+ */
+#include <setjmp.h>
+#include <stdarg.h>
+#include <stddef.h>
+#include <stdint.h>
+
+#include <cmocka.h>
+
+#include "listed_jobs.h"
+#include "near.h"
+
+static bool is_equal_row(const struct list *l, int a, int b)
+{
+	return strcmp(cell(l, a, "work")->text, cell(l, b, "work")->text) == 0 &&
+		strcmp(cell(l, a, "setting")->text, cell(l, b, "setting")->text) == 0 &&
+		strcmp(cell(l, a, "stop")->text, cell(l, b, "stop")->text) == 0;
+}
+
+static void no_setting_is_made_twice(const struct listed *l)
+{
+	const struct list *setups = lists_find(l->lists, "setups");
+
+	for (int a = 0; a < setups->row_count; a++)
+		for (int b = 0; b < a; b++)
+			assert_false(is_equal_row(setups, a, b));
+}
+
+static void a_setting_of_the_saw_is_made_once(void **state)
+{
+	with_every_job(state, no_setting_is_made_twice);
+}
+
+static double cuts_of(const struct list *l, const char *work)
+{
+	double cuts = 0;
+
+	for (int r = 0; r < l->row_count; r++)
+		if (strcmp(cell(l, r, "work")->text, work) == 0)
+			cuts += cell(l, r, "cuts")->number;
+	return cuts;
+}
+
+static void every_end_is_cut(const struct listed *l)
+{
+	double ends = 0;
+
+	for (const struct blank *b = l->blanks; b; b = b->next)
+		ends += b->part->stringer ? 0
+			: b->gang > 1     ? 2 * blank_count(b)
+					  : 2 * (b->pieces + b->spares);
+	assert_near(cuts_of(lists_find(l->lists, "setups"), "Cut to length"), ends, 0);
+}
+
+static void both_ends_of_every_piece_are_cut(void **state)
+{
+	with_every_job(state, every_end_is_cut);
+}
+
+static void stops_fall(const struct listed *l)
+{
+	const struct list *setups = lists_find(l->lists, "setups");
+
+	for (int r = 1; r < setups->row_count; r++) {
+		double before = cell(setups, r - 1, "stop")->number;
+		double now = cell(setups, r, "stop")->number;
+		bool same = strcmp(cell(setups, r - 1, "work")->text,
+				    cell(setups, r, "work")->text) == 0 &&
+			strcmp(cell(setups, r - 1, "setting")->text,
+				cell(setups, r, "setting")->text) == 0;
+		if (same && !isnan(before) && !isnan(now))
+			assert_true(now < before);
+	}
+}
+
+static void under_one_setting_the_stop_only_moves_one_way(void **state)
+{
+	with_every_job(state, stops_fall);
+}
+
+static void short_ones_are_named(const struct listed *l)
+{
+	const struct list *setups = lists_find(l->lists, "setups");
+	double limit = l->built.stair->job->stock.short_piece;
+
+	for (int r = 0; r < setups->row_count; r++) {
+		double stop = cell(setups, r, "stop")->number;
+		bool is_cut = strcmp(cell(setups, r, "work")->text, "Cut to length") == 0;
+		if (is_cut && !isnan(stop) && fabs(stop - limit) > 1)
+			assert_int_equal(*cell(setups, r, "short")->text != '\0', stop < limit);
+	}
+}
+
+static void pieces_shorter_than_the_limit_are_called_short(void **state)
+{
+	with_every_job(state, short_ones_are_named);
+}
+
+static void tilted_cuts_are_settings(const struct listed *l)
+{
+	const struct list *setups = lists_find(l->lists, "setups");
+	double cuts = 0;
+
+	for (const struct blank *b = l->blanks; b; b = b->next)
+		for (const struct feature *f = b->part->features; f; f = f->next)
+			if (f->kind == FEATURE_SAWN)
+				cuts += f->sawn.cuts * (b->pieces + b->spares);
+	assert_near(cuts_of(setups, "Bevel while long") + cuts_of(setups, "Saw block"), cuts, 0);
+}
+
+static void every_cut_along_the_fence_has_its_setting(void **state)
+{
+	with_every_job(state, tilted_cuts_are_settings);
+}
+
+/* Does some row of the set-ups name the angle beside the work? */
+static bool is_set(const struct list *l, const char *words)
+{
+	for (int r = 0; r < l->row_count; r++)
+		if (strstr(cell(l, r, "setting")->text, words))
+			return true;
+	return false;
+}
+
+static void end_angles_are_settings(const struct listed *l)
+{
+	const struct list *setups = lists_find(l->lists, "setups");
+	struct arena *a = l->built.arena;
+
+	for (const struct blank *b = l->blanks; b; b = b->next) {
+		const struct end_cut ends[2] = { b->part->start, b->part->end };
+		for (int i = 0; i < 2 && !b->part->stringer; i++) {
+			double mitre = fabs(ends[i].mitre), bevel = fabs(ends[i].bevel);
+			if (mitre > 0.001)
+				assert_true(is_set(setups,
+					arena_printf(a, "mitre %s", angle_letter(a, mitre))));
+			if (bevel > 0.001)
+				assert_true(is_set(setups,
+					arena_printf(a, "tilted %s", angle_letter(a, bevel))));
+		}
+	}
+}
+
+static void every_angle_of_an_end_is_set_on_the_saw(void **state)
+{
+	with_every_job(state, end_angles_are_settings);
+}
+
+int main(void)
+{
+	const struct CMUnitTest tests[] = {
+		cmocka_unit_test(a_setting_of_the_saw_is_made_once),
+		cmocka_unit_test(both_ends_of_every_piece_are_cut),
+		cmocka_unit_test(under_one_setting_the_stop_only_moves_one_way),
+		cmocka_unit_test(pieces_shorter_than_the_limit_are_called_short),
+		cmocka_unit_test(every_cut_along_the_fence_has_its_setting),
+		cmocka_unit_test(every_angle_of_an_end_is_set_on_the_saw),
+	};
+
+	return cmocka_run_group_tests(tests, make_jobs, free_jobs);
+}
