@@ -11,6 +11,7 @@
 #include <cmocka.h>
 
 #include "draw_random.h"
+#include "near.h"
 
 /* Points this near the rim of a face are left out: there it may go either way. */
 #define UNSURE 0.01
@@ -338,6 +339,58 @@ static void ten_times_the_stair_is_at_most_eleven_times_the_work(void **state)
 	}
 }
 
+/* Of every pen the length that is drawn through a window, and so far as each line is from its
+ * middle: alike only where the lines are. */
+struct drawn {
+	double length[PEN_COUNT], moment;
+	int strokes; /* in the view */
+};
+
+static struct drawn drawn_through(struct bench *b, struct view_spec spec, struct box window)
+{
+	struct view v = view_make(b->arena, b->first, spec);
+	struct drawing *g = drawing_new(b->arena, USE_SHEET, 1000, 1000);
+	struct drawn d = { .strokes = v.stroke_count };
+
+	view_draw(g, &v, (struct placing){ .scale = 1 }, &window);
+	for (const struct mark *m = g->first; m; m = m->next) {
+		struct vec from = m->line.points[0], to = m->line.points[1];
+		double length = vec_length(vec_sub(to, from));
+		assert_int_equal(m->kind, MARK_LINE);
+		d.length[m->line.pen] += length;
+		d.moment += length * (vec_length(from) + vec_length(to));
+	}
+	return d;
+}
+
+static void what_shows_in_a_window_is_the_same_without_what_lies_beside_it(void **state)
+{
+	(void)state;
+	const struct box window = { -60, -40, 70, 90 };
+	int left_out = 0;
+	double seen = 0;
+
+	for (uint64_t seed = 1; seed <= 40; seed++) {
+		uint64_t run = seed;
+		struct bench b;
+		bench_open(&b);
+		for (int i = 0; i < 12; i++)
+			add_loft(&b, &run);
+		struct view_spec spec = { .from = (enum view_from)(seed % (VIEW_PICTORIAL + 1)),
+			.cut = seed % 3 == 0 };
+		struct drawn whole = drawn_through(&b, spec, window);
+		spec.window = window;
+		struct drawn part = drawn_through(&b, spec, window);
+		for (int pen = 0; pen < PEN_COUNT; pen++)
+			assert_near(part.length[pen], whole.length[pen], 1e-6);
+		assert_near(part.moment, whole.moment, 1e-3);
+		seen += whole.length[PEN_OUTLINE];
+		left_out += whole.strokes - part.strokes;
+		arena_free(b.arena);
+	}
+	assert_true(seen > 0 && left_out > 0);
+}
+
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
@@ -345,6 +398,7 @@ int main(void)
 		cmocka_unit_test(lofts_seen_from_anywhere_hide_what_they_hide),
 		cmocka_unit_test(lofts_cut_at_random_hide_what_is_left_to_hide),
 		cmocka_unit_test(boxes_at_random_hide_what_they_hide),
+		cmocka_unit_test(what_shows_in_a_window_is_the_same_without_what_lies_beside_it),
 		cmocka_unit_test(ten_times_the_stair_is_at_most_eleven_times_the_work),
 	};
 	return cmocka_run_group_tests(tests, NULL, NULL);

@@ -38,6 +38,11 @@ static inline struct box box_grow(struct box b, double by)
 }
 
 /* From the house to paper. */
+static inline struct box box_about(struct vec middle, double by)
+{
+	return (struct box){ middle.x - by, middle.y - by, middle.x + by, middle.y + by };
+}
+
 static inline struct box box_scale(struct box b, double by)
 {
 	return (struct box){ b.x0 * by, b.y0 * by, b.x1 * by, b.y1 * by };

@@ -3,8 +3,13 @@
  */
 #include "draw/scene.h"
 
+#include "draw/bounds.h"
+
 /* A face whose normal makes less than this with the paper is seen on edge. */
 #define ON_EDGE 1e-6
+
+/* So far beside a window lines may still be united with those in it. */
+#define BESIDE_WINDOW 1.0
 
 /* Two faces that meet as flat as this make no line. */
 #define FLAT 1e-9
@@ -225,17 +230,31 @@ static void face_screens(struct scene *s, struct body *b, int f, enum side_of_cu
 	screen_polygon(s, face, face->plane, flat_points, n);
 }
 
+/* Beside the window it neither shows there nor hides anything; what is cut is kept, for wood is
+ * hatched by what lies beside it, on every sheet alike. */
+static bool is_beside_window(const struct scene *s, const struct body *b)
+{
+	struct box window = s->spec->window, box = box_empty();
+
+	if (box_width(window) <= 0)
+		return false;
+	for (int i = 0; i < 2 * b->n; i++)
+		box = box_add(box, vec(b->a[i].x, b->a[i].y));
+	return !box_touches(box, box_grow(window, BESIDE_WINDOW));
+}
+
 static void body_add(struct scene *s, struct body *b)
 {
 	enum side_of_cut side = section_side(s->spec, b);
 
 	if (side == BODY_TAKEN_AWAY)
 		return;
-	for (int f = 0; f < b->n + 2; f++) {
-		if (b->faces[f].facing == FACING_EYE)
-			face_screens(s, b, f, side);
+	if (!is_beside_window(s, b)) {
+		for (int f = 0; f < b->n + 2; f++)
+			if (b->faces[f].facing == FACING_EYE)
+				face_screens(s, b, f, side);
+		body_edges(s, b);
 	}
-	body_edges(s, b);
 	if (side == BODY_CUT)
 		section_cut(s, b);
 }

@@ -44,6 +44,9 @@ struct view_spec {
 	const void *with;
 	/* Which parts' hidden edges are given too (as PEN_HIDDEN); NULL: none. */
 	bool (*hidden)(const struct part *p, const void *with);
+	/* What of it will be drawn: solids that lie wholly beside it are left out, where they are
+	 * not cut, which shows nowhere in it; of no width: everything. */
+	struct box window;
 };
 
 /* One visible straight piece of an edge. */

@@ -194,7 +194,7 @@ static struct detail newel_detail(struct arena *a, const struct sheet_context *c
 	double x0 = from == VIEW_FROM_RIGHT ? window.x0 : -window.x1;
 	const struct box plan = { x0, foot.y - half, x0 + box_width(window), foot.y + half };
 	const struct part *parts = some_parts(a, c->parts, is_near, &plan);
-	struct view_spec spec = { .from = from };
+	struct view_spec spec = { .from = from, .window = window };
 	struct detail t = { .context = c, .parts = parts, .view = view_make(a, parts, spec) };
 	double u = view_project(from, foot).x;
 	const double heights[] = { foot.z, foot.z + p->newel->rail_low,
@@ -265,10 +265,11 @@ static struct detail across_detail(struct arena *a, const struct sheet_context *
 	const double heights[] = { step->level, top };
 
 	spec.at = vec3_dot(at, view_frame(spec.from).w);
+	spec.window = (struct box){ fmin(out, in), step->level - s->unit_rise - AROUND,
+		fmax(out, in), top + AROUND };
 	struct detail t = { .context = c, .parts = c->parts, .view = view_make(a, c->parts, spec) };
 	t.title = arena_printf(a, "Across the balustrade, step %d", step->number);
-	t.window = (struct box){ fmin(out, in), step->level - s->unit_rise - AROUND, fmax(out, in),
-		top + AROUND };
+	t.window = spec.window;
 	t.heights = copied(a, heights, 2);
 	t.height_count = 2;
 	t.heights_at = u;

@@ -64,9 +64,9 @@ static const struct part *shown_stringer(const struct sheet_context *c)
 	return NULL;
 }
 
-static struct view section_view(struct arena *a, const struct sheet_context *c)
+static struct view section_view(struct arena *a, const struct sheet_context *c, struct box window)
 {
-	struct view_spec spec = { .from = VIEW_FROM_RIGHT, .cut = true };
+	struct view_spec spec = { .from = VIEW_FROM_RIGHT, .cut = true, .window = window };
 	struct vec3 through = frame_place(c->stair->flights[0].frame, vec3(0, section_y(a, c), 0));
 
 	spec.at = vec3_dot(through, view_frame(spec.from).w);
@@ -121,11 +121,12 @@ static struct closeup foot_closeup(struct arena *a, const struct sheet_context *
 	const struct flight *f = &s->flights[0];
 	const struct stringer *g = shown_stringer(c)->stringer;
 	double x = f->frame.origin.x, floor = s->lower_structural;
+	const struct box window = { x - AROUND * 1.5, floor - AROUND, x + 1.7 * f->unit_run,
+		2 * s->unit_rise + AROUND / 2 };
 	struct closeup t = { .context = c,
 		.title = "Foot of the stringers",
-		.view = section_view(a, c),
-		.window = { x - AROUND * 1.5, floor - AROUND, x + 1.7 * f->unit_run,
-			2 * s->unit_rise + AROUND / 2 } };
+		.view = section_view(a, c, window),
+		.window = window };
 
 	closeup_size(&t, (struct closeup_size){ DIM_LEFT, 0, s->unit_rise, t.window.x0 });
 	if (floor < -NEAR_ENOUGH)
@@ -149,11 +150,12 @@ static struct closeup head_closeup(struct arena *a, const struct sheet_context *
 	const struct flight *f = &s->flights[0];
 	double x = f->frame.origin.x + f->header_x, top = s->total_rise;
 	double deep = fmax(s->floor_depth, 2 * s->unit_rise);
+	const struct box window = { x - 1.7 * f->unit_run, top - deep - AROUND, x + AROUND * 1.8,
+		top + AROUND };
 	struct closeup t = { .context = c,
 		.title = "Head of the stringers",
-		.view = section_view(a, c),
-		.window = { x - 1.7 * f->unit_run, top - deep - AROUND, x + AROUND * 1.8,
-			top + AROUND } };
+		.view = section_view(a, c, window),
+		.window = window };
 
 	closeup_size(&t, (struct closeup_size){ DIM_RIGHT, top - s->unit_rise, top, t.window.x1 });
 	if (s->floor_depth > 0)
@@ -204,10 +206,11 @@ static struct closeup newel_closeup(struct arena *a, const struct sheet_context 
 	enum view_from from = at.y < c->stair->width / 2 ? VIEW_FROM_RIGHT : VIEW_FROM_LEFT;
 	struct vec u = view_project(from, at);
 	double half = p->newel->section / 2, by = half + AROUND * 1.4;
+	const struct view_spec spec = { .from = from, .window = box_about(u, by) };
 	struct closeup t = { .context = c,
 		.title = arena_printf(a, "%s %s", j.what, p->mark),
-		.view = view_make(a, c->parts, (struct view_spec){ .from = from }),
-		.window = { u.x - by, u.y - by, u.x + by, u.y + by } };
+		.view = view_make(a, c->parts, spec),
+		.window = spec.window };
 
 	closeup_size(&t, (struct closeup_size){ DIM_BELOW, u.x - half, u.x + half, t.window.y0 });
 	struct space space = space_round(at, by);
@@ -278,10 +281,11 @@ static struct closeup bracket_closeup(struct arena *a, const struct sheet_contex
 	double by = p->size.thickness + BESIDE_WALL;
 
 	spec.at = vec3_dot(place->origin, view_frame(spec.from).w) + BEFORE_ARM;
+	spec.window = box_about(u, by);
 	struct closeup t = { .context = c,
 		.title = arena_printf(a, "Bracket %s of the wall rail", p->mark),
 		.view = view_make(a, shown, spec),
-		.window = { u.x - by, u.y - by, u.x + by, u.y + by } };
+		.window = spec.window };
 	struct space space = space_round(at, p->size.thickness);
 	const struct told told = { c->parts, space, tells_bracket };
 	const char *held = fixings_in(a, c, space, tells_bracket);
@@ -309,10 +313,11 @@ static struct closeup baluster_closeup(struct arena *a, const struct sheet_conte
 	struct vec3 at = frame_place(*place, vec3(0, p->size.width / 2, p->size.thickness / 2));
 	enum view_from from = at.y < c->stair->width / 2 ? VIEW_FROM_RIGHT : VIEW_FROM_LEFT;
 	struct vec u = view_project(from, at);
+	const struct view_spec spec = { .from = from, .window = box_about(u, AROUND) };
 	struct closeup t = { .context = c,
 		.title = arena_printf(a, "Foot of baluster %s", p->mark),
-		.view = view_make(a, c->parts, (struct view_spec){ .from = from }),
-		.window = { u.x - AROUND, u.y - AROUND, u.x + AROUND, u.y + AROUND } };
+		.view = view_make(a, c->parts, spec),
+		.window = spec.window };
 	struct vec3 end =
 		frame_place(*place, vec3(p->size.length, p->size.width / 2, p->size.thickness / 2));
 	const char *head = fixings_in(a, c, space_round(end, 60), tells_infill);

@@ -124,11 +124,12 @@ struct closeup guard_ball_closeup(struct arena *a, const struct sheet_context *c
 	const struct finding *f = limit_for(c->findings, gauge_of(b));
 
 	spec.at = vec3_dot(b->at, view_frame(from).w) + BEFORE;
+	spec.window = box_about(at, half);
 	struct closeup t = { .context = c,
 		.title = arena_printf(a, "Ball %s, %s", g->letter,
 			ball_place_name(c->stair->job, b->place)),
 		.view = view_make(a, c->parts, spec),
-		.window = { at.x - half, at.y - half, at.x + half, at.y + half },
+		.window = spec.window,
 		.ball = at,
 		.diameter = b->diameter };
 	closeup_size(&t,

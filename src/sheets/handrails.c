@@ -169,10 +169,11 @@ static struct closeup bracket_closeup(struct arena *a, const struct sheet_contex
 	double way = view_project(VIEW_FRONT, vec3_add(at, out)).x - u.x;
 
 	spec.at = vec3_dot(at, view_frame(VIEW_FRONT).w) + 3;
+	spec.window = (struct box){ u.x - BESIDE, u.y - BESIDE, u.x + BESIDE, u.y + BESIDE * 1.2 };
 	struct closeup t = { .context = c,
 		.title = arena_printf(a, "Bracket %s", bracket->mark),
 		.view = view_make(a, c->parts, spec),
-		.window = { u.x - BESIDE, u.y - BESIDE, u.x + BESIDE, u.y + BESIDE * 1.2 } };
+		.window = spec.window };
 	const struct rail_profile *p = &rail->rail->profile;
 	double middle = view_project(VIEW_FRONT, frame_place(rail->places[0], vec3(0, 0, 0))).x;
 	double near = middle - way * p->width / 2, far = middle + way * p->width / 2;
@@ -199,10 +200,12 @@ static struct closeup return_closeup(struct arena *a, const struct sheet_context
 	struct vec3 at = frame_place(piece->places[0], vec3(piece->size.length / 2, 0, 0));
 	struct view_spec spec = { .from = VIEW_PLAN, .cut = true, .at = at.z + BESIDE };
 	struct vec u = view_project(VIEW_PLAN, at);
+
+	spec.window = box_about(u, BESIDE);
 	struct closeup t = { .context = c,
 		.title = arena_printf(a, "End of the wall rail, return %s", piece->mark),
 		.view = view_make(a, c->parts, spec),
-		.window = { u.x - BESIDE, u.y - BESIDE, u.x + BESIDE, u.y + BESIDE } };
+		.window = spec.window };
 
 	closeup_say(&t, "The rail returns to the wall and ends there, seen from above.");
 	const char *asked = limit_words(a, c->findings, "loose_rail_ends");
