@@ -13,11 +13,12 @@
 #include "pitchboard/part.h"
 
 enum ball_place {
-	BALL_BETWEEN,    /* balusters, cross pieces, bars */
-	BALL_TRIANGLE,   /* tread, riser and bottom member */
-	BALL_AT_NEWEL,   /* touches one */
-	BALL_AT_WALL,    /* touches the wall that takes over */
-	BALL_UNDER_RAIL, /* touches rail or subrail */
+	BALL_BETWEEN,        /* balusters, cross pieces, bars */
+	BALL_TRIANGLE,       /* tread, riser and bottom member */
+	BALL_AT_NEWEL,       /* touches one */
+	BALL_AT_WALL,        /* touches the wall that takes over */
+	BALL_UNDER_RAIL,     /* touches rail or subrail */
+	BALL_BETWEEN_TREADS, /* open risers: under the bar, or under the tread itself */
 };
 
 /* Nothing larger or smaller is looked for. */
@@ -37,6 +38,10 @@ struct ball {
 /* For every stretch of balustrade the largest ball at each place where one passes; none where the
  * stair has no open side, or parts are NULL. */
 const struct ball *balls_measure(struct arena *a, const struct stair *s, const struct part *parts);
+
+/* What goes through between two treads of open risers, all of which are alike: over the step in the
+ * middle of the flight; NULL where the risers are closed. */
+const struct ball *ball_between_treads(struct arena *a, const struct stair *s);
 
 /* "between balusters", or what else the job is filled in with */
 const char *ball_place_name(const struct job *job, enum ball_place place);

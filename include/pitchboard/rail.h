@@ -35,6 +35,9 @@ struct rail_profile {
 	struct rail_recess recess;
 };
 
+/* Depth that a finger recess has to have, and keep: IRC 2018 R311.7.8.5, type II (read). */
+#define FINGER_RECESS (5 * MM_PER_INCH / 16)
+
 /* The levels between which the sides lie at least so far in from the widest part; as long as
  * nothing (from = to) where they nowhere do. */
 struct rail_recess rail_recess_at_least(const struct rail_profile *p, double depth);

@@ -124,6 +124,32 @@ const struct ball *balls_measure(struct arena *a, const struct stair *s, const s
 	return first;
 }
 
+/* Its middle is under the bar, where there is one; else under the nosing. */
+static struct ball ball_over(const struct rod *r, int step)
+{
+	const struct job_risers *risers = &r->job->risers;
+	double gap = r->rise - r->tread - risers->bar;
+	double in = risers->bar > 0 ? risers->bar_thickness / 2 : r->nosing / 2;
+	struct vec3 at = vec3(step * r->run - in, r->width / 2, step * r->rise + gap / 2);
+
+	return (struct ball){ .place = BALL_BETWEEN_TREADS,
+		.diameter = gap,
+		.at = frame_place(r->flight->frame, at),
+		.on_rake = true,
+		.step = step };
+}
+
+const struct ball *ball_between_treads(struct arena *a, const struct stair *s)
+{
+	const struct flight *f = &s->flights[0];
+	struct ball *b = NEW(a, struct ball);
+	if (s->job->risers.kind != RISER_OPEN)
+		return NULL;
+	struct rod r = rod_make(s, f);
+	*b = ball_over(&r, f->risers / 2);
+	return b->diameter > 0 ? b : NULL;
+}
+
 static const char *between_name(enum infill_name kind)
 {
 	switch (kind) {
@@ -143,6 +169,7 @@ const char *ball_place_name(const struct job *job, enum ball_place place)
 	case BALL_AT_NEWEL: return "at a newel";
 	case BALL_AT_WALL: return "at the end of the wall";
 	case BALL_UNDER_RAIL: return "under the rail";
+	case BALL_BETWEEN_TREADS: return "between two treads";
 	}
 	return "";
 }

@@ -10,9 +10,6 @@
 #include "rules/handrail.h"
 #include "rules/mend.h"
 
-/* Depth that a finger recess has to have, and keep: IRC 2018 R311.7.8.5, type II (read). */
-#define RECESS (5 * MM_PER_INCH / 16)
-
 /* Of the rail that the hand goes up by. */
 static const struct rail_profile *profile_of_stair(const struct survey *s)
 {
@@ -97,7 +94,7 @@ static struct reading rail_edge(const struct survey *s)
 
 static double recess_start(const struct rail_profile *p)
 {
-	return rail_recess_at_least(p, RECESS).start;
+	return rail_recess_at_least(p, FINGER_RECESS).start;
 }
 
 static double recess_depth(const struct rail_profile *p)
@@ -108,21 +105,21 @@ static double recess_depth(const struct rail_profile *p)
 /* Where no recess is as deep, its levels are the underside: never within what is asked. */
 static double recess_within(const struct rail_profile *p)
 {
-	struct rail_recess r = rail_recess_at_least(p, RECESS);
+	struct rail_recess r = rail_recess_at_least(p, FINGER_RECESS);
 
 	return r.from < r.to ? r.from - r.start : p->depth;
 }
 
 static double recess_height(const struct rail_profile *p)
 {
-	struct rail_recess r = rail_recess_at_least(p, RECESS);
+	struct rail_recess r = rail_recess_at_least(p, FINGER_RECESS);
 
 	return r.to - r.from;
 }
 
 static double recess_reach(const struct rail_profile *p)
 {
-	struct rail_recess r = rail_recess_at_least(p, RECESS);
+	struct rail_recess r = rail_recess_at_least(p, FINGER_RECESS);
 
 	return r.from < r.to ? r.to : 0;
 }

@@ -106,7 +106,7 @@ static bool ring_of(const struct guard_side *g, int i, double scale, struct ring
 {
 	const struct ball *b = g->balls->list[i].ball;
 
-	if (ball_seen_from(g->context, b) != g->view.spec.from)
+	if (!ball_is_in_guard(b) || ball_seen_from(g->context, b) != g->view.spec.from)
 		return false;
 	ring->at = vec_scale(view_project(g->view.spec.from, b->at), scale);
 	ring->radius = b->diameter / 2 * scale;
@@ -131,7 +131,7 @@ static struct box compose_side(struct sheet *s, const void *what, double scale)
 	return draw_view_foot(s->hand, used, g->title, scale, st->job->about.units);
 }
 
-static void note_sheet(struct sheet *s)
+static void note_sheet(struct sheet *s, const struct guard_balls *balls)
 {
 	const struct sheet_context *c = s->context;
 	struct arena *a = s->drawing->arena;
@@ -141,6 +141,8 @@ static void note_sheet(struct sheet *s)
 		{ NULL,
 			"Balls are drawn to scale where the largest one passes, measured on the "
 			"model: the middle of the ball in the plane of the guard." },
+		{ NULL, guard_balls_other_side(a, c, balls) },
+		{ NULL, opening_guard_words(a, c) },
 		{ NULL,
 			height ? arena_printf(a, "Height of the guard %s; %s.", height->provided,
 					 limit_words(a, c->findings, "guard_height"))
@@ -232,7 +234,7 @@ static int sides_of(struct arena *a, const struct sheet_context *c, const struct
 	for (int i = 0; i < MOST_SIDES; i++)
 		for (int k = 0; k < balls->n; k++) {
 			const struct ball *b = balls->list[k].ball;
-			if (ball_seen_from(c, b) != ways[i])
+			if (!ball_is_in_guard(b) || ball_seen_from(c, b) != ways[i])
 				continue;
 			sides[n++] = ways[i] == VIEW_FRONT ? side_across(a, c, balls, b)
 							   : side_from(a, c, balls, ways[i]);
@@ -248,7 +250,7 @@ static struct drawing *sheet_showing(struct arena *a, const struct sheet_context
 	struct sheet s = sheet_begin(a, c, "Guards and balls");
 	const struct table *tables = rest->tables;
 
-	note_sheet(&s);
+	note_sheet(&s, sides->balls);
 	struct box whole = s.room, under = box_empty();
 	if (rest->n && !sheet_is_cramped(&s)) {
 		*rest = sheet_tables(&s, *rest, TABLES_RIGHT, box_width(s.room) / 2);
@@ -315,7 +317,7 @@ static struct drawing *draw(struct arena *a, const struct sheet_context *c)
 	struct guard_balls balls = guard_balls_find(a, c);
 	struct drawing *first = NULL;
 
-	if (balls.n)
+	if (balls.all)
 		first = sheet_of_sides(a, c, &balls);
 	return append(first, sheets_of_details(a, c, &balls));
 }

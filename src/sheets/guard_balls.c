@@ -13,6 +13,9 @@
 
 #define PLACES (BALL_UNDER_RAIL + 1)
 
+/* Balls are measured to 0.02 mm: these are two. */
+#define TELLS_APART 0.05
+
 static const struct ball *largest(const struct ball *balls, enum ball_place place, bool on_rake)
 {
 	const struct ball *best = NULL;
@@ -24,19 +27,21 @@ static const struct ball *largest(const struct ball *balls, enum ball_place plac
 	return best;
 }
 
+/* With the next letter. */
+static void add_ball(struct arena *a, struct guard_balls *to, const struct ball *b)
+{
+	if (b)
+		to->list[to->n] = (struct guard_ball){ arena_printf(a, "%c", 'a' + to->n), b };
+	to->n += b != NULL;
+}
+
 struct guard_balls guard_balls_find(struct arena *a, const struct sheet_context *c)
 {
-	const struct ball *all = balls_measure(a, c->stair, c->parts);
-	struct guard_balls found = { .n = 0 };
+	struct guard_balls found = { .all = balls_measure(a, c->stair, c->parts) };
 
-	for (int i = 0; i < 2 * PLACES; i++) {
-		const struct ball *b = largest(all, (enum ball_place)(i % PLACES), i < PLACES);
-		if (!b)
-			continue;
-		found.list[found.n] =
-			(struct guard_ball){ arena_printf(a, "%c", 'a' + found.n), b };
-		found.n++;
-	}
+	for (int i = 0; i < 2 * PLACES; i++)
+		add_ball(a, &found, largest(found.all, (enum ball_place)(i % PLACES), i < PLACES));
+	add_ball(a, &found, ball_between_treads(a, c->stair));
 	return found;
 }
 
@@ -59,6 +64,11 @@ static bool is_across(const struct sheet_context *c, const struct ball *b)
 	return across;
 }
 
+bool ball_is_in_guard(const struct ball *b)
+{
+	return b->place != BALL_BETWEEN_TREADS;
+}
+
 enum view_from ball_seen_from(const struct sheet_context *c, const struct ball *b)
 {
 	if (!b->on_rake && is_across(c, b))
@@ -68,6 +78,8 @@ enum view_from ball_seen_from(const struct sheet_context *c, const struct ball *
 
 static const char *gauge_of(const struct ball *b)
 {
+	if (b->place == BALL_BETWEEN_TREADS)
+		return "riser_opening";
 	if (!b->on_rake)
 		return "floor_ball";
 	return b->place == BALL_TRIANGLE ? "ball_in_triangle" : "ball_between";
@@ -77,9 +89,58 @@ static const char *where_words(struct arena *a, const struct ball *b)
 {
 	const char *side = b->on_left ? "left" : "right";
 
+	if (b->place == BALL_BETWEEN_TREADS)
+		return "every step alike";
 	if (b->step > 0)
 		return arena_printf(a, "%s side, step %d", side, b->step);
 	return arena_printf(a, "%s side, %s", side, b->on_rake ? "at the floor" : "upper floor");
+}
+
+static bool is_drawn_side(const struct guard_balls *balls, bool on_left)
+{
+	for (int i = 0; i < balls->n; i++)
+		if (ball_is_in_guard(balls->list[i].ball) &&
+			balls->list[i].ball->on_left == on_left)
+			return true;
+	return false;
+}
+
+/* Is there, of every ball that is drawn, one as large on this side? */
+static bool is_alike(const struct guard_balls *balls, bool on_left)
+{
+	for (int i = 0; i < balls->n; i++) {
+		const struct ball *b = balls->list[i].ball, *other = balls->all;
+		while (other &&
+			(other->on_left != on_left || other->place != b->place ||
+				other->on_rake != b->on_rake ||
+				fabs(other->diameter - b->diameter) > TELLS_APART))
+			other = other->next;
+		if (!other && ball_is_in_guard(b))
+			return false;
+	}
+	return true;
+}
+
+const char *guard_balls_other_side(struct arena *a, const struct sheet_context *c,
+	const struct guard_balls *balls)
+{
+	const struct ball *most = NULL;
+	bool on_left = is_drawn_side(balls, false);
+	const char *side = on_left ? "left" : "right";
+
+	for (const struct ball *b = balls->all; b; b = b->next)
+		if (b->on_left == on_left && (!most || b->diameter > most->diameter))
+			most = b;
+	if (!most || is_drawn_side(balls, on_left))
+		return "";
+	if (is_alike(balls, on_left))
+		return arena_printf(a,
+			"The guard on the %s is the same, the other way round: the same balls pass "
+			"there.",
+			side);
+	return arena_printf(a, "On the %s no larger ball passes: the largest there %s, %s.", side,
+		inches_words(a, c->stair, most->diameter),
+		ball_place_name(c->stair->job, most->place));
 }
 
 /* Of the row as a whole: a smaller ball of another place may meet what the largest does not. */
@@ -136,7 +197,9 @@ struct closeup guard_ball_closeup(struct arena *a, const struct sheet_context *c
 		(struct closeup_size){ DIM_ABOVE, at.x - b->diameter / 2, at.x + b->diameter / 2,
 			at.y });
 	closeup_say(&t,
-		arena_printf(a, "On the %s: %s.", where_words(a, b),
+		arena_printf(a, "%s: %s.",
+			ball_is_in_guard(b) ? arena_printf(a, "On the %s", where_words(a, b))
+					    : "Every step alike",
 			inches_words(a, c->stair, b->diameter)));
 	if (f)
 		closeup_say(&t,

@@ -33,25 +33,34 @@ static void draw_profile(struct drawing *g, const struct rail_profile *p, double
 	draw_polygon(g, PEN_CUT, points, line.n);
 }
 
-/* Levels at which the finger recess begins and ends, down from the tallest part. */
+/* As deep as a finger needs, where it is, else as deep as it is. */
+static struct rail_recess recess_shown(const struct rail_profile *p)
+{
+	struct rail_recess r = rail_recess_at_least(p, FINGER_RECESS);
+
+	return r.from < r.to ? r : p->recess;
+}
+
+/* The finger recess as a code asks of it, each size in a lane of its own: from the tallest part to
+ * where it starts, on to where it is deep, as far as it stays so, and its foot under the top. */
 static void add_recess(struct dims *d, const struct sheet_context *c, const struct rail_profile *p,
 	double scale)
 {
 	struct arena *a = d->drawing->arena;
 	struct box b = profile_box(p);
-	const struct rail_recess *r = &p->recess;
-	const double levels[] = { b.y1 - r->to, b.y1 - r->from, b.y1 - r->start, b.y1 };
-	struct dim_link links[3];
-	int n = 0;
+	struct rail_recess r = recess_shown(p);
+	const struct vec spans[] = { { 0, r.start }, { r.start, r.from }, { r.from, r.to },
+		{ 0, r.to } };
 
-	if (r->depth <= 0)
+	if (r.depth <= 0)
 		return;
-	for (int i = 0; i < 3; i++)
-		if (levels[i + 1] > levels[i] + NEAR_ENOUGH)
-			links[n++] = (struct dim_link){ levels[i] * scale, levels[i + 1] * scale,
-				b.x1 * scale, b.x1 * scale,
-				inches_words(a, c->stair, levels[i + 1] - levels[i]) };
-	dims_chain(d, DIM_RIGHT, links, n);
+	for (int i = 0; i < 4; i++) {
+		const struct dim_link l = { (b.y1 - spans[i].y) * scale,
+			(b.y1 - spans[i].x) * scale, b.x1 * scale, b.x1 * scale,
+			inches_words(a, c->stair, spans[i].y - spans[i].x) };
+		if (spans[i].y > spans[i].x + NEAR_ENOUGH)
+			dims_chain(d, DIM_RIGHT, &l, 1);
+	}
 }
 
 static struct box compose_section(struct sheet *s, const void *what, double scale)
@@ -92,6 +101,29 @@ static void say(struct section *t, const char *words)
 	t->words[t->word_count++] = words;
 }
 
+/* Its depth, then what the edition asks of its levels. */
+static void say_recess(struct arena *a, struct section *t)
+{
+	const struct sheet_context *c = t->context;
+	const struct rail_profile *p = &t->part->rail->profile;
+	struct rail_recess r = recess_shown(p);
+	const struct {
+		const char *what, *gauge;
+		double value;
+	} asked[] = {
+		{ "Top of the rail to the recess", "rail_recess_start", r.start },
+		{ "Widest part to where it is deep", "rail_recess_within", r.from - r.start },
+		{ "So deep for a height of", "rail_recess_height", r.to - r.from },
+		{ "Top of the rail to its foot", "rail_recess_reach", r.to },
+		{ "Width over it", "rail_recess_width", p->width },
+	};
+
+	say(t, measured(a, c, "Recess on both sides, deep", p->recess.depth, "rail_recess_depth"));
+	for (int i = 0; i < 5; i++)
+		if (*limit_words(a, c->findings, asked[i].gauge))
+			say(t, measured(a, c, asked[i].what, asked[i].value, asked[i].gauge));
+}
+
 static struct section section_of(struct arena *a, const struct sheet_context *c,
 	const struct part *part)
 {
@@ -104,9 +136,7 @@ static struct section section_of(struct arena *a, const struct sheet_context *c,
 	say(&t, measured(a, c, "Longest across", p->largest, "rail_across"));
 	say(&t, measured(a, c, "Edges eased to", p->edge_radius, "rail_edge"));
 	if (p->recess.depth > 0)
-		say(&t,
-			measured(a, c, "Recess on both sides, deep", p->recess.depth,
-				"rail_recess_depth"));
+		say_recess(a, &t);
 	say(&t,
 		arena_printf(a, "Top %s plumb over the %s.",
 			inches_words(a, c->stair, part->rail->height),

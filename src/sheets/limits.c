@@ -24,3 +24,15 @@ const char *limit_words(struct arena *a, const struct finding *list, const char 
 	return arena_printf(a, "asked %s (%s): %s", f->asked, f->rule->section,
 		result_words(f->state));
 }
+
+const char *opening_guard_words(struct arena *a, const struct sheet_context *c)
+{
+	const char *bare = opening_bare_words(a, c->stair, c->parts);
+
+	if (!*bare)
+		return "";
+	return arena_printf(a,
+		"Opening in the upper floor: its guard is NOT KNOWN. The job has neither guard nor "
+		"wall at: %s.",
+		bare);
+}

@@ -13,6 +13,7 @@
 #include "draw/dimension.h"
 #include "draw/place.h"
 #include "sheets/compose.h"
+#include "sheets/limits.h"
 #include "sheets/plan_landings.h"
 #include "sheets/reader.h"
 #include "sheets/stands.h"
@@ -141,10 +142,14 @@ static void draw_riser_numbers(struct hand h, const struct plan *p, double scale
 		if (!all && number % 5 && number != 1 && number != f->risers)
 			continue;
 		struct vec v = plan_at(p, i * f->unit_run, s->width / 2, scale);
-		/* a wall may stand there that a tread wraps, or one be cut behind the last step */
-		const struct spot spots[] = { { vec(v.x + 1.3, base), ALIGN_LEFT, 0, SPOT_PLAIN },
-			{ vec(v.x + 1.3, v.y - 1.2 - h.letter), ALIGN_LEFT, 0, SPOT_PLAIN } };
-		place_text(h.g, h.measure, h.letter, spots, 2, arena_printf(a, "%d", number));
+		/* a wall may stand there that a tread wraps, the opening's edge run through, or
+		 * one be cut behind the last step */
+		struct spot spots[6];
+		for (int k = 0; k < 6; k++)
+			spots[k] = (struct spot){ vec(v.x + 1.3 + 1.5 * (k / 2),
+							  k % 2 ? v.y - 1.2 - h.letter : base),
+				ALIGN_LEFT, 0, SPOT_PLAIN };
+		place_text(h.g, h.measure, h.letter, spots, 6, arena_printf(a, "%d", number));
 	}
 }
 
@@ -276,6 +281,11 @@ static const char *landings_words(struct arena *a, const struct plan *p)
 	return sheet_says(p->context, SAYS_FLOORS) ? plan_landings_words(a, p) : "";
 }
 
+static const char *guard_words(struct arena *a, const struct plan *p)
+{
+	return sheet_says(p->context, SAYS_LIMITS) ? opening_guard_words(a, p->context) : "";
+}
+
 static const char *lines_words(struct arena *a, const struct stair *s)
 {
 	return arena_printf(a,
@@ -297,6 +307,7 @@ static void note_sheet(struct sheet *s, const struct plan *p,
 			"Width: a wall counts at its finished face, an open side at the outer face "
 			"of its stringer." },
 		{ NULL, landings_words(a, p) },
+		{ NULL, guard_words(a, p) },
 		{ NULL, not_met_words(a, p->context->findings) },
 		{ "Taken where the job is silent", assumptions_text(a, st->job, SHOWN_PLAN) },
 	};

@@ -264,25 +264,55 @@ static void draw_far(struct drawing *g, const struct plan *p, double scale)
 /* How far outside the stair the rim may lie where the job gives no width of the opening. */
 #define UNMEASURED 140.0
 
+/* In the house. */
+static struct box opening_of(const struct plan *p)
+{
+	struct box o = p->context->stair->opening;
+	struct vec3 at = p->flight->frame.origin;
+
+	return (struct box){ o.x0 + at.x, o.y0 + at.y, o.x1 + at.x, o.y1 + at.y };
+}
+
+static bool has_opening(const struct plan *p)
+{
+	return p->context->stair->opening.x1 > p->context->stair->opening.x0;
+}
+
+static bool has_width(const struct plan *p)
+{
+	return p->context->stair->job->opening.width > 0;
+}
+
 /* Of the floor above only the rim of the opening: where the rest of it ends is nobody's business.
- * Its edges across the flight run on past the opening. */
+ * Its edges across the flight run on past the opening; those along it are drawn from the opening
+ * itself where its width is known. */
 static bool is_rim(const struct plan *p, const struct stroke *s)
 {
-	struct box opening = p->context->stair->opening;
-	struct vec o = vec(p->flight->frame.origin.x, p->flight->frame.origin.y);
-	struct box b = box_add(box_add(box_empty(), vec_sub(s->a, o)), vec_sub(s->b, o));
+	struct box o = opening_of(p), b = box_add(box_add(box_empty(), s->a), s->b);
 	bool is_across = box_height(b) > box_width(b);
-	double out = p->context->stair->job->opening.width > 0 ? 1 : UNMEASURED;
+	bool is_along = b.y0 > o.y0 - UNMEASURED && b.y1 < o.y1 + UNMEASURED;
 
-	return opening.x1 > opening.x0 && b.x0 > opening.x0 - 1 && b.x1 < opening.x1 + 1 &&
-		(is_across || (b.y0 > opening.y0 - out && b.y1 < opening.y1 + out));
+	return has_opening(p) && b.x0 > o.x0 - 1 && b.x1 < o.x1 + 1 &&
+		(is_across || (is_along && !has_width(p)));
 }
 
 static void draw_rim(struct drawing *g, const struct plan *p, double scale)
 {
+	const struct job_stair *stair = &p->context->stair->job->stair;
+	struct box o = opening_of(p);
+
 	for (int i = 0; i < p->floor.stroke_count; i++)
 		if (is_rim(p, &p->floor.strokes[i]))
 			draw_stroke(g, PEN_ABOVE, p->floor.strokes[i], scale);
+	if (!has_opening(p) || !has_width(p))
+		return;
+	/* along the flight the floor may not be made; a wall's face is the edge itself */
+	if (stair->right.kind == SIDE_OPEN)
+		draw_stroke(g, PEN_ABOVE,
+			(struct stroke){ .a = { o.x0, o.y0 }, .b = { o.x1, o.y0 } }, scale);
+	if (stair->left.kind == SIDE_OPEN)
+		draw_stroke(g, PEN_ABOVE,
+			(struct stroke){ .a = { o.x0, o.y1 }, .b = { o.x1, o.y1 } }, scale);
 }
 
 /* Newels are hatched where they are cut, before the break. */
@@ -326,7 +356,7 @@ struct box plan_box(const struct plan *p)
 	for (int i = 0; i < p->floor.stroke_count; i++)
 		if (is_rim(p, &p->floor.strokes[i]))
 			b = box_add(box_add(b, p->floor.strokes[i].a), p->floor.strokes[i].b);
-	return b;
+	return has_opening(p) ? box_join(b, opening_of(p)) : b;
 }
 
 void plan_draw(struct drawing *g, const struct plan *p, double scale)

@@ -42,6 +42,10 @@ struct box side_draw_lines(const struct drafting *d, struct box view, struct lef
  * where there is a place for their figures in the view. */
 struct box side_draw_heights(const struct drafting *d, const char *headroom, struct box view);
 
+/* The line over the nosings that nothing may hang below, up to the top of the view, with its words;
+ * for who holds the stair against limits. */
+void side_draw_headroom_line(const struct drafting *d, struct box view);
+
 /* The marks of what is shown, in balloons; the view's box with them. */
 struct box side_draw_balloons(const struct drafting *d, const struct view *shown, struct box view);
 

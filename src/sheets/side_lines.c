@@ -15,38 +15,6 @@ static void draw_nosing_line(const struct drafting *d)
 		side_at(d, to, slope_at(d->nosing, to)));
 }
 
-/* As far over the nosing line as headroom is wanted, up to the top of the view: what hangs below it
- * is too low. */
-static void draw_headroom_line(const struct drafting *d, struct box view)
-{
-	const struct flight *f = d->flight;
-	struct slope_line line = d->nosing;
-	struct hand h = d->sheet->hand;
-	double wanted = d->stair->job->opening.headroom;
-
-	line.z0 += wanted;
-	double from = f->steps[0].nosing_x - f->unit_run * 0.5;
-	double to = fmin((view.y1 / d->scale - line.z0) / line.slope, f->total_run);
-	if (!sheet_says(d->what->context, SAYS_LIMITS) || to <= from)
-		return;
-	draw_line(h.g, PEN_CENTRE, side_at(d, from, slope_at(line, from)),
-		side_at(d, to, slope_at(line, to)));
-	const char *text = arena_printf(h.g->arena, "headroom line, %s over the nosing line",
-		length_words(h.g->arena, d->stair, wanted));
-	double angle = side_high(d) == DIM_RIGHT ? f->pitch : -f->pitch;
-	struct spot spots[14];
-	for (int i = 0; i < 14; i++) {
-		int place = i / 2;
-		double x = from + (to - from) * (0.3 + 0.06 * place);
-		double lift = i % 2 ? -1.6 * h.letter : 0.6 * h.letter;
-		spots[i] =
-			(struct spot){ side_at(d, x,
-					       slope_at(line, x) + lift / d->scale / cos(f->pitch)),
-				ALIGN_MIDDLE, angle, SPOT_PLAIN };
-	}
-	place_text(h.g, h.measure, h.letter, spots, 14, text);
-}
-
 /* Under the stringer, along the pitch: nothing else stands there.  Where the view is too small for
  * it, the table on the cover has it. */
 void side_draw_pitch(const struct drafting *d)
@@ -316,7 +284,7 @@ struct box side_draw_lines(const struct drafting *d, struct box view, struct lef
 		draw_headroom(d, headroom_words(d->sheet->drawing->arena, d->stair), view, rest),
 		rest);
 	view = draw_guards(d, view, rest);
-	draw_headroom_line(d, view);
+	side_draw_headroom_line(d, view);
 	return view;
 }
 

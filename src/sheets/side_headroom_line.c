@@ -1,0 +1,64 @@
+#include "draw/place.h"
+#include "sheets/reader.h"
+#include "sheets/side_drafting.h"
+#include "sheets/words.h"
+
+enum { PLACES = 17, SPOTS = 2 * PLACES };
+
+/* The stretch of it that is drawn, along the flight. */
+struct stretch_shown {
+	struct slope_line line;
+	double from, to;
+};
+
+/* Along the line, over it and under it, from its middle outwards. */
+static void spots_along(const struct drafting *d, struct stretch_shown s, struct spot spots[SPOTS])
+{
+	double letter = d->sheet->hand.letter, pitch = d->flight->pitch;
+	double angle = side_high(d) == DIM_RIGHT ? pitch : -pitch;
+
+	for (int i = 0; i < SPOTS; i++) {
+		int place = i / 2;
+		double off = 0.05 * ((place + 1) / 2) * (place % 2 ? -1 : 1);
+		double x = s.from + (s.to - s.from) * (0.5 + off);
+		double lift = i % 2 ? -1.6 * letter : 0.6 * letter;
+		double z = slope_at(s.line, x) + lift / d->scale / cos(pitch);
+		spots[i] = (struct spot){ side_at(d, x, z), ALIGN_MIDDLE, angle, SPOT_PLAIN };
+	}
+}
+
+/* In full where there is a place for that, else as short as may be. */
+static void letter_line(const struct drafting *d, struct stretch_shown s)
+{
+	struct hand h = d->sheet->hand;
+	struct arena *a = h.g->arena;
+	const char *wanted = length_words(a, d->stair, d->stair->job->opening.headroom);
+	const char *const words[] = {
+		arena_printf(a, "headroom line, %s over the nosing line", wanted),
+		arena_printf(a, "headroom line, %s", wanted),
+		"headroom line",
+	};
+	struct spot spots[SPOTS];
+
+	spots_along(d, s, spots);
+	for (int i = 0; i < 3; i++)
+		if (place_text(h.g, h.measure, h.letter, spots, SPOTS, words[i]) >= 0)
+			return;
+}
+
+void side_draw_headroom_line(const struct drafting *d, struct box view)
+{
+	const struct flight *f = d->flight;
+	struct stretch_shown s = { .line = d->nosing };
+
+	if (!sheet_says(d->what->context, SAYS_LIMITS))
+		return;
+	s.line.z0 += d->stair->job->opening.headroom;
+	s.from = f->steps[0].nosing_x - f->unit_run * 0.5;
+	s.to = fmin((view.y1 / d->scale - s.line.z0) / s.line.slope, f->total_run);
+	if (s.to <= s.from)
+		return;
+	draw_line(d->sheet->drawing, PEN_CENTRE, side_at(d, s.from, slope_at(s.line, s.from)),
+		side_at(d, s.to, slope_at(s.line, s.to)));
+	letter_line(d, s);
+}
