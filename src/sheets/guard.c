@@ -3,9 +3,11 @@
  * rails in section with their numbers.
  */
 #include "draw/bounds.h"
+#include "sheets/floor_edges.h"
 #include "sheets/guard_balls.h"
 #include "sheets/handrails.h"
 #include "sheets/limits.h"
+#include "sheets/reader.h"
 #include "sheets/some_parts.h"
 #include "sheets/tables.h"
 #include "sheets/words.h"
@@ -120,6 +122,8 @@ static struct box compose_side(struct sheet *s, const void *what, double scale)
 	const struct stair *st = g->context->stair;
 
 	view_draw(s->drawing, &g->view, (struct placing){ .scale = scale }, &g->window);
+	if (sheet_says(g->context, SAYS_FLOORS) && g->view.spec.from != VIEW_FRONT)
+		floor_edges_draw(s->drawing, st, &g->view, scale, g->window);
 	struct rings rings = { NEW_N(s->drawing->arena, struct ring, 2 * g->balls->n + 1), 0 };
 	struct ring ball;
 	for (int i = 0; i < g->balls->n; i++)

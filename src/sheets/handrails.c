@@ -52,7 +52,7 @@ static void add_recess(struct dims *d, const struct sheet_context *c, const stru
 	const struct vec spans[] = { { 0, r.start }, { r.start, r.from }, { r.from, r.to },
 		{ 0, r.to } };
 
-	if (r.depth <= 0)
+	if (p->recess.depth <= 0)
 		return;
 	for (int i = 0; i < 4; i++) {
 		const struct dim_link l = { (b.y1 - spans[i].y) * scale,
@@ -132,6 +132,11 @@ static struct section section_of(struct arena *a, const struct sheet_context *c,
 
 	if (p->diameter > 0)
 		say(&t, measured(a, c, "Round, diameter", p->diameter, "rail_diameter"));
+	else if (p->kind == PROFILE_ROUND)
+		say(&t,
+			arena_printf(a, "Round, %s wide, but for a flat of %s underneath.",
+				inches_words(a, c->stair, p->width),
+				inches_words(a, c->stair, p->flat)));
 	say(&t, measured(a, c, "Perimeter", p->perimeter, "rail_perimeter"));
 	say(&t, measured(a, c, "Longest across", p->largest, "rail_across"));
 	say(&t, measured(a, c, "Edges eased to", p->edge_radius, "rail_edge"));

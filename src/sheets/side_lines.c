@@ -5,6 +5,9 @@
 #include "sheets/side_drafting.h"
 #include "sheets/words.h"
 
+/* How much of the ceiling over the upper floor is drawn, either way. */
+#define UPPER_CEILING 450.0
+
 static void draw_nosing_line(const struct drafting *d)
 {
 	const struct flight *f = d->flight;
@@ -43,7 +46,8 @@ static const char *headroom_words(struct arena *a, const struct stair *s)
 
 	if (h->state == HEADROOM_NOT_CHECKED)
 		return "";
-	return arena_printf(a, "headroom %s%s", length_words(a, s, h->least),
+	return arena_printf(a, "headroom %s%s%s", length_words(a, s, h->least),
+		h->overhead_z > s->total_rise ? " to the upper ceiling" : "",
 		h->state == HEADROOM_SHORT ? " SHORT" : "");
 }
 
@@ -79,6 +83,20 @@ static struct dim_link plumb_link(struct vec low, struct vec high, const char *t
 	return (struct dim_link){ low.y, high.y, low.x, high.x, text };
 }
 
+/* Of the ceiling over the upper floor, which is no part of the view, as much as says what is
+ * measured up to; the view's box with it. */
+static struct box draw_upper_ceiling(const struct drafting *d, struct box view)
+{
+	const struct headroom *h = &d->stair->headroom;
+	struct vec from = side_at(d, h->x - UPPER_CEILING, h->overhead_z);
+	struct vec to = side_at(d, h->x + UPPER_CEILING, h->overhead_z);
+
+	if (h->overhead_z <= d->stair->total_rise)
+		return view;
+	draw_line(d->sheet->drawing, PEN_EXISTING, from, to);
+	return box_add(box_add(view, from), to);
+}
+
 /* From the nosing line to what is overhead, lettered near its top; in a lane where that fails. */
 static struct box draw_headroom(const struct drafting *d, const char *text, struct box view,
 	struct left_over *rest)
@@ -98,7 +116,7 @@ static struct box draw_headroom(const struct drafting *d, const char *text, stru
 	draw_plumb(hand, low, high);
 	if (sheet_says(d->what->context, SAYS_LIMITS))
 		draw_circle(hand.g, PEN_DIM, high, 1.2);
-	view = box_add(box_add(view, low), high);
+	view = draw_upper_ceiling(d, box_add(box_add(view, low), high));
 	if (i >= 0)
 		return with_text(view, hand, spots[i].at, text);
 	rest->links[rest->n++] = plumb_link(low, high, text);

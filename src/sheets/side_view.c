@@ -1,6 +1,7 @@
 #include "sheets/side_view.h"
 
 #include "draw/bounds.h"
+#include "sheets/floor_edges.h"
 #include "sheets/reader.h"
 #include "sheets/side_drafting.h"
 #include "sheets/tables.h"
@@ -93,6 +94,8 @@ static struct box compose(struct sheet *s, const void *what, double scale)
 	struct view shown = without_idle_dashes(s->drawing->arena, v);
 
 	view_draw(s->drawing, &shown, (struct placing){ .scale = scale }, NULL);
+	if (sheet_says(v->context, SAYS_FLOORS))
+		floor_edges_draw(s->drawing, d.stair, &v->view, scale, v->view.box);
 	struct mark_run balloons = { s->drawing->tail, NULL };
 	if (v->shows & SIDE_MARKS)
 		around = side_draw_balloons(&d, &shown, around);
@@ -110,6 +113,12 @@ static struct composition composition(const struct side_view *v)
 
 /* ---- notes ---- */
 
+static const char *floors_note(const struct side_view *v)
+{
+	return sheet_says(v->context, SAYS_FLOORS) ? floor_edges_note(v->context->stair, &v->view)
+						   : "";
+}
+
 static void note_sheet(struct sheet *s, const struct side_view *v,
 	void (*set)(struct sheet *, const struct note *, int))
 {
@@ -120,6 +129,7 @@ static void note_sheet(struct sheet *s, const struct side_view *v,
 		{ NULL, rounding_words(a, st) },
 		{ NULL, side_headroom_note(a, st) },
 		{ NULL, side_steps_note(a, v->context) },
+		{ NULL, floors_note(v) },
 		{ NULL, not_met_words(a, v->context->findings) },
 		{ "Balustrade", balustrade_words(a, v) },
 		{ "Taken where the job is silent", assumptions_text(a, st->job, SHOWN_ELEVATION) },
