@@ -100,19 +100,38 @@ static void a_set_goes_by_the_name_of_its_file(void **state)
 	arena_free(a);
 }
 
+static double height_of(const struct title_block *t)
+{
+	double height = 0;
+
+	for (int i = 0; i < t->n; i++)
+		height += t->rows[i].height;
+	return height;
+}
+
 /* Width at most 180 mm, so that the block fits an upright A4 (ISO 7200, from memory). */
 static void the_title_block_fits_every_paper(void **state)
 {
 	struct arena *a = arena_new();
 	const struct stationery *s = shop(a);
-	double height = 0;
 
 	(void)state;
-	for (int i = 0; i < s->title.n; i++)
-		height += s->title.rows[i].height;
 	assert_true(s->title.width <= 180);
 	for (int i = 0; i < s->paper_count; i++)
-		assert_true(height * 4 < s->papers[i].height);
+		assert_true(height_of(&s->title) * 4 < s->papers[i].height);
+	arena_free(a);
+}
+
+static void on_every_paper_the_title_block_leaves_seven_eighths_of_the_height(void **state)
+{
+	struct arena *a = arena_new();
+	const struct stationery *s = shop(a);
+
+	(void)state;
+	for (int i = 0; i < s->paper_count; i++) {
+		const struct paper *p = &s->papers[i];
+		assert_true(height_of(stationery_title(s, p)) * 7 < p->height);
+	}
 	arena_free(a);
 }
 
@@ -220,6 +239,7 @@ int main(void)
 		cmocka_unit_test(a_paper_is_found_however_its_name_is_typed),
 		cmocka_unit_test(a_set_goes_by_the_name_of_its_file),
 		cmocka_unit_test(the_title_block_fits_every_paper),
+		cmocka_unit_test(on_every_paper_the_title_block_leaves_seven_eighths_of_the_height),
 		cmocka_unit_test(a_problem_names_the_template_file),
 		cmocka_unit_test(margins_leave_room_for_a_frame),
 		cmocka_unit_test(a_shop_has_at_least_one_set),

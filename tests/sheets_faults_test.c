@@ -89,10 +89,10 @@ static int is_inside(struct box b, struct vec p)
 static struct box stamp_space(const struct stationery *st, const struct paper *p,
 	const struct sheet_set *set)
 {
-	double x = p->width - p->right - st->title.width;
+	double x = p->width - p->right - stationery_title(st, p)->width;
 
 	return (struct box){ x - set->stamp + 0.1, p->bottom + 0.1, x - 0.1,
-		p->bottom + title_height(&st->title) - 2 * p->lettering - 0.1 };
+		p->bottom + title_height(stationery_title(st, p)) - 2 * p->lettering - 0.1 };
 }
 
 static void check_stamp_space(const struct drawing *g, struct box space, const struct paper *p)

@@ -13,12 +13,16 @@
 /* An architect's scales or decimal ones; of the job, as its lengths are lettered. */
 enum scale_family { SCALES_OF_JOB, SCALES_IMPERIAL, SCALES_METRIC };
 
+/* Small papers have a block of fewer and longer rows. */
+enum title_form { TITLE_USUAL, TITLE_SLIM };
+
 struct paper {
 	const char *name;     /* "Letter", "A3": as the job names it */
 	double width, height; /* as drawn on: landscape but for Letter and A4 templates */
 	double left, right, top, bottom; /* paper's edge to frame */
 	enum pen_group pens;
 	enum scale_family scales;
+	enum title_form title;
 	double lettering; /* height of a capital for figures and notes */
 };
 
@@ -63,7 +67,7 @@ struct sheet_set {
 struct stationery {
 	const struct paper *papers;
 	int paper_count;
-	struct title_block title;
+	struct title_block title, slim; /* slim: no rows where the shop has none */
 	const struct sheet_set *sets;
 	int set_count;
 };
@@ -74,6 +78,8 @@ const struct stationery *stationery_read(struct arena *a, const char *dir, struc
 
 /* By name, case and spaces not minded; NULL when there is none. */
 const struct paper *stationery_paper(const struct stationery *s, const char *name);
+/* The block that goes on this paper. */
+const struct title_block *stationery_title(const struct stationery *s, const struct paper *p);
 const struct sheet_set *stationery_set(const struct stationery *s, const char *name);
 
 #endif

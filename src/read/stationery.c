@@ -19,6 +19,12 @@ static const struct choice families[] = {
 	{ 0 },
 };
 
+static const struct choice title_forms[] = {
+	{ "usual", TITLE_USUAL },
+	{ "slim", TITLE_SLIM },
+	{ 0 },
+};
+
 static const struct field paper[] = {
 	{ FIELD_TEXT, "name", LANDS(paper, name), .required = true, .most = 20,
 		.help = "as a job names it" },
@@ -39,6 +45,8 @@ static const struct field paper[] = {
 	{ FIELD_CHOICE, "scales", LANDS(paper, scales), .choices = families, .usual = "job",
 		.help = "family of scales to choose from: as the job's lengths are lettered, or "
 			"always one" },
+	{ FIELD_CHOICE, "title", LANDS(paper, title), .choices = title_forms, .usual = "usual",
+		.help = "which title block of title-block.yaml goes on it" },
 	{ FIELD_LENGTH, "lettering", LANDS(paper, lettering), .least = 2.5, .most = 10,
 		.usual = "2.5 mm", .help = "height of a capital in figures and notes" },
 	{ 0 },
@@ -93,9 +101,23 @@ static const struct field block[] = {
 static const struct group block_keys = { "title_block", sizeof(struct title_block), block,
 	.keeps_node = false };
 
+/* The same, where there is one: width and rows are asked for only then. */
+static const struct field slim_block[] = {
+	{ FIELD_LENGTH, "width", LANDS(title_block, width), .least = 60, .most = 1000,
+		.help = "width of the title block", .usual = "180 mm" },
+	{ FIELD_GROUPS, "rows", LANDS(title_block, rows), COUNTED(title_block, n),
+		.group = &row_keys, .help = "its rows from the top", .absent = "none" },
+	{ 0 },
+};
+
+static const struct group slim_keys = { "slim_title_block", sizeof(struct title_block), slim_block,
+	.keeps_node = false };
+
 static const struct field title[] = {
 	{ FIELD_GROUP, "title_block", LANDS(stationery, title), .required = true,
 		.group = &block_keys, .help = "the block in the lower right corner" },
+	{ FIELD_GROUP, "slim_title_block", LANDS(stationery, slim), .group = &slim_keys,
+		.help = "the one on papers with title: slim", .absent = "the usual one" },
 	{ 0 },
 };
 
@@ -169,6 +191,11 @@ const struct stationery *stationery_read(struct arena *a, const char *dir, struc
 	if (!shop_file_read(a, title_path, &title_keys, s, d) || !read_sets(a, dir, s, d))
 		return NULL;
 	return s;
+}
+
+const struct title_block *stationery_title(const struct stationery *s, const struct paper *p)
+{
+	return p->title == TITLE_SLIM && s->slim.n > 0 ? &s->slim : &s->title;
 }
 
 static char fold(char c)

@@ -6,17 +6,24 @@
 #include "draw/place.h"
 #include "sheets/words.h"
 
-#define ROOM_MARGIN 5.0 /* frame to the nearest view or note */
-#define COLUMN 66.0     /* width of a column of notes at 2.5 mm lettering */
+#define ROOM_MARGIN 5.0  /* frame to the nearest view or note */
+#define COLUMN 66.0      /* width of a column of notes at 2.5 mm lettering */
+#define LEAST_BESIDE 0.7 /* of a column: narrower than that nothing stands beside the title block  \
+			  */
 
 static struct box frame_box(const struct paper *p)
 {
 	return (struct box){ p->left, p->bottom, p->width - p->right, p->height - p->top };
 }
 
+static const struct title_block *title_of(const struct sheet_context *c)
+{
+	return stationery_title(c->stationery, c->paper);
+}
+
 static double title_width(const struct sheet_context *c)
 {
-	return fmin(c->stationery->title.width, box_width(frame_box(c->paper)));
+	return fmin(title_of(c)->width, box_width(frame_box(c->paper)));
 }
 
 /* On a paper too narrow for both there is none. */
@@ -43,7 +50,7 @@ struct sheet sheet_begin(struct arena *a, const struct sheet_context *c, const c
 
 	g->title = title;
 	g->pens = c->paper->pens;
-	frame.y0 += title_height(&c->stationery->title);
+	frame.y0 += title_height(title_of(c));
 	return (struct sheet){ .context = c,
 		.drawing = g,
 		.hand = { g, c->measure, c->paper->lettering },
@@ -56,7 +63,7 @@ struct box sheet_room_beside(const struct sheet *s)
 	const struct sheet_context *c = s->context;
 	struct box b = box_grow(frame_box(c->paper), -ROOM_MARGIN);
 
-	b.x1 -= title_width(c) + stamp_width(c);
+	b.x1 = fmax(b.x0, b.x1 - title_width(c) - stamp_width(c));
 	return b;
 }
 
@@ -84,16 +91,18 @@ void sheet_notes(struct sheet *s, const struct note *notes, int n)
 	const struct sheet_context *c = s->context;
 	struct box frame = frame_box(c->paper), beside = box_grow(frame, -ROOM_MARGIN * 0.7);
 	struct box over = beside;
-	double title = title_height(&c->stationery->title);
+	double title = title_height(title_of(c));
 
 	beside.x1 = frame.x1 - title_width(c) - stamp_width(c) - PROSE_GAP;
 	beside.y1 = frame.y0 + title - ROOM_MARGIN * 0.5;
 	over.y0 = frame.y0 + title + ROOM_MARGIN * 0.5;
 	over.y1 = over.y0 + s->hand.letter;
-	double narrow = fmin(box_width(beside), COLUMN * s->hand.letter / 2.5);
+	double column = COLUMN * s->hand.letter / 2.5;
+	bool is_room = box_width(beside) > column * LEAST_BESIDE;
+	double narrow = is_room ? fmin(box_width(beside), column) : column;
 	struct prose p = prose_set(s->hand, notes, n, narrow);
 	struct notes_place low = place_notes(s, p, over), place = low;
-	if (box_width(beside) > narrow * 0.7) {
+	if (is_room) {
 		place = place_notes(s, p, beside);
 		if (place.area.y1 > low.area.y1)
 			place = low;
@@ -278,7 +287,7 @@ static void draw_title_row(struct arena *a, const struct title_page *p, struct h
 
 static void draw_title_block(struct arena *a, const struct title_page *p, struct hand h)
 {
-	const struct title_block *t = &p->context->stationery->title;
+	const struct title_block *t = title_of(p->context);
 	struct box frame = frame_box(p->context->paper);
 	double x = frame.x1 - title_width(p->context), y = frame.y0 + title_height(t);
 
@@ -329,7 +338,7 @@ static void draw_stamp_space(const struct title_page *p, struct hand h)
 {
 	const struct sheet_context *c = p->context;
 	struct box frame = frame_box(c->paper);
-	double x = frame.x1 - title_width(c), top = frame.y0 + title_height(&c->stationery->title);
+	double x = frame.x1 - title_width(c), top = frame.y0 + title_height(title_of(c));
 	double wide = stamp_width(c), strip = 2 * h.letter;
 
 	if (wide <= 0)

@@ -117,7 +117,7 @@ static const struct line_meaning meanings[] = {
 	{ PEN_OUTLINE, "new work, seen" },
 	{ PEN_EXISTING, "existing work, by others" },
 	{ PEN_HIDDEN, "hidden behind what is seen" },
-	{ PEN_ABOVE, "above the cut of the plan, or a floor before what is seen" },
+	{ PEN_ABOVE, "above the cut, or before what is seen" },
 	{ PEN_CENTRE, "nosing line, headroom line, walking line" },
 	{ PEN_DIM, "sizes" },
 };
