@@ -57,6 +57,18 @@ static void every_layout_states_its_headroom(void **state)
 	arena_free(b.arena);
 }
 
+/* No run gives 2100 of headroom; 230 is the shortest that is comfortable, so it lacks least.
+ * At 250, which is the more comfortable one, the headroom is less. */
+static void a_headroom_that_nothing_gives_takes_the_shortest_comfortable_run(void **state)
+{
+	struct built b = built_from(JOB("comfort: {least_run: 230, most_run: 280, sum_least: 400}\n",
+		"{risers: 15}", "{length: 2400, floor_thickness: 250, headroom: 2100}"));
+	(void)state;
+	assert_near(b.stair->options[0].unit_run, 230, 1e-9);
+	assert_true(b.stair->options[0].headroom < 2100);
+	arena_free(b.arena);
+}
+
 static void without_an_opening_no_layout_states_a_headroom(void **state)
 {
 	struct built b = built_from("pitchboard: 1\njob: {name: Test, units: millimetres}\n"
@@ -168,6 +180,7 @@ int main(void)
 	const struct CMUnitTest tests[] = {
 		cmocka_unit_test(limits_of_comfort_that_leave_no_run_do_not_make_it_endless),
 		cmocka_unit_test(every_layout_states_its_headroom),
+		cmocka_unit_test(a_headroom_that_nothing_gives_takes_the_shortest_comfortable_run),
 		cmocka_unit_test(without_an_opening_no_layout_states_a_headroom),
 		cmocka_unit_test(a_layout_with_enough_headroom_wins_over_a_more_comfortable_one),
 		cmocka_unit_test(the_run_is_as_short_as_headroom_needs_and_no_shorter),

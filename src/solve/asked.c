@@ -151,14 +151,18 @@ static struct run_range runs_within(const struct asked *w, const struct layout_b
 	return r;
 }
 
-/* Limits that count only under conditions do not narrow it: they may not count after all. */
+struct run_range asked_run(const struct asked *w, int limit, int risers)
+{
+	if (w->limits[limit].where_count > 0)
+		return (struct run_range){ 0, INFINITY };
+	return runs_within(w, &w->limits[limit].bounds, risers);
+}
+
 struct run_range asked_runs(const struct asked *w, int risers)
 {
 	struct run_range all = { 0, INFINITY };
 	for (int i = 0; i < w->n; i++) {
-		if (w->limits[i].where_count > 0)
-			continue;
-		struct run_range r = runs_within(w, &w->limits[i].bounds, risers);
+		struct run_range r = asked_run(w, i, risers);
 		all.least = fmax(all.least, r.least);
 		all.most = fmin(all.most, r.most);
 	}

@@ -22,7 +22,11 @@ struct run_range {
 	double least, most;
 };
 
-/* Those that meet what is asked with so many risers. */
+/* Those that meet one limit with so many risers; all where it counts only under conditions, that
+ * may not hold after all. */
+struct run_range asked_run(const struct asked *w, int limit, int risers);
+
+/* Those that meet all that is asked with so many risers. */
 struct run_range asked_runs(const struct asked *w, int risers);
 
 /* By how much a layout misses all that is asked, as shares of each limit; 0: it meets it. */

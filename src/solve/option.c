@@ -60,6 +60,30 @@ static struct layout_option with_run(const struct weighing *w, int risers, doubl
 	return o;
 }
 
+/* The one that falls less short of what is asked; of two alike the first. */
+static struct layout_option less_short(const struct weighing *w, struct layout_option one,
+	struct layout_option other)
+{
+	double short_one = asked_shortfall(&w->asked, &one);
+	return asked_shortfall(&w->asked, &other) < short_one - NEAR_ENOUGH ? other : one;
+}
+
+/* No run meets all that is asked.  What a run falls short by changes its slope only where a limit
+ * begins to bite, so one of those ends, or an end of the range, is the best. */
+static struct layout_option least_short(const struct weighing *w, int risers, struct run_range in)
+{
+	double rise = w->total_rise / risers;
+	struct layout_option best = with_run(w, risers, run_within(w, rise, in));
+	for (int i = 0; i < w->asked.n; i++) {
+		struct run_range r = common(in, asked_run(&w->asked, i, risers));
+		if (is_empty(r))
+			r = (struct run_range){ nearest(in, r), nearest(in, r) };
+		best = less_short(w, best, with_run(w, risers, run_rounded(w, r.least, r)));
+		best = less_short(w, best, with_run(w, risers, run_rounded(w, r.most, r)));
+	}
+	return best;
+}
+
 bool option_is_too_long(const struct weighing *w, const struct layout_option *o)
 {
 	return w->seg->total_run > 0 && o->total_run > w->seg->total_run + NEAR_ENOUGH;
@@ -89,8 +113,10 @@ struct layout_option option_make(const struct weighing *w, int risers)
 	struct run_range both = common(comfort, asked);
 	if (!is_empty(both))
 		return with_run(w, risers, run_within(w, rise, both));
+	if (is_empty(asked) && is_empty(common(comfort, room)))
+		return with_run(w, risers, room.most);
 	if (is_empty(asked))
-		return with_run(w, risers, fmin(run_within(w, rise, comfort), room.most));
+		return least_short(w, risers, common(comfort, room));
 	struct layout_option o = with_run(w, risers, nearest(asked, comfort));
 	if (option_moves_comfort(w, &o))
 		return o;
