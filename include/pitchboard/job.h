@@ -174,8 +174,10 @@ struct job_material {
 	const struct node *src;
 	const char *treads, *risers, *stringers, *balustrade; /* species */
 	const char *newels, *rail, *balusters; /* of the balustrade; as that when not said */
+	const char *panels;                    /* as balusters */
 	const char *carriages;                 /* sawtooth ones; as stringers */
 	const char *skirts, *mouldings;        /* as risers, as treads */
+	const char *riser_bars;                /* as treads */
 	const char *finish;
 };
 

@@ -4,6 +4,7 @@
 #include <string.h>
 
 #include "base/text.h"
+#include "lists/end_words.h"
 #include "lists/nominal.h"
 #include "lists/table.h"
 
@@ -52,18 +53,6 @@ static const char *const notes[] = {
 	"before jointing.",
 	NULL
 };
-
-static const char *end_words(struct arena *a, struct end_cut cut)
-{
-	bool has_mitre = fabs(cut.mitre) > NEAR_ENOUGH, has_bevel = fabs(cut.bevel) > NEAR_ENOUGH;
-
-	if (has_mitre && has_bevel)
-		return arena_printf(a, "%s, bevel %s", angle_letter(a, fabs(cut.mitre)),
-			angle_letter(a, fabs(cut.bevel)));
-	if (has_bevel)
-		return arena_printf(a, "bevel %s", angle_letter(a, fabs(cut.bevel)));
-	return has_mitre ? angle_letter(a, fabs(cut.mitre)) : "square";
-}
 
 static const char *ends_words(struct arena *a, const struct part *p)
 {

@@ -118,9 +118,10 @@ static struct demand keeps_off(struct arena *a, const struct post *p)
 	if (d.holds)
 		return d;
 	double most = length_on_graduation(l, fmax(0, n.room / 2), -1);
-	d.hint = arena_printf(a, "%s, or set the newels %s further apart",
+	d.hint = arena_printf(a, "%s, or set the newels %s further apart%s",
 		most > 0 ? arena_printf(a, "take at most %s", letter(a, p, most)) : "kind: none",
-		letter(a, p, length_on_graduation(l, 2 * overhang - n.room, 1)));
+		letter(a, p, length_on_graduation(l, 2 * overhang - n.room, 1)),
+		p->stretch->run || n.of->run ? ", by from_edge or length of the level run" : "");
 	d.fault = arena_printf(a,
 		"with an overhang of %s the caps of the newels %s and %s run into each other: "
 		"there is room for %s",

@@ -106,6 +106,7 @@ static void panel_add(struct pieces *list, const struct stretch *s, const struct
 		(high - low - 2 * gap) * s->cosine, f->panel_thickness };
 	struct part *p = strip_add(list, "panel", &panel, (struct outline){ NULL, 0 });
 	p->stuff = STUFF_SHEET;
+	p->material = s->rod->job->material.panels;
 	if (!has_stiles(f))
 		return;
 	stile_add(list, s, span->from, STRIP_LOW_END);

@@ -56,7 +56,7 @@ static void bar_add(struct pieces *list, const struct rod *r, int step)
 	double x0 = rod_along(r, &r->sides[HAND_LEFT], bar_end(r, &r->sides[HAND_LEFT], step));
 	double x1 = rod_along(r, &r->sides[HAND_RIGHT], bar_end(r, &r->sides[HAND_RIGHT], step));
 	double under = step > r->steps ? r->top - landing_thickness(r) : step * r->rise - r->tread;
-	struct part *p = piece_add(list, "riser bar", r->job->material.risers,
+	struct part *p = piece_add(list, "riser bar", r->job->material.riser_bars,
 		rod_upright(r, x0, (step - 1) * r->run, under - job->bar));
 	p->size = (struct part_size){ x1 - x0, job->bar, job->bar_thickness };
 	p->outline = outline_box(a, 0, 0, x1 - x0, job->bar);

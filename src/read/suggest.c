@@ -237,6 +237,8 @@ const char *suggest_key(struct arena *a, const struct group *top, const struct g
 		word = nearest_in(g, folded);
 	if (word)
 		return did_you_mean(a, word);
+	if (strchr(typed, ' '))
+		return "a comma inside braces ends a text: write one that has commas in quotes";
 	return suggest_keys(a, g);
 }
 

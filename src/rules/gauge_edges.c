@@ -165,7 +165,8 @@ static struct reading edge_without_guard(const struct survey *s)
 static struct mend mend_edge(const struct survey *s, struct shortfall f)
 {
 	struct mend m = mend_said(arena_printf(s->arena,
-		"%s of guard more, or a wall there, named under walls of the opening",
+		"%s of guard more, by a level run of the rail along it, or a wall there, named "
+		"under walls of the opening",
 		survey_say(s, f.reading->most)));
 	const char *walls = "";
 	struct edge edges[EDGES];

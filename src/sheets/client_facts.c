@@ -26,7 +26,7 @@ static const struct fact_row {
 		when_moulding },
 	{ "Risers", "closed: {=wood}", WOOD_RISERS, when_risers },
 	{ "Risers", "open: you can see between the steps", NO_WOOD, when_open_risers },
-	{ "Bar under each tread", "{=wood}, {risers.bar} high", WOOD_RISERS, when_riser_bars },
+	{ "Bar under each tread", "{=wood}, {risers.bar} high", WOOD_RISER_BARS, when_riser_bars },
 	{ "Stringers at walls", "{=wood}, under the steps, not seen from above", UNSEEN,
 		when_rough_wall },
 	{ "Stringers at walls", "{=wood}, straight; the step ends are hidden in them",
@@ -61,7 +61,7 @@ static const struct fact_row {
 	{ "Bars",
 		"{=wood}, {infill.bar_width} x {infill.bar_thickness}, along the slope, {=spacing}",
 		WOOD_BALUSTERS, when_bars },
-	{ "Panels", "{=wood}, {infill.panel_thickness} thick", WOOD_BALUSTERS, when_panels },
+	{ "Panels", "{=wood}, {infill.panel_thickness} thick", WOOD_PANELS, when_panels },
 };
 
 enum { ROWS = sizeof(rows) / sizeof(*rows) };

@@ -138,13 +138,21 @@ static struct aim aim_at(const struct view *v, const struct family *f, struct ve
 	return aim;
 }
 
+static enum client_wood wood_of(const struct job *job, const struct family *f, const struct part *p)
+{
+	if (is_rough(p))
+		return WOOD_CARRIAGES;
+	if (f->wood == WOOD_BALUSTERS && job->infill.kind == INFILL_PANEL)
+		return WOOD_PANELS;
+	return (enum client_wood)f->wood;
+}
+
 static struct label label_of(struct arena *a, const struct job *job, const struct family *f,
 	const struct part *p)
 {
-	enum client_wood wood = is_rough(p) ? WOOD_CARRIAGES : (enum client_wood)f->wood;
-
 	if (f->wood == IN_THE_WALL)
 		return (struct label){ f->head, "the tread is cut round it", "", { 0, 0 } };
+	enum client_wood wood = wood_of(job, f, p);
 	return (struct label){ f->head ? f->head : infill_head(job),
 		client_wood_words(a, job, wood), client_finish_words(job, wood), { 0, 0 } };
 }

@@ -9,28 +9,32 @@
 
 static const char no_wood[] = "wood NOT CHOSEN YET", no_finish[] = "finish NOT CHOSEN YET";
 
-/* By enum client_wood: the key of each, the one that it follows where that is not written, and what
+/* By enum client_wood: the key of each, those that it follows where that is not written, and what
  * of it the client has to choose. */
 static const struct {
-	const char *key, *like, *of;
+	const char *keys[3], *of;
 } woods[] = {
-	[WOOD_TREADS] = { "treads", "treads", "wood of the treads" },
-	[WOOD_RISERS] = { "risers", "risers", "wood of the risers" },
-	[WOOD_STRINGERS] = { "stringers", "stringers", "wood of the stringers" },
-	[WOOD_CARRIAGES] = { "carriages", "stringers", NULL }, /* nobody sees them */
-	[WOOD_SKIRTS] = { "skirts", "risers", "wood of the skirt boards" },
-	[WOOD_MOULDINGS] = { "mouldings", "treads", "wood of the mouldings" },
-	[WOOD_NEWELS] = { "newels", "balustrade", "wood of the newel posts" },
-	[WOOD_RAIL] = { "rail", "balustrade", "wood of the rail" },
-	[WOOD_BALUSTERS] = { "balusters", "balustrade", "wood of what stands under the rail" },
+	[WOOD_TREADS] = { { "treads" }, "wood of the treads" },
+	[WOOD_RISERS] = { { "risers" }, "wood of the risers" },
+	[WOOD_STRINGERS] = { { "stringers" }, "wood of the stringers" },
+	[WOOD_CARRIAGES] = { { "carriages", "stringers" }, NULL }, /* nobody sees them */
+	[WOOD_SKIRTS] = { { "skirts", "risers" }, "wood of the skirt boards" },
+	[WOOD_MOULDINGS] = { { "mouldings", "treads" }, "wood of the mouldings" },
+	[WOOD_NEWELS] = { { "newels", "balustrade" }, "wood of the newel posts" },
+	[WOOD_RAIL] = { { "rail", "balustrade" }, "wood of the rail" },
+	[WOOD_RISER_BARS] = { { "riser_bars", "treads" }, "wood of the bars under the treads" },
+	[WOOD_PANELS] = { { "panels", "balusters", "balustrade" }, "what the panels are of" },
+	[WOOD_BALUSTERS] = { { "balusters", "balustrade" }, "wood of what stands under the rail" },
 };
 
 enum { WOODS = sizeof(woods) / sizeof(*woods) };
 
 static bool is_chosen(const struct job *job, enum client_wood wood)
 {
-	return node_has(job->material.src, woods[wood].key) ||
-		node_has(job->material.src, woods[wood].like);
+	for (int i = 0; i < 3; i++)
+		if (woods[wood].keys[i] && node_has(job->material.src, woods[wood].keys[i]))
+			return true;
+	return false;
 }
 
 static const char *name_of(const struct job *job, enum client_wood wood)
@@ -46,6 +50,8 @@ static const char *name_of(const struct job *job, enum client_wood wood)
 	case WOOD_MOULDINGS: return m->mouldings;
 	case WOOD_NEWELS: return m->newels;
 	case WOOD_RAIL: return m->rail;
+	case WOOD_RISER_BARS: return m->riser_bars;
+	case WOOD_PANELS: return m->panels;
 	case WOOD_BALUSTERS: return m->balusters;
 	}
 	return "";

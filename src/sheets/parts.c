@@ -3,6 +3,7 @@
  */
 #include "draw/bounds.h"
 #include "draw/dimension.h"
+#include "lists/end_words.h"
 #include "sheets/compose.h"
 #include "sheets/marks.h"
 #include "sheets/stands.h"
@@ -21,15 +22,6 @@ static const struct table_column columns[COLUMNS] = {
 	{ "Ends, notches", ALIGN_LEFT, 62 },
 	{ "Material", ALIGN_LEFT, 40 },
 };
-
-static const char *one_end(struct arena *a, struct end_cut cut)
-{
-	if (cut.bevel > NEAR_ENOUGH)
-		return arena_printf(a, "bevel %s", angle_letter(a, cut.bevel));
-	if (cut.mitre > NEAR_ENOUGH)
-		return angle_letter(a, cut.mitre);
-	return "square";
-}
 
 static const char *baluster_ends(struct arena *a, const struct stair *s, const struct baluster *b)
 {
@@ -52,7 +44,7 @@ static const char *ends_words(struct arena *a, const struct stair *s, const stru
 		return arena_printf(a, "see the sheets of %s", p->mark);
 	if (p->baluster)
 		return baluster_ends(a, s, p->baluster);
-	const char *start = one_end(a, p->start), *end = one_end(a, p->end);
+	const char *start = end_words(a, p->start), *end = end_words(a, p->end);
 	return arena_printf(a, "%s / %s%s%s", start, end, p->note ? "; " : "",
 		p->note ? p->note : "");
 }
