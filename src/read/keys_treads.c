@@ -211,8 +211,7 @@ static const struct field treads[] = {
 	{ FIELD_GROUP, "tenons", LANDS(job_treads, tenons), .group = &keys_tenons,
 		.help = "loose tenons between body and strips" },
 	{ FIELD_GROUP, "screws", LANDS(job_treads, screws), .group = &keys_tread_screws,
-		.help = "screws from above into sawtooth and mitred stringers, and through "
-			"housed ones into the ends of open treads" },
+		.help = "screws into stringers, or through them into open treads" },
 	{ FIELD_GROUP, "brads", LANDS(job_treads, brads), .group = &keys_tread_brads,
 		.help = "brads through front and return strips" },
 	{ FIELD_GROUP, "starting_step", LANDS(job_treads, starting), .group = &keys_starting,
