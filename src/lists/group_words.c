@@ -14,7 +14,8 @@ const char *stuff_words(enum stuff stuff)
 	return "bought in";
 }
 
-const char *stuff_word(enum stuff stuff)
+/* Of one. */
+static const char *stuff_word(enum stuff stuff)
 {
 	switch (stuff) {
 	case STUFF_BOARD: return "board";

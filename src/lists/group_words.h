@@ -6,9 +6,8 @@
 
 #include "pitchboard/list.h"
 
-/* "boards", "planks", "sheets" ...; and of one. */
+/* "boards", "planks", "sheets" ... */
 const char *stuff_words(enum stuff stuff);
-const char *stuff_word(enum stuff stuff);
 
 /* Thickness, or section, or the moulding's name: what a group of boards is asked for by. */
 const char *group_thickness(struct arena *a, struct lettering l, const struct cut_group *g);

@@ -47,7 +47,8 @@ struct part *assembly_wood_at(const struct assembly *all, const struct part *but
 	return NULL;
 }
 
-struct box3 bore_box(struct frame at, struct bore_size size)
+/* What a hole takes, in the axes that its frame is given in. */
+static struct box3 bore_box(struct frame at, struct bore_size size)
 {
 	struct box3 b = box3_empty();
 	for (int i = 0; i < 8; i++) {

@@ -22,7 +22,8 @@
 /* Of the dowel that centres the cap and holds it while the glue sets (common practice). */
 #define DOWEL_IN_CAP 0.6 /* its hole, of the square edge */
 
-struct cap cap_of(const struct job *job, double section)
+/* What follows from the keys, on a post this wide. */
+static struct cap cap_of(const struct job *job, double section)
 {
 	const struct job_newel_cap *k = &job->newels.cap;
 	struct cap c = { .kind = k->kind, .build = k->build, .edge = k->thickness };

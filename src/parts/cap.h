@@ -10,9 +10,6 @@
 /* Pyramids are no steeper than this: a blade tilts no further, and the point would be frail. */
 #define STEEPEST_CAP (60 * PI / 180)
 
-/* What follows from the keys, on a post this wide. */
-struct cap cap_of(const struct job *job, double section);
-
 /* Do the sizes go together, with the rail below and a wall in front? */
 bool cap_fits(struct arena *a, const struct post *p, const struct cap *c, struct diags *d);
 

@@ -39,7 +39,8 @@ static struct glue_line side_line(const struct tread_plan *t, const struct tread
 	return g;
 }
 
-struct part *piece_of_unit(struct part *pieces, const char *name, int unit)
+/* The first piece of that name in that unit; NULL: there is none. */
+static struct part *piece_of_unit(struct part *pieces, const char *name, int unit)
 {
 	while (pieces && (pieces->units[0] != unit || strcmp(pieces->name, name) != 0))
 		pieces = pieces->next;

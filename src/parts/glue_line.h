@@ -26,7 +26,4 @@ struct glue_lines {
 /* Of a tread whose pieces are among these, not merged yet. */
 struct glue_lines glue_lines_make(const struct tread_plan *t, struct part *pieces);
 
-/* The piece of that name in that unit; NULL: there is none. */
-struct part *piece_of_unit(struct part *pieces, const char *name, int unit);
-
 #endif

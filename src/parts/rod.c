@@ -84,13 +84,6 @@ struct frame rod_upright(const struct rod *r, double along, double back_x, doubl
 	return frame_compose(r->flight->frame, f);
 }
 
-struct frame rod_post(const struct rod *r, double x, double y, double z)
-{
-	struct frame f = { .u = { 0, 0, 1 }, .v = { 1, 0, 0 }, .w = { 0, 1, 0 } };
-	f.origin = vec3(x, y, z);
-	return frame_compose(r->flight->frame, f);
-}
-
 static struct rail_end newel_at(enum rail_end_kind kind, double rail_x, double front, double z)
 {
 	return (struct rail_end){ .kind = kind, .x = rail_x, .newel_x = front, .newel_z = z };

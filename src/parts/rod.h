@@ -134,7 +134,4 @@ struct frame rod_flat(const struct rod *r, double along, double x, double z);
  * z towards the foot of the stair. */
 struct frame rod_upright(const struct rod *r, double along, double back_x, double z);
 
-/* For a post: x up, y along the flight, z to the left. */
-struct frame rod_post(const struct rod *r, double x, double y, double z);
-
 #endif

@@ -76,10 +76,6 @@ double tread_front(const struct tread_plan *t);
 void tread_notches_add(struct arena *a, struct part *p, const struct tread_plan *t,
 	struct box part);
 
-/* A gap in the same way; at the back of the tread when there is no end. */
-struct box tread_gap_box(const struct tread_plan *t, const struct tread_end *e,
-	const struct gap *g);
-
 /* The wall that a notch is for, in the flight's axes. */
 struct notch_wall {
 	const struct job_notch *notch;

@@ -97,8 +97,10 @@ void tread_notches_find(struct tread_plan *t)
 	}
 }
 
-/* Along from the left-hand limit, and back from the front. */
-struct box tread_gap_box(const struct tread_plan *t, const struct tread_end *e, const struct gap *g)
+/* Of a gap: along from the left-hand limit, and back from the front; at the back of the tread when
+ * there is no end. */
+static struct box gap_box(const struct tread_plan *t, const struct tread_end *e,
+	const struct gap *g)
 {
 	const struct rod *r = t->rod;
 	if (!e)
@@ -159,7 +161,7 @@ static const char *cut_words(struct arena *a, struct lettering l, const struct g
 static void notch_add(struct arena *a, struct part *p, const struct tread_plan *t,
 	const struct tread_end *e, const struct gap *g, struct box part)
 {
-	struct box cut = box_common(part, tread_gap_box(t, e, g));
+	struct box cut = box_common(part, gap_box(t, e, g));
 	if (box_is_empty(cut))
 		return;
 	const char *words = cut_words(a, job_lettering(t->rod->job), g, part, cut);
@@ -290,10 +292,10 @@ static bool others_are_clear(const struct trial *c, const struct tread_plan *t)
 {
 	const struct job_treads *job = &c->rod->job->treads;
 	struct gap mine = gap_of(t, c->notch);
-	struct box box = tread_gap_box(t, end_of(t, c->notch), &mine);
+	struct box box = gap_box(t, end_of(t, c->notch), &mine);
 	for (const struct job_notch *n = job->notches; n < c->notch; n++) {
 		struct gap other = gap_of(t, n);
-		struct box b = tread_gap_box(t, end_of(t, n), &other);
+		struct box b = gap_box(t, end_of(t, n), &other);
 		if (n->step != c->notch->step || box_is_empty(box_common(box, b)))
 			continue;
 		diag_error(c->diags, node_pos(c->notch->src, NULL),

@@ -18,7 +18,4 @@ extern const struct group keys_stringers, keys_treads, keys_risers, keys_mouldin
 	keys_newels, keys_rail, keys_wall_rail, keys_balusters, keys_infill, keys_material,
 	keys_code, keys_stock, keys_agreement, keys_landings;
 
-/* Sides on which some step is open; 0 between two walls. */
-int job_open_sides(const struct job *job);
-
 #endif

@@ -8,19 +8,20 @@ static bool side_is_open(const struct job_side *side)
 	return side->kind == SIDE_OPEN;
 }
 
-int job_open_sides(const struct job *job)
+/* Sides on which some step is open. */
+static int open_sides(const struct job *job)
 {
 	return side_is_open(&job->stair.left) + side_is_open(&job->stair.right);
 }
 
 bool has_open_side(const struct job *job)
 {
-	return job_open_sides(job) > 0;
+	return open_sides(job) > 0;
 }
 
 bool has_wall_side(const struct job *job)
 {
-	return job_open_sides(job) < 2;
+	return open_sides(job) < 2;
 }
 
 static bool uses_stringer(const struct job *job, enum stringer_kind kind)

@@ -195,11 +195,6 @@ struct vec3 survey_over_nosings(const struct survey *s)
 	return vec3(-s->nosing_line.slope, 0, 1);
 }
 
-double survey_base(const struct survey *s, double x)
-{
-	return fmin(fmax(slope_at(s->nosing_line, x), 0), s->top);
-}
-
 const char *survey_place(const struct survey *s, double x)
 {
 	if (x < s->first_nosing)
@@ -212,11 +207,6 @@ const char *survey_place(const struct survey *s, double x)
 				    : arena_printf(s->arena, "step %d", step->number);
 	}
 	return "step 1";
-}
-
-const char *survey_side(const struct survey *s, double y)
-{
-	return y < s->stair->width / 2 ? "right" : "left";
 }
 
 const char *survey_say(const struct survey *s, double mm)

@@ -72,15 +72,8 @@ struct extreme survey_extreme(const struct survey *s, counts_fn *counts, struct 
 /* Direction in which a point lies plumb over the nosing line: direction·p - nosing_line.z0. */
 struct vec3 survey_over_nosings(const struct survey *s);
 
-/* The level that a height is measured from: the nosing line, going on to where it meets the lower
- * floor; then the floors. */
-double survey_base(const struct survey *s, double x);
-
 /* "step 3", "the lower floor", "the upper floor": what is under x. */
 const char *survey_place(const struct survey *s, double x);
-
-/* "left", "right" going up. */
-const char *survey_side(const struct survey *s, double y);
 
 bool counts_walking(const struct part *p);  /* treads, landing nosing, floors */
 bool counts_treads(const struct part *p);   /* treads and landing nosing */

@@ -99,7 +99,8 @@ static int band_columns(const struct tiling *t, double width)
 	return (t->columns + bands - 1) / bands;
 }
 
-double draw_map(struct page *page, struct box room, const struct tiling *t)
+/* Hanging from the top of the room; how far down it reaches. */
+static double draw_map(struct page *page, struct box room, const struct tiling *t)
 {
 	int columns = band_columns(t, box_width(room)),
 	    bands = (t->columns + columns - 1) / columns;

@@ -23,7 +23,4 @@ struct mapped {
  * reach. */
 double draw_maps(struct page *page, struct box room, const struct mapped *maps, int n);
 
-/* Draws it hanging from the top of the room; how far down it reaches. */
-double draw_map(struct page *page, struct box room, const struct tiling *t);
-
 #endif
