@@ -7,28 +7,29 @@
 #include "pitchboard/landing.h"
 #include "rules/mend.h"
 
-static const char *const unknown[LANDINGS][2] = {
-	[LANDING_FOOT] = { "the depth of the landing at the foot is not in the job",
-		"the width of the landing at the foot is not in the job" },
-	[LANDING_HEAD] = { "the depth of the landing at the head is not in the job",
-		"the width of the landing at the head is not in the job" },
-};
+/* Depth in the direction of travel, width across it. */
+enum extent { DEPTH, WIDTH, EXTENTS };
+
+static const char *const extent_keys[EXTENTS] = { "depth", "width" };
 
 static const char *const at[LANDINGS] = { "at the foot", "at the head" };
 
-static struct reading size_of(const struct survey *s, enum landing_place place, int across)
+static struct reading size_of(const struct survey *s, enum landing_place place, enum extent extent)
 {
 	const struct job_landing *l = &s->stair->job->landings.at[place];
-	double known = across ? l->width : l->depth;
+	double known = extent == WIDTH ? l->width : l->depth;
 
 	return known > 0 ? reading_of(known, at[place])
-			 : reading_not_possible(unknown[place][across]);
+			 : reading_not_possible(arena_printf(s->arena,
+				   "the %s of the landing %s is not in the job",
+				   extent_keys[extent], at[place]));
 }
 
 /* Over the width of the flight; shown as what it is, not as what it is over. */
-static struct reading over_stair(const struct survey *s, enum landing_place place, int across)
+static struct reading over_stair(const struct survey *s, enum landing_place place,
+	enum extent extent)
 {
-	struct reading r = size_of(s, place, across);
+	struct reading r = size_of(s, place, extent);
 	double size = r.least;
 
 	if (r.state != READING_TAKEN)
@@ -40,32 +41,32 @@ static struct reading over_stair(const struct survey *s, enum landing_place plac
 
 static struct reading foot_depth(const struct survey *s)
 {
-	return size_of(s, LANDING_FOOT, 0);
+	return size_of(s, LANDING_FOOT, DEPTH);
 }
 
 static struct reading head_depth(const struct survey *s)
 {
-	return size_of(s, LANDING_HEAD, 0);
+	return size_of(s, LANDING_HEAD, DEPTH);
 }
 
 static struct reading foot_depth_over(const struct survey *s)
 {
-	return over_stair(s, LANDING_FOOT, 0);
+	return over_stair(s, LANDING_FOOT, DEPTH);
 }
 
 static struct reading head_depth_over(const struct survey *s)
 {
-	return over_stair(s, LANDING_HEAD, 0);
+	return over_stair(s, LANDING_HEAD, DEPTH);
 }
 
 static struct reading foot_width_over(const struct survey *s)
 {
-	return over_stair(s, LANDING_FOOT, 1);
+	return over_stair(s, LANDING_FOOT, WIDTH);
 }
 
 static struct reading head_width_over(const struct survey *s)
 {
-	return over_stair(s, LANDING_HEAD, 1);
+	return over_stair(s, LANDING_HEAD, WIDTH);
 }
 
 /* ---- doors ---- */
@@ -116,35 +117,35 @@ static struct reading head_door(const struct survey *s)
 static const char *const keys[LANDINGS] = { "landings.foot", "landings.head" };
 
 static struct mend larger(const struct survey *s, struct shortfall f, enum landing_place place,
-	int across)
+	enum extent extent)
 {
-	double was = size_of(s, place, across).least;
+	double was = size_of(s, place, extent).least;
 	struct mend m = mend_said(arena_printf(s->arena, "%s more clear floor %s",
 		survey_say(s, mend_size(s, f, f.by, 1)), at[place]));
 
 	return mend_also_size(s, m,
-		arena_printf(s->arena, "%s.%s", keys[place], across ? "width" : "depth"),
+		arena_printf(s->arena, "%s.%s", keys[place], extent_keys[extent]),
 		mend_from(s, f, was));
 }
 
 static struct mend mend_foot_depth(const struct survey *s, struct shortfall f)
 {
-	return larger(s, f, LANDING_FOOT, 0);
+	return larger(s, f, LANDING_FOOT, DEPTH);
 }
 
 static struct mend mend_head_depth(const struct survey *s, struct shortfall f)
 {
-	return larger(s, f, LANDING_HEAD, 0);
+	return larger(s, f, LANDING_HEAD, DEPTH);
 }
 
 static struct mend mend_foot_width(const struct survey *s, struct shortfall f)
 {
-	return larger(s, f, LANDING_FOOT, 1);
+	return larger(s, f, LANDING_FOOT, WIDTH);
 }
 
 static struct mend mend_head_width(const struct survey *s, struct shortfall f)
 {
-	return larger(s, f, LANDING_HEAD, 1);
+	return larger(s, f, LANDING_HEAD, WIDTH);
 }
 
 /* Every door that comes too near opens the other way. */

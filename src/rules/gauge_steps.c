@@ -14,45 +14,49 @@ static struct reading settled(struct reading r, const char *everywhere)
 	return r;
 }
 
+/* Plumb from one walking surface to the next. */
 static double rise_of(const struct footing *f, int riser, int end)
 {
 	return f[riser].level[end] - f[riser - 1].level[end];
 }
 
-/* Vertically from one walking surface to the next. */
-static struct reading riser_height(const struct survey *s)
-{
-	const struct footing *f = footings_make(s);
-	struct reading r = reading_none();
-
-	for (int i = 1; i <= s->flight->risers; i++)
-		for (int end = 0; end < FOOTING_ENDS; end++)
-			if (!isnan(rise_of(f, i, end)))
-				reading_add(&r, rise_of(f, i, end),
-					arena_printf(s->arena, "riser %d, %s", i,
-						footing_ends[end]));
-	return settled(r, "every riser");
-}
-
-/* The last going reaches to the nosing of the upper floor. */
+/* Horizontally from nosing to nosing; the last going reaches to that of the upper floor. */
 static double run_of(const struct footing *f, int step, int end)
 {
 	return f[step + 1].front[end] - f[step].front[end];
 }
 
-/* Horizontally from nosing to nosing. */
-static struct reading tread_depth(const struct survey *s)
+/* What is measured at every step from the first to this one, at its ends and in its middle. */
+struct along_steps {
+	double (*of)(const struct footing *f, int i, int end);
+	int last;
+	const char *name, *everywhere;
+};
+
+static struct reading read_along(const struct survey *s, struct along_steps m)
 {
 	const struct footing *f = footings_make(s);
 	struct reading r = reading_none();
 
-	for (int i = 1; i < s->flight->risers; i++)
+	for (int i = 1; i <= m.last; i++)
 		for (int end = 0; end < FOOTING_ENDS; end++)
-			if (!isnan(run_of(f, i, end)))
-				reading_add(&r, run_of(f, i, end),
-					arena_printf(s->arena, "step %d, %s", i,
+			if (!isnan(m.of(f, i, end)))
+				reading_add(&r, m.of(f, i, end),
+					arena_printf(s->arena, "%s %d, %s", m.name, i,
 						footing_ends[end]));
-	return settled(r, "every step");
+	return settled(r, m.everywhere);
+}
+
+static struct reading riser_height(const struct survey *s)
+{
+	return read_along(s,
+		(struct along_steps){ rise_of, s->flight->risers, "riser", "every riser" });
+}
+
+static struct reading tread_depth(const struct survey *s)
+{
+	return read_along(s,
+		(struct along_steps){ run_of, s->flight->risers - 1, "step", "every step" });
 }
 
 static struct reading difference_of(const struct survey *s, struct reading r)

@@ -171,15 +171,11 @@ static struct drawing *draw_side(struct arena *a, const struct sheet_context *c,
 
 static struct drawing *draw_cut(struct arena *a, const struct sheet_context *c)
 {
-	const struct flight *f = &c->stair->flights[0];
-	struct view_spec spec = { .from = VIEW_FROM_RIGHT, .cut = true };
-	struct vec3 through = frame_place(f->frame, vec3(0, section_y(a, c), 0));
-
-	spec.at = vec3_dot(through, view_frame(spec.from).w);
 	struct side_view v = { .context = c,
-		.flight = f,
-		.view = view_make(a, c->parts, spec),
+		.flight = &c->stair->flights[0],
+		.view = section_view(a, c, (struct box){ 0 }),
 		.title = "Cut along the middle" };
+
 	return draw_sheet(a, &v);
 }
 

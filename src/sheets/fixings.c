@@ -64,15 +64,6 @@ static const struct part *shown_stringer(const struct sheet_context *c)
 	return NULL;
 }
 
-static struct view section_view(struct arena *a, const struct sheet_context *c, struct box window)
-{
-	struct view_spec spec = { .from = VIEW_FROM_RIGHT, .cut = true, .window = window };
-	struct vec3 through = frame_place(c->stair->flights[0].frame, vec3(0, section_y(a, c), 0));
-
-	spec.at = vec3_dot(through, view_frame(spec.from).w);
-	return view_make(a, c->parts, spec);
-}
-
 static const char *block_words(struct arena *a, const struct sheet_context *c)
 {
 	for (const struct part *p = c->parts; p; p = p->next)

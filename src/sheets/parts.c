@@ -204,7 +204,7 @@ static struct vec3 cut_through(struct arena *a, const struct sheet_context *c)
 	const struct part *wedge = any_wedge(c->parts);
 
 	if (!wedge)
-		return frame_place(c->stair->flights[0].frame, vec3(0, section_y(a, c), 0));
+		return section_point(a, c);
 	return frame_place(wedge->places[0],
 		vec3(wedge->size.length / 2, 0, wedge->size.thickness / 2));
 }

@@ -57,3 +57,16 @@ double section_y(struct arena *a, const struct sheet_context *c)
 		i++;
 	return c->stair->width * shares[i];
 }
+
+struct vec3 section_point(struct arena *a, const struct sheet_context *c)
+{
+	return frame_place(c->stair->flights[0].frame, vec3(0, section_y(a, c), 0));
+}
+
+struct view section_view(struct arena *a, const struct sheet_context *c, struct box window)
+{
+	struct view_spec spec = { .from = VIEW_FROM_RIGHT, .cut = true, .window = window };
+
+	spec.at = vec3_dot(section_point(a, c), view_frame(spec.from).w);
+	return view_make(a, c->parts, spec);
+}

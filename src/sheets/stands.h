@@ -4,6 +4,7 @@
 #ifndef SHEETS_STANDS_H
 #define SHEETS_STANDS_H
 
+#include "draw/view.h"
 #include "pitchboard/sheet.h"
 
 /* One stringer: y of its right-hand and its left-hand face. */
@@ -24,5 +25,11 @@ bool has_section(const struct sheet_context *c);
 
 /* y of the section along the flight: near the middle, through no stringer. */
 double section_y(struct arena *a, const struct sheet_context *c);
+
+/* Where that meets the first riser's face, in the house. */
+struct vec3 section_point(struct arena *a, const struct sheet_context *c);
+
+/* The stair cut there, seen from the right; of all that, what is in the window (none: 0). */
+struct view section_view(struct arena *a, const struct sheet_context *c, struct box window);
 
 #endif
