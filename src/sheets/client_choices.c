@@ -49,13 +49,21 @@ static struct table choices_table(struct arena *a, const struct sheet_context *c
 	return (struct table){ "What is chosen", columns, wide, cells, rows };
 }
 
-static struct table list_table(struct arena *a, const char *title, const char *const *cells, int n,
+/* Two beside each other: a list of many short things is half as high so. */
+enum { ABREAST = 2 };
+
+static struct table list_table(struct arena *a, const char *title, const char *const *items, int n,
 	double letter)
 {
-	struct table_column *column = NEW(a, struct table_column);
+	struct table_column *columns = NEW_N(a, struct table_column, ABREAST);
+	int rows = (n + ABREAST - 1) / ABREAST;
+	const char **cells = NEW_N(a, const char *, ABREAST *rows);
 
-	*column = (struct table_column){ "", ALIGN_LEFT, 26 * letter };
-	return (struct table){ title, column, 1, cells, n };
+	for (int i = 0; i < ABREAST; i++)
+		columns[i] = (struct table_column){ "", ALIGN_LEFT, 26 * letter };
+	for (int i = 0; i < ABREAST * rows; i++)
+		cells[i] = i < n ? items[i] : "";
+	return (struct table){ title, columns, n < ABREAST ? n : ABREAST, cells, rows };
 }
 
 /* What the shop leaves out always, and what it leaves out upstairs. */
@@ -120,7 +128,7 @@ static bool fits(struct arena *a, const struct sheet_context *c, struct client_p
 	struct sheet trial = page_begin(a, c, page);
 	struct table_list rest = draw_tables(&trial, page);
 
-	return rest.n == 0 || (wanted == FITS_CHOICES && rest.tables[0].column_count == 1);
+	return rest.n == 0 || (wanted == FITS_CHOICES && rest.tables[0].column_count <= ABREAST);
 }
 
 struct client_page client_choices_page(struct arena *a, const struct sheet_context *c)
