@@ -170,7 +170,7 @@ static struct built long_skirt(void)
 static bool is_any_too_small(const struct drawing *g)
 {
 	for (; g; g = g->next)
-		if (g->is_too_small)
+		if (g->runs_over)
 			return true;
 	return false;
 }

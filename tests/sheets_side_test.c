@@ -162,7 +162,7 @@ static void every_piece_can_be_read_on_a_small_paper(void **state)
 	int scales = 0;
 	(void)state;
 	for (const struct drawing *g = draw(p, &sheet_pieces); g; g = g->next) {
-		assert_false(g->is_too_small);
+		assert_false(g->runs_over);
 		for (const struct mark *k = g->first; k; k = k->next) {
 			if (k->kind != MARK_TEXT || strncmp(k->text.text, "Scale 1:", 8) != 0)
 				continue;

@@ -125,7 +125,8 @@ struct drawing {
 	struct mark *first, **tail;
 	int mark_count;
 	bool tells_changes; /* in words: no clouds are wanted */
-	bool is_too_small;  /* for what should go on it, at any standard scale */
+	bool runs_over;     /* something on it does not go into its frame at any standard scale */
+	bool is_too_small;  /* not even a bare view does */
 	bool is_crowded;    /* leaders run under balloons that they do not belong to */
 };
 

@@ -45,7 +45,7 @@ static struct vec settle(struct box took, struct box room, enum setting setting)
 
 bool sheet_is_cramped(const struct sheet *s)
 {
-	return s->drawing->is_too_small || s->context->paper->height <= SMALL_PAPER;
+	return s->drawing->runs_over || s->context->paper->height <= SMALL_PAPER;
 }
 
 struct composed sheet_compose(struct sheet *s, struct composition c, struct box room,
@@ -67,8 +67,10 @@ struct composed sheet_compose(struct sheet *s, struct composition c, struct box 
 		if (fits(took, room) || ratio[1] == 0)
 			break;
 	}
-	if (!fits(took, room))
-		sheet->is_too_small = true;
+	if (!fits(took, room)) {
+		sheet->runs_over = true;
+		sheet->is_too_small |= !fits(box_scale(c.model, 1 / *ratio), room);
+	}
 	sheet->is_crowded |= trial.drawing->is_crowded;
 	struct vec by = settle(took, room, setting);
 	drawing_take(sheet, trial.drawing, by);

@@ -359,10 +359,10 @@ static struct drawing *draw_across(struct arena *a, const struct sheet_context *
 	return first;
 }
 
-static bool is_too_small(const struct drawing *list)
+static bool runs_over(const struct drawing *list)
 {
 	for (; list; list = list->next)
-		if (list->is_too_small)
+		if (list->runs_over)
 			return true;
 	return false;
 }
@@ -373,7 +373,7 @@ static struct drawing *draw(struct arena *a, const struct sheet_context *c)
 	int n = all_details(a, c, list), most = MOST_ACROSS;
 	struct drawing *first = draw_across(a, c, list, n, most);
 
-	while (is_too_small(first) && most > 1)
+	while (runs_over(first) && most > 1)
 		first = draw_across(a, c, list, n, --most);
 	return first;
 }

@@ -6,10 +6,11 @@
 #include "draw/place.h"
 #include "sheets/words.h"
 
-#define ROOM_MARGIN 5.0  /* frame to the nearest view or note */
-#define COLUMN 66.0      /* width of a column of notes at 2.5 mm lettering */
-#define LEAST_BESIDE 0.7 /* of a column: narrower than that nothing stands beside the title block  \
-			  */
+#define ROOM_MARGIN 5.0 /* frame to the nearest view or note */
+#define COLUMN 66.0     /* width of a column of notes at 2.5 mm lettering */
+#define LEAST_BESIDE                                                                               \
+	0.7 /* of a column: narrower than that nothing stands beside the title block               \
+	     */
 
 static struct box frame_box(const struct paper *p)
 {
@@ -140,7 +141,7 @@ void sheet_of_notes(struct sheet *s, const struct note *notes, int n)
 		page = set_page(s, h, notes, n);
 	}
 	if (!page.fits)
-		s->drawing->is_too_small = true;
+		s->drawing->runs_over = true;
 	prose_draw(h, page.prose, prose_balance(h, page.prose, s->room, page.width), page.width);
 }
 

@@ -276,7 +276,7 @@ static struct drawing *sheet_of_sides(struct arena *a, const struct sheet_contex
 	*table = guard_balls_table(a, c, balls);
 	struct table_list rest = { table, 1 };
 	struct drawing *first = sheet_showing(a, c, sides, n, &rest), **tail = &first->next;
-	if (first->is_too_small && n > 1) {
+	if (first->runs_over && n > 1) {
 		rest = (struct table_list){ table, 1 };
 		tail = &first;
 		for (int i = 0; i < n; i++, tail = &(*tail)->next)

@@ -185,7 +185,7 @@ static void file_cell(struct filing *f, const struct fitted_cell *c)
 	struct open_sheet *o = sheet_for(f, c->cell.height, c->span);
 
 	if (!cell_goes_in(&c->cell, &c->wish))
-		o->sheet.drawing->is_too_small = true;
+		o->sheet.drawing->runs_over = true;
 	cell_draw_key(&c->cell, &c->wish);
 	put(f, o, &c->cell, c->span);
 }

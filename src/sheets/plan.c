@@ -335,7 +335,7 @@ static struct drawing *draw(struct arena *a, const struct sheet_context *c)
 	if (!sheet_is_cramped(&s))
 		return s.drawing;
 	struct sheet alone = sheet_begin(a, c, "Plan"), notes = sheet_begin(a, c, "Plan, notes");
-	if (draw_view(&alone, &p) * WORTH_NOTES > ratio && !s.drawing->is_too_small)
+	if (draw_view(&alone, &p) * WORTH_NOTES > ratio && !s.drawing->runs_over)
 		return s.drawing;
 	note_sheet(&notes, &p, sheet_of_notes);
 	alone.drawing->next = notes.drawing;

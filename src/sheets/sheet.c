@@ -201,17 +201,26 @@ static bool is_sound(const struct job *job, const char *wanted, const struct she
 	return true;
 }
 
-/* One warning for all sheets that the paper is too small for. */
-static void warn_small(const struct job *job, const struct drawing *sheets, struct diags *d)
+/* One warning for all sheets that run over.  It is the paper's fault only where not even a bare
+ * view goes on it: else what stands round the view wants more room than it got. */
+static void warn_over(const struct job *job, const struct drawing *sheets, struct diags *d)
 {
-	for (const struct drawing *g = sheets; g; g = g->next) {
-		if (!g->is_too_small)
-			continue;
-		diag_warning(d, node_pos(job->sheets.src, "paper"), "choose a larger one",
-			"paper \"%s\" is too small for this stair: sheet %s runs over its frame",
-			job->sheets.paper, g->id);
+	const struct drawing *over = NULL;
+
+	for (const struct drawing *g = sheets; g; g = g->next)
+		if (g->runs_over && (!over || (g->is_too_small && !over->is_too_small)))
+			over = g;
+	if (!over)
 		return;
-	}
+	struct pos at = node_pos(job->sheets.src, "paper");
+	if (over->is_too_small)
+		diag_warning(d, at, "choose a larger one",
+			"paper \"%s\" is too small for this stair: sheet %s runs over its frame",
+			job->sheets.paper, over->id);
+	else
+		diag_warning(d, at, "a larger paper gives it more room",
+			"sheet %s runs over its frame on paper \"%s\"", over->id,
+			job->sheets.paper);
 }
 
 static void warn_stamp(const struct sheet_context *c, struct diags *d)
@@ -282,7 +291,7 @@ const struct drawing *sheets_draw(struct arena *a, const struct stair *s, const 
 		.blanks = blanks_make(a, s, parts) };
 	c.cutting = cutting_make(a, s, c.blanks, d);
 	struct drawing *first = draw_set(a, &c, issue_stem(a, job, issue.set));
-	warn_small(job, first, d);
+	warn_over(job, first, d);
 	warn_stamp(&c, d);
 	warn_unsigned(a, &c, d);
 	if (set->templates)

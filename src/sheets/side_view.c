@@ -218,7 +218,7 @@ static bool fits_beside(const struct sheet *s, const struct side_view *v, struct
 		box_width(beside.room) <= 0)
 		return false;
 	double ratio = sheet_compose(&beside, composition(v), beside.room, SET_CENTRED).ratio;
-	return ratio <= whole && !beside.drawing->is_too_small;
+	return ratio <= whole && !beside.drawing->runs_over;
 }
 
 static double draw_view(struct sheet *s, const struct side_view *v)
@@ -254,7 +254,7 @@ static struct layout weigh(struct drawing *first, double ratio)
 	double cost = ratio;
 
 	for (const struct drawing *g = first; g; g = g->next) {
-		cost *= g->is_too_small ? INFINITY : WORTH_A_SHEET;
+		cost *= g->runs_over ? INFINITY : WORTH_A_SHEET;
 		cost *= g->is_crowded ? WORTH_NO_CROWD : 1;
 	}
 	return (struct layout){ first, cost };

@@ -39,8 +39,11 @@ const char *sheets_fault(struct arena *a, const struct stair *s, const struct pa
 	const char *report = "";
 	if (!g)
 		return arena_printf(a, "not drawn: %s", d->first ? d->first->text : "no reason");
-	for (; g; g = g->next)
+	for (; g; g = g->next) {
+		if (g->runs_over)
+			return arena_printf(a, "%s %s: runs over its frame", g->id, g->title);
 		if (drawing_faults(a, g, shop->measure, &report))
 			return arena_printf(a, "%s %s: %s", g->id, g->title, report);
+	}
 	return NULL;
 }
