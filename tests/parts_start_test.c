@@ -12,10 +12,10 @@
 #include "near.h"
 
 /* A tread is 275 deep, its return runs on by 25: a half round of 150. */
-#define JOB(sides, stringers, start)                                                               \
+#define STAIR(floors, sides, stringers, start)                                                     \
 	"pitchboard: 1\n"                                                                          \
 	"job: {name: Test, units: millimetres}\n"                                                  \
-	"floors: {total_rise: 1800, upper_finish: 20}\n"                                           \
+	"floors: {total_rise: 1800, upper_finish: 20" floors "}\n"                                 \
 	"stair: {width: 900, " sides ", segments: [{risers: 10, run: 250}]}\n"                     \
 	"stringers: {open: " stringers "}\n"                                                       \
 	"risers: {thickness: 18}\n"                                                                \
@@ -24,7 +24,12 @@
 	"treads: {thickness: 30, nosing: 25, nosing_radius: 10, side_overhang: 32, return_past: "  \
 	"25, scribe: 3, starting_step: " start "}\n"
 
+#define JOB(sides, stringers, start) STAIR("", sides, stringers, start)
+
 #define RIGHT "left: wall, right: open"
+
+/* Over the structure lies a finish of 30, laid before the stair or after it. */
+#define ON(floor) STAIR(", lower_finish: 30", RIGHT, "mitred, foot: " floor, "right")
 
 static void without_more_its_end_is_a_half_round(void **state)
 {
@@ -79,6 +84,69 @@ static void the_block_stands_back_by_the_nosing_all_round(void **state)
 	assert_near(e.high.y, 0, 1e-9); /* against the stringer's outer face */
 	assert_near(e.low.z, 0, 1e-9);
 	assert_near(e.high.z, 180 - 30, 1e-9);
+	arena_free(b.arena);
+}
+
+static void it_stands_on_the_structure_as_the_stringers_do(void **state)
+{
+	struct built b = built_from(ON("structural_floor"));
+	(void)state;
+	struct extent block = built_extent(built_part(&b, "riser block", 0), 0);
+	struct extent riser = built_extent(built_part(&b, "riser", 0), 0);
+	assert_near(block.low.z, -30, 1e-9);
+	assert_near(riser.low.z, -30, 1e-9);
+	assert_near(block.high.z, 180 - 30, 1e-9);
+	assert_near(riser.high.z, 180 - 30, 1e-9);
+	arena_free(b.arena);
+}
+
+static void it_stands_on_a_finish_that_is_laid_first(void **state)
+{
+	struct built b = built_from(ON("finished_floor"));
+	(void)state;
+	assert_near(built_extent(built_part(&b, "riser block", 0), 0).low.z, 0, 1e-9);
+	assert_near(built_extent(built_part(&b, "riser", 0), 0).low.z, 0, 1e-9);
+	arena_free(b.arena);
+}
+
+static double bolt_length(const struct built *b)
+{
+	const struct part *newel = built_part(b, "newel", 0);
+	for (const struct bore *h = newel->bores; h; h = h->next)
+		if (strstr(h->text, "riser block"))
+			return h->fixing_length;
+	return 0;
+}
+
+static void the_bolt_of_its_newel_goes_down_to_the_structure(void **state)
+{
+	struct built b = built_from(ON("structural_floor"));
+	struct built bare = built_from(JOB(RIGHT, "mitred", "right"));
+	(void)state;
+	assert_near(bolt_length(&b) - bolt_length(&bare), 30, 1e-9);
+	arena_free(b.arena);
+	arena_free(bare.arena);
+}
+
+static bool has_corner(const struct part *p, double x, double y)
+{
+	for (const struct solid *s = p->solids; s; s = s->next)
+		for (int i = 0; i < s->n; i++)
+			if (fabs(s->a[i].x - x) < 1e-9 && fabs(s->a[i].y - y) < 1e-9)
+				return true;
+	return false;
+}
+
+/* The block is a half round: its back is at 250, its end 125 out, half-way. */
+static void the_finish_goes_round_it_and_on_behind_it(void **state)
+{
+	struct built b = built_from(ON("structural_floor"));
+	const struct part *finish = built_part(&b, "lower floor finish", 0);
+	(void)state;
+	assert_true(has_corner(finish, 250, 0));
+	assert_true(has_corner(finish, 0, 0));
+	assert_true(has_corner(finish, 125, -125));
+	assert_true(built_extent(finish, 0).high.x > 2250);
 	arena_free(b.arena);
 }
 
@@ -206,6 +274,10 @@ int main(void)
 		cmocka_unit_test(it_reaches_out_as_far_as_the_job_says),
 		cmocka_unit_test(its_outline_keeps_the_true_rounds),
 		cmocka_unit_test(the_block_stands_back_by_the_nosing_all_round),
+		cmocka_unit_test(it_stands_on_the_structure_as_the_stringers_do),
+		cmocka_unit_test(it_stands_on_a_finish_that_is_laid_first),
+		cmocka_unit_test(the_bolt_of_its_newel_goes_down_to_the_structure),
+		cmocka_unit_test(the_finish_goes_round_it_and_on_behind_it),
 		cmocka_unit_test(the_bent_face_is_as_long_as_the_curve),
 		cmocka_unit_test(the_first_riser_goes_past_the_stringer_square),
 		cmocka_unit_test(the_newel_stands_on_it_over_the_middle_of_its_end),

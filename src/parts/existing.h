@@ -13,7 +13,7 @@ struct work {
 
 /* What is shown of it. */
 #define BEYOND 600.0 /* in front of the stair and behind it */
-#define BESIDE 300.0 /* and past an open side */
+#define BESIDE 300.0 /* and past an open side, at least */
 #define WALL 115.0   /* a partition of 90 mm studs, boarded (common practice) */
 
 /* A strip across the floor that the floor's edge keeps clear of. */
@@ -38,6 +38,9 @@ struct solid *layer_rest(struct arena *a, const struct layer *l, double from, st
 
 /* As wide as the stair, past the sides that are open at this step. */
 struct layer layer_of(const struct rod *r, int step, double far, double edge);
+
+/* How far past an open side it is shown: past a starting step as well. */
+double existing_beside(const struct side *side);
 
 /* How far back it is shown. */
 double existing_back(const struct rod *r);

@@ -84,10 +84,15 @@ void existing_box_add(struct pieces *list, const struct rod *r, struct work work
 		from.z, to.z);
 }
 
+double existing_beside(const struct side *side)
+{
+	return fmax(BESIDE, side->start + BESIDE / 4);
+}
+
 /* How far a floor reaches past the limit of a side at a step. */
 static double beside(const struct side *side, int step)
 {
-	return side_open_at(side, step) ? BESIDE : 0;
+	return side_open_at(side, step) ? existing_beside(side) : 0;
 }
 
 struct layer layer_of(const struct rod *r, int step, double far, double edge)

@@ -1,8 +1,9 @@
 #include "parts/existing.h"
+#include "parts/start.h"
 
 /*
  * The lower floor: structure all through, and the finish on it, which is laid
- * last: it stops at what stands on the structure, stair and newels.
+ * last: it stops at what stands on the structure, stair, riser block and newels.
  *
  *      finish ____      ___________ beside the stair
  *             ____|newel|__________
@@ -17,7 +18,7 @@ static const struct work lower_finish = { EXISTING_LOWER_FLOOR, "lower floor fin
 /* Structure is shown past a side that is open anywhere, and under a wall. */
 static double slab_edge(const struct side *side)
 {
-	return side->is_open ? BESIDE : WALL;
+	return side->is_open ? existing_beside(side) : WALL;
 }
 
 /* The back of the newels that go down through the lower floor's layer at this level; as far as it
@@ -57,6 +58,10 @@ static struct solid *lower_layer(struct arena *a, struct layer front, struct vec
 	front.edge = back;
 	add_foot_newel_notches(&front);
 	struct solid *s = solid_prism(a, profile_of(a, layer_outline(a, &front)), z.x, z.y);
+	if (gap.y <=
+		gap.x) /* nothing stands in it: in one, or a section that runs there is blank */
+		return solid_add(s,
+			solid_box(a, vec3(back, front.y0, z.x), vec3(end, front.y1, z.y)));
 	double from[2] = { front.y0, gap.y }, to[2] = { gap.x, front.y1 };
 	for (int i = 0; i < 2; i++)
 		if (to[i] > from[i] + NEAR_ENOUGH)
@@ -67,8 +72,63 @@ static struct solid *lower_layer(struct arena *a, struct layer front, struct vec
 	return layer_rest(a, &stair, back, z, s);
 }
 
-/* The finish is laid last: it stops at what stands on the structure, stair and newels, and goes on
- * beside the stair. */
+/* Along the riser block from one end to the other, seen from the floor that comes against it. */
+static void strike_block(struct arena *a, struct path *p, const struct rod *r,
+	const struct side *side)
+{
+	struct outline o = start_block_outline(a, r, side);
+	for (int i = o.n - 1; i >= 0; i--) {
+		struct vec at = o.corners[i].at;
+		path_arc_to(p, at.y - r->nosing, r->width - at.x, -o.corners[i].bulge);
+	}
+}
+
+/* A layer that goes round the riser blocks of a starting step and on behind them; between the
+ * stair's sides it ends as it does without. */
+static struct outline outline_round_blocks(struct arena *a, const struct layer *l)
+{
+	const struct rod *r = l->rod;
+	bool right = side_starts(&r->sides[HAND_RIGHT]), left = side_starts(&r->sides[HAND_LEFT]);
+	double back = existing_back(r);
+	struct layer between = *l;
+	between.y0 = right ? 0 : l->y0;
+	between.y1 = left ? r->width : l->y1;
+	struct outline o = layer_outline(a, &between); /* its edge from the third corner on */
+	struct path p = path_begin(a, o.n + 24);
+	path_to(&p, l->far, l->y1);
+	path_to(&p, l->far, l->y0);
+	if (right) {
+		path_to(&p, back, l->y0);
+		path_to(&p, back, 0);
+		strike_block(a, &p, r, &r->sides[HAND_RIGHT]);
+	}
+	for (int i = 2; i < o.n; i++)
+		path_to(&p, o.corners[i].at.x, o.corners[i].at.y);
+	if (left) {
+		strike_block(a, &p, r, &r->sides[HAND_LEFT]);
+		path_to(&p, back, r->width);
+		path_to(&p, back, l->y1);
+	}
+	return path_close(p);
+}
+
+/* Up to what stands on the structure. */
+static const struct solid *finish_against(struct arena *a, struct layer l)
+{
+	const struct rod *r = l.rod;
+	double structure = r->stair->lower_structural;
+	layer_notch(&l, 0, r->width, 0);
+	for (int i = 0; i < 2; i++)
+		if (r->sides[i].kind == STRINGER_HOUSED)
+			layer_notch(&l, rod_y(r, &r->sides[i], r->sides[i].outer),
+				rod_y(r, &r->sides[i], r->sides[i].inner),
+				-r->nosing - HOUSED_FRONT);
+	if (rod_has_start(r)) /* no newel stands on the floor beside it */
+		return solid_prism(a, profile_of(a, outline_round_blocks(a, &l)), structure, 0);
+	return lower_layer(a, l, vec(0, r->width), vec(structure, 0));
+}
+
+/* The finish is laid last, and goes on beside the stair. */
 static void lower_finish_add(struct pieces *list, const struct rod *r)
 {
 	struct arena *a = list->arena;
@@ -76,17 +136,9 @@ static void lower_finish_add(struct pieces *list, const struct rod *r)
 	struct layer l = layer_of(r, 1, -BEYOND, existing_back(r));
 	struct part *p =
 		existing_slab_add(list, r, lower_finish, layer_outline(a, &l), structure, 0);
-	if (r->foot > structure + NEAR_ENOUGH) {
-		p->solids = lower_layer(a, l, vec(middle, middle), vec(structure, 0));
-		return;
-	}
-	layer_notch(&l, 0, r->width, 0);
-	for (int i = 0; i < 2; i++)
-		if (r->sides[i].kind == STRINGER_HOUSED)
-			layer_notch(&l, rod_y(r, &r->sides[i], r->sides[i].outer),
-				rod_y(r, &r->sides[i], r->sides[i].inner),
-				-r->nosing - HOUSED_FRONT);
-	p->solids = lower_layer(a, l, vec(0, r->width), vec(structure, 0));
+	bool is_under = r->foot > structure + NEAR_ENOUGH;
+	p->solids = is_under ? lower_layer(a, l, vec(middle, middle), vec(structure, 0))
+			     : finish_against(a, l);
 }
 
 /* As deep as newels are let into it, it goes round them. */

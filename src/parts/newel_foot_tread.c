@@ -110,8 +110,8 @@ static bool block_bolt_add(struct pieces *list, const struct post *p)
 	if (!is_on_start(p) || half < LEAST_HALF)
 		return false;
 	struct bore b = { .text = "newel bolt, up through riser block and tread" };
-	b.mate = bore_round(FOOT_BOLT, r->rise);
-	b.fixing_length = BOLT_IN_NEWEL + r->rise;
+	b.mate = bore_round(FOOT_BOLT, r->tread + rod_first_riser(r));
+	b.fixing_length = BOLT_IN_NEWEL + b.mate.depth;
 	foot_bolt_add(list, p, vec(p->section / 2, post_across(p, -half)), b);
 	return true;
 }

@@ -153,7 +153,7 @@ static void riser_add(struct pieces *list, const struct rod *r, int step)
 	struct riser_end left = riser_end(r, &r->sides[HAND_LEFT], step);
 	struct riser_end right = riser_end(r, &r->sides[HAND_RIGHT], step);
 	double bottom = step > 1 ? (step - 1) * r->rise - r->tread : r->foot;
-	double height = step > 1 ? r->rise : r->rise - r->tread - r->foot;
+	double height = step > 1 ? r->rise : rod_first_riser(r);
 	double x0 = rod_along(r, &r->sides[HAND_LEFT], left.in);
 	double length = rod_along(r, &r->sides[HAND_RIGHT], right.in) - x0;
 	double back = (step - 1) * r->run + r->riser;

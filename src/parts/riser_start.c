@@ -2,7 +2,7 @@
 
 /*
  * The block at the rounded end of a starting step: the first riser goes on
- * round it, bent.
+ * round it, bent, so both stand on what the stringers stand on.
  *
  *     riser 1, straight       .-'''-.
  *     _______________________/       \  bent face
@@ -56,9 +56,9 @@ void start_block_add(struct pieces *list, const struct rod *r, const struct side
 	struct arena *a = list->arena;
 	struct outline o = start_block_outline(a, r, side);
 	struct box at = outline_extent(o);
-	double height = r->rise - r->tread;
+	double height = rod_first_riser(r);
 	struct part *p = piece_add(list, "riser block", r->job->material.risers,
-		rod_flat(r, at.x0, at.y0 - r->nosing, 0));
+		rod_flat(r, at.x0, at.y0 - r->nosing, r->foot));
 	p->outline = outline_moved(a, o, -at.x0, -at.y0);
 	p->size = (struct part_size){ at.x1 - at.x0, at.y1 - at.y0, height };
 	/* layers no thicker than the risers, all alike */

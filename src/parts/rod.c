@@ -64,6 +64,11 @@ double rod_housed_edge_z(const struct rod *r, double x)
 	return rod_nosing_z(r, x) + r->job->stringers.margin / r->cosine;
 }
 
+double rod_first_riser(const struct rod *r)
+{
+	return r->rise - r->tread - r->foot;
+}
+
 double rod_landing_rabbet(const struct rod *r)
 {
 	double finish = r->job->floors.upper_finish;

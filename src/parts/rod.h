@@ -72,7 +72,8 @@ struct rod {
 	double rise, run;
 	double tread, nosing, riser; /* thickness, projection, thickness (0 when open) */
 	double top;                  /* level of the upper finished floor */
-	double foot;                 /* level the stringers stand on */
+	double foot;                 /* level that stringers, first riser, riser block and newels
+					stand on; a finish laid after them stops against them */
 	double header_x;             /* face that the head of the stair comes against */
 	double pitch, slope, cosine; /* of the nosing line: angle, tangent, cosine */
 	double width;
@@ -122,6 +123,10 @@ double rod_nosing_z(const struct rod *r, double x);
 
 /* Level of the top edge of a housed stringer plumb over x. */
 double rod_housed_edge_z(const struct rod *r, double x);
+
+/* From what the stringers stand on up to the first tread: of the first riser, of the block that it
+ * goes round, and of the first cut. */
+double rod_first_riser(const struct rod *r);
 
 /* Thickness of the landing nosing where it lies on the upper floor. */
 double rod_landing_rabbet(const struct rod *r);

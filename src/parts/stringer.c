@@ -120,7 +120,7 @@ static struct stringer *particulars(struct arena *a, const struct stand *at, dou
 	g->foot_level = r->foot;
 	g->head_under_structure =
 		r->stair->upper_structural - r->flight->steps[r->steps - 1].level + r->tread;
-	g->first_rise_cut = r->rise - r->tread - r->foot;
+	g->first_rise_cut = rod_first_riser(r);
 	g->first_rise_finished = r->foot + g->first_rise_cut + r->tread;
 	double last_tread = r->flight->steps[r->steps - 1].level;
 	double before = r->steps > 1 ? r->flight->steps[r->steps - 2].level : 0;

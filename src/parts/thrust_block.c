@@ -27,7 +27,7 @@ static bool goes_under(struct arena *a, const struct rod *r, struct diags *d)
 {
 	const struct job_stringers *all = &r->job->stringers;
 	struct lettering l = job_lettering(r->job);
-	double room = r->rise - r->tread - r->foot - 1;
+	double room = rod_first_riser(r) - 1;
 	if (all->block_thickness <= room)
 		return true;
 	diag_error(d, rod_pos(r, all->src, "thrust_block"), NULL,

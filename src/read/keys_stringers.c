@@ -127,7 +127,10 @@ static const struct field stringers[] = {
 		.help = "wood left under the notches, square to the pitch" },
 	{ FIELD_CHOICE, "foot", LANDS(job_stringers, foot), .choices = feet,
 		.usual = "structural_floor", .label = "stringers stand on the",
-		.shown = SHOWN_STRINGER, .help = "what the stringers stand on" },
+		.shown = SHOWN_STRINGER,
+		.help = "what stringers, first riser, riser block and newels at the foot stand on; "
+			"a finish "
+			"over it is laid after them" },
 	{ FIELD_CHOICE, "head", LANDS(job_stringers, head), .choices = heads,
 		.usual = "below_floor", .label = "last tread", .shown = SHOWN_STRINGER,
 		.help = "last tread one rise below the upper floor, or flush with it" },

@@ -73,6 +73,22 @@ static void note_sheet(struct sheet *s, const struct stringer_subject *t)
 	sheet_notes(s, notes, sizeof(notes) / sizeof(*notes));
 }
 
+/* Which is laid first, the lower finish or the stair. */
+static const char *laid_words(const struct job *job)
+{
+	if (job->floors.lower_finish <= 0)
+		return "the stringer is cut for the floor it stands on";
+	switch (job->stringers.foot) {
+	case FOOT_STRUCTURAL:
+		return "stringers, first riser and what it goes round stand on the structure; the "
+		       "lower finish is laid after them, up to their faces";
+	case FOOT_FINISHED:
+		return "stringers, first riser and what it goes round stand on the lower finish, "
+		       "which is laid before them";
+	}
+	return "";
+}
+
 /* The rises on the floors as they are built up, and what of it the stringer gets. */
 static const char *floor_words(struct arena *a, const struct stair *s)
 {
@@ -83,9 +99,9 @@ static const char *floor_words(struct arena *a, const struct stair *s)
 	if (f->lower_finish <= 0 && f->upper_finish <= 0)
 		return arena_printf(a, "%s; no finish is given over the structural floors.", rises);
 	return arena_printf(a,
-		"Lower finish %s, upper finish %s over the structural floors. %s; the stringer is "
-		"cut for the floor it stands on.",
-		length_words(a, s, f->lower_finish), length_words(a, s, f->upper_finish), rises);
+		"Lower finish %s, upper finish %s over the structural floors. %s; %s.",
+		length_words(a, s, f->lower_finish), length_words(a, s, f->upper_finish), rises,
+		laid_words(s->job));
 }
 
 static void note_ends(struct sheet *s, const struct stringer_subject *t)

@@ -250,6 +250,34 @@ static const char *treads_bear(struct arena *a, const struct stair *s, const str
 	return NULL;
 }
 
+static double lowest(const struct part *p)
+{
+	double z = INFINITY;
+	for (int i = 0; i < p->count; i++)
+		z = fmin(z, extent_of(p, i).low.z);
+	return z;
+}
+
+/* Stringers, first riser and the blocks at the foot: on the structure, or on a finish that was laid
+ * before them. */
+static const char *foot_stands(struct arena *a, const struct stair *s, const struct part *parts)
+{
+	bool bare = s->job->stringers.foot == FOOT_STRUCTURAL;
+	double floor = bare ? -s->job->floors.lower_finish : 0, riser = INFINITY;
+	for (const struct part *p = parts; p; p = p->next) {
+		bool stands =
+			p->stringer || is_named(p, "riser block") || is_named(p, "thrust block");
+		if (stands && fabs(lowest(p) - floor) > 1e-6)
+			return arena_printf(a, "%s stands at %.6f, not %.6f", p->name, lowest(p),
+				floor);
+		if (is_named(p, "riser"))
+			riser = fmin(riser, lowest(p));
+	}
+	if (isfinite(riser) && fabs(riser - floor) > 1e-6)
+		return arena_printf(a, "the first riser stands at %.6f, not %.6f", riser, floor);
+	return NULL;
+}
+
 /* How far the fourth corner of a side is out of the plane of the other three. */
 static double twist(const struct solid *s, int i)
 {
@@ -278,6 +306,7 @@ const struct invariant invariants[] = {
 	{ "every stringer lies inside its plank and keeps its throat", planks_hold },
 	{ "no two parts overlap by more than 0.01 mm", nothing_overlaps },
 	{ "every tread bears on at least two stringers", treads_bear },
+	{ "stringers, first riser and blocks stand on the same floor", foot_stands },
 	{ "the sides of all solids are flat", sides_flat },
 	{ "every joint has two halves that meet", joints_meet },
 	{ "no loose tenon of a tread is near another hole", tenons_clear },
