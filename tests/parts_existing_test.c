@@ -58,6 +58,9 @@ static void without_a_finish_the_nosing_is_let_into_the_structure(void **state)
 	assert_near(floor.high.z, b.stair->upper_structural, 1e-9);
 	assert_string_equal(built_part(&b, "landing nosing", 0)->note,
 		"let into the floor, flush: 30 mm deep, 90 mm back from the header" SEEN);
+	assert_string_equal(built_part(&b, "header", 0)->note,
+		"The header lies 30 mm lower than the floor, or is cut down by as much, and the "
+		"subfloor ends 90 mm behind its face: the landing nosing is let in there, flush.");
 	arena_free(b.arena);
 }
 

@@ -81,6 +81,27 @@ static void a_newel_may_be_let_into_the_floor_which_goes_round_it(void **state)
 	arena_free(b.arena);
 }
 
+/* A section through the middle carriage, 450 from either side, cuts the floor through. */
+static void behind_a_newel_let_in_the_floor_has_no_joint_under_the_middle(void **state)
+{
+	struct built b = built_from(
+		JOB(", lower_finish: 20", "open", "open: mitred", ", section: 90, let_in: 50"));
+	const struct part *floor = built_part(&b, "lower floor", 0);
+	bool through = false;
+	(void)state;
+	for (const struct solid *s = floor->solids; s; s = s->next) {
+		struct part one = *floor;
+		struct solid alone = *s;
+		alone.next = NULL;
+		one.solids = &alone;
+		struct extent e = built_extent(&one, 0);
+		through |= e.low.y < 449 && e.high.y > 451 && e.low.x < 500 && e.high.x > 500 &&
+			e.low.z < -50 && e.high.z > -30;
+	}
+	assert_true(through);
+	arena_free(b.arena);
+}
+
 static void a_glued_newel_is_of_as_many_plies_as_its_stock_asks(void **state)
 {
 	struct built b =
@@ -304,6 +325,7 @@ int main(void)
 		cmocka_unit_test(a_bottom_newel_stands_on_what_the_stringers_stand_on),
 		cmocka_unit_test(the_finish_is_laid_round_a_newel_and_leaves_no_void),
 		cmocka_unit_test(a_newel_may_be_let_into_the_floor_which_goes_round_it),
+		cmocka_unit_test(behind_a_newel_let_in_the_floor_has_no_joint_under_the_middle),
 		cmocka_unit_test(a_glued_newel_is_of_as_many_plies_as_its_stock_asks),
 		cmocka_unit_test(a_panelled_newel_has_a_core_and_two_strips_to_a_corner),
 		cmocka_unit_test(spacer_blocks_are_as_long_as_the_panels_are_high),

@@ -10,6 +10,7 @@
 
 #include "built.h"
 #include "near.h"
+#include "parts/solid.h"
 
 /* A tread is 275 deep, its return runs on by 25: a half round of 150. */
 #define STAIR(floors, sides, stringers, start)                                                     \
@@ -128,13 +129,9 @@ static void the_bolt_of_its_newel_goes_down_to_the_structure(void **state)
 	arena_free(bare.arena);
 }
 
-static bool has_corner(const struct part *p, double x, double y)
+static bool is_laid_at(const struct part *finish, double x, double y)
 {
-	for (const struct solid *s = p->solids; s; s = s->next)
-		for (int i = 0; i < s->n; i++)
-			if (fabs(s->a[i].x - x) < 1e-9 && fabs(s->a[i].y - y) < 1e-9)
-				return true;
-	return false;
+	return solids_contain(finish->solids, vec3(x, y, -10));
 }
 
 /* The block is a half round: its back is at 250, its end 125 out, half-way. */
@@ -143,10 +140,15 @@ static void the_finish_goes_round_it_and_on_behind_it(void **state)
 	struct built b = built_from(ON("structural_floor"));
 	const struct part *finish = built_part(&b, "lower floor finish", 0);
 	(void)state;
-	assert_true(has_corner(finish, 250, 0));
-	assert_true(has_corner(finish, 0, 0));
-	assert_true(has_corner(finish, 125, -125));
-	assert_true(built_extent(finish, 0).high.x > 2250);
+	assert_true(is_laid_at(finish, -1, -1)); /* in front of it */
+	assert_false(is_laid_at(finish, 1, -1));
+	assert_false(is_laid_at(finish, 125, -124));
+	assert_true(is_laid_at(finish, 125, -126));
+	assert_true(is_laid_at(finish, 2, -123)); /* beside its round */
+	assert_false(is_laid_at(finish, 249, -1));
+	assert_true(is_laid_at(finish, 251, -1)); /* behind it, beside the stair */
+	assert_false(is_laid_at(finish, 251, 1));
+	assert_near(built_extent(finish, 0).high.x, b.stair->flights[0].header_x + 600, 1e-9);
 	arena_free(b.arena);
 }
 

@@ -341,17 +341,33 @@ static void the_throat_is_measured_under_the_middle_of_the_deepest_corners(void 
 	arena_free(b.arena);
 }
 
+#define UP_TO(upper)                                                                               \
+	"pitchboard: 1\njob: {name: Test, units: millimetres}\n"                                   \
+	"floors: {total_rise: 1800, upper_finish: " upper "}\n"                                    \
+	"stair: {width: 900, segments: [{risers: 10, run: 250}]}\n"                                \
+	"treads: {thickness: 30}\n"
+
 /* One rise of 180 and a tread of 30, less the finish of 20. */
 static void the_head_is_set_out_from_the_upper_structural_floor(void **state)
 {
-	struct built b = built_from("pitchboard: 1\njob: {name: Test, units: millimetres}\n"
-				    "floors: {total_rise: 1800, upper_finish: 20}\n"
-				    "stair: {width: 900, segments: [{risers: 10, run: 250}]}\n"
-				    "treads: {thickness: 30}\n");
+	struct built b = built_from(UP_TO("20"));
 	(void)state;
 	assert_near(built_part(&b, "sawtooth stringer", 0)->stringer->head_under_structure,
 		180 + 30 - 20, 1e-9);
 	arena_free(b.arena);
+}
+
+/* The landing nosing, as thick as a tread, is let into the floor. */
+static void without_a_finish_the_header_is_lower_by_the_landing_nosing(void **state)
+{
+	struct built bare = built_from(UP_TO("0")), laid = built_from(UP_TO("20"));
+	(void)state;
+	const struct stringer *g = built_part(&bare, "sawtooth stringer", 0)->stringer;
+	assert_near(g->head_under_structure, 180 + 30, 1e-9);
+	assert_near(g->header_low, 30, 1e-9);
+	assert_near(built_part(&laid, "sawtooth stringer", 0)->stringer->header_low, 0, 1e-9);
+	arena_free(bare.arena);
+	arena_free(laid.arena);
 }
 
 int main(void)
@@ -362,6 +378,7 @@ int main(void)
 		cmocka_unit_test(without_risers_nothing_is_wedged),
 		cmocka_unit_test(the_throat_is_measured_under_the_middle_of_the_deepest_corners),
 		cmocka_unit_test(the_head_is_set_out_from_the_upper_structural_floor),
+		cmocka_unit_test(without_a_finish_the_header_is_lower_by_the_landing_nosing),
 		cmocka_unit_test(dropping_the_stringer_makes_all_rises_equal),
 		cmocka_unit_test(a_stringer_on_the_structural_floor_is_cut_higher_by_the_finish),
 		cmocka_unit_test(a_two_by_twelve_keeps_its_throat),

@@ -51,6 +51,7 @@ struct stringer {
 	double foot_level;                /* of the level foot cut, in the house */
 	double head_under_structure; /* top of the upper structural floor down to the underside of
 					the last tread, where its level cut meets the header */
+	double header_low;           /* so much of it is above the header, for the landing nosing */
 	double first_rise_cut;       /* level foot cut to first tread cut */
 	double first_rise_finished;  /* and the rises that come out on the finished floors */
 	double last_rise_finished;

@@ -100,8 +100,8 @@ static struct solid *half(struct arena *a, struct outline plan, double z0, doubl
 }
 
 /* Structure of the upper floor between two x, with the notches of newels let into it. */
-static void structure_add(struct pieces *list, const struct rod *r, struct work work, struct vec x,
-	double top)
+static struct part *structure_add(struct pieces *list, const struct rod *r, struct work work,
+	struct vec x, double top)
 {
 	struct arena *a = list->arena;
 	double under = r->top - existing_floor_depth(r), let_in = r->top - r->tread;
@@ -109,10 +109,11 @@ static void structure_add(struct pieces *list, const struct rod *r, struct work 
 	struct outline whole = layer_outline(a, &l);
 	struct part *p = existing_slab_add(list, r, work, whole, under, top);
 	if (top <= let_in + NEAR_ENOUGH || newel_reach(r) <= x.x + NEAR_ENOUGH)
-		return;
+		return p;
 	add_newel_notches(&l);
 	p->solids = solid_add(half(a, whole, under, let_in, SOFT_A),
 		half(a, layer_outline(a, &l), let_in, top, SOFT_B));
+	return p;
 }
 
 /* What is laid on the structure: under the nosing piece, where that is thinner, and behind it. */
@@ -130,11 +131,28 @@ static void upper_finish_add(struct pieces *list, const struct rod *r)
 	existing_slab_add(list, r, upper_finish, layer_outline(list->arena, &l), bed, r->top);
 }
 
+double existing_header_top(const struct rod *r)
+{
+	return nosing_is_let_in(r) ? r->top - r->tread : r->stair->upper_structural;
+}
+
+static const char *header_note(struct arena *a, const struct rod *r)
+{
+	struct lettering l = job_lettering(r->job);
+	if (!nosing_is_let_in(r))
+		return NULL;
+	return arena_printf(a,
+		"The header lies %s lower than the floor, or is cut down by as much, and the "
+		"subfloor ends %s behind its face: the landing nosing is let in there, flush.",
+		length_say(a, l, r->tread), length_say(a, l, landing_depth(r)));
+}
+
 static void upper_floor_add(struct pieces *list, const struct rod *r)
 {
 	double structure = r->stair->upper_structural, back = header_back(r);
-	double head = nosing_is_let_in(r) ? r->top - r->tread : structure;
-	structure_add(list, r, header, vec(r->header_x, back), head);
+	struct part *p =
+		structure_add(list, r, header, vec(r->header_x, back), existing_header_top(r));
+	p->note = header_note(list->arena, r);
 	structure_add(list, r, upper_floor, vec(back, existing_back(r)), structure);
 	upper_finish_add(list, r);
 }

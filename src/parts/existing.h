@@ -52,6 +52,9 @@ void existing_box_add(struct pieces *list, const struct rod *r, struct work work
 
 void existing_lower_floor_add(struct pieces *list, const struct rod *r);
 
+/* Of the header: lower than the structure where the landing nosing is let into it. */
+double existing_header_top(const struct rod *r);
+
 /* Upper floor, finish to ceiling. */
 double existing_floor_depth(const struct rod *r);
 

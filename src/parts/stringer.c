@@ -1,5 +1,7 @@
 #include "parts/stringer.h"
 
+#include "parts/existing.h"
+
 double plank_offered(const struct rod *r, const struct job_stringer *spec)
 {
 	const struct job_stringers *all = &r->job->stringers;
@@ -120,6 +122,7 @@ static struct stringer *particulars(struct arena *a, const struct stand *at, dou
 	g->foot_level = r->foot;
 	g->head_under_structure =
 		r->stair->upper_structural - r->flight->steps[r->steps - 1].level + r->tread;
+	g->header_low = r->stair->upper_structural - existing_header_top(r);
 	g->first_rise_cut = rod_first_riser(r);
 	g->first_rise_finished = r->foot + g->first_rise_cut + r->tread;
 	double last_tread = r->flight->steps[r->steps - 1].level;

@@ -158,6 +158,7 @@ static struct closeup head_closeup(struct arena *a, const struct sheet_context *
 			  "header."
 			: "The last tread is one rise below the upper floor; stringers come up "
 			  "against the header.");
+	closeup_say(&t, header_words(c->parts));
 	closeup_say(&t,
 		"Hanger, ledger or bolts at the head, and the header itself: by a licensed "
 		"designer where required.");

@@ -111,6 +111,7 @@ static void note_ends(struct sheet *s, const struct stringer_subject *t)
 	const struct note notes[] = {
 		{ "Notes", general_words(a, st) },
 		{ "Floors", floor_words(a, st) },
+		{ NULL, header_words(t->context->parts) },
 	};
 
 	sheet_notes(s, notes, sizeof(notes) / sizeof(*notes));

@@ -154,32 +154,48 @@ static struct box head_window(const struct stringer_subject *t)
 		s->total_rise + BEYOND };
 }
 
-/* Left the rises as they are walked, right what of the last one lies under the upper structural
- * floor: where the stringer's last level cut is set on the header. */
+/* What the header's top stands over the stringer's last level cut, and what the floor does where
+ * that is more: the landing nosing is let in between. */
+static void header_dimensions(struct dims *d, const struct stringer_subject *t, double scale)
+{
+	const struct stair *s = t->context->stair;
+	const struct stringer *w = t->part->stringer;
+	struct arena *a = d->drawing->arena;
+	double floor = s->upper_structural, cut = floor - w->head_under_structure;
+	double header = floor - w->header_low, face = t->flight->header_x * scale;
+	const struct dim_link links[] = {
+		{ cut * scale, header * scale, face, face,
+			arena_printf(a, "%s to header", length_words(a, s, header - cut)) },
+		{ header * scale, floor * scale, face, d->around.x1,
+			length_words(a, s, w->header_low) },
+	};
+	const char *to = s->job->floors.upper_finish > 0 ? "structure" : "floor";
+	const struct dim_link whole[] = { { cut * scale, floor * scale, face, d->around.x1,
+		arena_printf(a, "%s to %s", length_words(a, s, w->head_under_structure), to) } };
+
+	if (w->header_low > NEAR_ENOUGH)
+		dims_chain(d, DIM_RIGHT, links, 2);
+	if (w->head_under_structure > NEAR_ENOUGH)
+		dims_chain(d, DIM_RIGHT, whole, 1);
+}
+
+/* Left the rises as they are walked, right where the stringer's last level cut is set on the
+ * header. */
 static void head_dimensions(struct dims *d, const struct stringer_subject *t, double scale)
 {
 	const struct stair *s = t->context->stair;
 	struct arena *a = d->drawing->arena;
 	double top = s->total_rise, rise = s->unit_rise, run = t->flight->unit_run;
 	double nose = (t->flight->total_run - s->job->treads.nosing) * scale;
-	const struct stringer *w = t->part->stringer;
-	double cut = s->upper_structural - w->head_under_structure;
-	double face = t->flight->header_x * scale;
 	const struct dim_link rises[] = {
 		{ (top - 2 * rise) * scale, (top - rise) * scale, d->around.x0, nose - run * scale,
 			length_words(a, s, rise) },
 		{ (top - rise) * scale, top * scale, nose - run * scale, nose,
 			length_words(a, s, rise) },
 	};
-	const struct dim_link under[] = {
-		{ cut * scale, s->upper_structural * scale, face, d->around.x1,
-			arena_printf(a, "%s to structure",
-				length_words(a, s, w->head_under_structure)) },
-	};
 
 	dims_chain(d, DIM_LEFT, rises, 2);
-	if (w->head_under_structure > NEAR_ENOUGH)
-		dims_chain(d, DIM_RIGHT, under, 1);
+	header_dimensions(d, t, scale);
 }
 
 static struct box compose_head(struct sheet *s, const void *what, double scale)

@@ -69,6 +69,14 @@ const char *rounding_words(struct arena *a, const struct stair *s)
 		off > 0 ? "too high" : "too low");
 }
 
+const char *header_words(const struct part *parts)
+{
+	for (const struct part *p = parts; p; p = p->next)
+		if (p->existing == EXISTING_HEADER && p->note)
+			return p->note;
+	return "";
+}
+
 const char *general_words(struct arena *a, const struct stair *s)
 {
 	(void)a;

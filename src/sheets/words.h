@@ -26,6 +26,9 @@ const char *rounding_words(struct arena *a, const struct stair *s);
 /* Plank 1 1/4" x 13 1/4": thickness and width, never in feet. */
 const char *section_words(struct arena *a, const struct stair *s, double one, double other);
 
+/* How the header and the floor behind it receive the landing nosing; "" when nothing is cut. */
+const char *header_words(const struct part *parts);
+
 /* The notes that stand on every dimensioned sheet. */
 const char *general_words(struct arena *a, const struct stair *s);
 
