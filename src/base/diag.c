@@ -8,7 +8,7 @@ void diags_init(struct diags *d, struct arena *a, const char *file, const char *
 	*d = (struct diags){ .arena = a, .file = file, .source = source };
 }
 
-static int before(struct pos a, struct pos b)
+static bool before(struct pos a, struct pos b)
 {
 	return a.line < b.line || (a.line == b.line && a.col < b.col);
 }
@@ -19,7 +19,8 @@ static bool is_same(const struct diag *a, const struct diag *b)
 		strcmp(a->text, b->text) == 0;
 }
 
-/* What is found once a side, or once a stretch, is told once. */
+/* What is found once a side, or once a stretch, is told once; it counts every time, for a pass asks
+ * by the count whether it found anything itself. */
 static void add(struct diags *d, struct diag diag)
 {
 	struct diag **at = &d->first;
@@ -70,7 +71,7 @@ static const char *find_line(const char *text, int n)
 static void print_indent(const char *line, int col, FILE *to)
 {
 	for (int i = 1; i < col; i++) {
-		int in_line = *line && *line != '\n';
+		bool in_line = *line && *line != '\n';
 		fputc(in_line && *line == '\t' ? '\t' : ' ', to);
 		if (!in_line)
 			continue;
