@@ -1,3 +1,6 @@
+/*
+ * A drawing as text, a mark a line: for goldens, bug reports and `--dump`.
+ */
 #include "pitchboard/drawing.h"
 
 #include "base/text.h"

@@ -1,3 +1,6 @@
+/*
+ * The table of lists, made once for terminal, files and sheets.
+ */
 #include "lists/table.h"
 
 #include <string.h>

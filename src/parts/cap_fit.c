@@ -78,7 +78,7 @@ static double above_rail_needed(const struct post *p)
 struct neighbour {
 	double room;
 	const struct stretch *of;
-	bool at_foot;
+	enum stretch_end end;
 };
 
 static struct neighbour nearest_newel(const struct post *p)
@@ -92,14 +92,16 @@ static struct neighbour nearest_newel(const struct post *p)
 			struct vec3 on = frame_place_back(p->place, frame_place(s->axes, at));
 			double off = fmax(fabs(on.y - half), fabs(on.z - half));
 			if (rail_end_has_newel(ends[i]) && off > 1 && off - p->section < n.room)
-				n = (struct neighbour){ off - p->section, s, i == 0 };
+				n = (struct neighbour){ off - p->section, s,
+					i == 0 ? STRETCH_FOOT : STRETCH_HEAD };
 		}
 	}
 	return n;
 }
 
-static const char *newel_words(struct arena *a, const struct stretch *s, bool at_foot)
+static const char *newel_words(struct arena *a, const struct stretch *s, enum stretch_end end)
 {
+	bool at_foot = end == STRETCH_FOOT;
 	const char *hand = s->side->hand == HAND_LEFT ? "left" : "right";
 	if (s->run)
 		return arena_printf(a, "at the %s of a level run, on the %s",
@@ -126,8 +128,9 @@ static struct demand keeps_off(struct arena *a, const struct post *p)
 		"with an overhang of %s the caps of the newels %s and %s run into each other: "
 		"there is room for %s",
 		letter(a, p, overhang),
-		newel_words(a, p->stretch, p->end.newel_x <= p->stretch->foot.newel_x),
-		newel_words(a, n.of, n.at_foot), letter(a, p, most));
+		newel_words(a, p->stretch,
+			p->end.newel_x <= p->stretch->foot.newel_x ? STRETCH_FOOT : STRETCH_HEAD),
+		newel_words(a, n.of, n.end), letter(a, p, most));
 	return d;
 }
 

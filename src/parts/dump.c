@@ -1,3 +1,6 @@
+/*
+ * Parts as text: for goldens, bug reports and `--dump`.
+ */
 #include "base/text.h"
 #include "pitchboard/rail.h"
 

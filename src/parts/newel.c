@@ -58,8 +58,6 @@ static double covered_level(const struct post *p)
 	return p->end.newel_z;
 }
 
-enum stretch_end { STRETCH_FOOT, STRETCH_HEAD };
-
 static struct post post_of(const struct stretch *s, enum stretch_end end)
 {
 	const struct rod *r = s->rod;

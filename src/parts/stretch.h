@@ -26,6 +26,8 @@ enum stretch_feet {
 	FEET_ON_FLOOR,
 };
 
+enum stretch_end { STRETCH_FOOT, STRETCH_HEAD };
+
 struct stretch {
 	struct stretch *next;
 	const struct rod *rod;

@@ -1,3 +1,6 @@
+/*
+ * The plan of a tread: its ends, its front and what it is cut out for.
+ */
 #include "parts/tread.h"
 
 #include "parts/nosing.h"

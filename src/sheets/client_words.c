@@ -1,3 +1,6 @@
+/*
+ * What the client is told of the stair, its steps, headroom and code, in words.
+ */
 #include <string.h>
 
 #include "base/text.h"

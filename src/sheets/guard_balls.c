@@ -16,12 +16,25 @@
 /* Balls are measured to 0.02 mm: these are two. */
 #define TELLS_APART 0.05
 
-static const struct ball *largest(const struct ball *balls, enum ball_place place, bool on_rake)
+/* Each place counts on the rake and on level runs. */
+#define KINDS (2 * PLACES)
+
+static int kind_of(const struct ball *b)
+{
+	return (int)b->place + (b->on_rake ? 0 : PLACES);
+}
+
+static enum which_side side_of(const struct ball *b)
+{
+	return b->on_left ? ON_THE_LEFT : ON_THE_RIGHT;
+}
+
+static const struct ball *largest(const struct ball *balls, int kind)
 {
 	const struct ball *best = NULL;
 
 	for (; balls; balls = balls->next)
-		if (balls->place == place && balls->on_rake == on_rake &&
+		if (kind_of(balls) == kind &&
 			(!best || balls->diameter > best->diameter + NEAR_ENOUGH))
 			best = balls;
 	return best;
@@ -39,8 +52,8 @@ struct guard_balls guard_balls_find(struct arena *a, const struct sheet_context 
 {
 	struct guard_balls found = { .all = balls_measure(a, c->stair, c->parts) };
 
-	for (int i = 0; i < 2 * PLACES; i++)
-		add_ball(a, &found, largest(found.all, (enum ball_place)(i % PLACES), i < PLACES));
+	for (int kind = 0; kind < KINDS; kind++)
+		add_ball(a, &found, largest(found.all, kind));
 	add_ball(a, &found, ball_between_treads(a, c->stair));
 	return found;
 }
@@ -96,23 +109,21 @@ static const char *where_words(struct arena *a, const struct ball *b)
 	return arena_printf(a, "%s side, %s", side, b->on_rake ? "at the floor" : "upper floor");
 }
 
-static bool is_drawn_side(const struct guard_balls *balls, bool on_left)
+static bool is_drawn_side(const struct guard_balls *balls, enum which_side side)
 {
 	for (int i = 0; i < balls->n; i++)
-		if (ball_is_in_guard(balls->list[i].ball) &&
-			balls->list[i].ball->on_left == on_left)
+		if (ball_is_in_guard(balls->list[i].ball) && side_of(balls->list[i].ball) == side)
 			return true;
 	return false;
 }
 
 /* Is there, of every ball that is drawn, one as large on this side? */
-static bool is_alike(const struct guard_balls *balls, bool on_left)
+static bool is_alike(const struct guard_balls *balls, enum which_side side)
 {
 	for (int i = 0; i < balls->n; i++) {
 		const struct ball *b = balls->list[i].ball, *other = balls->all;
 		while (other &&
-			(other->on_left != on_left || other->place != b->place ||
-				other->on_rake != b->on_rake ||
+			(side_of(other) != side || kind_of(other) != kind_of(b) ||
 				fabs(other->diameter - b->diameter) > TELLS_APART))
 			other = other->next;
 		if (!other && ball_is_in_guard(b))
@@ -125,20 +136,20 @@ const char *guard_balls_other_side(struct arena *a, const struct sheet_context *
 	const struct guard_balls *balls)
 {
 	const struct ball *most = NULL;
-	bool on_left = is_drawn_side(balls, false);
-	const char *side = on_left ? "left" : "right";
+	enum which_side side = is_drawn_side(balls, ON_THE_RIGHT) ? ON_THE_LEFT : ON_THE_RIGHT;
+	const char *name = side == ON_THE_LEFT ? "left" : "right";
 
 	for (const struct ball *b = balls->all; b; b = b->next)
-		if (b->on_left == on_left && (!most || b->diameter > most->diameter))
+		if (side_of(b) == side && (!most || b->diameter > most->diameter))
 			most = b;
-	if (!most || is_drawn_side(balls, on_left))
+	if (!most || is_drawn_side(balls, side))
 		return "";
-	if (is_alike(balls, on_left))
+	if (is_alike(balls, side))
 		return arena_printf(a,
 			"The guard on the %s is the same, the other way round: the same balls pass "
 			"there.",
-			side);
-	return arena_printf(a, "On the %s no larger ball passes: the largest there %s, %s.", side,
+			name);
+	return arena_printf(a, "On the %s no larger ball passes: the largest there %s, %s.", name,
 		inches_words(a, c->stair, most->diameter),
 		ball_place_name(c->stair->job, most->place));
 }

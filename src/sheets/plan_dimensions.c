@@ -1,3 +1,6 @@
+/*
+ * The chains of dimensions round the plan.
+ */
 #include "draw/bounds.h"
 #include "pitchboard/rail.h"
 #include "pitchboard/width.h"

@@ -1,3 +1,6 @@
+/*
+ * The chains of dimensions round a side view.
+ */
 #include "draw/bounds.h"
 #include "sheets/reader.h"
 #include "sheets/side_drafting.h"

@@ -1,3 +1,6 @@
+/*
+ * The solved stair as text, and the layouts it was chosen from.
+ */
 #include "base/text.h"
 #include "pitchboard/stair.h"
 
