@@ -214,8 +214,8 @@ static void a_notch_that_cannot_be_is_refused(void **state)
 		"treads.notches: 500 mm along is too long for the tread: at most 400 mm");
 	refused(NOTCH("{step: 4, at: back, along: 100, across: 200, from: 300}"),
 		"treads.notches: 200 mm across is too deep for the tread: at most 185 mm");
-	refused(NOTCH("{step: 4, at: left, along: 70, across: 100, from: 200}"),
-		"treads.notches: it ends 300 mm off, past the tread's back edge");
+	refused(NOTCH("{step: 4, at: back, along: 700, across: 60, from: 300}"),
+		"treads.notches: it ends 1000 mm off, past the tread's right-hand side");
 	refused(NOTCH("{step: 4, at: back, along: 100, across: 60, from: 10}"),
 		"treads.notches: it comes nearer than 50 mm to the left end of step 4");
 	refused(NOTCH("{step: 4, at: left, along: 30, across: 100}, {step: 4, at: left, along: 20, "

@@ -19,11 +19,11 @@ enum nosing_kind {
 /* Where a tread wraps a wall. */
 enum notch_at { NOTCH_LEFT, NOTCH_RIGHT, NOTCH_BACK };
 
-/* A wall that stands in the way of one tread, as measured on site: the tread is cut out round it
- * with the scribing allowance. */
+/* A wall that stands in the way of a tread, as measured on site: the tread is cut out round it with
+ * the scribing allowance, and so are those behind that it passes. */
 struct job_notch {
 	const struct node *src;
-	int step;
+	int step; /* the lowest that it stands in */
 	enum notch_at at;
 	double along;  /* of the wall, across the stair: at an end, in from that side */
 	double across; /* front to back: at the back, forward from the face of the riser above */

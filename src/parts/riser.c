@@ -19,6 +19,9 @@ struct riser_end {
 static double beside_wall(const struct rod *r, const struct side *side, int step)
 {
 	double end = rod_wall_end(r, side);
+	double passing = notch_beside_riser(r, side, step);
+	if (passing > 0)
+		end = fmax(end, passing + r->job->treads.scribe);
 	if (step > r->steps)
 		return end;
 	struct tread_plan t = tread_plan_make(r, step);

@@ -15,7 +15,8 @@
  *     (___________________|
  */
 
-/* A wall in the step below that reaches back to the bar: as far in as it stands, 0 for none. */
+/* A wall in the step below that reaches back to the bar, or passes it: as far in as it stands, 0
+ * for none. */
 static double wall_before(const struct rod *r, const struct side *side, int step)
 {
 	enum notch_at at = side->hand == HAND_LEFT ? NOTCH_LEFT : NOTCH_RIGHT;
@@ -23,7 +24,9 @@ static double wall_before(const struct rod *r, const struct side *side, int step
 	for (int i = 0; i < r->job->treads.notch_count; i++) {
 		struct notch_wall n = notch_wall_make(r, &r->job->treads.notches[i]);
 		bool goes_by = n.high.x > front && n.high.z > (step - 1) * r->rise;
-		if (n.notch->at == at && n.notch->step == step - 1 && goes_by)
+		bool stands_here = n.passes ? n.low.x < front + r->job->risers.bar_thickness
+					    : n.notch->step == step - 1;
+		if (n.notch->at == at && stands_here && goes_by)
 			far = fmax(far, n.notch->along + r->job->treads.scribe);
 	}
 	return far;

@@ -256,6 +256,22 @@ static void wall_ends_fit(struct arena *a, const struct rod *r, const struct sid
 		side->from, newel ? " for its newel" : "", length_say(a, l, fmax(most, 0)));
 }
 
+/* So far past its carriage a tread may reach to a wall and carry itself (common practice). */
+#define REACHES_ALONE 100.0
+
+static void warn_of_reach(struct arena *a, const struct rod *r, struct diags *d)
+{
+	double gap = r->job->stringers.wall_gap;
+	bool at_wall = false;
+	for (int i = 0; i < 2; i++)
+		at_wall = at_wall || (!r->sides[i].is_open && r->sides[i].kind != STRINGER_HOUSED);
+	if (at_wall && gap > REACHES_ALONE)
+		diag_warning(d, rod_pos(r, r->job->stringers.src, "wall_gap"),
+			"carry them on a ledger at the wall, or on a carriage more in lengths",
+			"stringers.wall_gap: treads reach %s past their carriage to the wall",
+			length_say(a, job_lettering(r->job), gap));
+}
+
 /* Sizes that only make a tread together. */
 static bool sizes_fit(struct arena *a, const struct rod *r, struct diags *d)
 {
@@ -276,6 +292,7 @@ static bool sizes_fit(struct arena *a, const struct rod *r, struct diags *d)
 		returns_fit(a, r, d);
 	for (int i = 0; i < 2; i++)
 		wall_ends_fit(a, r, &r->sides[i], d);
+	warn_of_reach(a, r, d);
 	tread_notches_check(a, r, d);
 	start_check(a, r, d);
 	return d->errors == before;

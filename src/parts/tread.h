@@ -80,9 +80,23 @@ void tread_notches_add(struct arena *a, struct part *p, const struct tread_plan 
 struct notch_wall {
 	const struct job_notch *notch;
 	struct vec3 low, high;
+	bool passes; /* it takes the whole depth of its tread, or goes on past the back of it: a
+			chimney breast, up from the floor */
+	int last;    /* step whose tread it ends in */
 };
 
 struct notch_wall notch_wall_make(const struct rod *r, const struct job_notch *n);
+
+/* Does it stand in this tread?  Then as which gap, and in which box. */
+bool notch_takes(const struct tread_plan *t, const struct job_notch *n, struct gap *g);
+struct box notch_box(const struct tread_plan *t, const struct job_notch *n, const struct gap *g);
+
+/* The side of one that is not at the back. */
+enum hand notch_hand(const struct job_notch *n);
+
+/* How far in from a side walls stand that come up from the floor and pass this riser; 0: none does.
+ */
+double notch_beside_riser(const struct rod *r, const struct side *side, int step);
 
 /* Complains of notches of the job that cannot be. */
 void tread_notches_check(struct arena *a, const struct rod *r, struct diags *d);

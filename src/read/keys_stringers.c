@@ -116,7 +116,7 @@ static const struct field stringers[] = {
 		.shown = SHOWN_STRINGER, .matters = has_spaced_carriages,
 		.help = "most, centre to centre of carriages" },
 	/* Room for the wall board and a skirt behind the carriage: common practice. */
-	{ FIELD_LENGTH, "wall_gap", LANDS(job_stringers, wall_gap), .most = 300, .usual = "1 1/2\"",
+	{ FIELD_LENGTH, "wall_gap", LANDS(job_stringers, wall_gap), .most = 900, .usual = "1 1/2\"",
 		.usual_mm = "38 mm", .label = "wall to carriage", .shown = SHOWN_PLAN,
 		.matters = has_wall_carriage,
 		.help = "finished wall to the outer face of a sawtooth carriage" },

@@ -51,8 +51,10 @@ static const struct field notch[] = {
 	{ FIELD_LENGTH, "along", LANDS(job_notch, along), .required = true, .least = 1,
 		.most = 4000, .help = "the wall across the stair; at an end, in from that side" },
 	{ FIELD_LENGTH, "across", LANDS(job_notch, across), .required = true, .least = 1,
-		.most = 1000,
-		.help = "the wall from front to back; at the back, forward from the riser above" },
+		.most = 6000,
+		.help = "the wall from front to back; at an end it may go on past the back of that "
+			"tread, through the steps behind; at the back, forward from the riser "
+			"above" },
 	{ FIELD_LENGTH, "from", LANDS(job_notch, from), .most = 5000,
 		.help = "at an end, front of the nosing back to the wall; at the back, left-hand "
 			"side to the wall",

@@ -26,6 +26,8 @@ struct draft {
 	bool level_runs;
 	double under; /* of a nosing: to where its underside is whole */
 	double side_overhang;
+	int passed;      /* the last step that a wall in the treads passes */
+	double wall_gap; /* behind the carriages at walls */
 };
 
 static inline bool once_in(struct draft *d, int n)

@@ -93,6 +93,22 @@ static const char *kind_of(struct draft *d, bool open)
 	return throw == 1 ? "housed" : "sawtooth";
 }
 
+/* Now and then wide, so that a chimney breast has room before the carriage: dice of its own, so
+ * that the seeds of before throw the stairs of before. */
+static void add_wall_gap(struct draft *d)
+{
+	struct dice own = dice_from(d->dice.state);
+	double gap = size(d, 0, 60), wide = dice_size(&own, 60, 200, d->inches ? 25.4 / 16 : 1);
+	bool given = once_in(d, 2);
+	if (dice_once_in(&own, 8)) {
+		gap = wide;
+		given = true;
+	}
+	d->wall_gap = given ? gap : 38;
+	if (given)
+		put(d, 2, "wall_gap", gap);
+}
+
 static void add_stringers(struct draft *d, bool flush)
 {
 	const char *wall = kind_of(d, false);
@@ -109,7 +125,7 @@ static void add_stringers(struct draft *d, bool flush)
 		text_add(&d->text, "  middle_count: %d\n", dice_count(&d->dice, 0, 3));
 	else
 		maybe(d, 2, "spacing", 250, 600);
-	maybe(d, 2, "wall_gap", 0, 60);
+	add_wall_gap(d);
 	put(d, 2, "least_throat", size(d, 60, 110));
 	text_add(&d->text, "  foot: %s\n", once_in(d, 2) ? "structural_floor" : "finished_floor");
 	text_add(&d->text, "  head: %s\n", flush ? "flush" : "below_floor");

@@ -25,8 +25,9 @@ void draft_nosing(struct draft *d)
 static int wall_skirt(struct draft *d)
 {
 	int kind = dice_count(&d->dice, 0, 2);
+	/* a plain one goes on behind a wall at the end of a tread */
 	if (strstr(text_chars(&d->text), "notches:"))
-		return 0;
+		return kind == 1 && !strstr(text_chars(&d->text), "at: back") && d->wall_gap > 20;
 	if (kind == 2 && d->open_risers)
 		return 0;
 	/* the usual gap holds any of these, others seldom */

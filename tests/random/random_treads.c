@@ -1,10 +1,46 @@
 #include "random/draft.h"
 
+/* One that passes some steps: from the front of this one, or behind it, to a riser or between two.
+ * Seldom where the carriage stands. */
+static void add_breast(struct draft *d, const char *place, int step)
+{
+	double along = size(d, 15, 150), across = size(d, 60, 3.2 * d->run);
+	double from = once_in(d, 2) ? 0 : size(d, 51, d->run - 51);
+	if (!once_in(d, 4))
+		along = fmin(along, d->wall_gap);
+	double left = (d->steps - step + 1) * d->run + d->nosing - from;
+	int treads = dice_count(&d->dice, 1, 3);
+	if (once_in(d, 2))
+		across = fmax(d->run * treads + d->nosing - from, 60);
+	across = once_in(d, 8) ? across : fmin(across, left);
+	d->passed = step + (int)((from + across) / d->run);
+	text_add(&d->text, "    - step: %d\n      at: %s\n", step, place);
+	put(d, 6, "along", fmax(along, 2));
+	put(d, 6, "across", across);
+	put(d, 6, "from", from);
+	if (once_in(d, 6))
+		put(d, 6, "height", size(d, 100, 2500));
+}
+
+/* With dice of its own, so that the seeds of before throw the stairs of before but for it. */
+static bool has_breast(struct draft *d, const char *place, int step)
+{
+	struct dice before = d->dice;
+	d->dice = dice_from(before.state);
+	bool wanted = once_in(d, 2);
+	if (wanted)
+		add_breast(d, place, step);
+	d->dice = before;
+	return wanted;
+}
+
 /* A wall that a tread wraps. */
 static void add_notch(struct draft *d, int step)
 {
 	bool end = d->wall_is_sawn && !(d->left_open && d->right_open) && !once_in(d, 3);
 	const char *place = d->left_open ? "right" : "left";
+	if (end && has_breast(d, place, step))
+		return;
 	text_add(&d->text, "    - step: %d\n      at: %s\n", step, end ? place : "back");
 	put(d, 6, "along", size(d, 15, 150));
 	put(d, 6, "across", size(d, 10, 80));
@@ -22,7 +58,8 @@ static void add_notches(struct draft *d)
 	text_add(&d->text, "  notches:\n");
 	for (int step = d->has_start ? 2 : 1; step <= d->steps;
 		step += dice_count(&d->dice, 1, d->steps))
-		add_notch(d, step);
+		if (step > d->passed)
+			add_notch(d, step);
 }
 
 /* Where it can be: at every end that is open at the first step. */
