@@ -14,7 +14,9 @@
 #include "near.h"
 #include "parts/piece.h"
 #include "pitchboard/sheet.h"
+#include "sheets/joint_words.h"
 #include "sheets/piece_breaks.h"
+#include "sheets/piece_view.h"
 #include "sheets/piece_words.h"
 #include "six_tenths.h"
 
@@ -260,6 +262,50 @@ static void what_the_note_says_of_a_notch_is_said_once(void **state)
 	arena_free(b.arena);
 }
 
+/* Off 10 1/16 by 0.005 in, less than 1/128; off 10 3/32 by 0.00125; else to the nearest 1/64. */
+static void a_hole_of_a_joint_is_lettered_no_finer_than_it_needs(void **state)
+{
+	struct built b = built_from("pitchboard: 1\njob: {name: Test}\n"
+				    "floors: {total_rise: 9'-2 3/4\"}\n"
+				    "stair: {width: 40\", left: wall, right: wall}\n");
+	(void)state;
+	assert_string_equal(joint_words(b.arena, b.stair, 25.4 * 10.0675), "10 1/16\"");
+	assert_string_equal(joint_words(b.arena, b.stair, 25.4 * 10.0925), "10 3/32\"");
+	assert_string_equal(joint_words(b.arena, b.stair, 25.4 * 10.0775), "10 5/64\"");
+	arena_free(b.arena);
+}
+
+/* Square to the piece 4, along the cut 5. */
+static void an_end_cut_aslant_is_figured_along_its_cut(void **state)
+{
+	struct arena *a = arena_new();
+	struct part *p = strip(a);
+	(void)state;
+	p->end.bevel = acos(0.8);
+	struct piece_view v = { .part = p,
+		.side = PIECE_END,
+		.stretch = piece_stretch(p, PIECE_END) };
+	assert_near(piece_figured(&v, vec3(1000, 8, 16)).x, 8, 1e-9);
+	assert_near(piece_figured(&v, vec3(1000, 8, 16)).y, 20, 1e-9);
+	arena_free(a);
+}
+
+static void an_end_shows_no_holes_but_its_own(void **state)
+{
+	struct arena *a = arena_new();
+	struct part *p = strip(a);
+	struct bore left = { .at = { .u = { 0, 1, 0 }, .v = { 0, 0, -1 }, .w = { -1, 0, 0 } } };
+	struct bore near_edge = mortise_at(20);
+	(void)state;
+	struct piece_sides sides = piece_sides(a, p);
+	struct piece_view start = piece_view(a, &sides, PIECE_START, piece_unbroken());
+	struct piece_view end = piece_view(a, &sides, PIECE_END, piece_unbroken());
+	assert_int_equal(piece_bore_faces(&start, &left), 1);
+	assert_int_equal(piece_bore_faces(&end, &left), 0);
+	assert_int_equal(piece_bore_faces(&start, &near_edge), 0);
+	arena_free(a);
+}
+
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
@@ -275,6 +321,9 @@ int main(void)
 		cmocka_unit_test(laps_part_beside_a_hole),
 		cmocka_unit_test(plies_are_lettered_so_that_they_fill_the_piece),
 		cmocka_unit_test(what_the_note_says_of_a_notch_is_said_once),
+		cmocka_unit_test(a_hole_of_a_joint_is_lettered_no_finer_than_it_needs),
+		cmocka_unit_test(an_end_cut_aslant_is_figured_along_its_cut),
+		cmocka_unit_test(an_end_shows_no_holes_but_its_own),
 	};
 	return cmocka_run_group_tests(tests, NULL, NULL);
 }

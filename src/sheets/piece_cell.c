@@ -241,13 +241,15 @@ static double section_ratio(const struct cell_wish *w)
 static struct block end_block(struct filling *f, enum piece_side side, const char *name)
 {
 	const struct part_size *size = &f->part->size;
-	double ratio =
-		ratio_within(f->wish, fmax(size->width, size->thickness), f->wish->section / 2);
+	struct vec cut = piece_stretch(f->part, side);
+	double large = fmax(size->width * cut.x, size->thickness * cut.y);
+	double ratio = ratio_within(f->wish, large, f->wish->section / 2);
 	struct block b = view_block(f, side, 1 / ratio);
 	struct arena *a = b.g->arena;
 
 	name_block(f, &b,
-		arena_printf(a, "%s, %s", name,
+		arena_printf(a, "%s%s, %s", name,
+			cut.x * cut.y > 1 + NEAR_ENOUGH ? ", square to its cut" : "",
 			scale_letter(a, ratio, f->sheet->context->stair->job->about.units)));
 	return b;
 }

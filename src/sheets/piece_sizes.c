@@ -3,6 +3,7 @@
 #include "draw/bounds.h"
 #include "draw/dimension.h"
 #include "draw/running.h"
+#include "sheets/joint_words.h"
 #include "sheets/words.h"
 
 /* Positions nearer than this are one. */
@@ -11,9 +12,18 @@
 /* More lanes than this across a piece are no help to anybody. */
 #define MOST_LANES 7
 
+/* How closely a position is lettered. */
+enum closeness { AS_CUT, AS_JOINT };
+
+/* From zero. */
+struct size {
+	double at;
+	enum closeness closeness;
+};
+
 /* Positions to be figured, in rising order, each once. */
 struct sizes {
-	double *at;
+	struct size *size;
 	int n;
 };
 
@@ -25,52 +35,50 @@ static struct sizes sizes_begin(struct arena *a, const struct part *p)
 		room++;
 	for (const struct solid *s = p->solids; s; s = s->next)
 		room += 2 * s->n;
-	return (struct sizes){ NEW_N(a, double, room), 0 };
+	return (struct sizes){ NEW_N(a, struct size, room), 0 };
 }
 
-static void add(struct sizes *s, double at)
+static void add(struct sizes *s, double at, enum closeness closeness)
 {
 	int i = s->n;
 
-	while (i > 0 && s->at[i - 1] > at + SAME)
+	while (i > 0 && s->size[i - 1].at > at + SAME)
 		i--;
-	if (i > 0 && fabs(s->at[i - 1] - at) <= SAME)
+	if (i > 0 && fabs(s->size[i - 1].at - at) <= SAME) {
+		if (closeness == AS_JOINT)
+			s->size[i - 1].closeness = AS_JOINT;
 		return;
+	}
 	for (int k = s->n; k > i; k--)
-		s->at[k] = s->at[k - 1];
-	s->at[i] = at;
+		s->size[k] = s->size[k - 1];
+	s->size[i] = (struct size){ at, closeness };
 	s->n++;
 }
 
-/* The two axes of the piece that lie in the view: on an end, across it. */
-static struct vec in_plane(const struct piece_view *v, struct vec3 p)
+static const char *size_words(const struct sheet *s, struct size z)
 {
-	switch (v->side) {
-	case PIECE_FACE: return vec(p.x, p.y);
-	case PIECE_EDGE: return vec(p.x, p.z);
-	case PIECE_START:
-	case PIECE_END:
-	case PIECE_SIDES: break;
-	}
-	return vec(p.y, p.z);
+	struct arena *a = s->drawing->arena;
+	const struct stair *stair = s->context->stair;
+
+	return z.closeness == AS_JOINT ? joint_words(a, stair, z.at) : inches_words(a, stair, z.at);
 }
 
 /* A point of the piece, in its axes; a cell that shows one lap of it figures what lies there. */
 static void add_point(struct sizes *right, struct sizes *up, const struct piece_view *v,
-	struct vec3 p)
+	struct vec3 p, enum closeness closeness)
 {
-	struct vec at = in_plane(v, p);
+	struct vec at = piece_figured(v, p);
 
 	if (!piece_view_has(v, p))
 		return;
-	add(right, at.x);
-	add(up, at.y);
+	add(right, at.x, closeness);
+	add(up, at.y, closeness);
 }
 
 static void add_corner(struct sizes *along, struct sizes *across, const struct piece_view *v,
 	struct vec at)
 {
-	add_point(along, across, v, vec3(at.x, at.y, 0));
+	add_point(along, across, v, vec3(at.x, at.y, 0), AS_CUT);
 }
 
 /* Where an arc runs on smoothly there is no corner to mark out: it is figured at its centre. */
@@ -90,7 +98,7 @@ static void add_corners(struct sizes *along, struct sizes *across, const struct 
 	if (o->n == 0)
 		return;
 	add_corner(along, across, v, vec(all.x1, all.y1));
-	add(across, all.y1);
+	add(across, all.y1 - v->zero.y, AS_CUT);
 }
 
 static struct box run_along(struct sheet *s, const struct piece_view *v, const struct sizes *sizes,
@@ -102,35 +110,46 @@ static struct box run_along(struct sheet *s, const struct piece_view *v, const s
 
 	if (sizes->n < 1 || (sizes->n < 2 && piece_view_has(v, v->zero)))
 		return box_empty();
-	for (int i = 0; i < sizes->n; i++)
-		m[i] = (struct running_mark){ breaks_drawn_at(&v->breaks, sizes->at[i]) * scale,
-			low, inches_words(a, s->context->stair, sizes->at[i] - v->zero.x) };
+	for (int i = 0; i < sizes->n; i++) {
+		double x = breaks_drawn_at(&v->breaks, v->zero.x + sizes->size[i].at);
+		m[i] = (struct running_mark){ x * scale, low, size_words(s, sizes->size[i]) };
+	}
 	return draw_running(s->hand, DIM_BELOW, low, m, sizes->n);
 }
 
-/* A lane for each, from the first. */
-static void lanes(struct dims *d, struct sheet *s, enum dim_side side, const struct sizes *sizes,
-	double foot, double scale)
-{
-	double zero = sizes->n > 0 ? sizes->at[0] : 0;
+/* Where the zero of some figures lies on paper, and how long one of them is there. */
+struct axis {
+	double zero, scale;
+};
 
-	for (int i = 1; i < sizes->n && i <= MOST_LANES; i++) {
-		double at = sizes->at[i];
-		const struct dim_link link[] = { { zero * scale, at * scale, foot, foot,
-			inches_words(d->drawing->arena, s->context->stair, at - zero) } };
+/* A lane for each. */
+static void lanes(struct dims *d, const struct sheet *s, enum dim_side side,
+	const struct sizes *sizes, struct axis axis, double foot)
+{
+	int n = 0;
+
+	for (int i = 0; i < sizes->n && n < MOST_LANES; i++) {
+		double at = axis.zero + sizes->size[i].at * axis.scale;
+		if (sizes->size[i].at < SAME)
+			continue;
+		const struct dim_link link[] = { { fmin(axis.zero, at), fmax(axis.zero, at), foot,
+			foot, size_words(s, sizes->size[i]) } };
 		dims_chain(d, side, link, 1);
+		n++;
 	}
 }
 
+/* Up the left of a view. */
 static struct box draw_across(struct sheet *s, const struct piece_view *v,
 	const struct sizes *sizes, double scale)
 {
 	struct box used = box_scale(v->box, scale);
 	struct dims d = dims_begin(s->drawing, s->hand.measure, s->hand.letter, used);
+	struct axis axis = { piece_point(v, v->zero).y * scale, scale };
 
 	/* below stands the first of the running positions */
 	d.lowest = used.y0;
-	lanes(&d, s, DIM_LEFT, sizes, used.x0, scale);
+	lanes(&d, s, DIM_LEFT, sizes, axis, used.x0);
 	return dims_draw(&d);
 }
 
@@ -139,21 +158,20 @@ static void add_bores(struct sizes *right, struct sizes *up, const struct piece_
 {
 	for (const struct bore *b = v->part->bores; b; b = b->next)
 		if (piece_bore_faces(v, b) != 0)
-			add_point(right, up, v, b->at.origin);
+			add_point(right, up, v, b->at.origin,
+				bore_is_of_joint(b) ? AS_JOINT : AS_CUT);
 }
 
 static struct box size_long_side(struct sheet *s, const struct piece_view *v, double scale)
 {
 	struct arena *a = s->drawing->arena;
 	struct sizes along = sizes_begin(a, v->part), across = sizes_begin(a, v->part);
-	struct vec zero = in_plane(v, v->zero);
 
-	add(&across, zero.y);
-	add_point(&along, &across, v, v->zero);
+	add_point(&along, &across, v, v->zero, AS_CUT);
 	if (v->side == PIECE_FACE)
 		add_corners(&along, &across, v);
 	else
-		add(&across, zero.y + v->part->size.thickness);
+		add(&across, v->part->size.thickness, AS_CUT);
 	add_bores(&along, &across, v);
 	struct box used = run_along(s, v, &along, scale);
 	return box_join(used, draw_across(s, v, &across, scale));
@@ -167,20 +185,13 @@ static struct box size_end(struct sheet *s, const struct piece_view *v, double s
 	struct sizes across = sizes_begin(a, v->part), up = sizes_begin(a, v->part);
 	struct box used = box_scale(v->box, scale);
 	struct dims d = dims_begin(s->drawing, s->hand.measure, s->hand.letter, used);
+	struct vec zero = vec_scale(piece_point(v, v->zero), scale);
 
-	add(&up, v->zero.z);
-	add(&up, v->zero.z + v->part->size.thickness);
 	add_bores(&across, &up, v);
-	add(&across, v->zero.y + v->part->size.width);
-	for (int i = 0; i < across.n && i <= MOST_LANES; i++) {
-		double zero = v->zero.y * way * scale, at = across.at[i] * way * scale;
-		if (across.at[i] < v->zero.y + SAME)
-			continue;
-		const struct dim_link link[] = { { fmin(zero, at), fmax(zero, at), used.y0, used.y0,
-			inches_words(a, s->context->stair, across.at[i] - v->zero.y) } };
-		dims_chain(&d, DIM_BELOW, link, 1);
-	}
-	lanes(&d, s, DIM_LEFT, &up, used.x0, scale);
+	add(&across, v->part->size.width * v->stretch.x, AS_CUT);
+	add(&up, v->part->size.thickness * v->stretch.y, AS_CUT);
+	lanes(&d, s, DIM_BELOW, &across, (struct axis){ zero.x, way * scale }, used.y0);
+	lanes(&d, s, DIM_LEFT, &up, (struct axis){ zero.y, scale }, used.x0);
 	return dims_draw(&d);
 }
 

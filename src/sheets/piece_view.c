@@ -39,6 +39,34 @@ static const struct part *alone(struct arena *a, const struct part *p)
 	return copy;
 }
 
+/* One that is cut aslant both ways is seen along the piece. */
+struct vec piece_stretch(const struct part *p, enum piece_side side)
+{
+	struct end_cut cut = side == PIECE_START ? p->start : p->end;
+	bool is_mitred = fabs(cut.mitre) > NEAR_ENOUGH, is_bevelled = fabs(cut.bevel) > NEAR_ENOUGH;
+
+	if (runs_along(side) || (is_mitred && is_bevelled))
+		return vec(1, 1);
+	return vec(1 / cos(cut.mitre), 1 / cos(cut.bevel));
+}
+
+static struct vec stretched(struct vec p, struct vec by)
+{
+	return vec(p.x * by.x, p.y * by.y);
+}
+
+static void stretch_strokes(struct arena *a, struct piece_view *v)
+{
+	struct stroke *strokes = NEW_N(a, struct stroke, v->view.stroke_count + 1);
+
+	for (int i = 0; i < v->view.stroke_count; i++) {
+		strokes[i] = v->view.strokes[i];
+		strokes[i].a = stretched(strokes[i].a, v->stretch);
+		strokes[i].b = stretched(strokes[i].b, v->stretch);
+	}
+	v->view.strokes = strokes;
+}
+
 static void take_breaks_out(struct arena *a, struct piece_view *v)
 {
 	struct stroke *strokes = NEW_N(a, struct stroke, v->view.stroke_count + 1);
@@ -51,7 +79,7 @@ static void take_breaks_out(struct arena *a, struct piece_view *v)
 	v->view.strokes = strokes;
 }
 
-static struct vec3 lowest(const struct part *p)
+struct vec3 piece_zero(const struct part *p)
 {
 	struct vec3 low = vec3(INFINITY, INFINITY, INFINITY);
 
@@ -66,7 +94,7 @@ static struct vec3 lowest(const struct part *p)
 
 struct piece_sides piece_sides(struct arena *a, const struct part *p)
 {
-	struct piece_sides s = { .part = p, .zero = lowest(p) };
+	struct piece_sides s = { .part = p, .zero = piece_zero(p) };
 	const struct part *piece = alone(a, p);
 
 	for (int i = 0; i < PIECE_SIDES; i++)
@@ -81,9 +109,14 @@ struct piece_view piece_view(struct arena *a, const struct piece_sides *sides, e
 
 	v.zero = sides->zero;
 	v.view = sides->view[side];
+	v.stretch = piece_stretch(sides->part, side);
 	v.box = v.view.box;
-	if (!runs_along(side))
+	if (!runs_along(side)) {
+		stretch_strokes(a, &v);
+		v.box = (struct box){ v.box.x0 * v.stretch.x, v.box.y0 * v.stretch.y,
+			v.box.x1 * v.stretch.x, v.box.y1 * v.stretch.y };
 		return v;
+	}
 	take_breaks_out(a, &v);
 	v.box.x0 = breaks_drawn_at(&breaks, fmax(v.box.x0, breaks.from));
 	v.box.x1 = breaks_drawn_at(&breaks, fmin(v.box.x1, breaks.to));
@@ -96,7 +129,21 @@ struct vec piece_point(const struct piece_view *v, struct vec3 p)
 
 	if (runs_along(v->side))
 		at.x = breaks_drawn_at(&v->breaks, at.x);
-	return at;
+	return stretched(at, v->stretch);
+}
+
+struct vec piece_figured(const struct piece_view *v, struct vec3 p)
+{
+	struct vec3 from_zero = vec3_sub(p, v->zero);
+
+	switch (v->side) {
+	case PIECE_FACE: return vec(from_zero.x, from_zero.y);
+	case PIECE_EDGE: return vec(from_zero.x, from_zero.z);
+	case PIECE_START:
+	case PIECE_END:
+	case PIECE_SIDES: break;
+	}
+	return stretched(vec(from_zero.y, from_zero.z), v->stretch);
 }
 
 bool piece_view_has(const struct piece_view *v, struct vec3 p)
@@ -108,6 +155,8 @@ int piece_bore_faces(const struct piece_view *v, const struct bore *b)
 {
 	double to_eye = vec3_dot(b->at.w, view_frame(v->view.spec.from).w);
 
+	if (!runs_along(v->side))
+		return to_eye > NEAR_ENOUGH && fabs(b->at.w.y) < 0.7 && fabs(b->at.w.z) < 0.7;
 	return to_eye > 0.7 ? 1 : to_eye < -0.7 ? -1 : 0;
 }
 
@@ -122,7 +171,8 @@ static void draw_mouth(struct drawing *g, const struct piece_view *v, const stru
 	double scale, enum pen pen)
 {
 	struct vec at = vec_scale(piece_point(v, b->at.origin), scale);
-	struct vec u = vec_unit(project_direction(v, b->at.u)), w = vec_left(u), ring[2 * HALF];
+	struct vec u = vec_unit(stretched(project_direction(v, b->at.u), v->stretch));
+	struct vec w = vec_left(u), ring[2 * HALF];
 	double radius = b->size.width / 2 * scale;
 	double straight = (b->size.length - b->size.width) / 2 * scale;
 
@@ -167,7 +217,7 @@ static void draw_bores(struct drawing *g, const struct piece_view *v, double sca
 			continue;
 		if (faces != 0)
 			draw_mouth(g, v, b, scale, faces > 0 ? PEN_OUTLINE : PEN_HIDDEN);
-		else
+		else if (runs_along(v->side))
 			draw_depth(g, v, b, scale);
 	}
 }

@@ -24,6 +24,12 @@ struct piece_sides {
 
 struct piece_sides piece_sides(struct arena *a, const struct part *p);
 
+/* The lowest of x, y and z. */
+struct vec3 piece_zero(const struct part *p);
+
+/* How much longer an end is on its cut than across the piece. */
+struct vec piece_stretch(const struct part *p, enum piece_side side);
+
 struct piece_view {
 	const struct part *part;
 	enum piece_side side;
@@ -31,6 +37,8 @@ struct piece_view {
 	struct piece_breaks breaks;
 	struct box box;   /* of the piece, or of its lap, as drawn */
 	struct vec3 zero; /* of its sides */
+	struct vec
+		stretch; /* an end is seen square to its cut: so much longer than along the piece */
 };
 
 struct piece_view piece_view(struct arena *a, const struct piece_sides *sides, enum piece_side side,
@@ -39,10 +47,14 @@ struct piece_view piece_view(struct arena *a, const struct piece_sides *sides, e
 /* A point of the piece on the view's plane. */
 struct vec piece_point(const struct piece_view *v, struct vec3 p);
 
+/* The two sizes by which it is laid out on this side: from zero, and on an end along its cut. */
+struct vec piece_figured(const struct piece_view *v, struct vec3 p);
+
 /* Is it in the lap that the view shows? */
 bool piece_view_has(const struct piece_view *v, struct vec3 p);
 
-/* Does the mouth of the hole look at the eye (1), away from it (-1), or sideways (0)? */
+/* Does the mouth of the hole look at the eye (1), away from it (-1), or sideways (0)?  An end shows
+ * none but its own. */
 int piece_bore_faces(const struct piece_view *v, const struct bore *b);
 
 /* Draws it with the view's origin at the drawing's; the box it took on paper. */

@@ -58,7 +58,8 @@ static void note_sheet(struct sheet *s)
 			"the far side, or inside." },
 		{ NULL,
 			"Views in third-angle projection. A hole is figured at its middle, a round "
-			"at its centre." },
+			"at its centre. Holes that meet another piece's are figured finer where it "
+			"matters: both, laid out by their figures, meet to 1/64\" (0.5 mm)." },
 	};
 
 	sheet_notes(s, notes, sizeof(notes) / sizeof(*notes));

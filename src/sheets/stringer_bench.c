@@ -108,7 +108,8 @@ static int add_bores(struct sheet *s, const struct bench *bench, enum plank_half
 		if ((at.y > middle ? UPPER_HALF : LOWER_HALF) != half)
 			continue;
 		m[n] = mark_at(a, bench->subject, vec(at.x, at.y), bench->scale);
-		m[n].text = arena_printf(a, "%s %s", bore_letter(a, b->kind[i]), m[n].text);
+		m[n].text = arena_printf(a, "%s %s", bore_letter(a, b->kind[i]),
+			bore_along_words(a, bench->subject->context->stair, &b->bores.bore[i]));
 		n++;
 	}
 	return running_length(s->hand, others + n) < s->drawing->width * ROW_SHARE ? n : 0;

@@ -4,6 +4,7 @@
 
 #include "base/text.h"
 #include "draw/bounds.h"
+#include "sheets/joint_words.h"
 #include "sheets/words.h"
 
 #define LETTERS 26
@@ -84,6 +85,17 @@ static const char *mouth_words(struct arena *a, const struct stair *s, struct bo
 	return arena_printf(a, "%s x %s", inches_words(a, s, z.length), width);
 }
 
+static const char *bore_words_at(struct arena *a, const struct stair *s, const struct unit_bore *b,
+	double mm)
+{
+	return bore_is_of_joint(b->bore) ? joint_words(a, s, mm) : inches_words(a, s, mm);
+}
+
+const char *bore_along_words(struct arena *a, const struct stair *s, const struct unit_bore *b)
+{
+	return bore_words_at(a, s, b, b->at.origin.x);
+}
+
 /* Of one kind, in one cell: so that a table of many breaks where a sheet ends. */
 #define MOST_ALONG 12
 
@@ -97,7 +109,7 @@ static const char *along_words(struct arena *a, const struct stair *s,
 		if (b->kind[i] != kind)
 			continue;
 		if (n >= first && n < first + MOST_ALONG)
-			text_join(&t, "; ", inches_words(a, s, b->bores.bore[i].at.origin.x));
+			text_join(&t, "; ", bore_along_words(a, s, &b->bores.bore[i]));
 		n++;
 	}
 	return text_chars(&t);
@@ -141,8 +153,8 @@ static void bore_row(struct arena *a, const struct stringer_subject *t,
 	row[2] = mouth_words(a, s, bore->bore->size);
 	row[3] = inches_words(a, s, bore->bore->size.depth);
 	row[4] = along_words(a, s, b, kind, 0);
-	row[5] = inches_words(a, s, bore->at.origin.y);
-	row[6] = inches_words(a, s, under_the_face(t, bore));
+	row[5] = bore_words_at(a, s, bore, bore->at.origin.y);
+	row[6] = bore_words_at(a, s, bore, under_the_face(t, bore));
 }
 
 static void goes_on_row(struct arena *a, const struct stringer_subject *t,

@@ -25,6 +25,9 @@ struct stringer_bores stringer_bores(struct arena *a, const struct part *p);
 /* The letter of a kind, as it stands before its positions and in the table. */
 const char *bore_letter(struct arena *a, int kind);
 
+/* Where its middle is along the plank. */
+const char *bore_along_words(struct arena *a, const struct stair *s, const struct unit_bore *b);
+
 void stringer_draw_bores(struct sheet *s, const struct stringer_subject *t,
 	const struct stringer_bores *b, double scale);
 

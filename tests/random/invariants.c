@@ -309,6 +309,7 @@ const struct invariant invariants[] = {
 	{ "stringers, first riser and blocks stand on the same floor", foot_stands },
 	{ "the sides of all solids are flat", sides_flat },
 	{ "every joint has two halves that meet", joints_meet },
+	{ "two halves laid out by the figures of their sheets meet", joints_laid_out },
 	{ "no loose tenon of a tread is near another hole", tenons_clear },
 	{ "the largest balls are what brute force finds", balls_agree },
 	{ "every piece is cut, and no board holds more than it is", boards_wrong },

@@ -1,6 +1,8 @@
 #include "random/joints.h"
 
 #include "parts/solid.h"
+#include "sheets/joint_words.h"
+#include "sheets/piece_view.h"
 
 /* A hole in the house. */
 struct mouth {
@@ -183,5 +185,70 @@ const char *joints_meet(struct arena *a, const struct stair *s, const struct par
 		if (one->bore->driven > 0 && !bites_into_wood(parts, one))
 			return arena_printf(a, "%s bites into nothing", label(a, one));
 	}
+	return NULL;
+}
+
+/* ---- as they are laid out from the sheets ---- */
+
+/* By what a middle is off when it is laid out by its two figures, each in a direction of the
+ * joint's own plane; in the piece's axes. */
+static struct vec3 off_by(const struct job *job, const struct bore *b, struct vec3 axis, double mm)
+{
+	struct vec3 in_joint = vec3_sub(axis, vec3_scale(b->at.w, vec3_dot(axis, b->at.w)));
+	return vec3_scale(vec3_unit(in_joint), joint_lettered(job, mm) - mm);
+}
+
+/* A stringer is figured along and across the plank, and from its face. */
+static struct vec3 laid_out_on_stringer(const struct job *job, const struct bore *b)
+{
+	struct vec3 at = b->at.origin;
+	struct vec3 off =
+		vec3_add(off_by(job, b, vec3(1, 0, 0), at.x), off_by(job, b, vec3(0, 1, 0), at.y));
+	return fabs(b->at.w.z) > 0.7 ? off : vec3_add(off, off_by(job, b, vec3(0, 0, 1), at.z));
+}
+
+static struct vec3 laid_out(const struct job *job, const struct part *p, const struct bore *b)
+{
+	struct vec3 w = b->at.w, x = { 1, 0, 0 }, y = { 0, 1, 0 }, z = { 0, 0, 1 };
+	struct piece_view v = { .part = p, .zero = piece_zero(p) };
+	if (p->stringer)
+		return laid_out_on_stringer(job, b);
+	v.side = fabs(w.z) > 0.7  ? PIECE_FACE
+		: fabs(w.y) > 0.7 ? PIECE_EDGE
+		: w.x < 0         ? PIECE_START
+				  : PIECE_END;
+	v.stretch = piece_stretch(p, v.side);
+	struct vec figured = piece_figured(&v, b->at.origin);
+	bool along = v.side == PIECE_FACE || v.side == PIECE_EDGE;
+	return vec3_add(off_by(job, b, along ? x : y, figured.x),
+		off_by(job, b, v.side == PIECE_FACE ? y : z, figured.y));
+}
+
+static struct vec3 off_in_house(const struct job *job, const struct mouth *m)
+{
+	return frame_turn(m->part->places[m->place], laid_out(job, m->part, m->bore));
+}
+
+/* Either way across the hole. */
+static double miss(const struct job *job, const struct mouth *one, const struct mouth *other)
+{
+	struct vec3 apart = vec3_sub(off_in_house(job, one), off_in_house(job, other));
+	return fmax(fabs(vec3_dot(apart, one->at.u)), fabs(vec3_dot(apart, one->at.v)));
+}
+
+const char *joints_laid_out(struct arena *a, const struct stair *s, const struct part *parts)
+{
+	struct mouths m = all_mouths(a, parts);
+	double allowed = joint_miss(s->job->about.units) + 1e-6;
+	for (int i = 0; i < m.n; i++)
+		for (int k = 0; k < m.n; k++) {
+			const struct mouth *one = &m.mouth[i], *other = &m.mouth[k];
+			if (other->bore->is_mate == one->bore->is_mate ||
+				!bore_is_of_joint(one->bore) || !face_each_other(one, other) ||
+				miss(s->job, one, other) <= allowed)
+				continue;
+			return arena_printf(a, "%s and %s: laid out by figures %.3f apart",
+				label(a, one), label(a, other), miss(s->job, one, other));
+		}
 	return NULL;
 }

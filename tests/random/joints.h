@@ -10,6 +10,10 @@
  * else what is wrong. */
 const char *joints_meet(struct arena *a, const struct stair *s, const struct part *parts);
 
+/* NULL while the two halves of each joint, laid out by the figures of the sheets of their pieces,
+ * meet within what is promised. */
+const char *joints_laid_out(struct arena *a, const struct stair *s, const struct part *parts);
+
 /* NULL while nothing else is drilled near the loose tenons of treads. */
 const char *tenons_clear(struct arena *a, const struct stair *s, const struct part *parts);
 
