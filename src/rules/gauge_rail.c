@@ -204,6 +204,18 @@ static struct mend mend_guard_height(const struct survey *s, struct shortfall f)
 		mend_from(s, f, s->stair->job->rail.height));
 }
 
+/* The rail over the open side, which the hand may go up by once the other one is right. */
+static bool is_guard_short_too(const struct survey *s, struct shortfall f)
+{
+	double wanted = mend_from(s, f, f.by > 0 ? f.reading->least : f.reading->most);
+	double more = wanted - s->stair->job->rail.height;
+
+	for (int i = 0; i < s->count; i++)
+		if (counts_guard_rails(s->pieces[i].part))
+			return f.by > 0 ? more > NEAR_ENOUGH : more < -NEAR_ENOUGH;
+	return false;
+}
+
 /* Of the rail that the hand goes up by: on the wall of its side, else over the open one. */
 static struct mend mend_rail_height(const struct survey *s, struct shortfall f)
 {
@@ -219,6 +231,9 @@ static struct mend mend_rail_height(const struct survey *s, struct shortfall f)
 			m = mend_also_size(s, m,
 				arena_printf(s->arena, "wall_rails[%d].height", i + 1),
 				mend_from(s, f, job->wall_rails[i].height));
+	if (is_guard_short_too(s, f))
+		m = mend_also_size(s, m, "rail.height",
+			mend_from(s, f, f.by > 0 ? f.reading->least : f.reading->most));
 	return m;
 }
 
