@@ -11,6 +11,7 @@
 #include "sheets/words.h"
 
 #define COLUMNS 8
+#define STEP_SMALLEST 12 /* a section of a step at less than 1 to so much tells nothing */
 
 static const struct table_column columns[COLUMNS] = {
 	{ "Mark", ALIGN_LEFT, 0 },
@@ -280,13 +281,21 @@ static struct box compose_step(struct sheet *s, const void *what, double scale)
 /* Beside the list, where there is room for it. */
 static void draw_step(struct sheet *s, const struct sheet_context *c)
 {
-	struct step_section t = section_of(s->drawing->arena, c);
+	struct arena *a = s->drawing->arena;
+	struct step_section t = section_of(a, c);
+	struct sheet trial = *s;
 
-	if (box_width(s->room) < 56 * s->hand.letter || box_height(s->room) < 40 * s->hand.letter)
+	if (box_width(s->room) <= 0 || box_height(s->room) <= 0)
 		return;
-	struct composed done = sheet_compose(s,
+	trial.drawing = drawing_new(a, s->drawing->use, s->drawing->width, s->drawing->height);
+	trial.drawing->pens = s->drawing->pens;
+	trial.hand.g = trial.drawing;
+	struct composed done = sheet_compose(&trial,
 		(struct composition){ compose_step, &t, t.window, 2 }, s->room, SET_CENTRED);
-	s->drawing->scale = scale_letter(s->drawing->arena, done.ratio, c->stair->job->about.units);
+	if (trial.drawing->runs_over || done.ratio > STEP_SMALLEST)
+		return;
+	drawing_take(s->drawing, trial.drawing, vec(0, 0));
+	s->drawing->scale = scale_letter(a, done.ratio, c->stair->job->about.units);
 }
 
 static struct drawing *draw(struct arena *a, const struct sheet_context *c)

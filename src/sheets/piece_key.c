@@ -14,13 +14,33 @@ static bool is_in_key(const struct part *p, const void *with)
 	return !p->existing && p->kind != &part_infill && p->kind != &part_moulding;
 }
 
+static struct box add_seen(struct box b, const struct part *p, struct frame place)
+{
+	for (const struct solid *s = p->solids; s; s = s->next)
+		for (int i = 0; i < s->n; i++) {
+			b = box_add(b, view_project(VIEW_PICTORIAL, frame_place(place, s->a[i])));
+			b = box_add(b, view_project(VIEW_PICTORIAL, frame_place(place, s->b[i])));
+		}
+	return b;
+}
+
+/* Of all that may be marked in it, shown or not. */
+static struct box box_of_all(struct box b, const struct part *parts)
+{
+	for (const struct part *p = parts; p; p = p->next)
+		for (int i = 0; i < p->count && !p->existing; i++)
+			b = add_seen(b, p, p->places[i]);
+	return b;
+}
+
 struct key_view key_view(struct arena *a, const struct sheet_context *c, double width,
 	double height)
 {
 	struct view_spec spec = { .from = VIEW_PICTORIAL, .shows = is_in_key };
 	struct key_view k = { .view = view_make(a, c->parts, spec) };
-	struct box b = k.view.box;
+	struct box b = box_of_all(k.view.box, c->parts);
 
+	k.view.box = b;
 	k.scale = fmin(width / box_width(b), height / box_height(b));
 	k.box = (struct box){ 0, 0, box_width(b) * k.scale, box_height(b) * k.scale };
 	return k;
@@ -70,19 +90,11 @@ static void draw_lines(struct drawing *g, const struct key_view *k, struct vec a
 static void ring_small(struct drawing *g, const struct key_view *k, struct vec at,
 	struct frame place, const struct part *p)
 {
-	struct box b = box_empty();
+	struct box b = add_seen(box_empty(), p, place);
 
-	for (const struct solid *s = p->solids; s; s = s->next)
-		for (int i = 0; i < s->n; i++) {
-			b = box_add(b,
-				on_paper(k, at,
-					view_project(VIEW_PICTORIAL, frame_place(place, s->a[i]))));
-			b = box_add(b,
-				on_paper(k, at,
-					view_project(VIEW_PICTORIAL, frame_place(place, s->b[i]))));
-		}
-	if (fmax(box_width(b), box_height(b)) < SMALL)
-		draw_circle(g, PEN_FINE, vec((b.x0 + b.x1) / 2, (b.y0 + b.y1) / 2), SMALL);
+	if (fmax(box_width(b), box_height(b)) * k->scale < SMALL)
+		draw_circle(g, PEN_FINE, on_paper(k, at, vec((b.x0 + b.x1) / 2, (b.y0 + b.y1) / 2)),
+			SMALL);
 }
 
 void draw_key(struct drawing *g, const struct key_view *k, struct vec at, const struct part *p)
