@@ -8,7 +8,13 @@
 #include "sheets/tables.h"
 #include "sheets/words.h"
 
-enum { LIMIT_COLUMNS = 7, MEND_COLUMNS = 3, OPEN_COLUMNS = 4, AMENDED_COLUMNS = 4 };
+enum {
+	LIMIT_COLUMNS = 7,
+	HOW_COLUMNS = 2,
+	MEND_COLUMNS = 2,
+	OPEN_COLUMNS = 4,
+	AMENDED_COLUMNS = 4
+};
 
 static const struct table_column limit_columns[LIMIT_COLUMNS] = {
 	{ "Result", ALIGN_LEFT, 0 },
@@ -20,10 +26,17 @@ static const struct table_column limit_columns[LIMIT_COLUMNS] = {
 	{ "Limit from", ALIGN_LEFT, 44 },
 };
 
+/* On a wide paper the last column of the table of limits, else the last of a table of its own. */
+static const struct table_column how_columns[HOW_COLUMNS] = {
+	{ "What", ALIGN_LEFT, 56 },
+	{ "How it is measured", ALIGN_LEFT, 180 },
+};
+
+#define LEAST_HOW 70.0 /* as a column of the table of limits */
+
 static const struct table_column mend_columns[MEND_COLUMNS] = {
 	{ "What", ALIGN_LEFT, 50 },
-	{ "What would mend it", ALIGN_LEFT, 70 },
-	{ "Measured", ALIGN_LEFT, 70 },
+	{ "What would mend it", ALIGN_LEFT, 140 },
 };
 
 static const struct table_column open_columns[OPEN_COLUMNS] = {
@@ -60,9 +73,23 @@ static bool limit_row(const struct finding *f, enum finding_state state, const c
 	return f->state == state;
 }
 
+static bool limit_and_how_row(const struct finding *f, enum finding_state state, const char **cells)
+{
+	cells[LIMIT_COLUMNS] = f->rule->how;
+	return limit_row(f, state, cells);
+}
+
+static bool how_row(const struct finding *f, enum finding_state state, const char **cells)
+{
+	const char *row[HOW_COLUMNS] = { f->what, f->rule->how };
+
+	memcpy(cells, row, sizeof(row));
+	return f->state == state && *f->rule->how;
+}
+
 static bool mend_row(const struct finding *f, enum finding_state state, const char **cells)
 {
-	const char *row[MEND_COLUMNS] = { f->what, f->mend, f->rule->how };
+	const char *row[MEND_COLUMNS] = { f->what, f->mend };
 
 	memcpy(cells, row, sizeof(row));
 	return f->state == state;
@@ -107,16 +134,45 @@ static const char **cells_for(struct arena *a, const struct finding *list, int c
 
 /* ---- tables ---- */
 
-/* What is not met first, then what is near. */
-static struct table limits_table(struct arena *a, const struct finding *list)
+/* What is not met first, then what is near, then what is met: rows of what was measured. */
+static int add_measured(const struct finding *list, row_fn *row, int columns, const char **cells)
 {
 	static const enum finding_state order[] = { FINDING_NOT_MET, FINDING_NEAR, FINDING_MET };
-	const char **cells = cells_for(a, list, LIMIT_COLUMNS);
 	int n = 0;
 
 	for (int i = 0; i < 3; i++)
-		n += add_rows(list, order[i], limit_row, LIMIT_COLUMNS, cells + n * LIMIT_COLUMNS);
+		n += add_rows(list, order[i], row, columns, cells + n * columns);
+	return n;
+}
+
+static struct table limits_table(struct arena *a, const struct finding *list)
+{
+	const char **cells = cells_for(a, list, LIMIT_COLUMNS);
+	int n = add_measured(list, limit_row, LIMIT_COLUMNS, cells);
+
 	return (struct table){ list->rules->title, limit_columns, LIMIT_COLUMNS, cells, n };
+}
+
+/* With a last column, so wide. */
+static struct table limits_and_how_table(struct arena *a, const struct finding *list, double wide)
+{
+	enum { COLUMNS = LIMIT_COLUMNS + 1 };
+	struct table_column *columns = NEW_N(a, struct table_column, COLUMNS);
+	const char **cells = cells_for(a, list, COLUMNS);
+	int n = add_measured(list, limit_and_how_row, COLUMNS, cells);
+
+	memcpy(columns, limit_columns, sizeof(limit_columns));
+	columns[LIMIT_COLUMNS] = how_columns[1];
+	columns[LIMIT_COLUMNS].most = fmin(wide, how_columns[1].most);
+	return (struct table){ list->rules->title, columns, COLUMNS, cells, n };
+}
+
+static struct table how_table(struct arena *a, const struct finding *list)
+{
+	const char **cells = cells_for(a, list, HOW_COLUMNS);
+	int n = add_measured(list, how_row, HOW_COLUMNS, cells);
+
+	return (struct table){ "How it is measured", how_columns, HOW_COLUMNS, cells, n };
 }
 
 static struct table state_table(struct arena *a, const struct finding *list, const char *title,
@@ -176,12 +232,20 @@ static struct drawing *draw(struct arena *a, const struct sheet_context *c)
 {
 	if (!c->findings)
 		return NULL;
-	const struct table tables[] = { mend_table(a, c->findings), limits_table(a, c->findings),
-		amended_table(a, c->findings),
-		state_table(a, c->findings, "Not checked here", FINDING_NOT_CHECKED),
-		state_table(a, c->findings, "Does not apply to this stair",
-			FINDING_NOT_APPLICABLE) };
 	struct sheet s = sheet_begin(a, c, "Code table");
+	struct table limits = limits_table(a, c->findings), how = how_table(a, c->findings);
+	double beside =
+		box_width(s.room) - box_width(table_size(s.hand, &limits)) - 2 * s.hand.letter;
+
+	if (beside >= LEAST_HOW) {
+		limits = limits_and_how_table(a, c->findings, beside);
+		how.row_count = 0;
+	}
+	const struct table tables[] = {
+		mend_table(a, c->findings), limits, how, amended_table(a, c->findings),
+		state_table(a, c->findings, "Not checked here", FINDING_NOT_CHECKED),
+		state_table(a, c->findings, "Does not apply to this stair", FINDING_NOT_APPLICABLE)
+	};
 
 	note_sheet(&s);
 	struct table_list rest =
