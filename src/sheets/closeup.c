@@ -9,6 +9,7 @@
 /* Width of the words under a close-up, and the least room for one, in heights of a capital. */
 #define WORDS 36.0
 #define LEAST_WIDE 42.0
+#define TIGHT 36.0 /* as wide: where that saves a sheet */
 #define LEAST_HIGH 34.0
 
 enum { MOST_ACROSS = 4, MOST_DOWN = 3 };
@@ -102,10 +103,10 @@ struct raster {
 	int across, down;
 };
 
-static struct raster raster_for(const struct sheet *s, int n)
+static struct raster raster_for(const struct sheet *s, int n, double least_wide)
 {
 	double letter = s->hand.letter;
-	int across = (int)((box_width(s->room) + GAP) / (LEAST_WIDE * letter + GAP));
+	int across = (int)((box_width(s->room) + GAP) / (least_wide * letter + GAP));
 	int down = (int)((box_height(s->room) + GAP) / (LEAST_HIGH * letter + GAP));
 
 	across = across < 1 ? 1 : across > MOST_ACROSS ? MOST_ACROSS : across;
@@ -137,18 +138,27 @@ static struct sheet begin(struct arena *a, const struct sheet_context *c,
 	return s;
 }
 
+static int sheets_for(const struct sheet *s, int n, double least_wide)
+{
+	struct raster r = raster_for(s, n, least_wide);
+	int full = r.across * r.down;
+
+	return (n + full - 1) / full;
+}
+
 struct drawing *closeup_sheets(struct arena *a, const struct sheet_context *c,
 	struct closeup_page page)
 {
 	struct drawing *first = NULL, **tail = &first;
 	struct sheet trial = begin(a, c, &page);
-	struct raster most = raster_for(&trial, page.n);
-	int full = most.across * most.down, sheets = (page.n + full - 1) / full;
+	int roomy = sheets_for(&trial, page.n, LEAST_WIDE),
+	    sheets = sheets_for(&trial, page.n, TIGHT);
+	double least_wide = sheets < roomy ? TIGHT : LEAST_WIDE;
 
 	for (int i = 0, at = 0; i < sheets; i++) {
 		int here = (page.n - at + sheets - i - 1) / (sheets - i);
 		struct sheet s = begin(a, c, &page);
-		struct raster r = raster_for(&s, here);
+		struct raster r = raster_for(&s, here, least_wide);
 		for (int k = 0; k < here; k++)
 			sheet_compose(&s, page.list[at + k], cell(&s, r, k), SET_CENTRED);
 		*tail = s.drawing;

@@ -112,6 +112,19 @@ void sheet_notes(struct sheet *s, const struct note *notes, int n)
 	s->room.y0 = fmax(s->room.y0, place.area.y1 + 2 * s->hand.letter);
 }
 
+void sheet_notes_right(struct sheet *s, const struct note *notes, int n)
+{
+	double width = COLUMN * s->hand.letter / 2.5;
+	struct box area = s->room;
+	struct prose p = prose_set(s->hand, notes, n, width);
+
+	area.x0 = area.x1 - width;
+	if (prose_columns(s->hand, p, area, width) > 1)
+		s->drawing->is_too_small = true;
+	prose_draw(s->hand, p, area, width);
+	s->room.x1 = area.x0 - PROSE_GAP;
+}
+
 /* Words on a page of their own, in one size of letters. */
 struct page_of_notes {
 	struct prose prose;

@@ -35,6 +35,9 @@ struct box sheet_room_beside(const struct sheet *s);
 /* Paragraphs in columns beside the title block, rising above it only when there are too many. */
 void sheet_notes(struct sheet *s, const struct note *notes, int n);
 
+/* The same in one column at the right of the room, for a view that is as high as the sheet. */
+void sheet_notes_right(struct sheet *s, const struct note *notes, int n);
+
 /* The same on a sheet that has little else: in columns that fill the room from its top, in letters
  * as large as there is room for. */
 void sheet_of_notes(struct sheet *s, const struct note *notes, int n);

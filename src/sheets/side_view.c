@@ -119,8 +119,9 @@ static const char *floors_note(const struct side_view *v)
 						   : "";
 }
 
-static void note_sheet(struct sheet *s, const struct side_view *v,
-	void (*set)(struct sheet *, const struct note *, int))
+typedef void set_notes_fn(struct sheet *s, const struct note *notes, int n);
+
+static void note_sheet(struct sheet *s, const struct side_view *v, set_notes_fn *set)
 {
 	const struct stair *st = v->context->stair;
 	struct arena *a = s->drawing->arena;
@@ -231,13 +232,14 @@ static double draw_view(struct sheet *s, const struct side_view *v)
 	return done.ratio;
 }
 
-/* The view over its notes, the tables beside it or on a sheet after it. */
+/* The view with its notes, the tables beside it or on a sheet after it. */
 static struct drawing *draw_together(struct arena *a, const struct side_view *v,
-	struct table_list tables, struct sheet *s)
+	set_notes_fn *set_notes, struct sheet *s)
 {
+	struct table_list tables = position_tables(a, v);
 	const char *more = arena_printf(a, "%s, positions", v->title);
 
-	note_sheet(s, v, sheet_notes);
+	note_sheet(s, v, set_notes);
 	if (fits_beside(s, v, tables))
 		tables = sheet_tables(s, tables, TABLES_RIGHT, box_width(s->room));
 	s->drawing->next = sheets_of_tables(a, v->context, more, tables);
@@ -266,11 +268,12 @@ static struct layout cheaper(struct layout one, struct layout other)
 	return other.cost < one.cost ? other : one;
 }
 
-/* With its notes under it; the tables beside it or on a sheet after it. */
-static struct layout lay_together(struct arena *a, const struct side_view *v)
+/* With its notes on the sheet; the tables beside it or on a sheet after it. */
+static struct layout lay_together(struct arena *a, const struct side_view *v,
+	set_notes_fn *set_notes)
 {
 	struct sheet s = sheet_begin(a, v->context, v->title);
-	struct drawing *first = draw_together(a, v, position_tables(a, v), &s);
+	struct drawing *first = draw_together(a, v, set_notes, &s);
 
 	return weigh(first, draw_view(&s, v));
 }
@@ -295,8 +298,10 @@ static struct layout lay_alone(struct arena *a, const struct side_view *v)
 
 static struct layout lay_out(struct arena *a, const struct side_view *v)
 {
-	struct layout one = lay_together(a, v);
+	struct layout one = lay_together(a, v, sheet_notes);
 
+	if (one.cost > LARGE_ENOUGH)
+		one = cheaper(one, lay_together(a, v, sheet_notes_right));
 	return one.cost > LARGE_ENOUGH ? cheaper(one, lay_alone(a, v)) : one;
 }
 
