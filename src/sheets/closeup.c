@@ -146,6 +146,44 @@ static int sheets_for(const struct sheet *s, int n, double least_wide)
 	return (n + full - 1) / full;
 }
 
+/* A sheet with some of the close-ups, and how much smaller than life they came out on it, as the
+ * sum of the logarithms of their ratios. */
+struct filled {
+	struct drawing *drawing;
+	double smallness;
+};
+
+static struct filled fill(struct arena *a, const struct sheet_context *c,
+	const struct closeup_page *page, const struct composition *list, int n, struct raster r)
+{
+	struct sheet s = begin(a, c, page);
+	double smallness = 0;
+
+	for (int i = 0; i < n; i++)
+		smallness += log(sheet_compose(&s, list[i], cell(&s, r, i), SET_CENTRED).ratio);
+	return (struct filled){ s.drawing, s.drawing->is_too_small ? INFINITY : smallness };
+}
+
+/* In fewer rows of more where they come out larger so. */
+static struct drawing *fill_best(struct arena *a, const struct sheet_context *c,
+	const struct closeup_page *page, const struct composition *list, int n, double least_wide)
+{
+	struct sheet trial = begin(a, c, page);
+	struct raster r = raster_for(&trial, n, least_wide);
+	int most = raster_for(&trial, n * MOST_DOWN, TIGHT).across;
+	struct filled best = fill(a, c, page, list, n, r);
+
+	for (int down = r.down - 1; down > 0; down--) {
+		const struct raster flat = { (n + down - 1) / down, down };
+		if (flat.across > most)
+			break;
+		struct filled f = fill(a, c, page, list, n, flat);
+		if (f.smallness < best.smallness - NEAR_ENOUGH)
+			best = f;
+	}
+	return best.drawing;
+}
+
 struct drawing *closeup_sheets(struct arena *a, const struct sheet_context *c,
 	struct closeup_page page)
 {
@@ -157,12 +195,8 @@ struct drawing *closeup_sheets(struct arena *a, const struct sheet_context *c,
 
 	for (int i = 0, at = 0; i < sheets; i++) {
 		int here = (page.n - at + sheets - i - 1) / (sheets - i);
-		struct sheet s = begin(a, c, &page);
-		struct raster r = raster_for(&s, here, least_wide);
-		for (int k = 0; k < here; k++)
-			sheet_compose(&s, page.list[at + k], cell(&s, r, k), SET_CENTRED);
-		*tail = s.drawing;
-		tail = &s.drawing->next;
+		*tail = fill_best(a, c, &page, page.list + at, here, least_wide);
+		tail = &(*tail)->next;
 		at += here;
 	}
 	return first;

@@ -101,7 +101,7 @@ static void say(struct section *t, const char *words)
 	t->words[t->word_count++] = words;
 }
 
-/* Its depth, then what the edition asks of its levels. */
+/* Its depth, then what the edition asks of its levels in the same section. */
 static void say_recess(struct arena *a, struct section *t)
 {
 	const struct sheet_context *c = t->context;
@@ -111,17 +111,22 @@ static void say_recess(struct arena *a, struct section *t)
 		const char *what, *gauge;
 		double value;
 	} asked[] = {
-		{ "Top of the rail to the recess", "rail_recess_start", r.start },
-		{ "Widest part to where it is deep", "rail_recess_within", r.from - r.start },
-		{ "So deep for a height of", "rail_recess_height", r.to - r.from },
+		{ "Top of the rail to it", "rail_recess_start", r.start },
+		{ "Widest part to it", "rail_recess_within", r.from - r.start },
+		{ "So deep for", "rail_recess_height", r.to - r.from },
 		{ "Top of the rail to its foot", "rail_recess_reach", r.to },
 		{ "Width over it", "rail_recess_width", p->width },
 	};
 
 	say(t, measured(a, c, "Recess on both sides, deep", p->recess.depth, "rail_recess_depth"));
-	for (int i = 0; i < 5; i++)
-		if (*limit_words(a, c->findings, asked[i].gauge))
-			say(t, measured(a, c, asked[i].what, asked[i].value, asked[i].gauge));
+	for (int i = 0; i < 5; i++) {
+		const struct finding *f = limit_for(c->findings, asked[i].gauge);
+		if (f)
+			say(t,
+				arena_printf(a, "%s %s; %s: %s", asked[i].what,
+					inches_words(a, c->stair, asked[i].value), f->asked,
+					result_words(f->state)));
+	}
 }
 
 static struct section section_of(struct arena *a, const struct sheet_context *c,

@@ -11,11 +11,15 @@ struct stretch_shown {
 	double from, to;
 };
 
-/* Along the line, over it and under it, from its middle outwards. */
-static void spots_along(const struct drafting *d, struct stretch_shown s, struct spot spots[SPOTS])
+/* Along the line, over it and under it, from its middle outwards, the words nowhere past its ends:
+ * how many spots there are. */
+static int spots_along(const struct drafting *d, struct stretch_shown s, double wide,
+	struct spot spots[SPOTS])
 {
 	double letter = d->sheet->hand.letter, pitch = d->flight->pitch;
 	double angle = side_high(d) == DIM_RIGHT ? pitch : -pitch;
+	double half = (wide / 2 + 2 * letter) * cos(pitch) / d->scale;
+	int n = 0;
 
 	for (int i = 0; i < SPOTS; i++) {
 		int place = i / 2;
@@ -23,8 +27,11 @@ static void spots_along(const struct drafting *d, struct stretch_shown s, struct
 		double x = s.from + (s.to - s.from) * (0.5 + off);
 		double lift = i % 2 ? -1.6 * letter : 0.6 * letter;
 		double z = slope_at(s.line, x) + lift / d->scale / cos(pitch);
-		spots[i] = (struct spot){ side_at(d, x, z), ALIGN_MIDDLE, angle, SPOT_PLAIN };
+		if (x - half > s.from && x + half < s.to)
+			spots[n++] =
+				(struct spot){ side_at(d, x, z), ALIGN_MIDDLE, angle, SPOT_PLAIN };
 	}
+	return n;
 }
 
 /* In full where there is a place for that, else as short as may be. */
@@ -40,10 +47,12 @@ static void letter_line(const struct drafting *d, struct stretch_shown s)
 	};
 	struct spot spots[SPOTS];
 
-	spots_along(d, s, spots);
-	for (int i = 0; i < 3; i++)
-		if (place_text(h.g, h.measure, h.letter, spots, SPOTS, words[i]) >= 0)
+	for (int i = 0; i < 3; i++) {
+		double wide = measure_width(h.measure, LETTER_REGULAR, h.letter, words[i]);
+		int n = spots_along(d, s, wide, spots);
+		if (place_text(h.g, h.measure, h.letter, spots, n, words[i]) >= 0)
 			return;
+	}
 }
 
 void side_draw_headroom_line(const struct drafting *d, struct box view)
