@@ -8,11 +8,16 @@ struct takes {
 	double each, worth;
 };
 
+/* The longest first leaves short ones for the boards to come, which is good for a packing; those
+ * worth most for their length first finds the best filling of one board. */
+enum trying { TRY_LONGEST, TRY_WORTHIEST };
+
 struct listing {
 	struct arena *arena;
 	const struct fillings_wanted *wanted;
 	const struct pack_problem *problem;
 	struct strip_widths widths;
+	enum trying trying;
 	int kinds;
 	int stock;
 	int *counts;   /* on the board so far */
@@ -21,7 +26,7 @@ struct listing {
 	int *width_of; /* each of them: which width it has */
 	int strip_count;
 	struct takes *along, *by_area; /* worth most for the room first */
-	int *order, *place;            /* in which pieces are tried, and each piece's place in it */
+	int *order;                    /* in which pieces are tried */
 	long most_loss;                /* falls below the worst of a full list */
 	struct filling *list;
 	int n, steps;
@@ -98,11 +103,21 @@ static void keep(struct listing *l, long loss)
 
 static void next_strip(struct listing *l, int width, long wide, long loss);
 
-/* Which pieces a limit counts: those still to be tried on the strip. */
+/* Which pieces a limit counts. */
 struct from {
-	int first; /* in the order of all */
-	int place; /* in the order of trying */
+	int piece; /* in the order of all */
+	int place; /* in the order of what they are worth */
 };
+
+/* Those still to be tried on the strip. */
+static struct from still_to_try(const struct listing *l, int first, int at)
+{
+	switch (l->trying) {
+	case TRY_LONGEST: return (struct from){ first > at ? first : at, 0 };
+	case TRY_WORTHIEST: break;
+	}
+	return (struct from){ first, at };
+}
 
 /* What so much room is worth at most, pieces cut up at will: those that are worth most for what
  * they take of it first. */
@@ -110,9 +125,9 @@ static long limit(const struct listing *l, const struct takes *takes, struct fro
 {
 	double worth = 0;
 
-	for (const struct takes *t = takes; t < takes + l->kinds && room > 0; t++) {
+	for (const struct takes *t = takes + from.place; t < takes + l->kinds && room > 0; t++) {
 		double left = l->left[t->piece];
-		if (t->piece < from.first || l->place[t->piece] < from.place)
+		if (t->piece < from.piece)
 			continue;
 		if (left * t->each > room)
 			left = room / t->each;
@@ -159,9 +174,9 @@ static bool is_in_order(const struct listing *l)
 static bool is_hopeless(const struct listing *l, const struct filled *f, int at, long room,
 	long loss)
 {
-	struct from from = { f->first, at };
+	long most = limit(l, l->along, still_to_try(l, f->first, at), (double)room);
 
-	return loss - f->beside - limit(l, l->along, from, (double)room) > l->most_loss;
+	return loss - f->beside - most > l->most_loss;
 }
 
 /* So many more of a piece on the strip. */
@@ -190,9 +205,13 @@ static void fill(struct listing *l, const struct filled *f, int at, long room, l
 	long each = length_of(l, i), worth = l->wanted->worth[i], fit = room / each;
 	for (int k = fit < most ? (int)fit : most; k >= 0; k--) {
 		put(l, i, k);
-		if (!is_hopeless(l, f, at + 1, room - k * each, loss - k * worth))
+		bool hopeless = is_hopeless(l, f, at + 1, room - k * each, loss - k * worth);
+		if (!hopeless)
 			fill(l, f, at + 1, room - k * each, loss - k * worth);
 		put(l, i, -k);
+		/* with fewer of what is worth most for its length it only gets worse */
+		if (hopeless && l->trying == TRY_WORTHIEST)
+			break;
 	}
 }
 
@@ -274,26 +293,20 @@ static double room_of_area(const struct pack_piece *p)
 	return (double)p->length * (double)p->width;
 }
 
-/* The longest first leaves short ones for the boards to come, which is good for a packing; those
- * worth most for their length first finds the best filling of one board. */
-enum trying { TRY_LONGEST, TRY_WORTHIEST };
-
-static void set_order(struct listing *l, enum trying trying)
+static void set_order(struct listing *l)
 {
 	l->order = NEW_N(l->arena, int, l->kinds + 1);
-	l->place = NEW_N(l->arena, int, l->kinds + 1);
-	for (int k = 0; k < l->kinds; k++) {
-		l->order[k] = trying == TRY_LONGEST ? k : l->along[k].piece;
-		l->place[l->order[k]] = k;
-	}
+	for (int k = 0; k < l->kinds; k++)
+		l->order[k] = l->trying == TRY_LONGEST ? k : l->along[k].piece;
 }
 
 static struct listing begin(struct arena *a, const struct fillings_wanted *w, enum trying trying)
 {
 	const struct pack_problem *p = w->problem;
-	struct listing l = { .arena = a, .wanted = w, .problem = p, .kinds = p->piece_count };
+	struct listing l = { .arena = a, .wanted = w, .problem = p, .trying = trying };
 	long wide = 0;
 
+	l.kinds = p->piece_count;
 	l.widths = strips_widths(w->strips);
 	for (int j = 0; j < p->stock_count; j++)
 		wide = p->stock[j].width > wide ? p->stock[j].width : wide;
@@ -311,7 +324,7 @@ static struct listing begin(struct arena *a, const struct fillings_wanted *w, en
 	l.width_of = NEW_N(a, int, most_strips + 1);
 	l.along = sort_takes(&l, room_along);
 	l.by_area = sort_takes(&l, room_of_area);
-	set_order(&l, trying);
+	set_order(&l);
 	return l;
 }
 
