@@ -11,11 +11,13 @@
 #include "draw/picture.h"
 #include "sheets/picture_room.h"
 
-/* Degrees: of the eye over the floor, and round from the foot of the stair, the least and most. */
+/* Degrees: of the eye over the floor, and round from the foot of the stair: the least, the most,
+ * and where there is no room to be filled. */
 #define TILT 21
 #define TURN_LEAST 38
 #define TURN_MOST 53
 #define TURN_STEP 3
+#define TURN_KEY 44
 
 /* Pieces less wide on paper are too slender for a bold line along either side. */
 #define SLENDER 1.8
@@ -148,6 +150,11 @@ static enum which_side side_to_see(const struct stair *s)
 		return left > right ? ON_THE_LEFT : ON_THE_RIGHT;
 	return runs_above(s->job, ON_THE_LEFT) < runs_above(s->job, ON_THE_RIGHT) ? ON_THE_LEFT
 										  : ON_THE_RIGHT;
+}
+
+struct frame picture_eye(const struct stair *s)
+{
+	return eye_at(TURN_KEY * PI / 180, TILT * PI / 180, side_to_see(s));
 }
 
 /* ---- on paper ---- */

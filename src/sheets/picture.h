@@ -9,4 +9,7 @@
 /* Seen from the side that shows more, in that one of some rooms where it comes out largest. */
 void sheet_picture(struct sheet *s, const struct box *rooms, int n);
 
+/* Where it is seen from, whatever the room on paper. */
+struct frame picture_eye(const struct stair *s);
+
 #endif

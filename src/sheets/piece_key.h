@@ -1,18 +1,19 @@
 /*
- * Where a piece goes: a small picture of the stair with the piece filled in.
+ * Where a piece goes: the picture of the stair, small, with the piece filled in.
  */
 #ifndef SHEETS_PIECE_KEY_H
 #define SHEETS_PIECE_KEY_H
 
-#include "draw/annotate.h"
-#include "draw/view.h"
+#include "pitchboard/drawing.h"
 #include "pitchboard/sheet.h"
 
 /* The picture without any piece filled, made once for all of them. */
 struct key_view {
-	struct view view;
+	struct frame eye;
+	struct drawing *lines; /* the lower left corner of its box at the origin */
 	double scale;
-	struct box box; /* on paper, its lower left corner at the origin */
+	struct vec low; /* of the box, before scaling */
+	struct box box; /* on paper */
 };
 
 /* As large as fits into so much paper. */

@@ -8,7 +8,6 @@
 #ifndef SHEETS_PIECE_VIEW_H
 #define SHEETS_PIECE_VIEW_H
 
-#include "draw/annotate.h"
 #include "draw/view.h"
 #include "sheets/piece_breaks.h"
 
