@@ -32,16 +32,19 @@
 /* The way that a tenon is moved when something is in its place. */
 #define NUDGE 5.0
 
-/* Is there wood round its bottom? */
+/* Is there wood all along it and round its bottom?  A notch for a wall may lie in between. */
 static bool lies_in_wood(const struct part *p, struct frame mouth, struct bore_size size)
 {
-	for (int i = 0; i < 4; i++) {
-		double u = (i & 1 ? 1 : -1) * (size.length / 2 + CLEAR / 2);
-		double deep = i & 2 ? size.depth + CLEAR / 2 : GLUE_ROOM;
-		struct vec3 at = frame_place(mouth, vec3(u, 0, -deep));
-		if (!solids_contain(p->solids, frame_place_back(p->places[0], at)))
-			return false;
-	}
+	double bottom = size.depth + CLEAR / 2, half = size.length / 2 + CLEAR / 2;
+	int levels = (int)ceil(bottom / CLEAR);
+
+	for (int i = 0; i <= levels; i++)
+		for (int side = -1; side <= 1; side++) {
+			double deep = GLUE_ROOM + (bottom - GLUE_ROOM) * i / levels;
+			struct vec3 at = frame_place(mouth, vec3(side * half, 0, -deep));
+			if (!solids_contain(p->solids, frame_place_back(p->places[0], at)))
+				return false;
+		}
 	return true;
 }
 
