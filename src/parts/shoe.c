@@ -14,6 +14,7 @@
 #define BRAD 18
 #define BRAD_BITE 0.8 /* of the wood under the plough */
 #define BRAD_FIRST 25.0
+#define BRAD_COVER 3.0 /* of wood between its point and the end */
 #define BRAD_PITCH 120.0
 
 /* What stands in the plough. */
@@ -163,11 +164,15 @@ static void fillet_brads(struct arena *a, struct part *p, const struct strip *st
 	double edge = strip->length / s->cosine, lap = strip->depth * s->slope;
 	double deep = end == INFILL_TOP ? job->infill.subrail_depth : job->infill.shoe_depth;
 	double floor = deep - strip->depth;
-	struct fastener f =
-		fastener_brad_within(BRAD, strip->depth + BRAD_BITE * floor, job->about.units);
+	/* square to the rake it comes nearer to the plumb end the deeper it goes */
+	bool is_short = edge - lap < BRAD_PITCH;
+	double cover = (is_short ? (edge - lap) / 2 : BRAD_FIRST) - BRAD_COVER;
+	double to_end = s->slope > 0 ? fmax(cover, 0) / s->slope : INFINITY;
+	struct fastener f = fastener_brad_within(BRAD,
+		strip->depth + fmin(BRAD_BITE * floor, to_end), job->about.units);
 	if (edge < 2 * lap + f.width || f.length <= strip->depth)
 		return;
-	if (edge - lap < BRAD_PITCH) {
+	if (is_short) {
 		fillet_brad(a, p, f, (edge + lap) / 2, end);
 		return;
 	}
