@@ -159,6 +159,22 @@ static const struct said_case cases[] = {
 		SOUND
 		"stringers: {middle_count: 1, spacing: 17\"}\n",
 		"" },
+	/* 36 - 1 1/4 = 34 3/4 from centre to centre, more than 750 mm */
+	{ "open treads that nothing carries between closed stringers are thick",
+		SOUND
+		"stringers: {wall: housed, open: housed}\n"
+		"risers: {kind: open}\n",
+		"job.yaml:8:16: warning: treads: on open risers 1 1/16\" of wood span 2'-10 3/4\" "
+		"from stringer to stringer, and nothing carries them between\n"
+		"    8 | risers: {kind: open}\n"
+		"      |                ^ make the treads 1 1/2\" or more (NBC 9.8.9.5, second "
+		"hand), or write stringers.middle_count: 1\n" },
+	{ "and may be",
+		SOUND
+		"stringers: {wall: housed, open: housed}\n"
+		"risers: {kind: open}\n"
+		"treads: {thickness: 1 1/2\"}\n",
+		"" },
 	{ "a mitred stringer stands at an open side",
 		SOUND
 		"stringers: {wall: mitred}\n",

@@ -339,28 +339,6 @@ static void bytes_of_a_name_come_through_untouched(void **state)
 	assert_string_equal(job->about.name, "\u0141ukasz \u0150sz");
 }
 
-/* 600 - 38 - 22.5 - 15 = 524.5 between the outer two: one carriage at 450, none at 600. */
-static void carriages_are_spoken_of_only_where_there_are_some(void **state)
-{
-	const struct job *one = job_of("pitchboard: 1\n"
-				       "job: {name: Test, units: millimetres}\n"
-				       "floors: {total_rise: 2718}\n"
-				       "stair: {width: 600}\n");
-	const struct job *counted = job_of("pitchboard: 1\n"
-					   "job: {name: Test, units: millimetres}\n"
-					   "floors: {total_rise: 2718}\n"
-					   "stair: {width: 600}\n"
-					   "stringers: {middle_count: 0}\n");
-
-	(void)state;
-	assert_int_equal(job_carriages(one), 1);
-	assert_non_null(assumed(one, "spacing of carriages, at most"));
-	assert_non_null(assumed(one, "thickness of the middle carriages"));
-	assert_int_equal(job_carriages(counted), 0);
-	assert_null(assumed(counted, "spacing of carriages, at most"));
-	assert_null(assumed(counted, "thickness of the middle carriages"));
-}
-
 static void newels_are_spoken_of_only_where_there_are_some(void **state)
 {
 	const struct job *without = job_of(SOUND "newels: {bottom: no, top: no}\n");
@@ -415,7 +393,6 @@ int main(void)
 		cmocka_unit_test(a_measured_structural_rise_makes_the_finished_one_measured),
 		cmocka_unit_test(the_fingerprint_follows_every_byte),
 		cmocka_unit_test(bytes_of_a_name_come_through_untouched),
-		cmocka_unit_test(carriages_are_spoken_of_only_where_there_are_some),
 		cmocka_unit_test(newels_are_spoken_of_only_where_there_are_some),
 		cmocka_unit_test(the_full_starter_leaves_nothing_assumed),
 		cmocka_unit_test(the_demo_jobs_show_all_three_kinds_of_stringer),

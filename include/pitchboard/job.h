@@ -155,9 +155,10 @@ struct job_stringer {
 struct job_stringers {
 	const struct node *src;
 	struct job_stringer wall, open, middle;
-	int middle_count; /* carriages between the outer two; -1: by spacing */
-	double spacing;   /* most, centre to centre, when counted by spacing */
-	double wall_gap;  /* finished wall to the outer face of a sawtooth carriage */
+	int middle_count;   /* carriages between the outer two; -1: by spacing */
+	double spacing;     /* most, centre to centre, when counted by spacing */
+	double housed_span; /* treads let in at both ends: most that they and risers span */
+	double wall_gap;    /* finished wall to the outer face of a sawtooth carriage */
 	double least_throat;
 	enum foot_kind foot;
 	enum head_kind head;
@@ -290,8 +291,12 @@ double job_total_rise(const struct job *job);
 /* The day these drawings are of: that of the newest revision, where the job's own is older; "". */
 const char *job_date(const struct job *job);
 
-/* Carriages between the outer two stringers: as many as the job says, else as its spacing asks; and
- * how far apart they stand then, centre to centre. */
+/* Are treads let into closed stringers at both ends, and span from one to the other with no word
+ * of carriages? */
+bool job_treads_span(const struct job *job);
+
+/* Carriages between the outer two stringers: as many as the job says, else as its spacing asks, or
+ * as treads need that span; and how far apart they stand then, centre to centre. */
 int job_carriages(const struct job *job);
 int job_carriages_by_spacing(const struct job *job);
 double job_carriage_spacing(const struct job *job);

@@ -5,6 +5,7 @@
 
 #include "pitchboard/job.h"
 #include "pitchboard/vec.h"
+#include "read/node.h"
 
 double job_open_skirt(const struct job *job)
 {
@@ -56,9 +57,33 @@ static double span(const struct job *job)
 		centre_in(job, &job->stair.right);
 }
 
+static bool is_housed(const struct job *job, const struct job_side *side)
+{
+	const struct job_stringers *all = &job->stringers;
+
+	return (side->kind == SIDE_OPEN ? all->open : all->wall).kind == STRINGER_HOUSED;
+}
+
+bool job_treads_span(const struct job *job)
+{
+	const struct job_stringers *s = &job->stringers;
+	bool is_said = s->middle_count >= 0 || node_has(s->src, "spacing");
+
+	return !is_said && is_housed(job, &job->stair.left) && is_housed(job, &job->stair.right);
+}
+
+/* Without riser boards a carriage would stand in view: such treads are made thick enough to do
+ * without (common practice). */
+static double most_apart(const struct job *job)
+{
+	if (!job_treads_span(job))
+		return job->stringers.spacing;
+	return job->risers.kind == RISER_OPEN ? INFINITY : job->stringers.housed_span;
+}
+
 int job_carriages_by_spacing(const struct job *job)
 {
-	double spacing = job->stringers.spacing;
+	double spacing = most_apart(job);
 
 	if (!(spacing > 0) || span(job) <= spacing)
 		return 0;

@@ -209,6 +209,29 @@ static void check_carriages(const struct check *c)
 		s->middle_count, letter(c, apart), letter(c, s->spacing));
 }
 
+/* NBC 9.8.9.5, second hand: 38 mm where open treads span more than 750. */
+#define FREE_SPAN 750.0
+#define FREE_TREAD 38.0
+
+/* A program that leaves out the carriage says what that asks of the treads. */
+static void check_open_treads(const struct check *c)
+{
+	const struct job *job = c->job;
+	double apart = job_carriage_spacing(job), thick = job->treads.thickness;
+
+	if (!job_treads_span(job) || job->risers.kind != RISER_OPEN || thick <= 0 ||
+		thick >= FREE_TREAD || apart <= FREE_SPAN)
+		return;
+	diag_warning(c->diags, node_pos(job->risers.src, "kind"),
+		arena_printf(c->arena,
+			"make the treads %s or more (NBC 9.8.9.5, second hand), or write "
+			"stringers.middle_count: 1",
+			letter(c, FREE_TREAD)),
+		"treads: on open risers %s of wood span %s from stringer to stringer, and nothing "
+		"carries them between",
+		letter(c, thick), letter(c, apart));
+}
+
 static void check_nosing(const struct check *c)
 {
 	const struct job_treads *t = &c->job->treads;
@@ -288,6 +311,7 @@ void job_check(struct arena *a, const struct job_file *f, struct diags *d)
 	check_comfort(&c);
 	check_stringers(&c);
 	check_carriages(&c);
+	check_open_treads(&c);
 	check_treads(&c);
 	check_balusters(&c);
 	check_measured(&c);

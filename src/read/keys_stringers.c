@@ -114,7 +114,18 @@ static const struct field stringers[] = {
 	{ FIELD_LENGTH, "spacing", LANDS(job_stringers, spacing), .least = 150, .most = 1500,
 		.usual = "18\"", .usual_mm = "450 mm", .label = "spacing of carriages, at most",
 		.shown = SHOWN_STRINGER, .matters = has_spaced_carriages,
-		.help = "most, centre to centre of carriages" },
+		.help = "most, centre to centre of carriages; where both sides are housed, only if "
+			"given" },
+	/* Treads of 1 in and riser boards glued into closed strings do without a carriage up to
+	 * about a yard, wider stairs get one: common practice. NBC 9.8.9.4 allows 1200 mm where
+	 * risers support the treads (second hand), so this is on the safe side. */
+	{ FIELD_LENGTH, "housed_span", LANDS(job_stringers, housed_span), .least = 300,
+		.most = 1500, .usual = "40\"", .usual_mm = "1000 mm",
+		.label = "housed treads and risers span without a carriage, at most",
+		.shown = SHOWN_STRINGER, .matters = has_housed_span,
+		.help = "housed at both sides, with riser boards: most that is spanned without a "
+			"carriage, centre to centre, where spacing is not given; open treads get "
+			"none" },
 	/* Room for the wall board and a skirt behind the carriage: common practice. */
 	{ FIELD_LENGTH, "wall_gap", LANDS(job_stringers, wall_gap), .most = 900, .usual = "1 1/2\"",
 		.usual_mm = "38 mm", .label = "wall to carriage", .shown = SHOWN_PLAN,

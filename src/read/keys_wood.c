@@ -42,7 +42,12 @@ bool has_carriages(const struct job *job)
 
 bool has_spaced_carriages(const struct job *job)
 {
-	return has_carriages(job) && job->stringers.middle_count < 0;
+	return has_carriages(job) && job->stringers.middle_count < 0 && !job_treads_span(job);
+}
+
+bool has_housed_span(const struct job *job)
+{
+	return job_treads_span(job) && job->risers.kind == RISER_BOARD;
 }
 
 bool has_cut(const struct job *job)

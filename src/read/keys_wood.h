@@ -11,6 +11,7 @@ bool has_wall_side(const struct job *job);
 bool has_housed(const struct job *job);
 bool has_carriages(const struct job *job);
 bool has_spaced_carriages(const struct job *job);
+bool has_housed_span(const struct job *job);
 bool has_cut(const struct job *job);
 bool has_wall_carriage(const struct job *job);
 bool has_returns(const struct job *job);
