@@ -203,17 +203,30 @@ static void refused(const char *job, const char *complaint)
 	arena_free(b.arena);
 }
 
+/* And says what to write instead. */
+static void refused_for(const char *job, const char *complaint, const char *mend)
+{
+	struct built b = built_from(job);
+	assert_null(b.parts);
+	assert_string_equal(built_complaint(&b), complaint);
+	assert_memory_equal(b.diags.first->hint, mend, strlen(mend));
+	arena_free(b.arena);
+}
+
 static void a_notch_that_cannot_be_is_refused(void **state)
 {
 	(void)state;
 	refused(NOTCH("{step: 10, at: left, along: 70, across: 100}"),
 		"treads.notches: there is no step 10, the stair has 9 treads");
-	refused(NOTCH("{step: 4, at: left, along: 70, across: 260}"),
-		"treads.notches: 260 mm across is too deep for the tread: at most 225 mm");
-	refused(NOTCH("{step: 4, at: left, along: 500, across: 100}"),
-		"treads.notches: 500 mm along is too long for the tread: at most 400 mm");
-	refused(NOTCH("{step: 4, at: back, along: 100, across: 200, from: 300}"),
-		"treads.notches: 200 mm across is too deep for the tread: at most 185 mm");
+	refused_for(NOTCH("{step: 4, at: left, along: 70, across: 260}"),
+		"treads.notches: 260 mm across is too deep for the tread",
+		"write treads.notches[1].across: 225 mm");
+	refused_for(NOTCH("{step: 4, at: left, along: 500, across: 100}"),
+		"treads.notches: 500 mm along is too long for the tread",
+		"write treads.notches[1].along: 400 mm");
+	refused_for(NOTCH("{step: 4, at: back, along: 100, across: 200, from: 300}"),
+		"treads.notches: 200 mm across is too deep for the tread",
+		"write treads.notches[1].across: 185 mm");
 	refused(NOTCH("{step: 4, at: back, along: 700, across: 60, from: 300}"),
 		"treads.notches: it ends 1000 mm off, past the tread's right-hand side");
 	refused(NOTCH("{step: 4, at: back, along: 100, across: 60, from: 10}"),
@@ -236,9 +249,9 @@ static void a_notch_where_no_wall_is_is_refused(void **state)
 static void a_wall_that_leaves_the_newel_no_room_is_refused(void **state)
 {
 	(void)state;
-	refused(JOB("left: wall, right: {side: open, from_step: 3, wall_past: 150}", ""),
-		"stair.right.wall_past: 150 mm leaves no room on step 3 for its newel: at most 135 "
-		"mm");
+	refused_for(JOB("left: wall, right: {side: open, from_step: 3, wall_past: 150}", ""),
+		"stair.right.wall_past: 150 mm leaves no room on step 3 for its newel",
+		"write stair.right.wall_past: 135 mm");
 	refused(JOB("left: wall, right: {side: open, wall_past: 50}", ""),
 		"stair.right: wall_past goes with a from_step above 1");
 }

@@ -236,7 +236,8 @@ static void a_nosing_rounder_than_its_overhang_is_refused(void **state)
 	(void)state;
 	assert_null(b.parts);
 	assert_string_equal(built_complaint(&b),
-		"treads.side_overhang: 15 mm does not hold the rounded nosing: at least 16 mm");
+		"treads.side_overhang: 15 mm does not hold the rounded nosing");
+	assert_string_equal(b.diags.first->hint, "write treads.side_overhang: 16 mm");
 	arena_free(b.arena);
 }
 

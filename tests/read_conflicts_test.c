@@ -79,8 +79,7 @@ static const struct said_case cases[] = {
 		"job.yaml:7:18: error: opening.width: 2'-11\" is narrower than the stair, "
 		"3'-0\"\n"
 		"    7 | opening: {width: 35\"}\n"
-		"      |                  ^ measure again, or leave it out: it is then as wide "
-		"as the stair\n"
+		"      |                  ^ measure again, or write opening.width: 3'-0\"\n"
 		"refused\n" },
 	{ "a wall has no open steps",
 		"pitchboard: 1\n"
@@ -198,7 +197,8 @@ static const struct said_case cases[] = {
 		"job.yaml:7:40: error: treads.nosing_radius: 9/16\" is more than half the "
 		"thickness of 1\"\n"
 		"    7 | treads: {thickness: 1\", nosing_radius: 9/16\"}\n"
-		"      |                                        ^\n"
+		"      |                                        ^ write "
+		"treads.nosing_radius: 1/2\"\n"
 		"refused\n" },
 	{ "open risers have no thickness",
 		SOUND

@@ -285,6 +285,20 @@ static inline struct lettering job_lettering(const struct job *job)
 	return (struct lettering){ job->about.units, job->about.fraction, job->about.finest };
 }
 
+/* How a message names the mend: "write treads.nosing: 1 1/4\"", no less or no more than so much;
+ * figures are lettered on the side on which it holds. */
+static inline const char *job_write_least(struct arena *a, const struct job *job, const char *path,
+	double mm)
+{
+	return arena_printf(a, "write %s: %s", path, length_say_least(a, job_lettering(job), mm));
+}
+
+static inline const char *job_write_most(struct arena *a, const struct job *job, const char *path,
+	double mm)
+{
+	return arena_printf(a, "write %s: %s", path, length_say_most(a, job_lettering(job), mm));
+}
+
 /* Finished floor to finished floor, whichever rise was given; 0 when none could be read. */
 double job_total_rise(const struct job *job);
 

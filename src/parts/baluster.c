@@ -185,7 +185,8 @@ static bool clears_nosing(struct arena *a, const struct stretch *s, struct diags
 	if (s->feet != FEET_ON_TREADS || infill_has_shoe(job) || over <= NEAR_ENOUGH)
 		return true;
 	diag_error(d, rod_pos(s->rod, job->treads.src, "nosing"),
-		"a larger projection, or less of a round",
+		arena_printf(a, "%s, or round it less",
+			job_write_least(a, job, "treads.nosing", s->rod->nosing + over)),
 		"the dowel of the first baluster on a tread comes %s into the nosing's round",
 		infill_letter(s, a, over));
 	return false;
@@ -197,7 +198,8 @@ bool baluster_takes_dowel(struct arena *a, const struct stretch *s, struct diags
 	double least = fmin(b->section - 2 * baluster_flat(s->rod->job), b->thickness);
 	if (b->dowel <= least - 2 * WALL + NEAR_ENOUGH)
 		return clears_nosing(a, s, d);
-	diag_error(d, rod_pos(s->rod, b->src, "dowel"), "take a thinner dowel",
+	diag_error(d, rod_pos(s->rod, b->src, "dowel"),
+		job_write_most(a, s->rod->job, "balusters.dowel", least - 2 * WALL),
 		"a dowel of %s leaves too little of a baluster of %s",
 		infill_letter(s, a, b->dowel), infill_letter(s, a, least));
 	return false;

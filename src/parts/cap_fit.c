@@ -49,7 +49,8 @@ static bool pyramid_fits(struct arena *a, const struct post *p, const struct cap
 				"for the block",
 				letter(a, p, c->rise), letter(a, p, c->width),
 				c->slope * 180 / PI) },
-		{ mitred || c->shoulder <= c->width / 4, "shoulder", NULL,
+		{ mitred || c->shoulder <= c->width / 4, "shoulder",
+			job_write_most(a, p->rod->job, "newels.cap.shoulder", c->width / 4),
 			arena_printf(a, "a shoulder of %s leaves no pyramid on a cap %s wide",
 				letter(a, p, c->shoulder), letter(a, p, c->width)) },
 		{ !mitred || hollow >= LEAST_HOLLOW, "board",
@@ -143,13 +144,17 @@ bool cap_fits(struct arena *a, const struct post *p, const struct cap *c, struct
 	const struct demand demands[] = {
 		keeps_off(a, p),
 		{ k->quarter_round <= k->overhang + NEAR_ENOUGH, "quarter_round",
-			"take a smaller one, 0 for none, or more overhang",
+			arena_printf(a, "%s, or take more overhang",
+				job_write_most(a, r->job, "newels.cap.quarter_round", k->overhang)),
 			arena_printf(a, "a quarter-round of %s shows beyond the overhang of %s",
 				letter(a, p, k->quarter_round), letter(a, p, k->overhang)) },
-		{ chamfer < fmin(k->thickness, c->width / 4) - NEAR_ENOUGH, "chamfer", NULL,
+		{ chamfer < fmin(k->thickness, c->width / 4) - NEAR_ENOUGH, "chamfer",
+			job_write_most(a, r->job, "newels.cap.chamfer",
+				fmin(k->thickness, c->width / 4) - 1),
 			arena_printf(a, "a chamfer of %s leaves nothing of an edge of %s",
 				letter(a, p, chamfer), letter(a, p, k->thickness)) },
-		{ !at_wall || k->overhang <= r->nosing + NEAR_ENOUGH, "overhang", NULL,
+		{ !at_wall || k->overhang <= r->nosing + NEAR_ENOUGH, "overhang",
+			job_write_most(a, r->job, "newels.cap.overhang", r->nosing),
 			arena_printf(a,
 				"with an overhang of %s it runs into the end of the wall: "
 				"there is room for %s",
@@ -157,9 +162,10 @@ bool cap_fits(struct arena *a, const struct post *p, const struct cap *c, struct
 	};
 	bool fits = all_hold(p, demands, 4, d);
 	if (r->job->newels.above_rail < above - NEAR_ENOUGH) {
-		diag_error(d, rod_pos(r, r->job->newels.src, "above_rail"), NULL,
-			"newels.above_rail: with %s the rail runs into the cap: it takes %s",
-			letter(a, p, r->job->newels.above_rail), letter(a, p, above));
+		diag_error(d, rod_pos(r, r->job->newels.src, "above_rail"),
+			job_write_least(a, r->job, "newels.above_rail", above),
+			"newels.above_rail: with %s the rail runs into the cap",
+			letter(a, p, r->job->newels.above_rail));
 		return false;
 	}
 	return fits && (c->kind != CAP_PYRAMID || pyramid_fits(a, p, c, d));

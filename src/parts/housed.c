@@ -132,8 +132,11 @@ static double width_for(const struct channel *c, struct diags *d)
 	double width = plank_width(r, spec, need), offered = plank_offered(r, spec);
 	if (width <= 0)
 		diag_error(d, plank_pos(r, spec),
-			arena_printf(c->a, "a plank %s wide would do, or a smaller margin",
-				length_say(c->a, l, need)),
+			arena_printf(c->a, "%s, or take a smaller margin",
+				job_write_least(c->a, r->job,
+					arena_printf(c->a, "stringers.%s.width",
+						stringer_group(r, spec)),
+					need)),
 			"%s plank, %s wide, is %s too narrow for margin, housings and foot",
 			spec->width > 0 ? "a" : "even the widest", length_say(c->a, l, offered),
 			length_say(c->a, l, need - offered));
@@ -147,7 +150,9 @@ static bool depth_fits(const struct channel *c, struct diags *d)
 	struct lettering l = job_lettering(r->job);
 	if (all->housing_depth < c->at->spec->thickness - 1)
 		return true;
-	diag_error(d, rod_pos(r, all->src, "housing_depth"), NULL,
+	diag_error(d, rod_pos(r, all->src, "housing_depth"),
+		job_write_most(c->a, r->job, "stringers.housing_depth",
+			c->at->spec->thickness - 1.5),
 		"housings %s deep go through a stringer %s thick",
 		length_say(c->a, l, all->housing_depth),
 		length_say(c->a, l, c->at->spec->thickness));

@@ -11,6 +11,9 @@
  *
  * Cross pieces are cut plumb between the balusters, each end on a loose tenon.
  */
+#include <string.h>
+
+#include "base/text.h"
 #include "parts/baluster.h"
 #include "parts/shoe.h"
 #include "parts/strip.h"
@@ -82,20 +85,34 @@ static struct crossing crossing_of(const struct braced *b, const struct job_row 
 	return c;
 }
 
-/* Does it meet both balusters with its whole end? */
-static bool meets_balusters(const struct braced *b, const struct crossing *c, const struct gap *g)
+/* Where the two balusters beside a gap begin and end. */
+struct opening {
+	double foot[2], top[2];
+};
+
+static struct opening opening_of(const struct braced *b, const struct gap *g)
 {
 	const struct stretch *s = b->stretch;
 	const struct job *job = s->rod->job;
 	const double x[2] = { g->from, g->to };
+	struct opening o;
 	for (int i = 0; i < 2; i++) {
-		double foot = infill_has_shoe(job) ? infill_bottom(s, x[i]) : infill_foot(s, x[i]);
-		double top = infill_top(s, x[i]);
+		o.foot[i] = infill_has_shoe(job) ? infill_bottom(s, x[i]) : infill_foot(s, x[i]);
+		o.top[i] = infill_top(s, x[i]);
 		if (job->balusters.top == BALUSTER_TOP_SQUARE)
-			top = fmin(top, infill_head(s, g->fronts[i]));
-		if (c->z[i] - c->half < foot - NEAR_ENOUGH || c->z[i] + c->half > top + NEAR_ENOUGH)
-			return false;
+			o.top[i] = fmin(o.top[i], infill_head(s, g->fronts[i]));
 	}
+	return o;
+}
+
+/* Does it meet both balusters with its whole end? */
+static bool meets_balusters(const struct braced *b, const struct crossing *c, const struct gap *g)
+{
+	struct opening o = opening_of(b, g);
+	for (int i = 0; i < 2; i++)
+		if (c->z[i] - c->half < o.foot[i] - NEAR_ENOUGH ||
+			c->z[i] + c->half > o.top[i] + NEAR_ENOUGH)
+			return false;
 	return true;
 }
 
@@ -106,6 +123,58 @@ static bool clear_of_each_other(const struct crossing *one, const struct crossin
 	return fmin(low, high) >= room || fmax(low, high) <= -room;
 }
 
+/* What the rake gains over a tread on a row that lies otherwise. */
+static double gained(const struct braced *b)
+{
+	return b->stretch->slope * b->stretch->rod->run;
+}
+
+/* How much further up a row has to lie to be met whole, over a raked shoe in the last gap of a
+ * tread too; less than 0: further down. */
+static double way_in(const struct braced *b, const struct crossing *c, const struct gap *g)
+{
+	struct opening o = opening_of(b, g);
+	bool is_level = fabs(c->along.slope - b->stretch->slope) > NEAR_ENOUGH;
+	bool over_shoe = is_level && infill_has_shoe(b->stretch->rod->job);
+	double up = 0, down = 0;
+	for (int i = 0; i < 2; i++) {
+		up = fmax(up, o.foot[i] - (c->z[i] - c->half));
+		down = fmax(down, c->z[i] + c->half - o.top[i]);
+	}
+	return up > 0 ? up + (over_shoe ? gained(b) : 0) : -down;
+}
+
+/* And to clear another one below it; of two that lie otherwise, along a whole tread. */
+static double way_over(const struct braced *b, const struct crossing *c,
+	const struct crossing *other)
+{
+	double low = fmin(c->z[0] - other->z[0], c->z[1] - other->z[1]);
+	bool alike = fabs(c->along.slope - other->along.slope) < NEAR_ENOUGH;
+	return c->half + other->half - low + (alike ? 0 : gained(b));
+}
+
+static const char *write_height(const struct braced *b, int row, double up)
+{
+	struct arena *a = b->list->arena;
+	const char *path = arena_printf(a, "infill.rows[%d].height", row + 1);
+	double height = b->rows[row].height + up;
+	return up > 0 ? job_write_least(a, b->stretch->rod->job, path, height)
+		      : job_write_most(a, b->stretch->rod->job, path, height);
+}
+
+/* With those over it, which it would run into else.  The two that the program sets lie as they do
+ * for want of room. */
+static const char *write_heights(const struct braced *b, int row, double up)
+{
+	struct text t = { .arena = b->list->arena };
+	if (!b->rows[row].src)
+		return "take narrower cross pieces (cross_width), or a higher rail";
+	text_add(&t, "%s", write_height(b, row, up));
+	for (int i = row + 1; i < b->row_count && up > 0; i++)
+		text_add(&t, " and %s", write_height(b, i, up) + strlen("write "));
+	return text_chars(&t);
+}
+
 static bool row_fits(const struct braced *b, const struct crossing *c, int row, const struct gap *g)
 {
 	struct arena *a = b->list->arena;
@@ -113,7 +182,7 @@ static bool row_fits(const struct braced *b, const struct crossing *c, int row, 
 	if (!b->rows[row].src)
 		at = rod_pos(b->stretch->rod, b->spec->src, "kind");
 	if (!meets_balusters(b, c, g)) {
-		diag_error(b->diags, at, "move it up or down, or take thinner cross pieces",
+		diag_error(b->diags, at, write_heights(b, row, way_in(b, c, g)),
 			"the row of cross pieces at %s runs out of the balusters",
 			infill_letter(b->stretch, a, b->rows[row].height));
 		return false;
@@ -122,7 +191,7 @@ static bool row_fits(const struct braced *b, const struct crossing *c, int row, 
 		struct crossing other = crossing_of(b, &b->rows[i], g);
 		if (clear_of_each_other(c, &other))
 			continue;
-		diag_error(b->diags, at, "set them further apart",
+		diag_error(b->diags, at, write_heights(b, row, way_over(b, c, &other)),
 			"the rows of cross pieces at %s and at %s run into each other",
 			infill_letter(b->stretch, a, b->rows[i].height),
 			infill_letter(b->stretch, a, b->rows[row].height));
@@ -210,10 +279,10 @@ static bool stay_round(struct arena *a, const struct stretch *s, struct diags *d
 	if (job->balusters.shape == BALUSTER_SQUARE || thick <= most + NEAR_ENOUGH)
 		return true;
 	diag_error(d, rod_pos(s->rod, job->infill.src, "cross_thickness"),
-		"take thinner cross pieces, or thicker balusters",
-		"cross pieces %s thick are too thick for round balusters of %s: at most %s",
-		infill_letter(s, a, thick), infill_letter(s, a, job->balusters.section),
-		infill_letter(s, a, most));
+		arena_printf(a, "%s, or take thicker balusters",
+			job_write_most(a, job, "infill.cross_thickness", most)),
+		"cross pieces %s thick are too thick for round balusters of %s",
+		infill_letter(s, a, thick), infill_letter(s, a, job->balusters.section));
 	return false;
 }
 

@@ -119,12 +119,15 @@ static bool fits(struct arena *a, const struct stretch *s, const struct span *sp
 	double wide = span->to - span->from - 2 * end_inset(f);
 	double high = infill_top(s, s->from) - infill_bottom(s, s->from);
 	if (f->panel_gap > f->plough / 2)
-		diag_error(d, rod_pos(s->rod, f->src, "panel_gap"), NULL,
+		diag_error(d, rod_pos(s->rod, f->src, "panel_gap"),
+			job_write_most(a, s->rod->job, "infill.panel_gap", f->plough / 2),
 			"infill.panel_gap: with %s of room a panel drops out of a plough of %s",
 			infill_letter(s, a, f->panel_gap), infill_letter(s, a, f->plough));
 	else if (has_stiles(f) && f->plough >= f->subrail_depth)
 		diag_error(d, rod_pos(s->rod, f->src, "subrail_depth"),
-			"make it deeper, or plough it less",
+			arena_printf(a, "%s, or plough it less",
+				job_write_least(a, s->rod->job, "infill.subrail_depth",
+					f->plough + 1)),
 			"infill.subrail_depth: stiles are as deep, and a plough of %s goes through",
 			infill_letter(s, a, f->plough));
 	else if (wide < f->panel_thickness || high < f->panel_thickness)

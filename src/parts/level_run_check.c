@@ -22,6 +22,25 @@ static void refuse(const struct run_check *c, const struct run_line *l, const ch
 	diag_error(c->diags, node_pos(l->run->src, key), hint, "rail.level_runs: %s", why);
 }
 
+/* Which of the job's, as they are written. */
+static int number_of(const struct run_check *c, const struct run_line *l)
+{
+	return (int)(l->run - c->rod->job->rail.level_runs) + 1;
+}
+
+static const char *write_length(const struct run_check *c, const struct run_line *l, double mm,
+	int way)
+{
+	const char *path = arena_printf(c->arena, "rail.level_runs[%d].length", number_of(c, l));
+	return way > 0 ? job_write_least(c->arena, c->rod->job, path, mm)
+		       : job_write_most(c->arena, c->rod->job, path, mm);
+}
+
+static bool level_is_along(enum run_direction d)
+{
+	return d == RUN_ON || d == RUN_BACK;
+}
+
 static bool is_turned_back(enum run_direction before, enum run_direction now)
 {
 	switch (now) {
@@ -49,9 +68,15 @@ static bool follows(const struct run_check *c, const struct run_line *l,
 		refuse(c, l, "direction", "let the run before it end at a newel",
 			"the run before this one ends at a wall, there is no newel to go on from");
 	else if (before && is_turned_back(before->run->direction, l->run->direction))
-		refuse(c, l, "direction", NULL, "this run goes back over the one before it");
+		refuse(c, l, "direction",
+			arena_printf(c->arena, "write rail.level_runs[%d].direction: %s",
+				number_of(c, l),
+				level_is_along(before->run->direction) ? "out" : "on"),
+			"this run goes back over the one before it");
 	else if (l->is_met && l->run->direction != RUN_ON && is_wider_than_newel(c->rod->job))
-		refuse(c, l, "direction", "take thicker newels or a narrower rail",
+		refuse(c, l, "direction",
+			job_write_least(c->arena, c->rod->job, "newels.section",
+				c->rod->job->rail.width),
 			"two rails wider than their newel cannot meet round its corner");
 	else
 		return true;
@@ -71,23 +96,26 @@ static const char *letter_up(const struct run_check *c, double mm)
 }
 
 /* Across it must pass the opening's far end; along or away from it, its edge. */
-static const char *way_off(const struct run_check *c, const struct run_line *l, struct box opening)
+static const char *way_off(const struct run_check *c, const struct run_line *l,
+	const struct run_line *before, struct box opening)
 {
+	const struct job *job = c->rod->job;
 	struct box b = level_run_box(c->rod, l);
-	if (l->run->direction != RUN_ACROSS)
-		return arena_printf(c->arena,
-			"go out %s further, or begin that much further from "
-			"the opening's edge",
-			letter_up(c, b.y1 - opening.y0));
-	if (!isfinite(opening.x0))
+	bool across = l->run->direction == RUN_ACROSS;
+	double off = across ? b.x1 - opening.x0 : b.y1 - opening.y0;
+	double inset = l->run->from_edge > 0 ? l->run->from_edge : job->newels.section / 2;
+	if (!isfinite(off))
 		return "give opening.length, and go back past its end";
-	return arena_printf(c->arena,
-		"make the run back before it %s longer, past the opening's end",
-		letter_up(c, b.x1 - opening.x0));
+	if (before)
+		return write_length(c, before, before->run->length + off, 1);
+	return job_write_least(c->arena, job,
+		arena_printf(c->arena, "rail.level_runs[%d].from_edge", number_of(c, l)),
+		inset + off);
 }
 
 /* There must be a floor under it, and no wall in it. */
-static bool has_floor(const struct run_check *c, const struct run_line *l)
+static bool has_floor(const struct run_check *c, const struct run_line *l,
+	const struct run_line *before)
 {
 	const struct rod *r = c->rod;
 	struct box b = level_run_box(r, l);
@@ -99,11 +127,10 @@ static bool has_floor(const struct run_check *c, const struct run_line *l)
 	if (l->is_met && l->run->direction == RUN_OUT)
 		b.y1 = fmin(b.y1, opening.y0);
 	if (overlap(b, opening))
-		refuse(c, l, "length", way_off(c, l, opening), "this run stands over the opening");
+		refuse(c, l, "length", way_off(c, l, before, opening),
+			"this run stands over the opening");
 	else if (!other->is_open && b.y1 > r->width + NEAR_ENOUGH)
-		refuse(c, l, "length",
-			arena_printf(c->arena, "make it at least %s shorter",
-				letter_up(c, b.y1 - r->width)),
+		refuse(c, l, "length", write_length(c, l, l->run->length - (b.y1 - r->width), -1),
 			"this run goes into the wall on the other side");
 	else
 		return true;
@@ -165,17 +192,19 @@ static void warn_short(const struct run_check *c, const struct run_line *l)
 		gap < TO_THE_WALL)
 		return;
 	diag_warning(c->diags, node_pos(l->run->src, "length"),
-		arena_printf(c->arena, "make it %s longer", letter_up(c, gap)),
+		write_length(c, l, l->run->length + gap, -1),
 		"rail.level_runs: this run is said to end at a wall, and stops %s short of it",
 		letter(c, gap));
 }
 
 static bool check_side(const struct run_check *c, const struct run_lines *l)
 {
-	for (int i = 0; i < l->n; i++)
-		if (!follows(c, &l->line[i], i ? &l->line[i - 1] : NULL) ||
-			!has_floor(c, &l->line[i]) || !keeps_clear(c, &l->line[i]))
+	for (int i = 0; i < l->n; i++) {
+		const struct run_line *before = i ? &l->line[i - 1] : NULL;
+		if (!follows(c, &l->line[i], before) || !has_floor(c, &l->line[i], before) ||
+			!keeps_clear(c, &l->line[i]))
 			return false;
+	}
 	return true;
 }
 

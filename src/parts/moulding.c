@@ -264,6 +264,9 @@ static struct pos pos_of(const struct rod *r, const char *key)
 	return rod_pos(r, r->job->mouldings.src, key);
 }
 
+/* No smaller one is sold (the least of its key). */
+#define LEAST_UNDER 6.0
+
 /* Under the nosing there is room as far as its underside is flat, in front and at the returns. */
 static bool width_fits(struct arena *a, const struct rod *r, struct diags *d)
 {
@@ -275,10 +278,15 @@ static bool width_fits(struct arena *a, const struct rod *r, struct diags *d)
 	double room = over - nosing_under(&n);
 	if (width <= room + NEAR_ENOUGH)
 		return true;
+	double over_too = fmin(r->nosing, over) + width - room;
+	const char *longer = job_write_least(a, r->job, "treads.nosing", over_too);
 	diag_error(d, pos_of(r, "under_width"),
-		"take a smaller one, a longer nosing or a smaller nosing_radius",
+		room >= LEAST_UNDER ? job_write_most(a, r->job, "mouldings.under_width", room)
+			: rod_has_returns(r) ? arena_printf(a, "%s and treads.side_overhang: %s",
+						       longer, length_say_least(a, l, over_too))
+					     : longer,
 		"mouldings.under_width: %s does not fit under the nosing, which is flat for %s",
-		length_say(a, l, width), length_say(a, l, fmax(0, room)));
+		length_say(a, l, width), length_say_most(a, l, fmax(0, room)));
 	return false;
 }
 
@@ -287,12 +295,18 @@ static bool job_fits(struct arena *a, const struct rod *r, struct diags *d)
 	const struct job_mouldings *m = &r->job->mouldings;
 	bool under = m->under_nosing != MOULDING_NONE, on = m->back != MOULDING_NONE;
 	if ((under || on) && r->riser <= 0) {
-		diag_error(d, pos_of(r, under ? "under_nosing" : "back"), "write none",
+		diag_error(d, pos_of(r, under ? "under_nosing" : "back"),
+			under && on ? "write mouldings.under_nosing: none and mouldings.back: none"
+				: under ? "write mouldings.under_nosing: none"
+					: "write mouldings.back: none",
 			"mouldings: open risers leave nothing to lay them against");
 		return false;
 	}
 	if (m->under_nosing == MOULDING_SCOTIA && m->under_height <= m->under_width) {
-		diag_error(d, pos_of(r, "under_height"), "make it higher, or write cove",
+		diag_error(d, pos_of(r, "under_height"),
+			arena_printf(a, "%s, or write cove",
+				job_write_least(a, r->job, "mouldings.under_height",
+					m->under_width + 1)),
 			"mouldings.under_height: a scotia is higher than it is wide");
 		return false;
 	}

@@ -84,7 +84,8 @@ static bool stands(struct arena *a, const struct post *p, struct diags *d)
 	double room = r->run - (at_floor ? 0 : r->nosing);
 	if (p->end.kind != RAIL_END_TREAD_NEWEL || p->section <= room + NEAR_ENOUGH)
 		return true;
-	diag_error(d, rod_pos(r, r->job->newels.src, "section"), NULL,
+	diag_error(d, rod_pos(r, r->job->newels.src, "section"),
+		job_write_most(a, r->job, "newels.section", room),
 		"a newel of %s does not stand on a tread: there is room for %s",
 		length_say(a, job_lettering(r->job), p->section),
 		length_say(a, job_lettering(r->job), room));

@@ -46,19 +46,25 @@ bool newel_panels_fit(struct arena *a, const struct post *p, struct diags *d)
 	int before = d->errors;
 	if (face < LEAST_FACE)
 		diag_error(d, rod_pos(p->rod, k->src ? k->src : n->src, "strip_width"),
-			"take narrower strips, or a larger section",
+			arena_printf(a, "%s, or take a larger section",
+				job_write_most(a, p->rod->job, "newels.panels.strip_width",
+					(n->section - LEAST_FACE) / 2)),
 			"newels.panels: two strips of %s leave %s of a face of %s: it takes %s",
 			length_say(a, l, k->strip_width), length_say(a, l, fmax(0, face)),
 			length_say(a, l, n->section), length_say(a, l, LEAST_FACE));
 	if (p->core < LEAST_CORE)
 		diag_error(d, rod_pos(p->rod, k->src ? k->src : n->src, "strip_thickness"),
-			"take thinner strips, or a larger section",
+			arena_printf(a, "%s, or take thinner strips",
+				job_write_least(a, p->rod->job, "newels.section",
+					n->section + LEAST_CORE - p->core)),
 			"newels.panels: strips of %s leave a core of %s: it takes %s",
 			length_say(a, l, k->strip_thickness), length_say(a, l, fmax(0, p->core)),
 			length_say(a, l, LEAST_CORE));
 	if (k->strip_width < k->strip_thickness + k->arris + 1)
 		diag_error(d, rod_pos(p->rod, k->src ? k->src : n->src, "strip_width"),
-			"take wider strips, or a smaller arris",
+			arena_printf(a, "%s, or take a smaller arris",
+				job_write_least(a, p->rod->job, "newels.panels.strip_width",
+					k->strip_thickness + k->arris + 1)),
 			"newels.panels: a strip %s wide and %s thick, mitred, does not reach past "
 			"the core's chamfer of %s",
 			length_say(a, l, k->strip_width), length_say(a, l, k->strip_thickness),

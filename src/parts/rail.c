@@ -90,10 +90,10 @@ static bool can_be_struck(const struct rod *r, struct arena *a, struct diags *d)
 	struct profile_fault wrong = profile_fault_of(profile_of_rail(rail));
 	if (!wrong.key)
 		return true;
-	const char *most = length_say(a, job_lettering(r->job), wrong.most);
+	const char *path = arena_printf(a, "rail.%s", wrong.key);
 	diag_error(d, rod_pos(r, rail->src, wrong.key),
-		wrong.most > 0 ? arena_printf(a, "at most %s", most) : NULL, "rail.%s: %s",
-		wrong.key, wrong.text);
+		wrong.most > 0 ? job_write_most(a, r->job, path, wrong.most) : NULL, "%s: %s", path,
+		wrong.text);
 	return false;
 }
 
@@ -106,7 +106,7 @@ static bool has_flat(const struct rod *r, struct arena *a, struct diags *d)
 	if (flat >= wanted - NEAR_ENOUGH)
 		return true;
 	diag_error(d, rod_pos(r, rail->src, "profile"),
-		"make it wider or less deep, or fit a subrail",
+		"write infill.subrail: yes, or make the rail wider or less deep",
 		"rail: its underside is flat for %s, and what ends there is %s thick",
 		length_say(a, l, flat), length_say(a, l, wanted));
 	return false;

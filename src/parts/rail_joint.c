@@ -180,6 +180,16 @@ static bool drill_bolt_by_room(const struct rail_cut *c)
 		(may_be_smaller(rail_of(c)) && drill_bolt(&smaller, RAIL_JOINT_BOLT));
 }
 
+/* As the job says, with a smaller bolt than the usual one where it says nothing of its size. */
+static enum outcome drill_as_asked(const struct rail_cut *c, enum rail_joint kind)
+{
+	struct rail_cut smaller = with_smaller_bolt(c);
+	smaller.wood = WOOD;
+	if (drill_bolt(c, kind) || (may_be_smaller(rail_of(c)) && drill_bolt(&smaller, kind)))
+		return HELD;
+	return NO_WOOD;
+}
+
 static enum outcome drill_by_room(const struct rail_cut *c)
 {
 	return drill_bolt_by_room(c) ? HELD : drill_dowels(c);
@@ -195,7 +205,7 @@ static enum outcome drill(const struct rail_cut *c)
 	switch (kind) {
 	case RAIL_JOINT_BY_ROOM: return drill_by_room(c);
 	case RAIL_JOINT_BOLT:
-	case RAIL_JOINT_BOLT_AND_DOWEL: return drill_bolt(c, kind) ? HELD : NO_WOOD;
+	case RAIL_JOINT_BOLT_AND_DOWEL: return drill_as_asked(c, kind);
 	case RAIL_JOINT_DOWELS: return drill_dowels(c);
 	case RAIL_JOINT_NONE: return HELD;
 	}
@@ -218,24 +228,39 @@ static double deepest_in_newel(const struct job_rail *rail)
 static bool fits_newel(const struct rod *r, struct diags *d)
 {
 	const struct job *job = r->job;
-	double room = job->newels.section - WOOD;
-	if (deepest_in_newel(&job->rail) <= room)
+	double room = job->newels.section - WOOD, deep = deepest_in_newel(&job->rail);
+	if (deep <= room)
 		return true;
 	diag_error(d, rod_pos(r, job->newels.src, "section"),
-		"take a shorter bolt (rail.bolt.length), or dowels (rail.joint)",
+		arena_printf(d->arena,
+			"%s, or take a shorter bolt (rail.bolt.length), or dowels (rail.joint)",
+			job_write_least(d->arena, job, "newels.section", deep + WOOD)),
 		"a rail bolt does not find room for its half in a newel of %s",
 		length_say(d->arena, job_lettering(job), job->newels.section));
 	return false;
 }
 
-static void complain(const struct stretch *s, struct diags *d)
+/* The height that a bolt is given may be all that is wrong. */
+static const char *bolt_mend(const struct rail_cut *c, struct diags *d)
 {
+	const struct job *job = c->stretch->rod->job;
+	struct hole_range r = hole_range(c, bolt_hole(&c->bolt));
+	double height = job->rail.bolt.height;
+	if (job->rail.joint == RAIL_JOINT_BOLT && height > 0 && hole_has_room(r))
+		return height < r.low ? job_write_least(d->arena, job, "rail.bolt.height", r.low)
+				      : job_write_most(d->arena, job, "rail.bolt.height", r.high);
+	return "write rail.joint: by_room, or take a shorter bolt or a deeper rail";
+}
+
+static void complain(const struct rail_cut *c, struct diags *d)
+{
+	const struct stretch *s = c->stretch;
 	const struct job *job = s->rod->job;
 	bool dowels = job->rail.joint == RAIL_JOINT_DOWELS;
 	const char *key = node_has(job->rail.bolt.src, "height") && !dowels ? "height" : NULL;
 	struct pos at =
 		key ? node_pos(job->rail.bolt.src, key) : rod_pos(s->rod, job->rail.src, "joint");
-	diag_error(d, at, "take another height, shorter ones, or a deeper rail",
+	diag_error(d, at, dowels ? "take shorter ones, or a deeper rail" : bolt_mend(c, d),
 		"rail: its %s come out of the wood of a rail %s deep", dowels ? "dowels" : "bolts",
 		length_say(d->arena, job_lettering(job), job->rail.depth));
 }
@@ -304,7 +329,7 @@ enum rail_held rail_joints_drill(struct arena *a, struct part *p, const struct s
 	if (worst == HELD)
 		return before;
 	if (worst == NO_WOOD && s->rod->job->rail.joint != RAIL_JOINT_BY_ROOM)
-		complain(s, d);
+		complain(&foot, d);
 	else if (before == RAIL_HELD)
 		warn(&foot, worst, d);
 	return RAIL_HELD_WEAKLY;

@@ -75,13 +75,17 @@ static bool bars_fit(struct arena *a, const struct rod *r, struct diags *d)
 	double room = r->nosing - nosing_under(&n), gap = r->rise - r->tread;
 	int before = d->errors;
 	if (job->bar > gap - NEAR_ENOUGH)
-		diag_error(d, rod_pos(r, job->src, "bar"), NULL,
+		diag_error(d, rod_pos(r, job->src, "bar"),
+			job_write_most(a, r->job, "risers.bar", gap - 1),
 			"risers.bar: %s fills the gap between two treads, %s",
 			length_say(a, l, job->bar), length_say(a, l, gap));
 	else if (job->bar_thickness > room + NEAR_ENOUGH)
-		diag_error(d, rod_pos(r, job->src, "bar_thickness"), "or a longer nosing",
+		diag_error(d, rod_pos(r, job->src, "bar_thickness"),
+			arena_printf(a, "%s, or take a thinner one",
+				job_write_least(a, r->job, "treads.nosing",
+					r->nosing + job->bar_thickness - room)),
 			"risers.bar_thickness: %s stands out from under the nosing: at most %s",
-			length_say(a, l, job->bar_thickness), length_say(a, l, fmax(room, 0)));
+			length_say(a, l, job->bar_thickness), length_say_most(a, l, fmax(room, 0)));
 	return d->errors == before;
 }
 

@@ -106,10 +106,12 @@ static double width_for(struct arena *a, const struct stand *at, double depth, s
 	double offered = plank_offered(r, at->spec), throat = fmax(0, offered - depth);
 	if (width >= depth + least - NEAR_ENOUGH)
 		return width;
-	const char *hint = arena_printf(a,
-		"it takes a plank %s wide, a smaller rise or run, or a least_throat of %s",
-		length_say_least(a, l, depth + least),
-		length_say_most(a, l, fmax(throat, LEAST_LEFT)));
+	const char *hint =
+		arena_printf(a, "%s, or take a smaller rise or run, or a least_throat of %s",
+			job_write_least(a, r->job,
+				arena_printf(a, "stringers.%s.width", stringer_group(r, at->spec)),
+				depth + least),
+			length_say_most(a, l, fmax(throat, LEAST_LEFT)));
 	const char *text = arena_printf(a,
 		"%s plank %s wide leaves a throat of %s: %s less than least_throat, %s",
 		at->spec->width > 0 ? "a" : "even the widest", length_say(a, l, offered),
@@ -143,8 +145,11 @@ static bool foot_fits(struct arena *a, const struct stand *at, struct edges e, s
 	if (cut > need + 1)
 		return true;
 	diag_error(d, plank_pos(r, at->spec),
-		stringers_have_block(r) ? "take a wider plank, or a narrower thrust block"
-					: "take a wider plank",
+		stringers_have_block(r)
+			? arena_printf(a, "%s, or take a wider plank",
+				  job_write_most(a, r->job, "stringers.thrust_block.width",
+					  fmax(cut - 1.5, 1)))
+			: "take a wider plank",
 		"the level cut at the foot is %s long: %s too short for what stands there",
 		length_say(a, l, fmax(0, cut)), length_say(a, l, need + 1 - cut));
 	return false;

@@ -5,6 +5,7 @@
 
 #define MOST_PER_TREAD 12 /* more of them is a screen, not a balustrade */
 #define UNIT_ON_FLOOR 3
+#define LEAST_SECTION 10.0 /* no thinner one holds a dowel */
 
 static struct setting on_rake(const struct stretch *s, int per_tread)
 {
@@ -166,7 +167,10 @@ static bool fits(struct arena *a, const struct setting *set, struct diags *d)
 	if (fits_tread(set))
 		return true;
 	diag_error(d, rod_pos(s->rod, s->rod->job->balusters.src, "section"),
-		"take thinner or fewer balusters, or a smaller nosing",
+		room < LEAST_SECTION
+			? "take fewer balusters or a larger gap"
+			: arena_printf(a, "%s, or take fewer",
+				  job_write_most(a, s->rod->job, "balusters.section", room)),
 		on_tread ? "%d balusters of %s to a tread: the last one runs %s into the nosing "
 			   "above"
 			 : "%d balusters of %s in a row run %s into each other",

@@ -89,7 +89,8 @@ static bool fits_newels(struct arena *a, const struct stretch *s, struct diags *
 	if (!newels || wide <= newel + NEAR_ENOUGH)
 		return true;
 	diag_error(d, rod_pos(s->rod, s->rod->job->infill.src, "strip_width"),
-		"take narrower strips, or thicker newels",
+		arena_printf(a, "%s, or take thicker newels",
+			job_write_most(a, s->rod->job, "infill.strip_width", newel)),
 		"infill.strip_width: %s is wider than the newels, %s", infill_letter(s, a, wide),
 		infill_letter(s, a, newel));
 	return false;
@@ -103,12 +104,17 @@ static bool takes_plough(struct arena *a, const struct stretch *s, const char *k
 	if (plough <= 0)
 		return true;
 	if (f->plough > depth - LEAST_LEFT + NEAR_ENOUGH)
-		diag_error(d, rod_pos(s->rod, f->src, key), "make it deeper, or plough it less",
+		diag_error(d, rod_pos(s->rod, f->src, key),
+			arena_printf(a, "%s, or plough it less",
+				job_write_least(a, s->rod->job, arena_printf(a, "infill.%s", key),
+					f->plough + LEAST_LEFT)),
 			"infill.%s: a plough of %s goes through %s", key,
 			infill_letter(s, a, f->plough), infill_letter(s, a, depth));
 	else if (plough > f->strip_width - 2 * LEAST_LEFT + NEAR_ENOUGH)
 		diag_error(d, rod_pos(s->rod, f->src, "strip_width"),
-			"take a wider strip, or thinner infill",
+			arena_printf(a, "%s, or take thinner infill",
+				job_write_least(a, s->rod->job, "infill.strip_width",
+					plough + 2 * LEAST_LEFT)),
 			"infill.strip_width: %s leaves no wood beside a plough of %s",
 			infill_letter(s, a, f->strip_width), infill_letter(s, a, plough));
 	else

@@ -203,14 +203,17 @@ static bool skirt_fits(struct arena *a, const struct rod *r, const struct side *
 	struct pos at = rod_pos(r, j->src, "wall");
 	int before = d->errors;
 	if (j->wall == SKIRT_PLAIN && side->skirt > side->outer + NEAR_ENOUGH)
-		diag_error(d, at, "make wall_gap as wide, or write cut_round",
+		diag_error(d, at,
+			arena_printf(a, "%s, or write cut_round",
+				job_write_least(a, r->job, "stringers.wall_gap", side->skirt)),
 			"skirts.wall: behind the stringer there is %s for a skirt %s thick",
 			length_say(a, l, side->outer), length_say(a, l, side->skirt));
 	if (j->wall == SKIRT_CUT_ROUND && r->riser <= 0)
-		diag_error(d, at, "write plain",
+		diag_error(d, at, "write skirts.wall: plain",
 			"skirts.wall: open risers leave nothing to scribe it to");
 	if (is_in_the_way(r, side))
-		diag_error(d, at, "write none, and fit it in lengths between the notches",
+		diag_error(d, at,
+			"write skirts.wall: none, and fit it in lengths between the notches",
 			"skirts.wall: treads are notched for a wall that stands in its way");
 	return d->errors == before;
 }

@@ -91,12 +91,12 @@ bool open_skirt_fits(const struct rod *r, struct diags *d)
 	if (job->skirts.open == OPEN_SKIRT_NONE || !is_open)
 		return true;
 	if (job->stringers.open.kind != STRINGER_SAWTOOTH)
-		diag_error(d, at, "write stringers: open: sawtooth, or skirts: open: none",
+		diag_error(d, at, "write skirts.open: none, or stringers.open.kind: sawtooth",
 			"skirts.open: a skirt is set in front of a rough carriage, and a %s "
 			"stringer is finished itself",
 			job->stringers.open.kind == STRINGER_MITRED ? "mitred" : "housed");
 	if (r->riser <= 0)
-		diag_error(d, at, "write none",
+		diag_error(d, at, "write skirts.open: none",
 			"skirts.open: open risers leave nothing to mitre it to");
 	return d->errors == before;
 }

@@ -105,7 +105,8 @@ static bool post_fits(struct arena *a, const struct stretch *s, struct diags *d)
 	double post = s->rod->job->infill.post, room = s->rod->run - kept_clear(s);
 	if (!stands_on_tread(s) || post <= room)
 		return true;
-	diag_error(d, rod_pos(s->rod, s->rod->job->infill.src, "post"), NULL,
+	diag_error(d, rod_pos(s->rod, s->rod->job->infill.src, "post"),
+		job_write_most(a, s->rod->job, "infill.post", room),
 		"a post of %s does not stand on a tread: there is room for %s",
 		infill_letter(s, a, post), infill_letter(s, a, room));
 	return false;
@@ -120,7 +121,8 @@ static bool first_fits(struct arena *a, const struct stretch *s, struct diags *d
 	if (!stands_on_tread(s) || !ends_open(s, s->foot) || over <= NEAR_ENOUGH)
 		return true;
 	diag_error(d, rod_pos(s->rod, s->rod->job->infill.src, "post"),
-		"take a thinner post or newel, or one that is not panelled",
+		arena_printf(a, "%s, or take a thinner newel, or one that is not panelled",
+			job_write_most(a, s->rod->job, "infill.post", post - over)),
 		"the post at the foot of the rail comes %s into the nosing above its tread",
 		infill_letter(s, a, over));
 	return false;

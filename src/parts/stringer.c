@@ -21,6 +21,14 @@ double plank_width(const struct rod *r, const struct job_stringer *spec, double 
 	return 0;
 }
 
+const char *stringer_group(const struct rod *r, const struct job_stringer *spec)
+{
+	const struct job_stringers *all = &r->job->stringers;
+	if (spec == &all->wall)
+		return "wall";
+	return spec == &all->open ? "open" : "middle";
+}
+
 struct pos plank_pos(const struct rod *r, const struct job_stringer *spec)
 {
 	const struct node *group = spec->src ? spec->src : r->job->stringers.src;
@@ -209,13 +217,13 @@ static bool kinds_fit(const struct rod *r, struct diags *d)
 	for (int i = 0; i < 2; i++)
 		if (!r->sides[i].is_open && r->sides[i].kind == STRINGER_MITRED)
 			diag_error(d, rod_pos(r, all->wall.src, "kind"),
-				"make it sawtooth or housed",
+				"write stringers.wall.kind: sawtooth",
 				"a mitred stringer shows its risers' ends: it cannot stand at a "
 				"wall");
 	for (int i = 0; i < 2; i++)
 		if (r->sides[i].is_open && r->sides[i].kind == STRINGER_MITRED && r->riser <= 0)
 			diag_error(d, rod_pos(r, all->open.src, "kind"),
-				"make it sawtooth or housed",
+				"write stringers.open.kind: sawtooth",
 				"a mitred stringer needs riser boards to be mitred to");
 	if (r->sides[HAND_RIGHT].inner + r->sides[HAND_LEFT].inner >= r->width)
 		diag_error(d, rod_pos(r, r->job->stair.src, "width"), NULL,

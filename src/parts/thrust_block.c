@@ -30,7 +30,9 @@ static bool goes_under(struct arena *a, const struct rod *r, struct diags *d)
 	double room = rod_first_riser(r) - 1;
 	if (all->block_thickness <= room)
 		return true;
-	diag_error(d, rod_pos(r, all->src, "thrust_block"), NULL,
+	diag_error(d, rod_pos(r, all->src, "thrust_block"),
+		room > 0 ? job_write_most(a, r->job, "stringers.thrust_block.thickness", room)
+			 : "leave it out",
 		"a thrust block %s thick does not go under the first tread: there is room for %s",
 		length_say(a, l, all->block_thickness), length_say(a, l, fmax(0, room)));
 	return false;

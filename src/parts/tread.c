@@ -215,16 +215,21 @@ struct demand {
 	bool holds;
 	const char *key;
 	double size;
-	const char *fault; /* what is wrong, and which way to mend it */
-	double limit;
+	const char *fault;
+	const char *mend; /* the key to set */
+	double limit;     /* and to what; */
+	int way;          /* 1: at least, -1: at most */
 };
 
 static void demand(struct arena *a, const struct rod *r, struct diags *d, struct demand m)
 {
-	struct lettering l = job_lettering(r->job);
+	const char *path = arena_printf(a, "treads.%s", m.mend);
 	if (!m.holds)
-		diag_error(d, rod_pos(r, r->job->treads.src, m.key), NULL, "treads.%s: %s %s %s",
-			m.key, length_say(a, l, m.size), m.fault, length_say(a, l, m.limit));
+		diag_error(d, rod_pos(r, r->job->treads.src, m.key),
+			m.way > 0 ? job_write_least(a, r->job, path, m.limit)
+				  : job_write_most(a, r->job, path, m.limit),
+			"treads.%s: %s %s", m.key, length_say(a, job_lettering(r->job), m.size),
+			m.fault);
 }
 
 static void returns_fit(struct arena *a, const struct rod *r, struct diags *d)
@@ -233,10 +238,10 @@ static void returns_fit(struct arena *a, const struct rod *r, struct diags *d)
 	double round = nosing_make(t, r->tread).reach + 1, past = r->run - t->side_overhang;
 	demand(a, r, d,
 		(struct demand){ t->side_overhang >= round, "side_overhang", t->side_overhang,
-			"does not hold the rounded nosing: at least", round });
+			"does not hold the rounded nosing", "side_overhang", round, 1 });
 	demand(a, r, d,
 		(struct demand){ t->return_past <= past, "return_past", t->return_past,
-			"reaches under the tread after next: at most", past });
+			"reaches under the tread after next", "return_past", past, -1 });
 }
 
 /* The wall in front of the open steps leaves the first of them room for its newel. */
@@ -247,13 +252,16 @@ static void wall_ends_fit(struct arena *a, const struct rod *r, const struct sid
 	bool newel = side->foot.kind == RAIL_END_TREAD_NEWEL;
 	double post = r->job->newels.section + rod_cap_overhang(r);
 	double most = r->run - r->nosing - (newel ? post : LEAST_BODY);
+	const char *hand = side->hand == HAND_LEFT ? "left" : "right";
 	if (!side->is_open || side->from == 1 || side->job->wall_past <= most + NEAR_ENOUGH)
 		return;
 	diag_error(d, rod_pos(r, side->job->src, "wall_past"),
-		most < 0 ? "take a thinner newel, or a cap that overhangs less" : NULL,
-		"stair.%s.wall_past: %s leaves no room on step %d%s: at most %s",
-		side->hand == HAND_LEFT ? "left" : "right", length_say(a, l, side->job->wall_past),
-		side->from, newel ? " for its newel" : "", length_say(a, l, fmax(most, 0)));
+		most < 0 ? job_write_most(a, r->job, "newels.section",
+				   fmax(r->job->newels.section + most - side->job->wall_past, 1))
+			 : job_write_most(a, r->job, arena_printf(a, "stair.%s.wall_past", hand),
+				   most),
+		"stair.%s.wall_past: %s leaves no room on step %d%s", hand,
+		length_say(a, l, side->job->wall_past), side->from, newel ? " for its newel" : "");
 }
 
 /* So far past its carriage a tread may reach to a wall and carry itself (common practice). */
@@ -281,13 +289,13 @@ static bool sizes_fit(struct arena *a, const struct rod *r, struct diags *d)
 	double lip = r->nosing + r->riser, body = r->run + r->nosing - LEAST_BODY;
 	demand(a, r, d,
 		(struct demand){ t->strip_width >= round, "strip_width", t->strip_width,
-			"does not hold the rounded nosing: at least", round });
+			"does not hold the rounded nosing", "strip_width", round, 1 });
 	demand(a, r, d,
 		(struct demand){ r->riser <= 0 || round <= lip, "nosing_radius", round,
-			"leaves nothing over the riser: at most", lip });
+			"leaves nothing over the riser", "nosing", round - r->riser, 1 });
 	demand(a, r, d,
 		(struct demand){ t->strip_width <= body, "strip_width", t->strip_width,
-			"leaves no body of the tread: at most", body });
+			"leaves no body of the tread", "strip_width", body, -1 });
 	if (rod_has_returns(r))
 		returns_fit(a, r, d);
 	for (int i = 0; i < 2; i++)

@@ -21,17 +21,24 @@ static const char *say(const struct trial *c, double mm)
 	return length_say(c->a, job_lettering(c->rod->job), mm);
 }
 
-/* A limit: what may be written. */
-static const char *say_down(const struct trial *c, double mm)
+static int number_of(const struct trial *c)
 {
-	return say(c, length_on_graduation(job_lettering(c->rod->job), mm, -1));
+	return (int)(c->notch - c->rod->job->treads.notches) + 1;
+}
+
+static const char *write_most(const struct trial *c, const char *key, double mm)
+{
+	return job_write_most(c->a, c->rod->job,
+		arena_printf(c->a, "treads.notches[%d].%s", number_of(c), key), mm);
 }
 
 static bool step_is_there(const struct trial *c)
 {
 	if (c->notch->step <= c->rod->steps)
 		return true;
-	diag_error(c->diags, node_pos(c->notch->src, "step"), NULL,
+	diag_error(c->diags, node_pos(c->notch->src, "step"),
+		arena_printf(c->a, "write treads.notches[%d].step: %d", number_of(c),
+			c->rod->steps),
 		"treads.notches: there is no step %d, the stair has %d treads", c->notch->step,
 		c->rod->steps);
 	return false;
@@ -90,11 +97,10 @@ static bool length_fits(const struct trial *c)
 	if (n->along <= along)
 		return true;
 	diag_error(c->diags, node_pos(n->src, "along"),
-		at_back ? NULL
-			: arena_printf(c->a, "%s of the tread stay beside a wall in it",
-				  say_up(c, LEAST_LEFT)),
-		"treads.notches: %s along is too long for the tread: at most %s", say(c, n->along),
-		say_down(c, along));
+		at_back ? write_most(c, "along", along)
+			: arena_printf(c->a, "%s; %s of the tread stay beside a wall in it",
+				  write_most(c, "along", along), say_up(c, LEAST_LEFT)),
+		"treads.notches: %s along is too long for the tread", say(c, n->along));
 	return false;
 }
 
@@ -106,8 +112,8 @@ static bool depth_is_left(const struct trial *c, const struct tread_plan *t)
 	double strip = at_back ? c->rod->job->treads.strip_width : 0;
 	double across = t->depth - strip - LEAST_LEFT, reach = n->from + n->along;
 	int before = c->diags->errors;
-	const char *hint = arena_printf(c->a, "%s of the tread stay beside a wall in it%s",
-		say_up(c, LEAST_LEFT),
+	const char *hint = arena_printf(c->a, "%s; %s of the tread stay beside a wall in it%s",
+		write_most(c, "across", across), say_up(c, LEAST_LEFT),
 		at_back ? ""
 			: arena_printf(c->a,
 				  "; one that takes its whole depth, or more steps, is given from "
@@ -115,10 +121,10 @@ static bool depth_is_left(const struct trial *c, const struct tread_plan *t)
 				  say(c, t->depth)));
 	if (n->across > across)
 		diag_error(c->diags, node_pos(n->src, "across"), hint,
-			"treads.notches: %s across is too deep for the tread: at most %s",
-			say(c, n->across), say_down(c, across));
+			"treads.notches: %s across is too deep for the tread", say(c, n->across));
 	else if (at_back && reach > c->rod->width + NEAR_ENOUGH)
-		diag_error(c->diags, node_pos(n->src, "from"), NULL,
+		diag_error(c->diags, node_pos(n->src, "from"),
+			write_most(c, "from", c->rod->width - n->along),
 			"treads.notches: it ends %s off, past the tread's right-hand side",
 			say(c, reach));
 	return c->diags->errors == before;
@@ -135,8 +141,7 @@ static bool passing_leaves_wood(const struct trial *c, const struct notch_wall *
 	int errors = c->diags->errors;
 	if (w->last > r->steps)
 		diag_error(c->diags, node_pos(n->src, "across"),
-			arena_printf(c->a, "at most %s reach to the riser behind it",
-				say_down(c, r->steps * r->run - w->low.x)),
+			write_most(c, "across", r->steps * r->run - w->low.x),
 			"treads.notches: it ends %s behind the back edge of the last tread",
 			say(c, w->high.x - r->steps * r->run));
 	else if (before < -NEAR_ENOUGH)
@@ -146,13 +151,17 @@ static bool passing_leaves_wood(const struct trial *c, const struct notch_wall *
 			n->step);
 	else if (before > NEAR_ENOUGH && before < LEAST_LEFT)
 		diag_error(c->diags, node_pos(n->src, "from"),
-			"pack the wall out to the nosing, and write from: 0",
+			arena_printf(c->a,
+				"write treads.notches[%d].from: 0; pack the wall out to the nosing",
+				number_of(c)),
 			"treads.notches: it leaves %s of step %d in front of it: at least %s",
 			say(c, before), n->step, say_up(c, LEAST_LEFT));
 	else if (behind > NEAR_ENOUGH && behind < LEAST_LEFT)
 		diag_error(c->diags, node_pos(n->src, "across"),
-			arena_printf(c->a, "pack the wall out to the riser: %s across",
-				say(c, w->last * r->run - w->low.x)),
+			arena_printf(c->a,
+				"write treads.notches[%d].across: %s; pack the wall out "
+				"to the riser",
+				number_of(c), say(c, w->last * r->run - w->low.x)),
 			"treads.notches: it leaves %s of step %d behind it: at least %s",
 			say(c, behind), w->last, say_up(c, LEAST_LEFT));
 	return c->diags->errors == errors;
@@ -166,7 +175,10 @@ static bool passing_is_high_enough(const struct trial *c, const struct notch_wal
 	if (n->height <= 0 || n->height >= need - NEAR_ENOUGH)
 		return true;
 	diag_error(c->diags, node_pos(n->src, "height"),
-		"give across only through the steps that it stands up through",
+		arena_printf(c->a, "%s, or let across end at the steps that it stands up through",
+			job_write_least(c->a, c->rod->job,
+				arena_printf(c->a, "treads.notches[%d].height", number_of(c)),
+				need)),
 		"treads.notches: a wall %s high over step %d ends under step %d, which is %s over "
 		"it",
 		say(c, n->height), n->step, w->last, say(c, need));

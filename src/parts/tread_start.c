@@ -219,25 +219,29 @@ static void check_sizes(struct arena *a, const struct rod *r, struct diags *d)
 	double radius = start_radius(r), section = r->job->newels.section;
 	double room = 2 * (r->run - start_back(r) / 2 - rod_cap_overhang(r));
 	if (radius > start_back(r) / 2 + NEAR_ENOUGH)
-		refuse(r, d, "radius", NULL,
+		refuse(r, d, "radius",
+			job_write_most(a, r->job, "treads.starting_step.radius", start_back(r) / 2),
 			arena_printf(a, "radius: %s is more than half the depth, %s",
 				length_say(a, l, radius), length_say(a, l, start_back(r) / 2)));
 	double reach = s->projection > 0 ? s->projection : radius;
+	const char *key = s->projection > 0 ? "projection" : "radius";
 	if (reach < r->nosing + LEAST_BLOCK)
-		refuse(r, d, s->projection > 0 ? "projection" : "radius", NULL,
-			arena_printf(a,
-				"it reaches out %s, and leaves no block under its nosing: at least "
-				"%s",
-				length_say(a, l, reach),
-				length_say(a, l, r->nosing + LEAST_BLOCK)));
+		refuse(r, d, key,
+			job_write_least(a, r->job, arena_printf(a, "treads.starting_step.%s", key),
+				r->nosing + LEAST_BLOCK),
+			arena_printf(a, "it reaches out %s, and leaves no block under its nosing",
+				length_say(a, l, reach)));
 	if (s->projection > 0 && s->projection < radius - NEAR_ENOUGH)
-		refuse(r, d, "projection", "or take a smaller radius",
+		refuse(r, d, "projection",
+			arena_printf(a, "%s, or take a smaller radius",
+				job_write_least(a, r->job, "treads.starting_step.projection",
+					radius)),
 			arena_printf(a, "projection: %s is less than the radius of its end, %s",
 				length_say(a, l, s->projection), length_say(a, l, radius)));
 	if (r->job->newels.bottom && section > room + NEAR_ENOUGH)
-		refuse(r, d, NULL, "take a thinner newel",
-			arena_printf(a, "its newel of %s runs into the nosing above: at most %s",
-				length_say(a, l, section), length_say(a, l, fmax(room, 0))));
+		refuse(r, d, NULL, job_write_most(a, r->job, "newels.section", fmax(room, 1)),
+			arena_printf(a, "its newel of %s runs into the nosing above",
+				length_say(a, l, section)));
 	if (r->riser <= 0)
 		refuse(r, d, NULL, "its end stands on a riser block",
 			"open risers have no starting step");

@@ -14,6 +14,7 @@ struct wall_run {
 	const struct side *side;
 	struct profile_sizes sizes;
 	double start;  /* x of the flight */
+	double room;   /* along the flight, without its returns */
 	double length; /* along the rake, end to end, its returns with it */
 	double under;  /* level of the underside at `start` */
 	double middle; /* of the rail, in from the wall */

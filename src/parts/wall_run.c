@@ -131,6 +131,7 @@ static struct wall_run run_on(const struct rod *r, const struct side *side,
 	double over = rod_nosing_z(r, 0) + w->height + GAP;
 	to = fmin(to, (wall.top - over) / r->slope);
 	struct wall_run n = { .spec = w, .side = side, .sizes = sizes_of(w), .start = from };
+	n.room = to - from;
 	n.length = to - from >= LEAST ? (to - from + lean) / r->cosine : 0;
 	n.under = rod_nosing_z(r, from) + w->height - w->depth / r->cosine;
 	n.middle = w->clearance + w->width / 2;
@@ -145,19 +146,27 @@ static bool has_section(const struct rod *r, const struct job_wall_rail *w, stru
 	if (d)
 		diag_error(d, node_pos(w->src, wrong.key),
 			wrong.most > 0
-				? arena_printf(d->arena, "at most %s",
-					  length_say(d->arena, job_lettering(r->job), wrong.most))
+				? job_write_most(d->arena, r->job,
+					  arena_printf(d->arena, "wall_rails[%d].%s",
+						  (int)(w - r->job->wall_rails) + 1, wrong.key),
+					  wrong.most)
 				: NULL,
 			"wall_rails.%s: %s", wrong.key, wrong.text);
 	return false;
 }
 
-static void say_no_wall(const struct job_wall_rail *w, int walls, struct diags *d)
+/* The longest piece of wall had so much for it, along the flight; less than 0: no wall at all. */
+static void say_no_wall(const struct rod *r, const struct job_wall_rail *w, double longest,
+	struct diags *d)
 {
+	struct lettering l = job_lettering(r->job);
 	const char *side = w->side == ON_THE_RIGHT ? "right" : "left";
-	if (walls > 0)
+	if (isfinite(longest))
 		diag_error(d, node_pos(w->src, "side"), "take in more steps, or leave it out",
-			"wall_rails: on the %s the wall is too short for a rail", side);
+			"wall_rails: on the %s the wall is too short for a rail: it has room for "
+			"%s along the stair, and a rail takes %s",
+			side, length_say(d->arena, l, fmax(longest, 0)),
+			length_say(d->arena, l, LEAST));
 	else
 		diag_error(d, node_pos(w->src, "side"),
 			"write side: wall under stair, or leave it out",
@@ -171,16 +180,18 @@ static void add_runs(struct arena *a, const struct rod *r, const struct job_wall
 	const struct side *side = &r->sides[(int)w->side];
 	struct walls walls = walls_of(a, r, side);
 	int before = to->n;
+	double longest = -INFINITY;
 	if (!has_section(r, w, d))
 		return;
 	cut_at_notches(a, r, side, w, &walls, d);
 	for (int i = 0; i < walls.n; i++) {
 		struct wall_run run = run_on(r, side, w, walls.wall[i]);
+		longest = fmax(longest, run.room);
 		if (run.length > 0)
 			to->run[to->n++] = run;
 	}
 	if (to->n == before && d)
-		say_no_wall(w, walls.n, d);
+		say_no_wall(r, w, longest, d);
 }
 
 /* On one side two rails keep apart. */

@@ -100,7 +100,8 @@ static void check_opening_width(const struct check *c)
 
 	if (o->width > 0 && o->width < width - EQUAL_ENOUGH)
 		diag_error(c->diags, node_pos(o->src, "width"),
-			"measure again, or leave it out: it is then as wide as the stair",
+			arena_printf(c->arena, "measure again, or %s",
+				job_write_least(c->arena, c->job, "opening.width", width)),
 			"opening.width: %s is narrower than the stair, %s", letter(c, o->width),
 			letter(c, width));
 }
@@ -240,7 +241,8 @@ static void check_nosing(const struct check *c)
 	if (t->thickness <= 0)
 		return;
 	if (t->nosing_radius > half + EQUAL_ENOUGH)
-		diag_error(c->diags, node_pos(t->src, "nosing_radius"), NULL,
+		diag_error(c->diags, node_pos(t->src, "nosing_radius"),
+			job_write_most(c->arena, c->job, "treads.nosing_radius", half),
 			"treads.nosing_radius: %s is more than half the thickness of %s",
 			letter(c, t->nosing_radius), letter(c, t->thickness));
 	else if (t->nosing_profile == NOSING_FULL_ROUND && t->nosing_radius < half - EQUAL_ENOUGH)
@@ -252,7 +254,8 @@ static void check_nosing(const struct check *c)
 			"leave it out, or write nosing_profile: chamfer",
 			"treads.nosing_chamfer: this profile has no chamfer");
 	if (t->nosing_chamfer >= half)
-		diag_error(c->diags, node_pos(t->src, "nosing_chamfer"), NULL,
+		diag_error(c->diags, node_pos(t->src, "nosing_chamfer"),
+			job_write_most(c->arena, c->job, "treads.nosing_chamfer", half - 1),
 			"treads.nosing_chamfer: two of %s leave nothing of the thickness, %s",
 			letter(c, t->nosing_chamfer), letter(c, t->thickness));
 }

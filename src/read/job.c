@@ -6,6 +6,7 @@
 
 #include "base/fingerprint.h"
 #include "read/job_passes.h"
+#include "read/keys_wood.h"
 
 /* Lengths cannot be read before the unit of a bare number is known.  A misspelt unit is complained
  * of in its place; what it was meant to be is plain, and no length need suffer from it. */
@@ -41,6 +42,10 @@ static void settle_nosing(struct job *job)
 #define OVAL_INCHES 1.375
 #define OVAL_MM 35.0
 
+/* Thickness of a sawtooth stringer (keys_stringers.c). */
+#define SAWN_INCHES 1.5
+#define SAWN_MM 45.0
+
 static double in_units(const struct job *job, double inches, double mm)
 {
 	return job->about.units == UNITS_INCHES ? inches * MM_PER_INCH : mm;
@@ -57,8 +62,6 @@ static void settle_wall_rail(const struct job *job, struct job_wall_rail *w)
 		w->height = rail->height;
 	if (!own) {
 		w->profile = rail->profile;
-		w->edge_radius =
-			node_has(w->src, "edge_radius") ? w->edge_radius : rail->edge_radius;
 		w->recess = node_has(w->src, "recess") ? w->recess : rail->recess;
 	}
 	if (w->width <= 0 && own && w->profile == PROFILE_ROUND)
@@ -69,6 +72,24 @@ static void settle_wall_rail(const struct job *job, struct job_wall_rail *w)
 		w->depth = in_units(job, OVAL_INCHES, OVAL_MM);
 	if (w->depth <= 0)
 		w->depth = own && w->profile == PROFILE_ROUND ? w->width : rail->depth;
+	double most = edge_radius_most(w->profile, w->recess, w->depth);
+	if (!node_has(w->src, "edge_radius"))
+		w->edge_radius = own || rail->edge_radius > most
+			? edge_radius_usual(most, job->about.units)
+			: rail->edge_radius;
+}
+
+/* Mitres need riser boards, and a skirt mitred to them a rough carriage behind it. */
+static void settle_open_stringer(struct job *job)
+{
+	struct job_stringer *open = &job->stringers.open;
+
+	if (node_has(open->src, "kind") ||
+		(job->risers.kind == RISER_BOARD && job->skirts.open == OPEN_SKIRT_NONE))
+		return;
+	open->kind = STRINGER_SAWTOOTH;
+	if (!node_has(open->src, "thickness"))
+		open->thickness = in_units(job, SAWN_INCHES, SAWN_MM);
 }
 
 /* What a zero cannot say, and defaults that depend on several keys. */
@@ -83,6 +104,7 @@ static void settle(struct arena *a, struct job *job)
 	}
 	if (!node_has(job->stringers.src, "middle_count"))
 		job->stringers.middle_count = -1;
+	settle_open_stringer(job);
 	settle_nosing(job);
 	for (int i = 0; i < job->wall_rail_count; i++)
 		settle_wall_rail(job, &job->wall_rails[i]);

@@ -1,6 +1,8 @@
 /*
  * The keys of the rail: common practice, but where another source is named.
  */
+#include <math.h>
+
 #include "read/keys_wood.h"
 
 static const struct choice sides[] = {
@@ -133,6 +135,33 @@ static bool has_rail(const struct job *job)
 	return has_open_side(job) || job->rail.level_run_count > 0;
 }
 
+/* The foot of a moulded rail stands out 3/5 of its recess from the neck and is a fifth of its depth
+ * high (parts/profile_moulded.c): its edges take no more than leaves something of either. */
+double edge_radius_most(enum rail_profile_kind profile, double recess, double depth)
+{
+	return profile == PROFILE_MOULDED ? fmin(0.45 * recess, 0.105 * depth) : INFINITY;
+}
+
+double edge_radius_usual(double most, enum units units)
+{
+	double usual = units == UNITS_INCHES ? MM_PER_INCH / 8 : 3;
+	double finest = units == UNITS_INCHES ? MM_PER_INCH / 16 : 1;
+
+	return most >= usual ? usual : finest * floor(most / finest);
+}
+
+static const char *edge_radius(const void *group, enum units units)
+{
+	static const char *const inches[] = { "0", "1/16\"", "1/8\"" };
+	static const char *const millimetres[] = { "0", "1 mm", "2 mm", "3 mm" };
+	const struct job_rail *r = group;
+	double most = edge_radius_most(r->profile, r->recess, r->depth);
+	double radius = edge_radius_usual(most, units);
+
+	return units == UNITS_INCHES ? inches[(int)round(radius / MM_PER_INCH * 16)]
+				     : millimetres[(int)round(radius)];
+}
+
 static bool has_moulded_rail(const struct job *job)
 {
 	return has_rail(job) && job->rail.profile == PROFILE_MOULDED;
@@ -150,14 +179,16 @@ static const struct field rail[] = {
 		.absent = "2 3/8\" or 60 mm; flat_oval 1 3/8\" or 35 mm, round 1 11/16\" or 43 mm",
 		.label = "rail depth", .shown = SHOWN_ELEVATION, .matters = has_rail,
 		.help = "depth of its section, square to its length" },
-	{ FIELD_LENGTH, "edge_radius", LANDS(job_rail, edge_radius), .most = 50, .usual = "1/8\"",
-		.usual_mm = "3 mm", .label = "edges of the rail eased to", .matters = has_rail,
-		.help = "rounding of its lower edges; square: of all four" },
 	/* IRC 2018 R311.7.8.5: at least 5/16 in. */
 	{ FIELD_LENGTH, "recess", LANDS(job_rail, recess), .least = 3, .most = 40, .usual = "3/8\"",
 		.usual_mm = "10 mm", .label = "finger recess of the rail",
 		.matters = has_moulded_rail,
 		.help = "depth of the finger recess of a moulded rail" },
+	{ FIELD_LENGTH, "edge_radius", LANDS(job_rail, edge_radius), .most = 50,
+		.decide = edge_radius,
+		.absent = "1/8\" or 3 mm; less where a moulded foot is small",
+		.label = "edges of the rail eased to", .matters = has_rail,
+		.help = "rounding of its lower edges; square: of all four" },
 	/* IRC 2018 R311.7.8.1: 34 to 38 in; Approved Document K: 900 to 1000 mm. */
 	{ FIELD_LENGTH, "height", LANDS(job_rail, height), .least = 300, .most = 1500,
 		.usual = "36\"", .usual_mm = "900 mm", .label = "rail height",
@@ -202,12 +233,12 @@ static const struct field wall_rail[] = {
 		.absent = "as the rail of the balustrade; flat_oval: 1 3/8\" or 35 mm, round: as "
 			  "wide",
 		.help = "depth of its section, square to its length" },
-	{ FIELD_LENGTH, "edge_radius", LANDS(job_wall_rail, edge_radius), .most = 50,
-		.usual = "1/8\"", .usual_mm = "3 mm",
-		.help = "rounding of its lower edges; square: of all four" },
 	{ FIELD_LENGTH, "recess", LANDS(job_wall_rail, recess), .least = 3, .most = 40,
 		.usual = "3/8\"", .usual_mm = "10 mm",
 		.help = "depth of the finger recess of a moulded rail" },
+	{ FIELD_LENGTH, "edge_radius", LANDS(job_wall_rail, edge_radius), .most = 50,
+		.absent = "1/8\" or 3 mm; less where a moulded foot is small",
+		.help = "rounding of its lower edges; square: of all four" },
 	/* From memory: at most 48 in apart, within 12 in of an end; the arm 1 1/2 in under the
 	 * rail, so that a hand passes. */
 	{ FIELD_LENGTH, "bracket_spacing", LANDS(job_wall_rail, bracket_spacing), .least = 200,

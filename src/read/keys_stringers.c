@@ -45,9 +45,19 @@ static const struct field wall_stringer[] = {
 	{ 0 },
 };
 
+/* As long as nothing else of the job asks for a sawtooth one (job.c). */
+static const char *open_kind(const void *group, enum units units)
+{
+	(void)group;
+	(void)units;
+	return "mitred";
+}
+
 static const struct field open_stringer[] = {
 	{ FIELD_CHOICE, "kind", LANDS(job_stringer, kind), .choices = stringer_kinds,
-		.usual = "mitred", .label = "stringer at the open side", .shown = SHOWN_STRINGER,
+		.decide = open_kind,
+		.absent = "mitred; sawtooth with open risers or with a mitred skirt",
+		.label = "stringer at the open side", .shown = SHOWN_STRINGER,
 		.matters = has_open_side, .help = "kind of stringer" },
 	{ FIELD_LENGTH, "thickness", LANDS(job_stringer, thickness), .least = 18, .most = 120,
 		.decide = stringer_thickness, .absent = thickness_absent,

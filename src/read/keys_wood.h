@@ -19,4 +19,8 @@ bool has_newels(const struct job *job);
 bool has_riser_bars(const struct job *job);
 bool has_boards(const struct job *job);
 
+/* How far the lower edges of a rail can be eased, and are unless the job says otherwise. */
+double edge_radius_most(enum rail_profile_kind profile, double recess, double depth);
+double edge_radius_usual(double most, enum units units);
+
 #endif

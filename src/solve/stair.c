@@ -13,16 +13,19 @@ static bool is_open(const struct job_side *side, int step)
 }
 
 /* Do the steps between which a side is open exist? */
-static void side_check(const struct job_side *side, const char *name, int steps, struct diags *d)
+static void side_check(struct arena *a, const struct job_side *side, const char *name, int steps,
+	struct diags *d)
 {
 	if (side->kind != SIDE_OPEN)
 		return;
 	if (side->from_step > steps)
-		diag_error(d, node_pos(side->src, "from_step"), NULL,
+		diag_error(d, node_pos(side->src, "from_step"),
+			arena_printf(a, "write stair.%s.from_step: %d", name, steps),
 			"the %s side is open from step %d, but the last step is %d", name,
 			side->from_step, steps);
 	if (side->to_step > steps)
-		diag_error(d, node_pos(side->src, "to_step"), NULL,
+		diag_error(d, node_pos(side->src, "to_step"),
+			arena_printf(a, "write stair.%s.to_step: %d", name, steps),
 			"the %s side is open to step %d, but the last step is %d", name,
 			side->to_step, steps);
 }
@@ -93,7 +96,11 @@ static void step_check(struct arena *a, const struct stair *s, const struct layo
 	const struct node *src = job->stair.segments[0].src;
 	double rise = l->taken.unit_rise, thickness = job->treads.thickness;
 	if (rise < thickness + 1)
-		diag_error(d, node_pos(src, "risers"), NULL,
+		diag_error(d, node_pos(src, "risers"),
+			job->stair.segments[0].risers > 0
+				? arena_printf(a, "write stair.segments[1].risers: %d",
+					  (int)fmax(s->total_rise / (thickness + 1), 2))
+				: NULL,
 			"%d risers make each %s high: not more than the tread, %s", l->taken.risers,
 			length_say(a, how, rise), length_say(a, how, thickness));
 }
@@ -117,8 +124,8 @@ static void stair_fill(struct arena *a, struct stair *s, const struct layout *l,
 	s->floor_depth = opening_floor_depth(job, s->total_rise);
 	s->opening = opening_find(s, &s->flights[0]);
 	s->headroom = headroom_find(job, s->total_rise, &l->taken, 0);
-	side_check(&job->stair.left, "left", s->treads, d);
-	side_check(&job->stair.right, "right", s->treads, d);
+	side_check(a, &job->stair.left, "left", s->treads, d);
+	side_check(a, &job->stair.right, "right", s->treads, d);
 }
 
 const struct stair *stair_solve(struct arena *a, const struct job *job,

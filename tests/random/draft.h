@@ -21,6 +21,7 @@ struct draft {
 	bool has_start;
 	double rise, run;
 	int risers, steps;
+	bool chooses; /* the program, how many: about as many */
 	double tread, nosing, riser;
 	double opening; /* its length; 0: not said */
 	bool level_runs;

@@ -16,15 +16,17 @@
 #include "random/mends.h"
 #include "random/random_job.h"
 #include "random/scales.h"
+#include "refused.h"
 
 /* Results beside those of the invariants of the parts. */
-enum { SCALES, VIEWS_AGREE, SHEETS_SOUND, MENDS, ANSWERED, MOSTLY_BUILT, MORE_RULES };
+enum { SCALES, VIEWS_AGREE, SHEETS_SOUND, MENDS, REFUSALS, ANSWERED, MOSTLY_BUILT, MORE_RULES };
 
 static const char *const more_rules[MORE_RULES] = {
 	"overlaps that are known are measured right",
 	"views agree with each other",
 	"nothing overlaps on a sheet, and nothing is outside its frame",
 	"what a finding has the job say instead mends it",
+	"what a refusal says to write instead mends it",
 	"a job is refused with a reason, or drawn",
 	"most of the jobs made up can be built",
 };
@@ -38,6 +40,7 @@ struct tally {
 	uint64_t broken_by[RULES]; /* seed of the first job that broke it; 0: none */
 	char why[RULES][300];
 	int drawn, refused;
+	int said, mended; /* of what refusals say to write */
 };
 
 static void judge(struct tally *t, int rule, uint64_t seed, const char *why)
@@ -77,6 +80,11 @@ static void follow(struct tally *t, uint64_t seed, const struct shop *shop, FILE
 		if (seed % MENDED_EVERY == 0)
 			judge(t, invariant_count + MENDS, seed, mends_try(a, text, seed).why);
 		judge(t, invariant_count + SHEETS_SOUND, seed, sheets_fault(a, s, parts, shop, &d));
+	} else {
+		struct refused r = refused_try(a, text);
+		judge(t, invariant_count + REFUSALS, seed, r.why);
+		t->said += r.said;
+		t->mended += r.mended;
 	}
 	arena_free(a);
 }
@@ -99,8 +107,8 @@ static int report(struct tally *t)
 		failed += result(t, i, invariants[i].name);
 	for (int i = 0; i < MORE_RULES; i++)
 		failed += result(t, invariant_count + i, more_rules[i]);
-	printf("# %d drawn, %d refused\n1..%d\n", t->drawn, t->refused,
-		invariant_count + MORE_RULES);
+	printf("# %d drawn, %d refused; %d of %d mended by what the refusal says\n1..%d\n",
+		t->drawn, t->refused, t->mended, t->said, invariant_count + MORE_RULES);
 	return failed > 0;
 }
 

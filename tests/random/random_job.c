@@ -77,6 +77,7 @@ static void add_stair(struct draft *d)
 	add_side(d, "left", d->left_open);
 	add_side(d, "right", d->right_open);
 	if (once_in(d, 4) && d->steps > 8) {
+		d->chooses = true;
 		text_add(&d->text, "  segments:\n    - kind: flight\n");
 		put(d, 6, "total_run", d->run * d->steps + 300);
 		return;

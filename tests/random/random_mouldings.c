@@ -10,6 +10,11 @@ void draft_nosing(struct draft *d)
 	/* a hair less than half: written with four places it may come out more */
 	double half = d->tread / 2 - 0.01;
 	double radius = profile == 1 || once_in(d, 3) ? half : size(d, 0, 9);
+	/* over a riser that it does not hang over a nosing is next to sharp, or is refused */
+	if (d->nosing < 1 && !once_in(d, 4)) {
+		profile = 0;
+		radius = fmin(radius, 3);
+	}
 	d->under = profile == 2 ? 0 : radius + (profile == 3 ? chamfer : 0);
 	text_add(&d->text, "  nosing_profile: %s\n", profiles[profile]);
 	if (profile == 3)
@@ -74,6 +79,8 @@ void draft_mouldings(struct draft *d)
 	double room = fmin(d->nosing, d->side_overhang) - d->under;
 	double width = size(d, 8, fmax(8, fmin(room - 2, 16))), height = size(d, 18, 24);
 	double back = size(d, 7, 11);
+	if (room < 8 && !once_in(d, 8))
+		kind = 0;
 	if (d->open_risers)
 		return;
 	/* as often as not there is no room for one */

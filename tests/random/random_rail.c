@@ -1,5 +1,7 @@
 #include "random/draft.h"
 
+#include <string.h>
+
 static void add_level_run(struct draft *d, const char *side, const char *direction, double length)
 {
 	text_add(&d->text, "    - side: %s\n      direction: %s\n", side, direction);
@@ -15,8 +17,12 @@ static void add_level_runs(struct draft *d)
 	const char *side = d->right_open && once_in(d, 2) ? "right" : "left";
 	const char *direction = first[dice_count(&d->dice, 0, 3)];
 	text_add(&d->text, "  level_runs:\n");
-	if (once_in(d, 4))
-		add_level_run(d, once_in(d, 2) ? "right" : "left", "on", size(d, 300, 900));
+	if (once_in(d, 4)) {
+		const char *other = once_in(d, 2) ? "right" : "left";
+		/* of one side that would bar the way back, which is refused */
+		if (direction[0] != 'b' || strcmp(side, other) != 0 || once_in(d, 8))
+			add_level_run(d, other, "on", size(d, 300, 900));
+	}
 	if (direction[0] == 'b' && d->opening > 0 && once_in(d, 2)) {
 		add_level_run(d, side, "out", size(d, 100, 400));
 		add_level_run(d, side, "back", d->opening + size(d, 10, 150));
@@ -85,6 +91,9 @@ static void add_wall_rail(struct draft *d, const char *side)
 void draft_wall_rails(struct draft *d)
 {
 	if ((d->right_open && d->left_open) || d->steps < 4 || once_in(d, 2))
+		return;
+	/* level runs end the wall beside a stair under their floor: often too low for a rail */
+	if (d->level_runs && !once_in(d, 3))
 		return;
 	text_add(&d->text, "wall_rails:\n");
 	if (!d->left_open)

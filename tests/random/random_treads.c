@@ -58,7 +58,7 @@ static void add_notches(struct draft *d)
 	text_add(&d->text, "  notches:\n");
 	for (int step = d->has_start ? 2 : 1; step <= d->steps;
 		step += dice_count(&d->dice, 1, d->steps))
-		if (step > d->passed)
+		if (step > d->passed && (!d->chooses || step < d->steps - 3 || once_in(d, 8)))
 			add_notch(d, step);
 }
 
