@@ -152,6 +152,11 @@ static void bore_row(struct arena *a, const struct stringer_subject *t,
 	row[1] = bore_purpose(bore->bore);
 	row[2] = mouth_words(a, s, bore->bore->size);
 	row[3] = inches_words(a, s, bore->bore->size.depth);
+	if (bore->plug) {
+		const struct bore_size *z = &bore->plug->size;
+		row[1] = arena_printf(a, "%s: Ø %s, %s deep", row[1], inches_words(a, s, z->width),
+			inches_words(a, s, z->depth));
+	}
 	row[4] = along_words(a, s, b, kind, 0);
 	row[5] = bore_words_at(a, s, bore, bore->at.origin.y);
 	row[6] = bore_words_at(a, s, bore, under_the_face(t, bore));

@@ -35,7 +35,7 @@ struct unit_bores unit_bores(struct arena *a, const struct unit *u)
 		for (const struct bore *b = u->pieces[i].part->bores; b; b = b->next) {
 			struct frame at = frame_compose(u->pieces[i].at, b->at);
 			if (side_of(at) != BORE_IN_EDGE || !is_there(list, n, at.origin))
-				list[n++] = (struct unit_bore){ b, at, side_of(at) };
+				list[n++] = (struct unit_bore){ b, at, side_of(at), NULL };
 		}
 	return (struct unit_bores){ list, n };
 }
@@ -48,15 +48,31 @@ static bool is_laid_out(const struct bore *b)
 	return !(by_screw && b->is_mate);
 }
 
+/* The hole at the same place whose fixing is this; NULL: there is none. */
+static const struct bore *bore_at(const struct part *p, struct vec3 mouth, enum fixing fixing)
+{
+	for (const struct bore *b = p->bores; b; b = b->next)
+		if (b->fixing == fixing && vec3_near(b->at.origin, mouth))
+			return b;
+	return NULL;
+}
+
 struct unit_bores bores_laid_out(struct arena *a, const struct part *p)
 {
 	struct unit_bores all = unit_bores(a, unit_of_part(a, p));
 	struct unit_bore *kept = NEW_N(a, struct unit_bore, all.n + 1);
 	int n = 0;
 
-	for (int i = 0; i < all.n; i++)
-		if (is_laid_out(all.bore[i].bore))
-			kept[n++] = all.bore[i];
+	for (int i = 0; i < all.n; i++) {
+		struct unit_bore b = all.bore[i];
+		struct vec3 mouth = b.bore->at.origin;
+		bool is_plug = b.bore->fixing == FIXING_PLUG;
+		if (!is_laid_out(b.bore) || (is_plug && bore_at(p, mouth, FIXING_SCREW)))
+			continue;
+		if (b.bore->fixing == FIXING_SCREW)
+			b.plug = bore_at(p, mouth, FIXING_PLUG);
+		kept[n++] = b;
+	}
 	return (struct unit_bores){ kept, n };
 }
 
@@ -119,12 +135,15 @@ struct chain bore_lines(struct arena *a, const struct unit_bore *b)
 
 static void draw_in_face(struct draft *d, const struct unit_bore *b, struct vec middle)
 {
+	struct unit_bore over = { .bore = b->plug, .at = b->at };
 	struct vec u = vec_unit(on_plane(b->at.u)), v = vec_left(u);
 	struct vec along = vec_scale(u, b->bore->size.length / 2 + CROSS_PAST);
 	struct vec across = vec_scale(v, b->bore->size.width / 2 + CROSS_PAST);
 	enum pen pen = b->side == BORE_FROM_ABOVE ? PEN_TEMPLATE : PEN_HIDDEN;
 
 	draft_chain(d, pen, outline_chain(d->arena, shape(d->arena, b, middle)));
+	if (b->plug)
+		draft_chain(d, pen, outline_chain(d->arena, shape(d->arena, &over, middle)));
 	draft_segment(d, PEN_GUIDE, vec_sub(middle, along), vec_add(middle, along));
 	draft_segment(d, PEN_GUIDE, vec_sub(middle, across), vec_add(middle, across));
 }
@@ -158,7 +177,13 @@ const char *bore_words(struct arena *a, struct lettering l, const struct unit_bo
 {
 	const char *what = b->bore->text ? b->bore->text : fixing_name(b->bore->fixing);
 
-	return arena_printf(a, "%s, %s deep%s%s%s", mouth_words(a, l, b->bore->size),
-		length_letter_inches(a, l, b->bore->size.depth),
+	const char *plug = "";
+
+	if (b->plug)
+		plug = arena_printf(a, ", %s, %s deep for its plug",
+			mouth_words(a, l, b->plug->size),
+			length_letter_inches(a, l, b->plug->size.depth));
+	return arena_printf(a, "%s, %s deep%s%s%s%s", mouth_words(a, l, b->bore->size),
+		length_letter_inches(a, l, b->bore->size.depth), plug,
 		b->side == BORE_FROM_BELOW ? ", from below" : "", *what ? ": " : "", what);
 }

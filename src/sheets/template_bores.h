@@ -21,6 +21,8 @@ struct unit_bore {
 	const struct bore *bore;
 	struct frame at;
 	enum bore_side side;
+	const struct bore *plug; /* the hole for what covers it, told of with it; NULL: none, or by
+				    itself */
 };
 
 struct unit_bores {
@@ -31,7 +33,8 @@ struct unit_bores {
 /* All of them but those inside a joint of the unit that its other piece has already. */
 struct unit_bores unit_bores(struct arena *a, const struct unit *u);
 
-/* Those of a part by itself that are marked out on it, none of them for another piece's screws. */
+/* Those of a part by itself that are marked out on it, none of them for another piece's screws; a
+ * plug's is one with that of its screw. */
 struct unit_bores bores_laid_out(struct arena *a, const struct part *p);
 
 /* Holes in either face; they alone are listed among the positions. */
