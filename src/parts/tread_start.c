@@ -212,6 +212,13 @@ static void check_side(const struct rod *r, const struct side *side, struct diag
 		refuse(r, d, "ends", "write ends: both", "its other end is open too");
 }
 
+/* One in step 2 that comes up from the floor stands under the nosing there. */
+static bool stands_in_first(const struct rod *r, const struct job_notch *n)
+{
+	struct notch_wall w = notch_wall_make(r, n);
+	return n->step == 1 || (w.passes && w.low.x < r->run - NEAR_ENOUGH);
+}
+
 static void check_sizes(struct arena *a, const struct rod *r, struct diags *d)
 {
 	struct lettering l = job_lettering(r->job);
@@ -246,7 +253,7 @@ static void check_sizes(struct arena *a, const struct rod *r, struct diags *d)
 		refuse(r, d, NULL, "its end stands on a riser block",
 			"open risers have no starting step");
 	for (int i = 0; i < r->job->treads.notch_count; i++)
-		if (r->job->treads.notches[i].step == 1)
+		if (stands_in_first(r, &r->job->treads.notches[i]))
 			refuse(r, d, NULL, NULL,
 				"it is not cut out for a wall: leave that notch out");
 }
