@@ -11,12 +11,12 @@ draw_since() {
 }
 
 both_changes_are_told() {
-	grep -q '^  rail.height: was 900 mm, now 920 mm$' "$TMPDIR/told" &&
-		grep -q '^  treads.nosing: was 25 mm, now 28 mm$' "$TMPDIR/told"
+	grep -q '^  rail, height: was 900 mm, now 920 mm$' "$TMPDIR/told" &&
+		grep -q '^  treads, nosing: was 25 mm, now 28 mm$' "$TMPDIR/told"
 }
 
 the_cover_says_it() {
-	pdftotext -l 2 "$TMPDIR/out/kiln-yard.pdf" - | grep -q 'rail.height: was 900 mm, now 920 mm'
+	pdftotext -l 2 "$TMPDIR/out/kiln-yard.pdf" - | grep -q 'rail, height: was 900 mm, now 920 mm'
 }
 
 # Arcs are curves in the PDF: an elevation has few of its own.

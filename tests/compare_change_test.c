@@ -60,7 +60,7 @@ static void a_key_that_was_changed_is_told_with_both_values(void **state)
 {
 	struct pair p = compared(JOB(""), JOB("treads: {nosing: 30}\n"));
 	(void)state;
-	assert_true(says(p.changes, "treads.nosing: was 25 mm, now 30 mm"));
+	assert_true(says(p.changes, "treads, nosing: was 25 mm, now 30 mm"));
 	done(&p);
 }
 

@@ -35,7 +35,7 @@ static void compare_jobs(struct finding_out *f, const struct job *was, const str
 	for (const struct key_change *k = job_compare(f->arena, was, is); k; k = k->next)
 		if (is_of_the_stair(k))
 			tell(f, NULL,
-				arena_printf(f->arena, "%s: was %s, now %s", k->path,
+				arena_printf(f->arena, "%s: was %s, now %s", k->words,
 					*k->was ? k->was : "none", *k->is ? k->is : "none"));
 }
 

@@ -3,6 +3,7 @@
  */
 #include <string.h>
 
+#include "read/key_place.h"
 #include "read/key_value.h"
 
 struct comparing {
@@ -11,10 +12,10 @@ struct comparing {
 	struct key_change *first, **tail;
 };
 
-static void compare_groups(struct comparing *c, const struct group *g, const char *path,
+static void compare_groups(struct comparing *c, const struct group *g, struct key_place at,
 	const char *was, const char *is);
 
-static void compare_value(struct comparing *c, const struct field *f, const char *path,
+static void compare_value(struct comparing *c, const struct field *f, struct key_place at,
 	const char *was, const char *is)
 {
 	const char *before = key_value_words(c->arena, c->was, f, was);
@@ -23,13 +24,14 @@ static void compare_value(struct comparing *c, const struct field *f, const char
 	if (strcmp(before, now) == 0)
 		return;
 	struct key_change *k = NEW(c->arena, struct key_change);
-	*k = (struct key_change){ NULL, arena_printf(c->arena, "%s%s", path, f->key), before, now };
+	*k = (struct key_change){ NULL, arena_printf(c->arena, "%s%s", at.path, f->key),
+		key_place_words(c->arena, at, f), before, now };
 	*c->tail = k;
 	c->tail = &k->next;
 }
 
 /* Entry by entry; one that only one of the jobs has is compared with an empty one. */
-static void compare_lists(struct comparing *c, const struct field *f, const char *path,
+static void compare_lists(struct comparing *c, const struct field *f, struct key_place at,
 	const char *was, const char *is)
 {
 	const char *before = *(const char *const *)(was + f->at);
@@ -39,23 +41,22 @@ static void compare_lists(struct comparing *c, const struct field *f, const char
 	const char *empty = NEW_N(c->arena, char, size);
 
 	for (int i = 0; i < had || i < has; i++)
-		compare_groups(c, f->group,
-			arena_printf(c->arena, "%s%s[%d].", path, f->key, i + 1),
+		compare_groups(c, f->group, key_place_in(c->arena, at, f, i + 1),
 			i < had ? before + (size_t)i * size : empty,
 			i < has ? now + (size_t)i * size : empty);
 }
 
-static void compare_groups(struct comparing *c, const struct group *g, const char *path,
+static void compare_groups(struct comparing *c, const struct group *g, struct key_place at,
 	const char *was, const char *is)
 {
 	for (const struct field *f = g->fields; f->key; f++) {
 		if (f->kind == FIELD_GROUP)
-			compare_groups(c, f->group, arena_printf(c->arena, "%s%s.", path, f->key),
-				was + f->at, is + f->at);
+			compare_groups(c, f->group, key_place_in(c->arena, at, f, 0), was + f->at,
+				is + f->at);
 		else if (f->kind == FIELD_GROUPS)
-			compare_lists(c, f, path, was, is);
+			compare_lists(c, f, at, was, is);
 		else
-			compare_value(c, f, path, was, is);
+			compare_value(c, f, at, was, is);
 	}
 }
 
@@ -65,6 +66,7 @@ const struct key_change *job_compare(struct arena *a, const struct job *was, con
 
 	c.tail = &c.first;
 	/* job_read() made each as the first member of a struct job_file, which the table is for */
-	compare_groups(&c, &keys_file, "", (const char *)was, (const char *)is);
+	compare_groups(&c, &keys_file, (struct key_place){ "", "", "" }, (const char *)was,
+		(const char *)is);
 	return c.first;
 }
