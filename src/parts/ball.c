@@ -63,6 +63,11 @@ static void keep(struct ball *largest, const struct stretch *s, enum ball_place 
 	bool on_rake = s->feet != FEET_ON_FLOOR;
 	if (2 * b.radius <= kept->diameter)
 		return;
+	/* of places that are alike the first is told of */
+	if (2 * b.radius < kept->diameter + TOUCHES) {
+		kept->diameter = 2 * b.radius;
+		return;
+	}
 	*kept = (struct ball){ .place = place, .diameter = 2 * b.radius, .on_rake = on_rake };
 	kept->at = frame_place(s->axes, vec3(b.at.x, 0, b.at.y));
 	kept->on_left = s->side->hand == HAND_LEFT;
