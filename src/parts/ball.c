@@ -55,20 +55,21 @@ static enum ball_place touched(const struct ball_plane *plane, const struct ball
 	return place;
 }
 
+/* Of places that are alike the first on the rake is told of, and the last on a level run: that is
+ * not where a gallery stands before the head of the flight. */
 static void keep(struct ball *largest, const struct stretch *s, enum ball_place place,
 	struct ball_found b)
 {
 	struct ball *kept = &largest[place];
 	const struct rod *r = s->rod;
 	bool on_rake = s->feet != FEET_ON_FLOOR;
-	if (2 * b.radius <= kept->diameter)
+	double diameter = fmax(2 * b.radius, kept->diameter);
+	bool is_alike = fabs(2 * b.radius - kept->diameter) < TOUCHES;
+	if (is_alike && on_rake)
+		kept->diameter = diameter;
+	if (is_alike ? on_rake : 2 * b.radius < kept->diameter)
 		return;
-	/* of places that are alike the first is told of */
-	if (2 * b.radius < kept->diameter + TOUCHES) {
-		kept->diameter = 2 * b.radius;
-		return;
-	}
-	*kept = (struct ball){ .place = place, .diameter = 2 * b.radius, .on_rake = on_rake };
+	*kept = (struct ball){ .place = place, .diameter = diameter, .on_rake = on_rake };
 	kept->at = frame_place(s->axes, vec3(b.at.x, 0, b.at.y));
 	kept->on_left = s->side->hand == HAND_LEFT;
 	kept->step =

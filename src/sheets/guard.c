@@ -181,16 +181,20 @@ static struct box under_table(const struct sheet *s, struct box whole, const str
 }
 
 /* The guard across is last, and as small as the stair is wide: under the table when there is room.
- */
-static void compose_sides(struct sheet *s, const struct guard_side *sides, int n, struct box under)
+ * The sum of the ratios they were drawn at. */
+static double compose_sides(struct sheet *s, const struct guard_side *sides, int n,
+	struct box under)
 {
 	bool is_under = n > 1 && sides[n - 1].view.spec.from == VIEW_FRONT && !box_is_empty(under);
 	int beside = is_under ? n - 1 : n;
+	double ratios = 0;
 
 	for (int i = 0; i < n; i++)
-		sheet_compose(s,
+		ratios += sheet_compose(s,
 			(struct composition){ compose_side, &sides[i], sides[i].window, 0 },
-			i < beside ? place_of(s, i, beside) : under, SET_CENTRED);
+			i < beside ? place_of(s, i, beside) : under, SET_CENTRED)
+				  .ratio;
+	return ratios;
 }
 
 static struct guard_side side_from(struct arena *a, const struct sheet_context *c,
@@ -247,6 +251,32 @@ static int sides_of(struct arena *a, const struct sheet_context *c, const struct
 	return n;
 }
 
+/* Ratios at which the sides come out in a room. */
+static double ratios_in(const struct sheet *s, struct box room, const struct guard_side *sides,
+	int n)
+{
+	struct sheet trial = sheet_begin(s->drawing->arena, s->context, "");
+
+	trial.room = room;
+	double ratios = compose_sides(&trial, sides, n, box_empty());
+	return trial.drawing->is_too_small ? INFINITY : ratios;
+}
+
+/* On a small paper the table goes over the views where they come out as large under it. */
+static struct table_list table_on_top(struct sheet *s, struct table_list list,
+	const struct guard_side *sides, int n)
+{
+	struct box size = table_size(s->hand, list.tables), under = s->room;
+
+	under.y1 -= box_height(size) + 2 * s->hand.letter;
+	if (box_width(size) > box_width(s->room) || box_height(under) <= 0 ||
+		ratios_in(s, under, sides, n) > ratios_in(s, s->room, sides, n))
+		return list;
+	draw_table(s->hand, vec(s->room.x0, s->room.y1), list.tables);
+	s->room = under;
+	return (struct table_list){ NULL, 0 };
+}
+
 /* Some of the sides, with the table where there is room for it. */
 static struct drawing *sheet_showing(struct arena *a, const struct sheet_context *c,
 	struct guard_side *sides, int n, struct table_list *rest)
@@ -259,6 +289,8 @@ static struct drawing *sheet_showing(struct arena *a, const struct sheet_context
 	if (rest->n && !sheet_is_cramped(&s)) {
 		*rest = sheet_tables(&s, *rest, TABLES_RIGHT, box_width(s.room) / 2);
 		under = under_table(&s, whole, tables);
+	} else if (rest->n) {
+		*rest = table_on_top(&s, *rest, sides, n);
 	}
 	compose_sides(&s, sides, n, under);
 	s.drawing->scale = "as noted";
