@@ -24,42 +24,45 @@ enum hand notch_hand(const struct job_notch *n)
 	return n->at == NOTCH_LEFT ? HAND_LEFT : HAND_RIGHT;
 }
 
-/* Between front and back at an end; between left and right at the back.  What the allowance makes
- * reach the edge takes the corner. */
-static struct gap gap_of(const struct tread_plan *t, const struct job_notch *n)
+/* So far in; from and to are along the edge that is that long.  What the allowance makes reach a
+ * corner takes it. */
+static struct gap wall_gap(const struct tread_plan *t, double in, double from, double to,
+	double edge)
 {
 	double scribe = t->rod->job->treads.scribe;
-	bool at_back = n->at == NOTCH_BACK;
-	double size = at_back ? n->along : n->across;
-	double start = at_back_corner(n) ? t->depth - size : n->from;
-	double limit = at_back ? t->rod->width : t->depth;
-	struct gap g = { .in = (at_back ? n->across : n->along) + scribe,
-		.from = start - scribe,
-		.to = start + size + scribe,
+	return (struct gap){ .in = in + scribe,
+		.from = from - scribe < NEAR_ENOUGH ? -INFINITY : from - scribe,
+		.to = to + scribe > edge - NEAR_ENOUGH ? INFINITY : to + scribe,
 		.around = "the wall",
 		.is_existing = true,
 		.allowance = scribe };
-	g.from = g.from < NEAR_ENOUGH ? -INFINITY : g.from;
-	g.to = g.to > limit - NEAR_ENOUGH ? INFINITY : g.to;
-	return g;
+}
+
+/* Between front and back at an end; between left and right at the back. */
+static struct gap gap_of(const struct tread_plan *t, const struct job_notch *n)
+{
+	if (n->at == NOTCH_BACK)
+		return wall_gap(t, n->across, n->from, n->from + n->along, t->rod->width);
+	double from = at_back_corner(n) ? t->depth - n->across : n->from;
+	return wall_gap(t, n->along, from, from + n->across, t->depth);
+}
+
+/* Does it come up through the underside of this tread? */
+static bool is_as_high(const struct tread_plan *t, const struct notch_wall *w)
+{
+	const struct rod *r = t->rod;
+	return w->high.z > t->step * r->rise - r->tread + NEAR_ENOUGH;
 }
 
 /* A wall in the tread below that stands under this one's nosing is cut out of that too: here as far
  * as it reaches back from the front. */
 static bool comes_up_through(const struct tread_plan *t, const struct job_notch *n, struct gap *g)
 {
-	const struct rod *r = t->rod;
-	struct notch_wall w = notch_wall_make(r, n);
-	double scribe = r->job->treads.scribe, reach = w.high.x - tread_front(t);
-	if (w.passes || n->step + 1 != t->step || reach < NEAR_ENOUGH ||
-		w.high.z < t->step * r->rise - r->tread + NEAR_ENOUGH)
+	struct notch_wall w = notch_wall_make(t->rod, n);
+	double reach = w.high.x - tread_front(t);
+	if (w.passes || n->step + 1 != t->step || reach < NEAR_ENOUGH || !is_as_high(t, &w))
 		return false;
-	*g = (struct gap){ .in = n->along + scribe,
-		.from = -INFINITY,
-		.to = reach + scribe,
-		.around = "the wall",
-		.is_existing = true,
-		.allowance = scribe };
+	*g = wall_gap(t, n->along, -INFINITY, reach, t->depth);
 	return true;
 }
 
@@ -78,20 +81,10 @@ static bool has_own(const struct tread_plan *t, const struct job_notch *below, d
 /* One that passes steps, at the end of a tread that it stands in. */
 static bool passes_through(const struct tread_plan *t, const struct notch_wall *w, struct gap *g)
 {
-	const struct rod *r = t->rod;
-	double scribe = r->job->treads.scribe;
 	double from = w->low.x - tread_front(t), to = w->high.x - tread_front(t);
-	if (to < NEAR_ENOUGH || from > t->depth - NEAR_ENOUGH ||
-		w->high.z < t->step * r->rise - r->tread + NEAR_ENOUGH)
+	if (to < NEAR_ENOUGH || from > t->depth - NEAR_ENOUGH || !is_as_high(t, w))
 		return false;
-	from -= scribe;
-	to += scribe;
-	*g = (struct gap){ .in = w->notch->along + scribe,
-		.from = from < NEAR_ENOUGH ? -INFINITY : from,
-		.to = to > t->depth - NEAR_ENOUGH ? INFINITY : to,
-		.around = "the wall",
-		.is_existing = true,
-		.allowance = scribe };
+	*g = wall_gap(t, w->notch->along, from, to, t->depth);
 	return true;
 }
 
