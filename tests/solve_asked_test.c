@@ -61,7 +61,8 @@ static void every_layout_states_its_headroom(void **state)
  * At 250, which is the more comfortable one, the headroom is less. */
 static void a_headroom_that_nothing_gives_takes_the_shortest_comfortable_run(void **state)
 {
-	struct built b = built_from(JOB("comfort: {least_run: 230, most_run: 280, sum_least: 400}\n",
+	struct built b = built_from(JOB("comfort: {least_run: 230, most_run: 280, "
+					"sum_least: 400}\n",
 		"{risers: 15}", "{length: 2400, floor_thickness: 250, headroom: 2100}"));
 	(void)state;
 	assert_near(b.stair->options[0].unit_run, 230, 1e-9);
