@@ -199,10 +199,10 @@ static void put_across(struct filling *f, struct row *row, struct block b)
 	row->deep = fmax(row->deep, box_height(b.box));
 }
 
-static bool has_bore_out_of(const struct part *p, struct vec3 way)
+static bool has_bore_on(const struct part *p, enum piece_side side)
 {
 	for (const struct bore *b = p->bores; b; b = b->next)
-		if (vec3_dot(b->at.w, way) > 0.7)
+		if (piece_bore_side(p, b) == side)
 			return true;
 	return false;
 }
@@ -210,10 +210,9 @@ static bool has_bore_out_of(const struct part *p, struct vec3 way)
 /* An edge is drawn where the face and its thickness do not say all. */
 unsigned cell_holds_all(const struct part *p)
 {
-	bool edge = has_bore_out_of(p, vec3(0, 1, 0)) || has_bore_out_of(p, vec3(0, -1, 0)) ||
-		fabs(p->start.bevel) > NEAR_ENOUGH || fabs(p->end.bevel) > NEAR_ENOUGH;
-	bool ends = p->section.n > 0 || has_bore_out_of(p, vec3(-1, 0, 0)) ||
-		has_bore_out_of(p, vec3(1, 0, 0));
+	bool edge = has_bore_on(p, PIECE_EDGE) || fabs(p->start.bevel) > NEAR_ENOUGH ||
+		fabs(p->end.bevel) > NEAR_ENOUGH;
+	bool ends = p->section.n > 0 || has_bore_on(p, PIECE_START) || has_bore_on(p, PIECE_END);
 
 	return CELL_FACE | (edge ? CELL_EDGE : 0) | (ends ? CELL_ENDS : 0) | CELL_WORDS;
 }
@@ -242,8 +241,8 @@ static struct block end_block(struct filling *f, enum piece_side side, const cha
 {
 	const struct part_size *size = &f->part->size;
 	struct vec cut = piece_stretch(f->part, side);
-	double large = fmax(size->width * cut.x, size->thickness * cut.y);
-	double ratio = ratio_within(f->wish, large, f->wish->section / 2);
+	double ratio =
+		ratio_within(f->wish, fmax(size->width, size->thickness), f->wish->section / 2);
 	struct block b = view_block(f, side, 1 / ratio);
 	struct arena *a = b.g->arena;
 
@@ -299,9 +298,9 @@ static void put_ends(struct filling *f, struct row *row)
 {
 	if (f->part->section.n > 0)
 		put_across(f, row, section_block(f));
-	if (has_bore_out_of(f->part, vec3(-1, 0, 0)))
+	if (has_bore_on(f->part, PIECE_START))
 		put_across(f, row, end_block(f, PIECE_START, "Left end"));
-	if (has_bore_out_of(f->part, vec3(1, 0, 0)))
+	if (has_bore_on(f->part, PIECE_END))
 		put_across(f, row, end_block(f, PIECE_END, "Right end"));
 }
 

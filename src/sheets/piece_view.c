@@ -151,13 +151,29 @@ bool piece_view_has(const struct piece_view *v, struct vec3 p)
 	return !runs_along(v->side) || is_in_lap(&v->breaks, p.x);
 }
 
+static bool is_square_to(struct end_cut cut, double x)
+{
+	const double hair = 1e-3;
+
+	return fabs(x - cos(cut.mitre) * cos(cut.bevel)) < hair;
+}
+
+enum piece_side piece_bore_side(const struct part *p, const struct bore *b)
+{
+	struct vec3 w = b->at.w, a = vec3(fabs(w.x), fabs(w.y), fabs(w.z));
+
+	if (is_square_to(w.x < 0 ? p->start : p->end, a.x) || a.x > fmax(a.y, a.z))
+		return w.x < 0 ? PIECE_START : PIECE_END;
+	return a.z > a.y ? PIECE_FACE : PIECE_EDGE;
+}
+
 int piece_bore_faces(const struct piece_view *v, const struct bore *b)
 {
 	double to_eye = vec3_dot(b->at.w, view_frame(v->view.spec.from).w);
 
-	if (!runs_along(v->side))
-		return to_eye > NEAR_ENOUGH && fabs(b->at.w.y) < 0.7 && fabs(b->at.w.z) < 0.7;
-	return to_eye > 0.7 ? 1 : to_eye < -0.7 ? -1 : 0;
+	if (piece_bore_side(v->part, b) != v->side)
+		return 0;
+	return to_eye > 0 ? 1 : -1;
 }
 
 /* Its direction on the view's plane. */

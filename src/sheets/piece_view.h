@@ -52,6 +52,10 @@ struct vec piece_figured(const struct piece_view *v, struct vec3 p);
 /* Is it in the lap that the view shows? */
 bool piece_view_has(const struct piece_view *v, struct vec3 p);
 
+/* The side on which it is laid out: face or edge (whether from the front or the back), or the end
+ * to whose cut it is square. */
+enum piece_side piece_bore_side(const struct part *p, const struct bore *b);
+
 /* Does the mouth of the hole look at the eye (1), away from it (-1), or sideways (0)?  An end shows
  * none but its own. */
 int piece_bore_faces(const struct piece_view *v, const struct bore *b);

@@ -4,6 +4,7 @@
 
 #include "base/text.h"
 #include "pitchboard/list.h"
+#include "sheets/piece_view.h"
 #include "sheets/words.h"
 
 const char *piece_heading(struct arena *a, const struct part *p)
@@ -67,15 +68,16 @@ static const char *makeup_words(struct arena *a, const struct stair *s, struct m
 }
 
 /* On which side of the piece the mouth is. */
-static const char *side_words(const struct bore *b)
+static const char *side_words(const struct part *p, const struct bore *b)
 {
-	const struct vec3 *w = &b->at.w;
-
-	if (fabs(w->z) > 0.7)
-		return w->z > 0 ? "face" : "back";
-	if (fabs(w->y) > 0.7)
-		return w->y > 0 ? "far edge" : "near edge";
-	return w->x > 0 ? "right end" : "left end";
+	switch (piece_bore_side(p, b)) {
+	case PIECE_FACE: return b->at.w.z > 0 ? "face" : "back";
+	case PIECE_EDGE: return b->at.w.y > 0 ? "far edge" : "near edge";
+	case PIECE_START: return "left end";
+	case PIECE_END:
+	case PIECE_SIDES: break;
+	}
+	return "right end";
 }
 
 /* A brad is driven, not drilled for. */
@@ -114,20 +116,20 @@ static const char *screw_words(struct arena *a, const struct stair *s, const str
 	return arena_printf(a, ", %s", fixing_size(a, job_lettering(s->job), b));
 }
 
-static bool same_work(const struct bore *a, const struct bore *b)
+static bool same_work(const struct part *p, const struct bore *a, const struct bore *b)
 {
 	const char *one = a->text ? a->text : "", *other = b->text ? b->text : "";
 
 	return a->size.kind == b->size.kind && near_enough(a->size.length, b->size.length) &&
 		near_enough(a->size.width, b->size.width) &&
 		near_enough(a->size.depth, b->size.depth) &&
-		strcmp(side_words(a), side_words(b)) == 0 && strcmp(one, other) == 0;
+		strcmp(side_words(p, a), side_words(p, b)) == 0 && strcmp(one, other) == 0;
 }
 
 static bool was_said(const struct part *p, const struct bore *b)
 {
 	for (const struct bore *before = p->bores; before != b; before = before->next)
-		if (same_work(before, b))
+		if (same_work(p, before, b))
 			return true;
 	return false;
 }
@@ -141,10 +143,10 @@ static void add_bores(struct text *t, const struct stair *s, const struct part *
 		if (was_said(p, b))
 			continue;
 		for (const struct bore *k = b; k; k = k->next)
-			n += same_work(b, k);
+			n += same_work(p, b, k);
 		add_line(t,
 			arena_printf(a, "%d %s in the %s%s%s%s.", n, hole_words(a, s, b, n),
-				side_words(b), b->text ? ": " : "", purpose(b),
+				side_words(p, b), b->text ? ": " : "", purpose(b),
 				screw_words(a, s, b)));
 	}
 }

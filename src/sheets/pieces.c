@@ -50,16 +50,21 @@ static bool has_cell(const struct part *p)
 static void note_sheet(struct sheet *s)
 {
 	const struct stair *st = s->context->stair;
+	struct arena *a = s->drawing->arena;
+	bool inches = st->job->about.units == UNITS_INCHES;
 	const struct note notes[] = {
-		{ "Notes", general_words(s->drawing->arena, st) },
+		{ "Notes", general_words(a, st) },
 		{ NULL,
 			"Finished sizes. Every position is measured from the circled corner; where "
 			"a piece is broken out the figures are true. Broken lines: drilled from "
 			"the far side, or inside." },
 		{ NULL,
-			"Views in third-angle projection. A hole is figured at its middle, a round "
-			"at its centre. Holes that meet another piece's are figured finer where it "
-			"matters: both, laid out by their figures, meet to 1/64\" (0.5 mm)." },
+			arena_printf(a,
+				"Views in third-angle projection. A hole is figured at its middle, "
+				"a round at its centre. Holes that meet another piece's are "
+				"figured finer where it matters: both, laid out by their figures, "
+				"meet to %s.",
+				inches ? "1/64\"" : "half a millimetre") },
 	};
 
 	sheet_notes(s, notes, sizeof(notes) / sizeof(*notes));

@@ -198,25 +198,26 @@ static struct vec3 off_by(const struct job *job, const struct bore *b, struct ve
 	return vec3_scale(vec3_unit(in_joint), joint_lettered(job, mm) - mm);
 }
 
-/* A stringer is figured along and across the plank, and from its face. */
+/* A stringer is figured along and across the plank, and from its face: in an edge or an end, which
+ * is there already, that one counts of the first two which runs more along it. */
 static struct vec3 laid_out_on_stringer(const struct job *job, const struct bore *b)
 {
-	struct vec3 at = b->at.origin;
-	struct vec3 off =
-		vec3_add(off_by(job, b, vec3(1, 0, 0), at.x), off_by(job, b, vec3(0, 1, 0), at.y));
-	return fabs(b->at.w.z) > 0.7 ? off : vec3_add(off, off_by(job, b, vec3(0, 0, 1), at.z));
+	struct vec3 at = b->at.origin, w = b->at.w;
+	struct vec3 along = off_by(job, b, vec3(1, 0, 0), at.x);
+	struct vec3 across = off_by(job, b, vec3(0, 1, 0), at.y);
+	if (fabs(w.z) > 0.7)
+		return vec3_add(along, across);
+	return vec3_add(fabs(w.x) < fabs(w.y) ? along : across,
+		off_by(job, b, vec3(0, 0, 1), at.z));
 }
 
 static struct vec3 laid_out(const struct job *job, const struct part *p, const struct bore *b)
 {
-	struct vec3 w = b->at.w, x = { 1, 0, 0 }, y = { 0, 1, 0 }, z = { 0, 0, 1 };
+	struct vec3 x = { 1, 0, 0 }, y = { 0, 1, 0 }, z = { 0, 0, 1 };
 	struct piece_view v = { .part = p, .zero = piece_zero(p) };
 	if (p->stringer)
 		return laid_out_on_stringer(job, b);
-	v.side = fabs(w.z) > 0.7  ? PIECE_FACE
-		: fabs(w.y) > 0.7 ? PIECE_EDGE
-		: w.x < 0         ? PIECE_START
-				  : PIECE_END;
+	v.side = piece_bore_side(p, b);
 	v.stretch = piece_stretch(p, v.side);
 	struct vec figured = piece_figured(&v, b->at.origin);
 	bool along = v.side == PIECE_FACE || v.side == PIECE_EDGE;
