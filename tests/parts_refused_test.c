@@ -25,6 +25,25 @@ struct refusal {
 
 static const struct refusal cases[] = {
 	/* clang-format off */
+	{ "steps of a side counted from above",
+		JOB "stair: {width: 900, right: {side: open, from_step: 9, to_step: 3},\n"
+		    "  segments: [{risers: 14, run: 250}]}\n",
+		"lies below from_step" },
+	{ "more carriages than there is room for",
+		OPEN "stringers: {middle_count: 20, middle: {thickness: 60}}\n",
+		"there is no room for 20 stringers" },
+	{ "wedges that leave no wood between housings",
+		JOB "stair: {width: 900, segments: [{risers: 8, run: 100}]}\n"
+		    "treads: {nosing: 20}\nrisers: {thickness: 40}\n"
+		    "stringers: {wall: {kind: housed, width: 600}, wedge_taper: 6}\n",
+		"of wood between housings" },
+	{ "a starting step at the wall",
+		OPEN "treads: {starting_step: {ends: left}}\nstringers: {open: sawtooth}\n",
+		"is not open at step 1" },
+	{ "a rail too low for balusters",
+		OPEN "rail: {height: 300, depth: 200, recess: 10}\n"
+		     "infill: {shoe: yes, shoe_depth: 60, shoe_lift: 60}\n",
+		"leaves no room for balusters" },
 	{ "a run longer than there is room for",
 		JOB "stair: {width: 900, segments: [{risers: 14, run: 250, total_run: 3000}]}\n",
 		"more than total_run" },

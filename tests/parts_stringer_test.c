@@ -244,6 +244,23 @@ static void a_housed_stringer_keeps_its_margin_over_the_nosing_line(void **state
 	arena_free(b.arena);
 }
 
+/* With margin and housings it takes some 250; nothing is cut through it that a throat would be. */
+static void a_housed_stringer_narrower_than_the_throat_asked_is_drawn_and_told(void **state)
+{
+	struct built b = built_from(OPEN
+		"stringers: {open: {kind: housed, width: 320}, margin: 40, least_throat: 400}\n");
+	(void)state;
+	assert_near(built_part(&b, "housed stringer, right hand", 0)->size.width, 320, 1e-9);
+	bool told = false;
+	for (const struct diag *d = b.diags.first; d; d = d->next)
+		told = told ||
+			strcmp(d->text,
+				"a housed stringer of 320 mm is narrower than least_throat, 400 "
+				"mm") == 0;
+	assert_true(told);
+	arena_free(b.arena);
+}
+
 static void a_housed_stringer_has_a_groove_for_every_step(void **state)
 {
 	struct built b = built_from(OPEN "stringers: {open: housed, housing_depth: 12}\n");
@@ -395,6 +412,8 @@ int main(void)
 		cmocka_unit_test(the_mitres_of_riser_and_stringer_meet_in_one_plane),
 		cmocka_unit_test(a_mitred_stringer_needs_riser_boards),
 		cmocka_unit_test(a_housed_stringer_keeps_its_margin_over_the_nosing_line),
+		cmocka_unit_test(
+			a_housed_stringer_narrower_than_the_throat_asked_is_drawn_and_told),
 		cmocka_unit_test(a_housed_stringer_has_a_groove_for_every_step),
 		cmocka_unit_test(the_last_riser_is_housed_along_the_head_cut),
 	};

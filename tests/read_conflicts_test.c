@@ -71,7 +71,8 @@ static const struct said_case cases[] = {
 		"job.yaml:7:27: error: opening.ceiling_height: 9'-0\" is not below the upper "
 		"floor at 8'-11\"\n"
 		"    7 | opening: {ceiling_height: 9'}\n"
-		"      |                           ^\n"
+		"      |                           ^ it is measured from the lower finished floor, "
+		"under the upper one\n"
 		"refused\n" },
 	{ "a stair fits into its opening",
 		SOUND
@@ -95,7 +96,8 @@ static const struct said_case cases[] = {
 		"the open part\n"
 		"job.yaml:7:45: error: stair.left: to_step 6 lies below from_step 9\n"
 		"    7 |   left: {side: open, from_step: 9, to_step: 6}\n"
-		"      |                                             ^\n"
+		"      |                                             ^ steps are counted from the "
+		"bottom: write stair.left.to_step: 9\n"
 		"refused\n" },
 	{ "landings and winders are refused, not ignored",
 		"pitchboard: 1\n"

@@ -122,14 +122,31 @@ static void add_corners(const struct channel *c, struct stringer *g, struct benc
 	g->inner_corners = inner;
 }
 
+/* It holds its steps; that it is wider is a wish. */
+static void warn_of_wish(const struct channel *c, double offered, double wanted, struct diags *d)
+{
+	const struct rod *r = c->rod;
+	const struct job_stringer *spec = c->at->spec;
+	struct lettering l = job_lettering(r->job);
+	diag_warning(d, plank_pos(r, spec),
+		job_write_least(c->a, r->job,
+			arena_printf(c->a, "stringers.%s.width", stringer_group(r, spec)), wanted),
+		"a housed stringer of %s is narrower than least_throat, %s",
+		length_say(c->a, l, offered), length_say(c->a, l, wanted));
+}
+
 static double width_for(const struct channel *c, struct diags *d)
 {
 	const struct rod *r = c->rod;
 	const struct job_stringer *spec = c->at->spec;
 	struct lettering l = job_lettering(r->job);
 	double need = fmax(channel_reach(c), channel_foot_reach(c)) + HOUSED_REST;
-	need = fmax(need, r->job->stringers.least_throat);
-	double width = plank_width(r, spec, need), offered = plank_offered(r, spec);
+	double wanted = fmax(need, r->job->stringers.least_throat);
+	double width = plank_width(r, spec, wanted), offered = plank_offered(r, spec);
+	if (width <= 0 && offered >= need - NEAR_ENOUGH) {
+		warn_of_wish(c, offered, wanted, d);
+		return offered;
+	}
 	if (width <= 0)
 		diag_error(d, plank_pos(r, spec),
 			arena_printf(c->a, "%s, or take a smaller margin",
@@ -170,8 +187,12 @@ static bool wedges_fit(const struct channel *c, struct diags *d)
 	double under = lowest - r->foot;
 	if (r->riser <= 0 || fmin(across, under) >= LEAST_WOOD)
 		return true;
+	int slimmer = (int)ceil(r->rise / fmax(r->run - r->riser - LEAST_WOOD, 1));
 	diag_error(d, rod_pos(r, r->job->stringers.src, "wedge_taper"),
-		"take a slimmer wedge: 20 means 1 in 20",
+		slimmer > c->taper
+			? arena_printf(c->a, "write stringers.wedge_taper: %d; 20 means 1 in 20",
+				  slimmer)
+			: "take a slimmer wedge: 20 means 1 in 20",
 		"wedges of 1 in %g leave %s of wood between housings: it takes %s", c->taper,
 		length_say(c->a, job_lettering(r->job), fmax(0, fmin(across, under))),
 		length_say(c->a, job_lettering(r->job), LEAST_WOOD));

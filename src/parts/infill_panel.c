@@ -131,7 +131,10 @@ static bool fits(struct arena *a, const struct stretch *s, const struct span *sp
 			"infill.subrail_depth: stiles are as deep, and a plough of %s goes through",
 			infill_letter(s, a, f->plough));
 	else if (wide < f->panel_thickness || high < f->panel_thickness)
-		diag_error(d, rod_pos(s->rod, f->src, "kind"), NULL,
+		diag_error(d, rod_pos(s->rod, f->src, "kind"),
+			high < f->panel_thickness
+				? "take a higher rail, or less of a shoe and subrail"
+				: "write infill.kind: plain, or open the side for more steps",
 			"there is no room for a panel: %s wide and %s high",
 			infill_letter(s, a, fmax(wide, 0)), infill_letter(s, a, fmax(high, 0)));
 	else

@@ -185,9 +185,15 @@ static bool has_height(struct arena *a, const struct setting *set, struct diags 
 	const struct stretch *s = set->stretch;
 	const struct job_rail *rail = &s->rod->job->rail;
 	double slope = infill_foot_is_raked(s) ? s->slope * set->section : 0;
-	if (infill_head(s, set->start) - infill_foot(s, set->start) - slope >= 1)
+	double height = infill_head(s, set->start) - infill_foot(s, set->start) - slope;
+	if (height >= 1)
 		return true;
-	diag_error(d, rod_pos(s->rod, rail->src, "height"), NULL,
+	diag_error(d, rod_pos(s->rod, rail->src, "height"),
+		s->run ? "make the level run's rail higher, or what lies under and over the "
+			 "balusters thinner"
+		       : arena_printf(a, "%s, or make what lies under and over them thinner",
+				 job_write_least(a, s->rod->job, "rail.height",
+					 rail->height + 2 - height)),
 		"a rail %s high and %s deep leaves no room for balusters",
 		infill_letter(s, a, rail->height), infill_letter(s, a, rail->depth));
 	return false;

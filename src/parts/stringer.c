@@ -197,7 +197,11 @@ static void middles_add(struct pieces *list, const struct stand *right, const st
 	double clear = (to - from) / (n + 1) - spec->thickness / 2;
 	clear -= fmax(right->spec->thickness, left->spec->thickness) / 2;
 	if (n > 0 && clear < 0) {
-		diag_error(d, rod_pos(r, r->job->stringers.src, "middle_count"), NULL,
+		double wide =
+			(spec->thickness + fmax(right->spec->thickness, left->spec->thickness)) / 2;
+		diag_error(d, rod_pos(r, r->job->stringers.src, "middle_count"),
+			arena_printf(list->arena, "write stringers.middle_count: %d",
+				(int)fmax((to - from) / wide - 1, 0)),
 			"there is no room for %d stringers between the outer two", n);
 		return;
 	}
@@ -226,7 +230,8 @@ static bool kinds_fit(const struct rod *r, struct diags *d)
 				"write stringers.open.kind: sawtooth",
 				"a mitred stringer needs riser boards to be mitred to");
 	if (r->sides[HAND_RIGHT].inner + r->sides[HAND_LEFT].inner >= r->width)
-		diag_error(d, rod_pos(r, r->job->stair.src, "width"), NULL,
+		diag_error(d, rod_pos(r, r->job->stair.src, "width"),
+			"take thinner stringers, or a wider stair",
 			"the stringers leave nothing of the width between them");
 	return d->errors == before;
 }

@@ -205,11 +205,14 @@ static void check_side(const struct rod *r, const struct side *side, struct diag
 		refuse(r, d, "ends", "take a sawtooth or mitred one",
 			"a housed stringer stands in the way of the rounded end");
 	else if (side_starts(side) && !open)
-		refuse(r, d, "ends", NULL,
+		refuse(r, d, "ends",
+			side->hand == HAND_LEFT ? "write treads.starting_step.ends: right"
+						: "write treads.starting_step.ends: left",
 			side->hand == HAND_LEFT ? "the left side is not open at step 1"
 						: "the right side is not open at step 1");
 	else if (!side_starts(side) && side_open_at(side, 1))
-		refuse(r, d, "ends", "write ends: both", "its other end is open too");
+		refuse(r, d, "ends", "write treads.starting_step.ends: both",
+			"its other end is open too");
 }
 
 /* One in step 2 that comes up from the floor stands under the nosing there. */

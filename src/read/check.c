@@ -81,7 +81,8 @@ static void check_opening(const struct check *c)
 			"without it the headroom under the opening's edge cannot be found",
 			"opening: floor_thickness or ceiling_height is missing");
 	if (rise > 0 && o->ceiling_height >= rise)
-		diag_error(c->diags, node_pos(o->src, "ceiling_height"), NULL,
+		diag_error(c->diags, node_pos(o->src, "ceiling_height"),
+			"it is measured from the lower finished floor, under the upper one",
 			"opening.ceiling_height: %s is not below the upper floor at %s",
 			letter(c, o->ceiling_height), letter(c, rise));
 	else if (rise > 0 && o->floor_thickness > 0 && o->ceiling_height > 0 &&
@@ -116,7 +117,10 @@ static void check_side(const struct check *c, const struct job_side *side, const
 			"write side: open, with from_step and to_step for the open part",
 			"%s: a wall has no open steps", path);
 	else if (side->to_step > 0 && side->from_step > side->to_step)
-		diag_error(c->diags, node_pos(side->src, "to_step"), NULL,
+		diag_error(c->diags, node_pos(side->src, "to_step"),
+			arena_printf(c->arena,
+				"steps are counted from the bottom: write %s.to_step: %d", path,
+				side->from_step),
 			"%s: to_step %d lies below from_step %d", path, side->to_step,
 			side->from_step);
 	if (side->kind == SIDE_OPEN && side->wall_past > 0 && side->from_step <= 1)

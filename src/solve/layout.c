@@ -12,7 +12,8 @@
  *
  * What the edition of a code asks, and the headroom wanted, come before comfort: a
  * layout that misses them is chosen only when all do.  Limits of comfort that the
- * job itself writes hold in any case; the usual ones give way to an edition.
+ * job itself writes do not give way to an edition, the usual ones do.  Where nothing keeps them the
+ * layout that comes nearest is drawn, and said to.
  */
 
 int layout_treads(const struct job *job, int risers)

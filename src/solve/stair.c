@@ -81,7 +81,8 @@ static void floors_check(struct arena *a, const struct job *job, double rise, st
 {
 	struct lettering l = job_lettering(job);
 	if (rise <= 0)
-		diag_error(d, node_pos(job->floors.src, "structural_rise"), NULL,
+		diag_error(d, node_pos(job->floors.src, "structural_rise"),
+			"measure again: from structural floor to structural floor",
 			"with finishes of %s below and %s above nothing is left to climb",
 			length_say(a, l, job->floors.lower_finish),
 			length_say(a, l, job->floors.upper_finish));
