@@ -126,9 +126,11 @@ static double number_base(struct arena *a, const struct plan *p, double letter, 
 	return beside;
 }
 
-/* Beside the walking line, just behind each riser; every one, or every fifth where they crowd. */
-static void draw_riser_numbers(struct hand h, const struct plan *p, double scale)
+/* Beside the walking line, just behind each riser; every one, or every fifth where they crowd.  The
+ * box they took: the floor's number stands beyond the stair. */
+static struct box draw_riser_numbers(struct hand h, const struct plan *p, double scale)
 {
+	struct box used = box_empty();
 	const struct stair *s = p->context->stair;
 	const struct flight *f = p->flight;
 	struct arena *a = h.g->arena;
@@ -149,8 +151,14 @@ static void draw_riser_numbers(struct hand h, const struct plan *p, double scale
 			spots[k] = (struct spot){ vec(v.x + 1.3 + 1.5 * (k / 2),
 							  k % 2 ? v.y - 1.2 - h.letter : base),
 				ALIGN_LEFT, 0, SPOT_PLAIN };
-		place_text(h.g, h.measure, h.letter, spots, 6, arena_printf(a, "%d", number));
+		int taken = place_text(h.g, h.measure, h.letter, spots, 6,
+			arena_printf(a, "%d", number));
+		if (taken < 0)
+			continue;
+		used = box_add(used, spots[taken].at);
+		used = box_add(used, vec_add(spots[taken].at, vec(widest, h.letter)));
 	}
+	return used;
 }
 
 /* ---- stringers and section ---- */
@@ -254,7 +262,7 @@ static struct box compose(struct sheet *s, const void *what, double scale)
 	plan_draw(h.g, p, scale);
 	plan_landings_draw(h.g, p, scale);
 	around = box_join(around, draw_arrow(h, p, scale));
-	draw_riser_numbers(h, p, scale);
+	around = box_join(around, draw_riser_numbers(h, p, scale));
 	around = draw_section_marks(h, p, around, scale);
 	struct dims d = dims_begin(h.g, h.measure, h.letter, around);
 	plan_add_dimensions(&d, p, scale);
