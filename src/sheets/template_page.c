@@ -120,14 +120,35 @@ static bool is_hit(const struct obstacle *o, struct box b)
 	return true;
 }
 
-static bool is_free(const struct page *p, struct box within, struct box b)
+/* What stands near a wish: looked up once for all the places tried. */
+struct nearby {
+	const struct obstacle **list;
+	int n;
+};
+
+static struct nearby obstacles_near(const struct page *p, struct box b)
+{
+	struct nearby near = { .n = 0 };
+	int first = strip_at(p, b.x0), last = strip_at(p, b.x1), all = 0;
+
+	for (int i = first; i <= last; i++)
+		for (const struct obstacle *o = p->strips[i]; o; o = o->next)
+			all += box_touches(o->box, b);
+	near.list = NEW_N(p->arena, const struct obstacle *, all);
+	for (int i = first; i <= last; i++)
+		for (const struct obstacle *o = p->strips[i]; o; o = o->next)
+			if (box_touches(o->box, b))
+				near.list[near.n++] = o;
+	return near;
+}
+
+static bool is_free(struct nearby near, struct box within, struct box b)
 {
 	if (b.x0 < within.x0 || b.x1 > within.x1 || b.y0 < within.y0 || b.y1 > within.y1)
 		return false;
-	for (int i = strip_at(p, b.x0); i <= strip_at(p, b.x1); i++)
-		for (const struct obstacle *o = p->strips[i]; o; o = o->next)
-			if (is_hit(o, b))
-				return false;
+	for (int i = 0; i < near.n; i++)
+		if (is_hit(near.list[i], b))
+			return false;
 	return true;
 }
 
@@ -138,7 +159,7 @@ static struct box box_round(struct vec middle, struct vec size)
 }
 
 /* The free places of one square ring round the wish: the one nearest to its middle. */
-static struct box room_in_ring(const struct page *p, struct wish wish, struct vec size, int ring,
+static struct box room_in_ring(struct nearby near, struct wish wish, struct vec size, int ring,
 	double step)
 {
 	struct box best = box_empty();
@@ -148,7 +169,7 @@ static struct box room_in_ring(const struct page *p, struct wish wish, struct ve
 		for (int j = -ring; j <= ring; j += abs(i) == ring || ring == 0 ? 1 : 2 * ring) {
 			struct vec off = vec(i * step, j * step);
 			struct box b = box_round(vec_add(wish.at, off), size);
-			if (vec_length(off) >= least || !is_free(p, wish.within, b))
+			if (vec_length(off) >= least || !is_free(near, wish.within, b))
 				continue;
 			best = b;
 			least = vec_length(off);
@@ -160,9 +181,11 @@ static struct box room_in_ring(const struct page *p, struct wish wish, struct ve
 static struct box find_room(const struct page *p, struct wish wish, struct vec size)
 {
 	double step = fmax(0.5, wish.reach / RINGS);
+	struct vec farthest = vec(size.x + 2 * wish.reach, size.y + 2 * wish.reach);
+	struct nearby near = obstacles_near(p, box_round(wish.at, farthest));
 
 	for (int ring = 0; ring * step <= wish.reach; ring++) {
-		struct box b = room_in_ring(p, wish, size, ring, step);
+		struct box b = room_in_ring(near, wish, size, ring, step);
 		if (!box_is_empty(b))
 			return b;
 	}
