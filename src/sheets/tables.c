@@ -15,18 +15,21 @@
 struct piece {
 	struct piece *next;
 	struct table table;
-	int column;
-	double top; /* below the room's upper edge */
+	double x, top; /* from the room's left edge, below its upper one */
 };
 
+/* Columns stand side by side in a band; under a table that leaves no room beside it begins another
+ * one. */
 struct flow {
 	struct sheet *sheet;
 	double depth, most;
 	struct piece *first, **tail;
-	int column;
-	double used;   /* of the column now filled */
-	double width;  /* of that column */
-	double before; /* width of the columns before it, with their gaps */
+	double top;     /* of the band */
+	double deepest; /* end of what stands in it and above */
+	double widest;  /* of the bands above it */
+	double used;    /* of the column now filled, from the room's upper edge */
+	double width;   /* of that column */
+	double before;  /* width of the columns before it, with their gaps */
 };
 
 static const char *title_of_more(struct arena *a, const char *title)
@@ -82,18 +85,33 @@ static void put(struct flow *f, struct table part)
 {
 	struct piece *p = NEW(f->sheet->drawing->arena, struct piece);
 
-	*p = (struct piece){ .table = part, .column = f->column, .top = f->used };
+	*p = (struct piece){ .table = part, .x = f->before, .top = f->used };
 	*f->tail = p;
 	f->tail = &p->next;
 	f->used += depth_of(f, &part) + GAP;
 	f->width = fmax(f->width, box_width(table_size(f->sheet->hand, &part)));
+	f->deepest = fmax(f->deepest, f->used);
+}
+
+static double width_of(const struct flow *f)
+{
+	bool is_begun = f->width > 0 || f->before <= 0;
+
+	return fmax(f->widest, f->before + f->width - (is_begun ? 0 : GAP));
+}
+
+static void next_band(struct flow *f)
+{
+	f->widest = width_of(f);
+	f->top = f->used = f->deepest;
+	f->before = f->width = 0;
 }
 
 static void next_column(struct flow *f)
 {
 	f->before += f->width + GAP;
-	f->width = f->used = 0;
-	f->column++;
+	f->width = 0;
+	f->used = f->top;
 }
 
 /* No paper of templates/papers.yaml is too small for a few rows of any table; one that a shop adds
@@ -108,7 +126,7 @@ static int put_anyway(struct flow *f, const struct table *t, int from)
 
 static bool is_whole_sheet(const struct flow *f)
 {
-	return f->column == 0 && f->used <= 0 && f->sheet->room.y1 >= f->sheet->top;
+	return !f->first && f->sheet->room.y1 >= f->sheet->top;
 }
 
 /* A table is split only where a fresh column would not hold it whole. */
@@ -116,8 +134,17 @@ static bool wants_fresh_column(const struct flow *f, const struct table *t)
 {
 	double beyond = f->before + f->width + GAP + box_width(table_size(f->sheet->hand, t));
 
-	return f->used > 0 && f->used + depth_of(f, t) > f->depth && depth_of(f, t) <= f->depth &&
-		beyond <= f->most;
+	return f->used > f->top && f->used + depth_of(f, t) > f->depth &&
+		f->top + depth_of(f, t) <= f->depth && beyond <= f->most;
+}
+
+/* There is no room beside what stands in the band, but for two such under it. */
+static bool wants_band(const struct flow *f, const struct table *t)
+{
+	double width = box_width(table_size(f->sheet->hand, t));
+
+	return f->used > f->top && f->before <= 0 && f->width + GAP + width > f->most &&
+		2 * width + GAP <= f->most;
 }
 
 static struct table with_columns_within(struct arena *a, const struct table *t, double most)
@@ -154,6 +181,8 @@ static int flow_table(struct flow *f, const struct table *table)
 	const struct table *t = &narrow;
 	int from = 0;
 
+	if (wants_band(f, t))
+		next_band(f);
 	if (wants_fresh_column(f, t))
 		next_column(f);
 	while (from < t->row_count) {
@@ -166,7 +195,7 @@ static int flow_table(struct flow *f, const struct table *table)
 			break;
 		if (is_whole_sheet(f))
 			from += put_anyway(f, t, from);
-		if (f->used <= 0)
+		if (f->used <= f->top)
 			return from;
 		next_column(f);
 	}
@@ -175,19 +204,8 @@ static int flow_table(struct flow *f, const struct table *table)
 
 static void draw_pieces(const struct flow *f, double x)
 {
-	struct box room = f->sheet->room;
-	double column_width = 0;
-	int column = 0;
-
-	for (const struct piece *p = f->first; p; p = p->next) {
-		if (p->column != column) {
-			x += column_width + GAP;
-			column_width = 0;
-			column = p->column;
-		}
-		struct box b = draw_table(f->sheet->hand, vec(x, room.y1 - p->top), &p->table);
-		column_width = fmax(column_width, box_width(b));
-	}
+	for (const struct piece *p = f->first; p; p = p->next)
+		draw_table(f->sheet->hand, vec(x + p->x, f->sheet->room.y1 - p->top), &p->table);
 }
 
 /* What was not set: the rest of the table that ran over, then the tables after it. */
@@ -216,7 +234,7 @@ struct table_list sheet_tables(struct sheet *s, struct table_list list, enum tab
 		if (row < list.tables[i].row_count)
 			break;
 	}
-	double width = f.before + f.width - (f.width > 0 || f.before <= 0 ? 0 : GAP);
+	double width = width_of(&f);
 	draw_pieces(&f, side == TABLES_LEFT ? s->room.x0 : s->room.x1 - width);
 	if (width > 0 && side == TABLES_LEFT)
 		s->room.x0 += width + GAP;

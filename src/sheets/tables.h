@@ -8,8 +8,8 @@
  *   |            |        | three  |
  *   +------------+--------+--------+
  *
- * A long table runs on in the next column; what no column has room for is given
- * back, for another sheet.
+ * A long table runs on in the next column; under one as wide as the room narrower ones
+ * stand side by side.  What no column has room for is given back, for another sheet.
  */
 #ifndef SHEETS_TABLES_H
 #define SHEETS_TABLES_H
