@@ -1,5 +1,7 @@
 #include "sheets/joint_words.h"
 
+#include "sheets/words.h"
+
 /* The finest division of a rule that is laid out by. */
 enum { FINEST_INCH = 64, FINEST_MILLIMETRE = 2 };
 
@@ -30,6 +32,12 @@ static struct lettering lettering_for(const struct job *job, double mm)
 const char *joint_words(struct arena *a, const struct stair *s, double mm)
 {
 	return length_letter_inches(a, lettering_for(s->job, mm), mm);
+}
+
+const char *bore_place_words(struct arena *a, const struct stair *s, const struct bore *b,
+	double mm)
+{
+	return bore_is_of_joint(b) ? joint_words(a, s, mm) : inches_words(a, s, mm);
 }
 
 double joint_lettered(const struct job *job, double mm)

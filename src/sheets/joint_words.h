@@ -22,4 +22,8 @@ bool bore_is_of_joint(const struct bore *b);
 const char *joint_words(struct arena *a, const struct stair *s, double mm);
 double joint_lettered(const struct job *job, double mm);
 
+/* The same of any hole: the place of one without another half as every other size. */
+const char *bore_place_words(struct arena *a, const struct stair *s, const struct bore *b,
+	double mm);
+
 #endif

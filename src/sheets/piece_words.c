@@ -4,6 +4,7 @@
 
 #include "base/text.h"
 #include "pitchboard/list.h"
+#include "sheets/joint_words.h"
 #include "sheets/piece_view.h"
 #include "sheets/words.h"
 
@@ -134,6 +135,37 @@ static bool was_said(const struct part *p, const struct bore *b)
 	return false;
 }
 
+/* One that looks the same on the same side, but is for something else; NULL when there is none. */
+static const struct bore *look_alike(const struct part *p, const struct bore *b)
+{
+	for (const struct bore *other = p->bores; other; other = other->next)
+		if (piece_bore_side(p, other) == piece_bore_side(p, b) &&
+			fabs(other->size.width - b->size.width) < 0.01 &&
+			fabs(other->size.length - b->size.length) < 0.01 && !same_work(p, other, b))
+			return other;
+	return NULL;
+}
+
+/* Which of two that look alike is meant: by the figure in which they differ. */
+static const char *place_words(struct arena *a, const struct stair *s, const struct part *p,
+	const struct bore *b)
+{
+	const struct bore *other = look_alike(p, b);
+	struct piece_view v = { .part = p, .side = piece_bore_side(p, b), .zero = piece_zero(p) };
+	bool is_end = v.side == PIECE_START || v.side == PIECE_END;
+	double apart = 1;
+
+	if (!other)
+		return "";
+	v.stretch = piece_stretch(p, v.side);
+	struct vec at = piece_figured(&v, b->at.origin), by = piece_figured(&v, other->at.origin);
+	if (!is_end && fabs(at.x - by.x) > apart)
+		return arena_printf(a, ", %s along", bore_place_words(a, s, b, at.x));
+	if (fabs(at.y - by.y) > apart)
+		return arena_printf(a, ", %s up", bore_place_words(a, s, b, at.y));
+	return "";
+}
+
 static void add_bores(struct text *t, const struct stair *s, const struct part *p)
 {
 	struct arena *a = t->arena;
@@ -145,9 +177,9 @@ static void add_bores(struct text *t, const struct stair *s, const struct part *
 		for (const struct bore *k = b; k; k = k->next)
 			n += same_work(p, b, k);
 		add_line(t,
-			arena_printf(a, "%d %s in the %s%s%s%s.", n, hole_words(a, s, b, n),
-				side_words(p, b), b->text ? ": " : "", purpose(b),
-				screw_words(a, s, b)));
+			arena_printf(a, "%d %s in the %s%s%s%s%s.", n, hole_words(a, s, b, n),
+				side_words(p, b), n == 1 ? place_words(a, s, p, b) : "",
+				b->text ? ": " : "", purpose(b), screw_words(a, s, b)));
 	}
 }
 

@@ -85,15 +85,9 @@ static const char *mouth_words(struct arena *a, const struct stair *s, struct bo
 	return arena_printf(a, "%s x %s", inches_words(a, s, z.length), width);
 }
 
-static const char *bore_words_at(struct arena *a, const struct stair *s, const struct unit_bore *b,
-	double mm)
-{
-	return bore_is_of_joint(b->bore) ? joint_words(a, s, mm) : inches_words(a, s, mm);
-}
-
 const char *bore_along_words(struct arena *a, const struct stair *s, const struct unit_bore *b)
 {
-	return bore_words_at(a, s, b, b->at.origin.x);
+	return bore_place_words(a, s, b->bore, b->at.origin.x);
 }
 
 /* Of one kind, in one cell: so that a table of many breaks where a sheet ends. */
@@ -158,8 +152,8 @@ static void bore_row(struct arena *a, const struct stringer_subject *t,
 			inches_words(a, s, z->depth));
 	}
 	row[4] = along_words(a, s, b, kind, 0);
-	row[5] = bore_words_at(a, s, bore, bore->at.origin.y);
-	row[6] = bore_words_at(a, s, bore, under_the_face(t, bore));
+	row[5] = bore_place_words(a, s, bore->bore, bore->at.origin.y);
+	row[6] = bore_place_words(a, s, bore->bore, under_the_face(t, bore));
 }
 
 static void goes_on_row(struct arena *a, const struct stringer_subject *t,
