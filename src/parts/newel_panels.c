@@ -237,7 +237,9 @@ static void cross_rail_add(struct pieces *list, const struct post *p, const stru
 		piece_feature(list->arena, piece,
 			(struct feature){ .kind = FEATURE_MITRE,
 				.angle = p->rod->pitch,
-				.text = "lower edge cut to the rake" });
+				.text = arena_printf(list->arena,
+					"lower edge cut to the rake, %s from square",
+					angle_letter(list->arena, p->rod->pitch)) });
 }
 
 /* How the rings are set, in the words of who glues them on. */

@@ -109,6 +109,15 @@ static struct outline own_section(struct arena *a, const struct part *piece, str
 	return path_close(o);
 }
 
+/* Of one that lies across the post and has its lower edge bevelled to the rake. */
+static struct outline bevelled_section(struct arena *a, const struct vec3 *points, int n)
+{
+	struct vec3 *across = NEW_N(a, struct vec3, n);
+	for (int i = 0; i < n; i++)
+		across[i] = vec3(points[i].y, points[i].z, 0);
+	return face_outline(a, across, n);
+}
+
 /* Moves the axes so that the piece begins at 0 along each of them. */
 static struct vec3 settle(struct vec3 *points, int n)
 {
@@ -157,7 +166,9 @@ struct part *slat_add(struct pieces *list, const struct post *p, const struct sl
 		piece_add(list, s->name, p->rod->job->material.newels, frame_compose(p->place, at));
 	piece->size = size_of(points, 2 * n);
 	piece->outline = face_outline(a, points, 2 * n);
-	piece->section = own_section(a, piece, at, points, n);
+	bool is_bevelled = fabs(s->u.x) < 0.5 && fabs(s->slope * s->w.y) > NEAR_ENOUGH;
+	piece->section = is_bevelled ? bevelled_section(a, points, 2 * n)
+				     : own_section(a, piece, at, points, n);
 	piece->solids = solid_join(a, n, points, points + n, NULL);
 	piece->grain = GRAIN_ALONG;
 	add_end_cut(piece, s);
