@@ -278,13 +278,14 @@ static struct table_list table_on_top(struct sheet *s, struct table_list list,
 }
 
 /* Some of the sides, with the table where there is room for it. */
-static struct drawing *sheet_showing(struct arena *a, const struct sheet_context *c,
-	struct guard_side *sides, int n, struct table_list *rest)
+static struct drawing *sheet_showing(struct arena *a, const struct guard_balls *balls,
+	const struct guard_side *sides, int n, struct table_list *rest)
 {
+	const struct sheet_context *c = sides->context;
 	struct sheet s = sheet_begin(a, c, "Guards and balls");
 	const struct table *tables = rest->tables;
 
-	note_sheet(&s, sides->balls);
+	note_sheet(&s, balls);
 	struct box whole = s.room, under = box_empty();
 	if (rest->n && !sheet_is_cramped(&s)) {
 		*rest = sheet_tables(&s, *rest, TABLES_RIGHT, box_width(s.room) / 2);
@@ -301,18 +302,18 @@ static struct drawing *sheet_showing(struct arena *a, const struct sheet_context
 static struct drawing *sheet_of_sides(struct arena *a, const struct sheet_context *c,
 	const struct guard_balls *balls)
 {
-	struct guard_side sides[MOST_SIDES];
+	struct guard_side sides[MOST_SIDES] = { { .context = c } };
 	int n = sides_of(a, c, balls, sides);
 	struct table *table = NEW(a, struct table);
 
 	*table = guard_balls_table(a, c, balls);
 	struct table_list rest = { table, 1 };
-	struct drawing *first = sheet_showing(a, c, sides, n, &rest), **tail = &first->next;
+	struct drawing *first = sheet_showing(a, balls, sides, n, &rest), **tail = &first->next;
 	if (first->runs_over && n > 1) {
 		rest = (struct table_list){ table, 1 };
 		tail = &first;
 		for (int i = 0; i < n; i++, tail = &(*tail)->next)
-			*tail = sheet_showing(a, c, sides + i, 1, &rest);
+			*tail = sheet_showing(a, balls, sides + i, 1, &rest);
 	}
 	*tail = sheets_of_tables(a, c, "Guards, continued", rest);
 	return first;

@@ -22,8 +22,8 @@ static int spots_along(const struct drafting *d, struct stretch_shown s, double 
 	int n = 0;
 
 	for (int i = 0; i < SPOTS; i++) {
-		int place = i / 2;
-		double off = 0.05 * ((place + 1) / 2) * (place % 2 ? -1 : 1);
+		int place = i / 2, away = (place + 1) / 2;
+		double off = 0.05 * away * (place % 2 ? -1 : 1);
 		double x = s.from + (s.to - s.from) * (0.5 + off);
 		double lift = i % 2 ? -1.6 * letter : 0.6 * letter;
 		double z = slope_at(s.line, x) + lift / d->scale / cos(pitch);
