@@ -46,6 +46,14 @@ static const struct table_column open_columns[OPEN_COLUMNS] = {
 	{ "Why", ALIGN_LEFT, 70 },
 };
 
+/* The same on a wide paper. */
+static const struct table_column wide_open_columns[OPEN_COLUMNS] = {
+	{ "What", ALIGN_LEFT, 80 },
+	{ "Asked", ALIGN_LEFT, 80 },
+	{ "Section", ALIGN_LEFT, 0 },
+	{ "Why", ALIGN_LEFT, 140 },
+};
+
 static const struct table_column amended_columns[AMENDED_COLUMNS] = {
 	{ "What", ALIGN_LEFT, 50 },
 	{ "Here", ALIGN_LEFT, 40 },
@@ -176,12 +184,12 @@ static struct table how_table(struct arena *a, const struct finding *list)
 }
 
 static struct table state_table(struct arena *a, const struct finding *list, const char *title,
-	enum finding_state state)
+	enum finding_state state, const struct table_column *columns)
 {
 	const char **cells = cells_for(a, list, OPEN_COLUMNS);
 	int n = add_rows(list, state, open_row, OPEN_COLUMNS, cells);
 
-	return (struct table){ title, open_columns, OPEN_COLUMNS, cells, n };
+	return (struct table){ title, columns, OPEN_COLUMNS, cells, n };
 }
 
 static struct table mend_table(struct arena *a, const struct finding *list)
@@ -237,15 +245,17 @@ static struct drawing *draw(struct arena *a, const struct sheet_context *c)
 	double beside =
 		box_width(s.room) - box_width(table_size(s.hand, &limits)) - 2 * s.hand.letter;
 
+	const struct table_column *open = open_columns;
 	if (beside >= LEAST_HOW) {
+		open = wide_open_columns;
 		limits = limits_and_how_table(a, c->findings, beside);
 		how.row_count = 0;
 	}
-	const struct table tables[] = {
-		mend_table(a, c->findings), limits, how, amended_table(a, c->findings),
-		state_table(a, c->findings, "Not checked here", FINDING_NOT_CHECKED),
-		state_table(a, c->findings, "Does not apply to this stair", FINDING_NOT_APPLICABLE)
-	};
+	const struct table tables[] = { mend_table(a, c->findings), limits, how,
+		amended_table(a, c->findings),
+		state_table(a, c->findings, "Not checked here", FINDING_NOT_CHECKED, open),
+		state_table(a, c->findings, "Does not apply to this stair", FINDING_NOT_APPLICABLE,
+			open) };
 
 	note_sheet(&s);
 	struct table_list rest =
