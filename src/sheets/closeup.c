@@ -161,7 +161,7 @@ static struct filled fill(struct arena *a, const struct sheet_context *c,
 
 	for (int i = 0; i < n; i++)
 		smallness += log(sheet_compose(&s, list[i], cell(&s, r, i), SET_CENTRED).ratio);
-	return (struct filled){ s.drawing, s.drawing->is_too_small ? INFINITY : smallness };
+	return (struct filled){ s.drawing, s.drawing->runs_over ? INFINITY : smallness };
 }
 
 /* In fewer rows of more where they come out larger so. */

@@ -120,7 +120,7 @@ void sheet_notes_right(struct sheet *s, const struct note *notes, int n)
 
 	area.x0 = area.x1 - width;
 	if (prose_columns(s->hand, p, area, width) > 1)
-		s->drawing->is_too_small = true;
+		s->drawing->runs_over = true;
 	prose_draw(s->hand, p, area, width);
 	s->room.x1 = area.x0 - PROSE_GAP;
 }

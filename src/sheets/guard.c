@@ -259,7 +259,7 @@ static double ratios_in(const struct sheet *s, struct box room, const struct gua
 
 	trial.room = room;
 	double ratios = compose_sides(&trial, sides, n, box_empty());
-	return trial.drawing->is_too_small ? INFINITY : ratios;
+	return trial.drawing->runs_over ? INFINITY : ratios;
 }
 
 /* On a small paper the table goes over the views where they come out as large under it. */
