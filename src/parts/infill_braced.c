@@ -135,13 +135,14 @@ static double way_in(const struct braced *b, const struct crossing *c, const str
 {
 	struct opening o = opening_of(b, g);
 	bool is_level = fabs(c->along.slope - b->stretch->slope) > NEAR_ENOUGH;
-	bool over_shoe = is_level && infill_has_shoe(b->stretch->rod->job);
+	bool over_rake = is_level &&
+		(infill_has_shoe(b->stretch->rod->job) || infill_foot_is_raked(b->stretch));
 	double up = 0, down = 0;
 	for (int i = 0; i < 2; i++) {
 		up = fmax(up, o.foot[i] - (c->z[i] - c->half));
 		down = fmax(down, c->z[i] + c->half - o.top[i]);
 	}
-	return up > 0 ? up + (over_shoe ? gained(b) : 0) : -down;
+	return up > 0 ? up + (over_rake ? gained(b) : 0) : -down;
 }
 
 /* And to clear another one below it; of two that lie otherwise, along a whole tread. */

@@ -6,8 +6,9 @@
 
 #include <string.h>
 
-#define LEAST_BAR 10.0 /* a thinner one is none */
-#define COLUMN 1.0     /* half the side of a column of wood that is looked at */
+#define LEAST_BAR 10.0   /* a thinner one is none */
+#define THINNEST_BAR 6.0 /* the least of its key, and what a yard planes down to */
+#define COLUMN 1.0       /* half the side of a column of wood that is looked at */
 
 static bool risers_are_open(const struct survey *s)
 {
@@ -233,6 +234,32 @@ static struct mend mend_thickness(const struct survey *s, struct shortfall f)
 	return mend_also_size(s, m, "treads.thickness", thickness);
 }
 
+/* In from the edge, where the underside of a nosing is flat, or a little further. */
+static double rounded_under(const struct job_treads *t)
+{
+	switch (t->nosing_profile) {
+	case NOSING_EASED:
+	case NOSING_FULL_ROUND: return t->nosing_radius;
+	case NOSING_HALF_ROUND: return 0;
+	case NOSING_CHAMFER: return t->nosing_chamfer + t->nosing_radius / 2;
+	}
+	return 0;
+}
+
+/* A bar stands under the flat of the nosing: as thin as that asks, or the nosing as long. */
+static struct mend mend_bar_thickness(const struct survey *s, struct shortfall f, struct mend m)
+{
+	const struct job *job = s->stair->job;
+	double under = rounded_under(&job->treads), room = job->treads.nosing - under;
+
+	if (job->risers.bar_thickness <= room)
+		return m;
+	if (room >= THINNEST_BAR)
+		return mend_also_size(s, m, "risers.bar_thickness", mend_size(s, f, room, -1));
+	return mend_also_size(s, m, "treads.nosing",
+		mend_size(s, f, under + job->risers.bar_thickness, 1));
+}
+
 static struct mend mend_opening(const struct survey *s, struct shortfall f)
 {
 	double was = s->stair->job->risers.bar;
@@ -241,7 +268,7 @@ static struct mend mend_opening(const struct survey *s, struct shortfall f)
 		arena_printf(s->arena, "a bar %s deep under each tread takes %s off the gap",
 			survey_say(s, bar), survey_say(s, bar - was)));
 
-	return mend_also_size(s, m, "risers.bar", bar);
+	return mend_bar_thickness(s, f, mend_also_size(s, m, "risers.bar", bar));
 }
 
 const struct gauge gauges_of_nosings[] = {
