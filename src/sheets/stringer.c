@@ -136,6 +136,24 @@ static bool has_room_for_step(const struct stringer_subject *t, struct box room)
 		box_height(room) > 20 * letter;
 }
 
+/* Where it goes in at a scale that tells something. */
+static bool draw_step(struct sheet *s, const struct stringer_subject *t)
+{
+	struct sheet trial = *s;
+
+	if (!has_room_for_step(t, s->room))
+		return false;
+	trial.drawing = drawing_new(s->drawing->arena, s->drawing->use, s->drawing->width,
+		s->drawing->height);
+	trial.drawing->pens = s->drawing->pens;
+	trial.hand.g = trial.drawing;
+	sheet_compose(&trial, stringer_step(t), s->room, SET_TOP);
+	if (trial.drawing->runs_over)
+		return false;
+	drawing_take(s->drawing, trial.drawing, vec(0, 0));
+	return true;
+}
+
 /* The piece on the bench and, under it, its figures. */
 static struct sheet begin_bench_sheet(struct arena *a, const struct stringer_subject *t,
 	const char *title)
@@ -172,10 +190,7 @@ static struct drawing *draw_bench_sheets(struct arena *a, const struct stringer_
 	first->shows = shown;
 	for (;;) {
 		rest = sheet_tables(&s, rest, TABLES_RIGHT, box_width(s.room));
-		if (!step_drawn && has_room_for_step(t, s.room)) {
-			sheet_compose(&s, stringer_step(t), s.room, SET_TOP);
-			step_drawn = true;
-		}
+		step_drawn = step_drawn || draw_step(&s, t);
 		if (!rest.n)
 			return first;
 		s = begin_figures_sheet(a, t, title);
