@@ -88,7 +88,7 @@ static struct vec zero_corner(const struct part *p)
 	return zero;
 }
 
-#define ROW_SHARE 0.9 /* of the paper's width: margins and the words at both ends take the rest */
+#define ROW_SHARE 0.8 /* of the paper's width: margins and the words at both ends take the rest */
 
 enum plank_half { UPPER_HALF, LOWER_HALF };
 
