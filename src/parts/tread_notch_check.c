@@ -278,7 +278,8 @@ static void refuse_at_stringer(const struct trial *c, const struct side *side, i
 	const char *hint = side->is_open
 		? "measure the width of the stair from the face of this wall"
 		: arena_printf(c->a,
-			  "stringers: wall_gap: %s sets the carriage inside of it all along; carry "
+			  "write stringers.wall_gap: %s; it sets the carriage inside of it all "
+			  "along: carry "
 			  "the treads on a ledger at the wall before and behind it",
 			  say_up(c, clear));
 	diag_error(c->diags, node_pos(n->src, "along"), hint,
