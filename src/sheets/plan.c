@@ -147,10 +147,12 @@ static struct box draw_riser_numbers(struct hand h, const struct plan *p, double
 		/* a wall may stand there that a tread wraps, the opening's edge run through, or
 		 * one be cut behind the last step */
 		struct spot spots[8];
-		for (int k = 0; k < 8; k++)
-			spots[k] = (struct spot){ vec(v.x + 1.3 + 1.5 * (k / 2),
+		for (int k = 0; k < 8; k++) {
+			int column = k / 2;
+			spots[k] = (struct spot){ vec(v.x + 1.3 + 1.5 * column,
 							  k % 2 ? v.y - 1.2 - h.letter : base),
 				ALIGN_LEFT, 0, SPOT_PLAIN };
+		}
 		int taken = place_text(h.g, h.measure, h.letter, spots, 8,
 			arena_printf(a, "%d", number));
 		if (taken < 0)
