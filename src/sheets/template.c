@@ -1,5 +1,6 @@
 #include "sheets/template.h"
 
+#include "sheets/template_block.h"
 #include "sheets/template_jig.h"
 #include "sheets/template_rods.h"
 #include "sheets/template_sheets.h"
@@ -92,6 +93,20 @@ static void add_skirts(struct folder *f)
 	arena_free(scratch);
 }
 
+static void add_blocks(struct folder *f)
+{
+	struct arena *scratch = arena_new();
+
+	for (const struct part *p = f->context->parts; p; p = p->next) {
+		if (!is_riser_block(p))
+			continue;
+		const struct template_job t =
+			block_template(scratch, f->context, p, f->paper, f->next);
+		add_group(f, (struct template_group){ &t, 1 });
+	}
+	arena_free(scratch);
+}
+
 static void add_treads(struct folder *f, const struct unit *units)
 {
 	struct arena *scratch = arena_new();
@@ -139,6 +154,7 @@ struct drawing *templates_draw(struct arena *a, const struct sheet_context *c,
 		return f.list;
 	const struct unit *units = units_make(a, c->parts);
 	add_skirts(&f);
+	add_blocks(&f);
 	add_treads(&f, units);
 	add_jigs(&f, units);
 	add_small(&f);

@@ -53,6 +53,25 @@ for roll in "$TMPDIR"/out/*-S[0-9]*-roll.pdf; do
 	check "$name: a corner 0.05 mm out would be noticed" would_be_noticed "$stem" "$mark" tiles
 done
 
+# The block that the riser of a starting step is bent round; no newel bolt goes through this one,
+# whose circle would count as a line to cut.
+cat >"$TMPDIR/block.yaml" <<END
+pitchboard: 1
+job: { name: Made up, units: millimetres }
+floors: { total_rise: 1800 }
+stair: { width: 900, left: open, right: wall, segments: [{ risers: 10, run: 250 }] }
+treads: { starting_step: { ends: left, projection: 150, radius: 150 } }
+newels: { bottom: no }
+END
+"$PITCHBOARD" draw -q -o "$TMPDIR/out" "$TMPDIR/block.yaml" || [ $? = 1 ] || exit 3
+"$PITCHBOARD" draw -q --dump parts "$TMPDIR/block.yaml" >"$TMPDIR/block.parts" || exit 3
+mark=$(sed -n 's/^\(R[0-9]*\) riser block:.*/\1/p' "$TMPDIR/block.parts")
+for kind in roll tiles; do
+	check "the $kind of a riser block: the line is the model's" agrees block "$mark" $kind
+	check "the $kind of a riser block: a corner 0.05 mm out would be noticed" \
+		would_be_noticed block "$mark" $kind
+done
+
 # A skirt cut round the steps: on the left it is seen as its outline is struck, on the right from
 # behind.
 for wall in left right; do
