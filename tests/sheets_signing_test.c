@@ -120,16 +120,16 @@ static void a_set_without_a_date_or_an_address_is_warned_of(void **state)
 		0);
 }
 
-static struct issued issue_since(const char *before, const char *yaml)
+static struct issued issue_since(const struct issued *was, const char *yaml)
 {
-	struct issued was = issue(before), it = { built_from(yaml), NULL };
+	struct issued it = { built_from(yaml), NULL };
 	const struct stationery *st = stationery_read(it.built.arena, "templates", &it.built.diags);
-	struct earlier earlier = { was.built.stair, was.built.parts };
+	struct earlier earlier = { was->built.stair, was->built.parts };
 	const struct change *changes =
 		changes_find(it.built.arena, earlier, it.built.stair, it.built.parts);
 
 	it.sheets = sheets_draw(it.built.arena, it.built.stair, it.built.parts,
-		(struct issue){ .changes = changes, .earlier = was.sheets, .was = earlier }, st,
+		(struct issue){ .changes = changes, .earlier = was->sheets, .was = earlier }, st,
 		six_tenths(), &it.built.diags);
 	assert_non_null(it.sheets);
 	return it;
@@ -137,7 +137,8 @@ static struct issued issue_since(const char *before, const char *yaml)
 
 static void a_later_set_says_what_it_was_before(void **state)
 {
-	struct issued it = issue_since(STAIR("material: {treads: white oak}\n"),
+	struct issued was = issue(STAIR("material: {treads: white oak}\n"));
+	struct issued it = issue_since(&was,
 		STAIR("material: {treads: cherry}\n"
 		      "revisions: [{mark: B, date: 2026-03-04, text: other wood}]\n"));
 
@@ -147,6 +148,7 @@ static void a_later_set_says_what_it_was_before(void **state)
 	assert_false(is_said(&it, "Balusters: "));
 	assert_non_null(find_text(sheet_of(&it, "C-801"), "Changed"));
 	assert_true(is_said(&it, "A cloud with a letter"));
+	arena_free(was.built.arena);
 	arena_free(it.built.arena);
 }
 
