@@ -14,6 +14,8 @@
 #define TEXT_LIFT 0.9  /* dimension line to the figure's base line */
 #define TEXT_AIR 0.9   /* between the figure and the ends of its link */
 
+#define FARTHEST 25.0  /* that a figure goes off to be clear of lines */
+
 #define LANE_AIR 2.0 /* between one lane's figures and the next line */
 
 struct dims dims_begin(struct drawing *g, struct measure m, double letter, struct box around)
@@ -113,6 +115,19 @@ static int crossings(const struct dim_chain *c, double from, double to)
 	return n;
 }
 
+/* Past the extension lines of the chains further out, where a figure that goes on after its link
+ * would be struck by them and they end soon. */
+static double clear_of_lines(const struct dim_chain *c, double after, double width)
+{
+	double clear = after;
+
+	if (crossings(c, after, after + width) == 0)
+		return after;
+	for (const struct dim_chain *out = c->next; out; out = out->next)
+		clear = fmax(clear, out->links[out->n - 1].b + TEXT_AIR);
+	return clear - after <= FARTHEST ? clear : after;
+}
+
 /* Over the free end of its chain; a link that is alone has two. */
 static struct figure past_the_end(const struct dims *d, const struct dim_chain *c, int i,
 	struct figure f)
@@ -125,7 +140,7 @@ static struct figure past_the_end(const struct dims *d, const struct dim_chain *
 			crossings(c, before, before + f.width) <
 				crossings(c, after, after + f.width));
 
-	f.from = goes_before ? before : after;
+	f.from = goes_before ? before : is_low ? clear_of_lines(c, after, f.width) : after;
 	f.to = f.from + f.width;
 	return f;
 }
