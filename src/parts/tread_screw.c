@@ -62,7 +62,7 @@ static struct fastening row_over(const struct rod *r, int step, double y)
 	f.plug = s->plug;
 	f.fastener = screw_for(r, r->tread - f.sunk + BITE);
 	f.beside = BESIDE;
-	f.text = f.plug > 0 ? "screw under a plug, tread to carriage" : "screw, tread to carriage";
+	f.text = f.plug > 0 ? "plugged screw, tread to carriage" : "screw, tread to carriage";
 	return f;
 }
 
@@ -115,7 +115,7 @@ static struct fastening row_through(const struct rod *r, const struct side *side
 	f.plug = side->is_open ? s->plug : 0;
 	f.fastener = screw_for(r, f.through - f.sunk + END_BITE);
 	f.beside = BESIDE;
-	f.text = f.plug > 0 ? "screw under a plug, string to tread" : "screw, string to tread";
+	f.text = f.plug > 0 ? "plugged screw, string to tread" : "screw, string to tread";
 	return f;
 }
 
