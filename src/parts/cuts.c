@@ -117,7 +117,7 @@ static struct vec3 *face_points(struct arena *a, struct bench b, struct outline 
 }
 
 struct solid *cuts_solid(struct arena *a, struct bench b, const struct outline faces[2],
-	enum hand hand, double thickness)
+	enum side_hand hand, double thickness)
 {
 	bool right = hand == HAND_RIGHT;
 	assert(faces[0].n == faces[1].n);

@@ -36,7 +36,7 @@ struct outline cuts_strike(struct arena *a, const struct cuts *c, const double *
 
 /* Between its two faces; the outer one is up when it is seen from the right. */
 struct solid *cuts_solid(struct arena *a, struct bench b, const struct outline faces[2],
-	enum hand hand, double thickness);
+	enum side_hand hand, double thickness);
 
 /* The riser cut of every mitred step, as a line on the outer face. */
 void cuts_mitres_add(struct arena *a, struct part *p, const struct cuts *c, struct bench b,

@@ -50,7 +50,7 @@ static double skirt_beside(const struct tread_plan *t, const struct side *side)
 
 /* Between two places of a tread's end, counted back from its front, where nothing leads it on: at a
  * string, at what the tread is cut out for, at a wall, or returned at the end of its riser. */
-static struct stop stop_at(const struct tread_plan *t, enum hand hand, double from, double to)
+static struct stop stop_at(const struct tread_plan *t, enum side_hand hand, double from, double to)
 {
 	const struct tread_end *e = &t->ends[hand];
 	const struct side *side = e->side;
@@ -110,7 +110,7 @@ static bool goes_along(const struct tread_end *e)
 	return e->overhang > 0 && (e->side->board > 0 || e->side->outer < NEAR_ENOUGH);
 }
 
-static bool is_mitred(const struct tread_plan *t, enum hand hand, const struct moulding *m)
+static bool is_mitred(const struct tread_plan *t, enum side_hand hand, const struct moulding *m)
 {
 	const struct tread_end *e = &t->ends[hand];
 	double nosing = t->rod->nosing;
@@ -118,12 +118,13 @@ static bool is_mitred(const struct tread_plan *t, enum hand hand, const struct m
 }
 
 /* Round the end of a starting step a bent one goes on. */
-static bool is_bent(const struct tread_plan *t, enum hand hand)
+static bool is_bent(const struct tread_plan *t, enum side_hand hand)
 {
 	return t->step == 1 && t->ends[hand].side->start > 0;
 }
 
-static struct stop front_stop(const struct tread_plan *t, enum hand hand, const struct moulding *m)
+static struct stop front_stop(const struct tread_plan *t, enum side_hand hand,
+	const struct moulding *m)
 {
 	double nosing = t->rod->nosing;
 	if (is_bent(t, hand))
@@ -193,7 +194,7 @@ static void along_add(struct pieces *list, const struct tread_plan *t, const str
 		moulding_add(list, r, m, run);
 }
 
-static void along_return_add(struct pieces *list, const struct tread_plan *t, enum hand hand,
+static void along_return_add(struct pieces *list, const struct tread_plan *t, enum side_hand hand,
 	const struct moulding *m)
 {
 	const struct tread_end *e = &t->ends[hand];
@@ -222,9 +223,9 @@ static void under_nosings_add(struct pieces *list, const struct rod *r, const st
 		struct tread_plan t = tread_plan_make(r, step);
 		front_add(list, &t, m);
 		for (int hand = 0; hand < 2; hand++)
-			if (goes_along(&t.ends[hand]) && !is_bent(&t, (enum hand)hand))
-				along_return_add(list, &t, (enum hand)hand, returned);
-			else if (is_bent(&t, (enum hand)hand))
+			if (goes_along(&t.ends[hand]) && !is_bent(&t, (enum side_hand)hand))
+				along_return_add(list, &t, (enum side_hand)hand, returned);
+			else if (is_bent(&t, (enum side_hand)hand))
 				moulding_bent_add(list, r, t.ends[hand].side, m);
 	}
 	if (r->steps < r->risers)

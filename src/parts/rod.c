@@ -202,7 +202,7 @@ static void find_seen_risers(const struct rod *r, struct side *side)
 		side->seen_to--;
 }
 
-static struct side side_make(const struct rod *r, enum hand hand)
+static struct side side_make(const struct rod *r, enum side_hand hand)
 {
 	const struct job_stair *stair = &r->job->stair;
 	struct side side = { .hand = hand };

@@ -23,7 +23,7 @@
 /* How far a housed stringer runs on in front of the first nosing (common practice). */
 #define HOUSED_FRONT 20.0
 
-enum hand { HAND_RIGHT = ON_THE_RIGHT, HAND_LEFT = ON_THE_LEFT }; /* going up */
+enum side_hand { HAND_RIGHT = ON_THE_RIGHT, HAND_LEFT = ON_THE_LEFT }; /* going up */
 
 /* What the rail dies into. */
 enum rail_end_kind {
@@ -45,7 +45,7 @@ struct rail_end {
 };
 
 struct side {
-	enum hand hand;
+	enum side_hand hand;
 	const struct job_side *job;
 	const struct job_stringer *spec;
 	enum stringer_kind kind;

@@ -278,7 +278,7 @@ static struct part *make(struct arena *a, const struct stair *s, const struct fl
 	if (open_skirt_fits(&r, d))
 		for (int i = 0; i < 2; i++)
 			if (r.sides[i].board > 0)
-				open_skirt_add(&list, &r, (enum hand)i);
+				open_skirt_add(&list, &r, (enum side_hand)i);
 	return list.first;
 }
 

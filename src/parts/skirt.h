@@ -7,7 +7,7 @@
 #include "parts/piece.h"
 
 /* The finished board in front of the rough carriage of an open side. */
-void open_skirt_add(struct pieces *list, const struct rod *r, enum hand hand);
+void open_skirt_add(struct pieces *list, const struct rod *r, enum side_hand hand);
 
 /* A skirt along the steps, as it would be without walls that treads are cut out for, in the lengths
  * between these. */

@@ -54,7 +54,7 @@ static void fit_between(struct cuts *c, const struct side *side)
 		c->outer[side->to] = c->inner[side->to] = face;
 }
 
-void open_skirt_add(struct pieces *list, const struct rod *r, enum hand hand)
+void open_skirt_add(struct pieces *list, const struct rod *r, enum side_hand hand)
 {
 	struct arena *a = list->arena;
 	const struct side *side = &r->sides[hand];

@@ -178,7 +178,7 @@ static void stand_add(struct pieces *list, const struct stand *at, struct diags 
 		sawtooth_add(list, at, d);
 }
 
-struct stand side_stand(const struct rod *r, enum hand hand)
+struct stand side_stand(const struct rod *r, enum side_hand hand)
 {
 	const struct side *side = &r->sides[hand];
 	double outer = rod_y(r, side, side->outer), inner = rod_y(r, side, side->inner);

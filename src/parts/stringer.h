@@ -55,7 +55,7 @@ double foot_end_x(const struct rod *r, struct edges e);
 bool stringers_have_block(const struct rod *r);
 
 /* The outer two, as they stand. */
-struct stand side_stand(const struct rod *r, enum hand hand);
+struct stand side_stand(const struct rod *r, enum side_hand hand);
 
 /* The plank that a sawtooth or mitred one is cut out of; its edges are one when none on offer does.
  */

@@ -164,7 +164,7 @@ static struct bands strip_bands(const struct tread_plan *t)
 	return b;
 }
 
-static double steepest_mitre(const struct bands *b, enum hand hand)
+static double steepest_mitre(const struct bands *b, enum side_hand hand)
 {
 	double mitre = 0;
 	for (int i = 0; i < b->n; i++)

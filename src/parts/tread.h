@@ -92,7 +92,7 @@ bool notch_takes(const struct tread_plan *t, const struct job_notch *n, struct g
 struct box notch_box(const struct tread_plan *t, const struct job_notch *n, const struct gap *g);
 
 /* The side of one that is not at the back. */
-enum hand notch_hand(const struct job_notch *n);
+enum side_hand notch_hand(const struct job_notch *n);
 
 /* How far in from a side walls stand that come up from the floor and pass this riser; 0: none does.
  */

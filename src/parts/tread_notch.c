@@ -19,7 +19,7 @@ static bool at_back_corner(const struct job_notch *n)
 	return n->at != NOTCH_BACK && !node_has(n->src, "from");
 }
 
-enum hand notch_hand(const struct job_notch *n)
+enum side_hand notch_hand(const struct job_notch *n)
 {
 	return n->at == NOTCH_LEFT ? HAND_LEFT : HAND_RIGHT;
 }

@@ -126,7 +126,7 @@ static bool is_come_at(const struct rod *r, const struct side *side)
 	return side->kind == STRINGER_HOUSED && r->riser <= 0 && (side->is_open || both);
 }
 
-static struct part *string_of(const struct assembly *all, enum hand hand)
+static struct part *string_of(const struct assembly *all, enum side_hand hand)
 {
 	enum stringer_hand wanted = hand == HAND_RIGHT ? STRINGER_RIGHT_HAND : STRINGER_LEFT_HAND;
 	for (int i = 0; i < all->n; i++) {
