@@ -30,6 +30,11 @@
 #define IN_STUD 76.5 /* a screw of 3 in, through rose and plaster */
 #define IN_RAIL 25.4
 
+double bracket_half(void)
+{
+	return ROSE / 2;
+}
+
 double bracket_reach(const struct job_wall_rail *w)
 {
 	return ARM / 2 + w->bracket_drop + ROSE / 2;

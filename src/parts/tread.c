@@ -288,14 +288,15 @@ static bool sizes_fit(struct arena *a, const struct rod *r, struct diags *d)
 	double round = nosing_make(t, r->tread).reach;
 	double lip = r->nosing + r->riser, body = r->run + r->nosing - LEAST_BODY;
 	demand(a, r, d,
-		(struct demand){ t->strip_width >= round, "strip_width", t->strip_width,
-			"does not hold the rounded nosing", "strip_width", round, 1 });
+		(struct demand){ t->strip_width >= round - NEAR_ENOUGH, "strip_width",
+			t->strip_width, "does not hold the rounded nosing", "strip_width", round,
+			1 });
 	demand(a, r, d,
-		(struct demand){ r->riser <= 0 || round <= lip, "nosing_radius", round,
-			"leaves nothing over the riser", "nosing", round - r->riser, 1 });
+		(struct demand){ r->riser <= 0 || round <= lip + NEAR_ENOUGH, "nosing_radius",
+			round, "leaves nothing over the riser", "nosing", round - r->riser, 1 });
 	demand(a, r, d,
-		(struct demand){ t->strip_width <= body, "strip_width", t->strip_width,
-			"leaves no body of the tread", "strip_width", body, -1 });
+		(struct demand){ t->strip_width <= body + NEAR_ENOUGH, "strip_width",
+			t->strip_width, "leaves no body of the tread", "strip_width", body, -1 });
 	if (rod_has_returns(r))
 		returns_fit(a, r, d);
 	for (int i = 0; i < 2; i++)

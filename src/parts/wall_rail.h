@@ -36,6 +36,9 @@ struct frame wall_run_axes(const struct rod *r, const struct wall_run *run);
 /* 1 where the wall is on the left of the rail, -1 where on its right. */
 double wall_run_wall(const struct wall_run *run);
 
+/* How far a bracket reaches along the wall, to either side of its middle. */
+double bracket_half(void);
+
 /* How far a bracket of it reaches below the rail's underside. */
 double bracket_reach(const struct job_wall_rail *w);
 

@@ -57,7 +57,9 @@ static bool is_in_the_way(const struct rod *r, const struct side *side,
 	const struct job_wall_rail *w, const struct notch_wall *n)
 {
 	enum notch_at at = side->hand == HAND_LEFT ? NOTCH_LEFT : NOTCH_RIGHT;
-	double under = rod_nosing_z(r, n->low.x) + w->height - w->depth / r->cosine;
+	/* a bracket that ends at it hangs from where the rail is lower */
+	double middle = n->low.x - bracket_half();
+	double under = rod_nosing_z(r, middle) + w->height - w->depth / r->cosine;
 	double below = bracket_reach(w);
 	double back = fmin(n->high.x, r->header_x);
 	double over = rod_nosing_z(r, back) + w->height;

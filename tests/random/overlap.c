@@ -1,6 +1,7 @@
 #include "random/overlap.h"
 
 #include <stdlib.h>
+#include <string.h>
 
 #include "random/convex.h"
 
@@ -62,6 +63,13 @@ static bool boxes_meet(const struct convex *a, const struct convex *b, double al
 		fmin(a->high.z, b->high.z) - fmax(a->low.z, b->low.z) > allowed;
 }
 
+/* A wall is given a step at a time, as it stands over each tread: under a nosing, that lies over
+ * the step before it, its halves may run into each other. */
+static bool is_one_wall(const struct part *a, const struct part *b)
+{
+	return strcmp(a->name, WALL_IN_TREAD) == 0 && strcmp(b->name, WALL_IN_TREAD) == 0;
+}
+
 struct overlap overlap_find(struct arena *a, const struct part *parts, double allowed)
 {
 	struct heap h = heap_make(a, parts);
@@ -69,12 +77,14 @@ struct overlap overlap_find(struct arena *a, const struct part *parts, double al
 	for (int i = 0; i < h.n; i++)
 		for (int k = i + 1; k < h.n && h.pieces[k]->low.x < h.pieces[i]->high.x; k++) {
 			const struct convex *one = h.pieces[i], *other = h.pieces[k];
-			if (one->owner == other->owner || !boxes_meet(one, other, allowed))
+			const struct placed *of = &h.owners[one->owner];
+			const struct placed *by = &h.owners[other->owner];
+			if (of == by || is_one_wall(of->part, by->part) ||
+				!boxes_meet(one, other, allowed))
 				continue;
 			double depth = convex_depth(one, other, fmax(allowed, worst.depth));
 			if (depth > fmax(allowed, worst.depth))
-				worst = (struct overlap){ h.owners[one->owner],
-					h.owners[other->owner], depth };
+				worst = (struct overlap){ *of, *by, depth };
 		}
 	return worst;
 }
