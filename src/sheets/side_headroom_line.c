@@ -1,3 +1,4 @@
+#include "draw/clip.h"
 #include "draw/place.h"
 #include "sheets/reader.h"
 #include "sheets/side_drafting.h"
@@ -34,8 +35,8 @@ static int spots_along(const struct drafting *d, struct stretch_shown s, double 
 	return n;
 }
 
-/* In full where there is a place for that, else as short as may be. */
-static void letter_line(const struct drafting *d, struct stretch_shown s)
+/* In full where there is a place for that, else as short as may be; false: there is none. */
+static bool letter_line(const struct drafting *d, struct stretch_shown s)
 {
 	struct hand h = d->sheet->hand;
 	struct arena *a = h.g->arena;
@@ -51,23 +52,57 @@ static void letter_line(const struct drafting *d, struct stretch_shown s)
 		double wide = measure_width(h.measure, LETTER_REGULAR, h.letter, words[i]);
 		int n = spots_along(d, s, wide, spots);
 		if (place_text(h.g, h.measure, h.letter, spots, n, words[i]) >= 0)
-			return;
+			return true;
 	}
+	return false;
 }
 
-void side_draw_headroom_line(const struct drafting *d, struct box view)
+/* The longer side of where the headroom is measured: its plumb line strikes what crosses it. */
+static struct stretch_shown beside_plumb(const struct drafting *d, struct stretch_shown s)
+{
+	double plumb = d->stair->headroom.x;
+
+	if (plumb < (s.from + s.to) / 2)
+		s.from = fmax(s.from, plumb);
+	else
+		s.to = fmin(s.to, plumb);
+	return s;
+}
+
+/* Nothing of it: from is not before to. */
+static struct stretch_shown stretch(const struct drafting *d, struct box view)
 {
 	const struct flight *f = d->flight;
 	struct stretch_shown s = { .line = d->nosing };
 
 	if (!sheet_says(d->what->context, SAYS_LIMITS))
-		return;
+		return s;
 	s.line.z0 += d->stair->job->opening.headroom;
 	s.from = f->steps[0].nosing_x - f->unit_run * 0.5;
 	s.to = fmin((view.y1 / d->scale - s.line.z0) / s.line.slope, f->total_run);
-	if (s.to <= s.from)
+	return s;
+}
+
+static struct vec point_at(const struct drafting *d, struct stretch_shown s, double x)
+{
+	return side_at(d, x, slope_at(s.line, x));
+}
+
+bool side_headroom_line_strikes(const struct drafting *d, struct box view, struct box words)
+{
+	struct stretch_shown s = stretch(d, view);
+
+	return s.from < s.to &&
+		clip_segment(words, point_at(d, s, s.from), point_at(d, s, s.to)).some;
+}
+
+void side_draw_headroom_line(const struct drafting *d, struct box view)
+{
+	struct stretch_shown s = stretch(d, view);
+
+	if (s.from >= s.to)
 		return;
-	draw_line(d->sheet->drawing, PEN_CENTRE, side_at(d, s.from, slope_at(s.line, s.from)),
-		side_at(d, s.to, slope_at(s.line, s.to)));
-	letter_line(d, s);
+	draw_line(d->sheet->drawing, PEN_CENTRE, point_at(d, s, s.from), point_at(d, s, s.to));
+	if (!letter_line(d, beside_plumb(d, s)))
+		letter_line(d, s);
 }

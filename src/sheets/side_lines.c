@@ -78,6 +78,21 @@ static int spots_beside(struct spot *spots, int n, struct hand h, struct vec top
 	return n;
 }
 
+/* Those that the headroom line does not strike; all where it strikes all. */
+static int spots_not_struck(const struct drafting *d, struct box view, struct spot *spots, int n,
+	double width)
+{
+	int kept = 0;
+
+	for (int i = 0; i < n; i++) {
+		struct vec at = spots[i].at, end = vec_add(at, vec(width, d->sheet->hand.letter));
+		struct box words = box_add(box_add(box_empty(), at), end);
+		if (!side_headroom_line_strikes(d, view, words))
+			spots[kept++] = spots[i];
+	}
+	return kept > 0 ? kept : n;
+}
+
 static struct dim_link plumb_link(struct vec low, struct vec high, const char *text)
 {
 	return (struct dim_link){ low.y, high.y, low.x, high.x, text };
@@ -110,6 +125,7 @@ static struct box draw_headroom(const struct drafting *d, const char *text, stru
 	if (h->state == HEADROOM_NOT_CHECKED)
 		return view;
 	int n = spots_beside(spots, 12, hand, vec(high.x, high.y - hand.letter * 2), width);
+	n = spots_not_struck(d, view, spots, n, width);
 	int i = place_text(hand.g, hand.measure, hand.letter, spots, n, text);
 	if (i < 0 && !rest)
 		return view;
