@@ -190,6 +190,29 @@ static void a_taken_spot_is_passed_over(void **state)
 	assert_int_equal(place_text(g, six_tenths(), 2.5, spots, 2, "here"), 1);
 }
 
+static void a_ring_is_passed_over_as_lettering_is(void **state)
+{
+	(void)state;
+	const struct spot spots[] = { { { 50, 50 }, ALIGN_LEFT, 0, SPOT_PLAIN },
+		{ { 50, 60 }, ALIGN_LEFT, 0, SPOT_PLAIN } };
+
+	draw_circle(g, PEN_DIM, vec(53, 51), 3);
+	assert_int_equal(place_text(g, six_tenths(), 2.5, spots, 2, "here"), 1);
+}
+
+/* 4 letters of 1.5 mm from 50 to 56, their capitals from 50 up to 52.5. */
+static void a_stroke_strikes_what_its_width_runs_into(void **state)
+{
+	(void)state;
+	struct measure m = six_tenths();
+
+	draw_text(g, vec(50, 50), 2.5, ALIGN_LEFT, "here");
+	assert_true(stroke_strikes_text(g, m, vec(53, 20), vec(53, 80), 1));
+	assert_true(stroke_strikes_text(g, m, vec(57, 20), vec(57, 80), 3));
+	assert_false(stroke_strikes_text(g, m, vec(57, 20), vec(57, 80), 1));
+	assert_false(stroke_strikes_text(g, m, vec(53, 54), vec(53, 80), 1));
+}
+
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
@@ -209,6 +232,9 @@ int main(void)
 		cmocka_unit_test_setup_teardown(a_fraction_stays_with_its_whole_number, start,
 			stop),
 		cmocka_unit_test_setup_teardown(a_taken_spot_is_passed_over, start, stop),
+		cmocka_unit_test_setup_teardown(a_ring_is_passed_over_as_lettering_is, start, stop),
+		cmocka_unit_test_setup_teardown(a_stroke_strikes_what_its_width_runs_into, start,
+			stop),
 	};
 
 	return cmocka_run_group_tests(tests, NULL, NULL);

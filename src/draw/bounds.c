@@ -93,6 +93,11 @@ bool mark_crosses(const struct mark *k, const struct text_room *room, struct box
 	return false;
 }
 
+bool mark_is_ring(const struct mark *k)
+{
+	return k->kind == MARK_ARC && k->arc.to - k->arc.from > 2 * PI - NEAR_ENOUGH;
+}
+
 bool fill_holds(const struct mark *fill, struct vec p)
 {
 	int left = 0, right = 0;

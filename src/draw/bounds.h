@@ -81,6 +81,9 @@ bool rooms_touch(const struct text_room *a, const struct text_room *b);
 /* Does a line or an arc run through the room?  `box` is the box round it. */
 bool mark_crosses(const struct mark *k, const struct text_room *room, struct box box);
 
+/* A ring round a mark, or a hole's: no other lettering may run into it. */
+bool mark_is_ring(const struct mark *k);
+
 /* Is a point inside a fill, or on its edge?  Fills have no dents. */
 bool fill_holds(const struct mark *fill, struct vec p);
 

@@ -53,12 +53,6 @@ static void find_ground(const struct drawing *g, struct lettered *t)
 			t->ground = number;
 }
 
-/* A ring round a mark, or a hole's: no other lettering may run into it. */
-static bool is_ring(const struct mark *k)
-{
-	return k->kind == MARK_ARC && k->arc.to - k->arc.from > 2 * PI - NEAR_ENOUGH;
-}
-
 /* Lettering stands on top of every fill: on a black one it cannot be read, over the edge of a white
  * one it runs into what that was cleared for. */
 static bool is_spoilt(const struct lettered *t, const struct mark *fill)
@@ -77,7 +71,7 @@ static bool is_spoilt(const struct lettered *t, const struct mark *fill)
 static void check_mark(struct checker *c, const struct lettered *t, const struct mark *k)
 {
 	bool heavy = (k->kind == MARK_LINE && pen_is_heavy(k->line.pen)) ||
-		(k->kind == MARK_ARC && (pen_is_heavy(k->arc.pen) || is_ring(k)));
+		(k->kind == MARK_ARC && (pen_is_heavy(k->arc.pen) || mark_is_ring(k)));
 
 	if (k->kind == MARK_FILL && is_spoilt(t, k))
 		fault(c, "a fill touches", t->mark->text.text, NULL);

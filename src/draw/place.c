@@ -38,9 +38,14 @@ static int line_cost(enum pen pen)
 	return pen == PEN_HATCH ? COST_HATCH : COST_FINE;
 }
 
-/* What a line or an arc costs in a spot: hatch nothing where it is knocked out. */
-static int mark_cost(enum pen pen, enum spot_ground ground)
+/* What a line or an arc costs in a spot: hatch nothing where it is knocked out, and a ring, which
+ * no other lettering may run into, as much as lettering. */
+static int mark_cost(const struct mark *k, enum spot_ground ground)
 {
+	enum pen pen = k->kind == MARK_LINE ? k->line.pen : k->arc.pen;
+
+	if (mark_is_ring(k))
+		return COST_TEXT;
 	return ground == SPOT_KNOCKED_OUT && pen == PEN_HATCH ? 0 : line_cost(pen);
 }
 
@@ -66,8 +71,7 @@ static int spot_cost(const struct drawing *g, struct measure m, double height, s
 		} else if (k->kind == MARK_FILL) {
 			cost += is_in_the_way(k) && fill_touches(k, &room, box) ? COST_TEXT : 0;
 		} else if (mark_crosses(k, &room, box)) {
-			cost += mark_cost(k->kind == MARK_LINE ? k->line.pen : k->arc.pen,
-				spot.ground);
+			cost += mark_cost(k, spot.ground);
 		}
 	}
 	return cost;
@@ -89,6 +93,23 @@ int place_text(struct drawing *g, struct measure m, double height, const struct 
 		draw_text_styled(g, spots[best].at, height, spots[best].angle, spots[best].align,
 			LETTER_REGULAR, text);
 	return best;
+}
+
+bool stroke_strikes_text(const struct drawing *g, struct measure m, struct vec from, struct vec to,
+	double width)
+{
+	struct vec half = vec_scale(vec_left(vec_unit(vec_sub(to, from))), width / 2);
+	const struct text_room stroke = { { vec_sub(from, half), vec_sub(to, half),
+		vec_add(to, half), vec_add(from, half) } };
+
+	for (const struct mark *k = g->first; k; k = k->next) {
+		if (k->kind != MARK_TEXT)
+			continue;
+		struct text_room room = text_room(k, m);
+		if (rooms_touch(&room, &stroke))
+			return true;
+	}
+	return false;
 }
 
 /* A run of neighbours pushed together, standing at the mean of what they want. */

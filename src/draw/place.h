@@ -22,6 +22,10 @@ struct spot {
 int place_text(struct drawing *g, struct measure m, double height, const struct spot *spots, int n,
 	const char *text);
 
+/* Would a stroke so wide run through lettering that is drawn already? */
+bool stroke_strikes_text(const struct drawing *g, struct measure m, struct vec from, struct vec to,
+	double width);
+
 /* Moves places apart until each is at least `gap` beyond the one before, every one as near as may
  * be to where it wants to stand (least squares; pool adjacent violators).  `at` is in rising
  * order and is changed. */

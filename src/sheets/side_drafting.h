@@ -6,6 +6,7 @@
 #define SHEETS_SIDE_DRAFTING_H
 
 #include "draw/dimension.h"
+#include "draw/place.h"
 #include "sheets/side_view.h"
 
 struct drafting {
@@ -34,6 +35,29 @@ struct left_over {
 	struct dim_link links[16]; /* headroom, rail, and as many guards as a job may have */
 	int n;
 };
+
+/* A plumb line of the view, of which something is measured. */
+struct plumb {
+	struct vec low, high;
+};
+
+/* With arrows at its ends. */
+void side_draw_plumb(struct hand h, struct vec low, struct vec high);
+
+/* Would it run through lettering that stands there? */
+bool side_plumb_strikes(struct hand h, struct vec low, struct vec high);
+
+/* Spots to the right and the left of a plumb line, from its top down; how many. */
+int side_spots_beside(struct spot *spots, int n, struct hand h, struct vec top, double width);
+
+/* The view's box with a text in it, or beside it. */
+struct box side_with_text(struct box view, struct hand h, struct vec at, const char *text);
+
+struct dim_link side_plumb_link(struct vec low, struct vec high, const char *text);
+
+/* The height of the rail over a nosing, and of each guard over the upper floor. */
+struct box side_draw_rail_heights(const struct drafting *d, struct box view,
+	struct left_over *rest);
 
 /* Nosing line, headroom, height of the rail.  The view's box grows by what stands beside it. */
 struct box side_draw_lines(const struct drafting *d, struct box view, struct left_over *rest);
