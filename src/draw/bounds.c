@@ -143,7 +143,7 @@ struct box points_box(const struct vec *points, int n)
 	return b;
 }
 
-static struct box mark_box(const struct mark *k, struct measure m)
+struct box mark_box(const struct mark *k, struct measure m)
 {
 	switch (k->kind) {
 	case MARK_LINE: return points_box(k->line.points, k->line.n);

@@ -78,6 +78,9 @@ struct box room_box(const struct text_room *t);
 
 bool rooms_touch(const struct text_room *a, const struct text_room *b);
 
+/* Round all of a mark. */
+struct box mark_box(const struct mark *k, struct measure m);
+
 /* Does a line or an arc run through the room?  `box` is the box round it. */
 bool mark_crosses(const struct mark *k, const struct text_room *room, struct box box);
 

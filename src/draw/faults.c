@@ -68,16 +68,39 @@ static bool is_spoilt(const struct lettered *t, const struct mark *fill)
 	return false;
 }
 
+static bool is_heavy(const struct mark *k)
+{
+	switch (k->kind) {
+	case MARK_LINE: return pen_is_heavy(k->line.pen);
+	case MARK_ARC: return pen_is_heavy(k->arc.pen) || mark_is_ring(k);
+	case MARK_FILL:
+	case MARK_TEXT: break;
+	}
+	return false;
+}
+
 static void check_mark(struct checker *c, const struct lettered *t, const struct mark *k)
 {
-	bool heavy = (k->kind == MARK_LINE && pen_is_heavy(k->line.pen)) ||
-		(k->kind == MARK_ARC && (pen_is_heavy(k->arc.pen) || mark_is_ring(k)));
-
 	if (k->kind == MARK_FILL && is_spoilt(t, k))
 		fault(c, "a fill touches", t->mark->text.text, NULL);
-	if (heavy && mark_crosses(k, &t->room, t->box))
+	if (is_heavy(k) && mark_crosses(k, &t->room, t->box))
 		fault(c, k->kind == MARK_LINE ? "a line crosses" : "an arc crosses",
 			t->mark->text.text, NULL);
+}
+
+/* Most marks spoil nothing, and those that may are far from most lettering. */
+static void check_marks(struct checker *c, const struct lettered *texts, int n)
+{
+	int number = 1;
+
+	for (const struct mark *k = c->drawing->first; k; k = k->next, number++) {
+		if (k->kind != MARK_FILL && !is_heavy(k))
+			continue;
+		struct box box = box_grow(mark_box(k, c->measure), GRACE);
+		for (int i = 0; i < n; i++)
+			if (number > texts[i].ground && box_touches(box, texts[i].box))
+				check_mark(c, &texts[i], k);
+	}
 }
 
 static void check_texts(struct checker *c, const struct lettered *texts, int n)
@@ -109,11 +132,7 @@ int drawing_faults(struct arena *a, const struct drawing *g, struct measure m, c
 	check_texts(&c, texts, n);
 	for (int i = 0; i < n; i++)
 		find_ground(g, &texts[i]);
-	int number = 1;
-	for (const struct mark *k = g->first; k; k = k->next, number++)
-		for (int i = 0; i < n; i++)
-			if (number > texts[i].ground)
-				check_mark(&c, &texts[i], k);
+	check_marks(&c, texts, n);
 	if (!box_is_empty(all) && off_the_paper(g, all))
 		fault(&c, "marks off the paper", "", NULL);
 	if (report)
