@@ -198,6 +198,50 @@ static void a_piece_too_long_for_the_paper_is_drawn_lap_by_lap(void **state)
 	arena_free(b.arena);
 }
 
+/* The scale lettered under the name of a piece; "" where there is none. */
+static const char *scale_under(const struct drawing *g, const char *name)
+{
+	for (; g; g = g->next)
+		for (const struct mark *k = g->first; k; k = k->next) {
+			if (k->kind != MARK_TEXT || strcmp(k->text.text, name) != 0)
+				continue;
+			for (k = k->next; k && k->kind == MARK_TEXT; k = k->next)
+				if (strncmp(k->text.text, "Scale ", 6) == 0)
+					return k->text.text;
+			return "";
+		}
+	return "";
+}
+
+/* The bottom one and the one that hangs on the string differ in length, and in what is figured
+ * across them. */
+static void newels_of_one_job_come_out_at_one_scale(void **state)
+{
+	struct built b = built_from(
+		"pitchboard: 1\njob: {name: Test, units: millimetres}\n"
+		"floors: {total_rise: 2775}\nopening: {length: 3400, width: 1065, floor_thickness: "
+		"290}\n"
+		"stair: {width: 1000, left: wall, right: open, segments: [{risers: 15, run: "
+		"265}]}\n"
+		"stringers: {open: {kind: housed, thickness: 40}, foot: finished_floor}\n"
+		"newels: {build: glued, above_rail: 90, floor_fixing: plate}\n"
+		"rail: {profile: flat_oval, width: 60, depth: 40, height: 920, level_runs: [\n"
+		"  {side: right, direction: back, length: 3440, height: 1000}]}\n"
+		"infill: {kind: bars, bar_width: 30, bar_thickness: 20}\n");
+	(void)state;
+	const struct drawing *sheets = pieces_on(&b, 420, 297);
+	int newels = 0;
+	for (const struct part *p = b.parts; p; p = p->next) {
+		if (!p->newel)
+			continue;
+		const char *name = arena_printf(b.arena, "%s  newel", p->mark);
+		assert_string_equal(scale_under(sheets, name), "Scale 1:5.");
+		newels++;
+	}
+	assert_int_equal(newels, 4);
+	arena_free(b.arena);
+}
+
 static void a_paper_too_small_for_any_lap_says_so(void **state)
 {
 	struct built b = long_skirt();
@@ -316,6 +360,7 @@ int main(void)
 		cmocka_unit_test(what_lies_beyond_a_break_moves_as_one),
 		cmocka_unit_test(every_piece_but_a_stringer_has_a_cell),
 		cmocka_unit_test(a_piece_too_long_for_the_paper_is_drawn_lap_by_lap),
+		cmocka_unit_test(newels_of_one_job_come_out_at_one_scale),
 		cmocka_unit_test(a_paper_too_small_for_any_lap_says_so),
 		cmocka_unit_test(laps_follow_each_other_from_end_to_end),
 		cmocka_unit_test(laps_part_beside_a_hole),

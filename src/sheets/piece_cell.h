@@ -64,6 +64,9 @@ struct cell cell_make_anyhow(const struct cell_wish *wish);
 /* Does it go in at a scale at which a view can be read? */
 bool cell_is_worth_having(const struct cell *c, const struct cell_wish *wish);
 
+/* Is the piece so slender on paper that little could be told? */
+bool cell_is_slender(const struct cell *cell);
+
 bool cell_goes_in(const struct cell *c, const struct cell_wish *wish);
 
 #endif

@@ -57,22 +57,32 @@ static struct cell whole(const struct cell_wish *w, double most)
 	return none(w);
 }
 
-/* Broken so as to take this share of the width: half of it leaves room for the ends beside. */
+/* Broken at this scale so as to come out no longer than this on paper. */
+static struct cell broken_within(const struct cell_wish *w, double ratio, double room)
+{
+	const struct part *p = w->sides->part;
+	struct piece_breaks b =
+		piece_breaks(w->sheet->drawing->arena, p, room * ratio, SHOWN_BREAK * ratio);
+
+	if (b.n == 0 || breaks_drawn_at(&b, p->size.length) / ratio > room + NEAR_ENOUGH)
+		return none(w);
+	return cell_fill(w, ratio, b);
+}
+
+/* Broken so as to take this share of the width: half of it leaves room for the ends beside.  Where
+ * more is figured across it than was allowed for, it gives way by so much. */
 static struct cell broken_to(const struct cell_wish *w, double share)
 {
 	const double *ratio = sheet_ratios(w->sheet->context);
-	const struct part *p = w->sides->part;
 	double room = w->width * share - FIGURES_ROOM;
 
 	for (; *ratio != 0 && *ratio <= BROKEN_MOST; ratio++) {
-		if (p->size.width / *ratio > BROKEN_HIGH)
+		if (w->sides->part->size.width / *ratio > BROKEN_HIGH)
 			continue;
-		struct piece_breaks b = piece_breaks(w->sheet->drawing->arena, p, room * *ratio,
-			SHOWN_BREAK * *ratio);
-		if (b.n == 0 || breaks_drawn_at(&b, p->size.length) / *ratio > room + NEAR_ENOUGH)
-			continue;
-		struct cell c = cell_fill(w, *ratio, b);
-		if (cell_goes_in(&c, w))
+		struct cell c = broken_within(w, *ratio, room);
+		if (c.drawing && c.width > w->width + NEAR_ENOUGH)
+			c = broken_within(w, *ratio, room - (c.width - w->width));
+		if (c.drawing && cell_goes_in(&c, w))
 			return c;
 	}
 	return none(w);
@@ -87,8 +97,7 @@ static struct cell broken(const struct cell_wish *w)
 	return c.drawing ? c : broken_to(w, 0.5);
 }
 
-/* A piece so slender that nothing could be told at the scale at which it goes in whole. */
-static bool is_slender(const struct cell *c)
+bool cell_is_slender(const struct cell *c)
 {
 	double least = c->part->bores ? SLENDER_DRILLED : SLENDER;
 
@@ -109,7 +118,7 @@ struct cell cell_make(const struct cell_wish *wish)
 		return ends(wish);
 	struct cell c = whole(wish, WHOLE_MOST);
 
-	if (c.drawing && !is_slender(&c))
+	if (c.drawing && !cell_is_slender(&c))
 		return c;
 	struct cell large = broken(wish);
 	return large.drawing ? large : c;
@@ -127,7 +136,7 @@ static struct cell with_small_sections(struct cell_wish w)
 
 	for (; w.section > LEAST_SECTION; w.section /= 2) {
 		c = cell_make(&w);
-		if (c.drawing && (!(w.holds & CELL_VIEWS) || !is_slender(&c)))
+		if (c.drawing && (!(w.holds & CELL_VIEWS) || !cell_is_slender(&c)))
 			break;
 	}
 	return c;
@@ -138,7 +147,7 @@ struct cell cell_make_anyhow(const struct cell_wish *wish)
 	struct cell c = with_small_sections(*wish);
 
 	if (!is_one_thing(wish->holds))
-		return c.drawing && !is_slender(&c) ? c : none(wish);
+		return c.drawing && !cell_is_slender(&c) ? c : none(wish);
 	if (!c.drawing && (wish->holds & CELL_VIEWS))
 		c = whole(wish, INFINITY);
 	return c.drawing ? c : cell_fill(wish, BROKEN_MOST, piece_unbroken());

@@ -39,6 +39,7 @@ struct filing {
 	struct open_sheet *first;
 	int columns;
 	double column_width, height;
+	double newel_ratio; /* at which newels come out, where there is room: 5 for 1:5 */
 };
 
 /* Stringers have sheets of their own. */
@@ -173,17 +174,34 @@ struct fitted_cell {
 	int span;
 };
 
-/* In the fewest columns in which the piece comes out at a scale worth having. */
+/* A newel has joints on all its sides: it gets more columns sooner than that it comes out slender,
+ * or smaller than another newel of the job. */
+static bool is_enough(const struct filing *f, const struct cell *c)
+{
+	return !c->part->newel || (!cell_is_slender(c) && c->ratio <= f->newel_ratio);
+}
+
+/* In the fewest columns in which the piece comes out at a scale worth having; where that is nowhere
+ * enough, in the fewest that make it no smaller. */
 static struct fitted_cell fit_cell(const struct filing *f, struct cell_wish wish)
 {
+	struct fitted_cell best = { .span = 0 };
+
 	for (int span = 1; span < f->columns; span++) {
 		wish.width = width_of(f, span);
 		struct cell c = cell_make(&wish);
-		if (c.drawing)
+		if (!c.drawing)
+			continue;
+		if (is_enough(f, &c))
 			return (struct fitted_cell){ wish, c, span };
+		if (best.span == 0 || c.ratio < best.cell.ratio)
+			best = (struct fitted_cell){ wish, c, span };
 	}
 	wish.width = width_of(f, f->columns);
-	return (struct fitted_cell){ wish, cell_make_anyhow(&wish), f->columns };
+	struct cell widest = cell_make_anyhow(&wish);
+	if (best.span > 0 && (!widest.drawing || widest.ratio >= best.cell.ratio))
+		return best;
+	return (struct fitted_cell){ wish, widest, f->columns };
 }
 
 static void file_cell(struct filing *f, const struct fitted_cell *c)
@@ -229,16 +247,22 @@ static bool add_in_laps(struct filing *f, struct cell_wish wish)
 	return false;
 }
 
-/* In one cell; where that does not go in at any scale, what it holds last gets another. */
-static void add(struct filing *f, const struct piece_sides *sides, unsigned holds)
+static struct cell_wish wish_of(const struct filing *f, const struct piece_sides *sides,
+	unsigned holds)
 {
-	const struct cell_wish wish = { .sheet = &f->first->sheet,
+	return (struct cell_wish){ .sheet = &f->first->sheet,
 		.key = &f->key,
 		.sides = sides,
 		.holds = holds,
 		.lap = piece_unbroken(),
 		.height = f->height,
 		.section = SECTION };
+}
+
+/* In one cell; where that does not go in at any scale, what it holds last gets another. */
+static void add(struct filing *f, const struct piece_sides *sides, unsigned holds)
+{
+	const struct cell_wish wish = wish_of(f, sides, holds);
 	unsigned last = last_of(holds), before = holds & ~last;
 	const struct fitted_cell c = fit_cell(f, wish);
 
@@ -257,6 +281,24 @@ static void add_piece(struct filing *f, const struct part *p)
 	const struct piece_sides sides = piece_sides(f->arena, p);
 
 	add(f, &sides, cell_holds_all(p));
+}
+
+/* The largest scale at which any newel comes out by itself. */
+static double newel_ratio(struct filing *f)
+{
+	double least = INFINITY;
+
+	f->newel_ratio = INFINITY;
+	for (const struct part *p = f->context->parts; p; p = p->next) {
+		if (!p->newel)
+			continue;
+		const struct piece_sides sides = piece_sides(f->arena, p);
+		const struct cell_wish wish = wish_of(f, &sides, cell_holds_all(p));
+		const struct fitted_cell c = fit_cell(f, wish);
+		if (c.cell.drawing && cell_goes_in(&c.cell, &c.wish))
+			least = fmin(least, c.cell.ratio);
+	}
+	return least;
 }
 
 /* ---- the sheets ---- */
@@ -316,6 +358,7 @@ static struct drawing *draw(struct arena *a, const struct sheet_context *c)
 
 	f.key = key_view(a, c, KEY_WIDE * letter, KEY_HIGH * letter);
 	divide(&f, &open_sheet(&f)->sheet);
+	f.newel_ratio = newel_ratio(&f);
 	for (const struct part *p = c->parts; p; p = p->next)
 		if (has_cell(p))
 			add_piece(&f, p);
