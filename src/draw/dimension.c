@@ -14,7 +14,7 @@
 #define TEXT_LIFT 0.9  /* dimension line to the figure's base line */
 #define TEXT_AIR 0.9   /* between the figure and the ends of its link */
 
-#define FARTHEST 25.0  /* that a figure goes off to be clear of lines */
+#define FARTHEST 25.0 /* that a figure goes off to be clear of lines */
 
 #define LANE_AIR 2.0 /* between one lane's figures and the next line */
 
