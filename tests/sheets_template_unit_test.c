@@ -234,6 +234,22 @@ static void holes_at_both_ends_make_two_stretches(void **state)
 	assert_string_equal(parts.name[1], "right");
 }
 
+/* A half round runs on from the straight edges without a corner. */
+static void a_round_end_is_shown_whole(void **state)
+{
+	(void)state;
+	const struct corner round[] = { { { 0, 0 }, 0 }, { { 900, 0 }, 1 }, { { 900, 230 }, 0 },
+		{ { 0, 230 }, 0 } };
+
+	add_piece(outline_of(round, 4), frame_at(0, 0, 0), 30);
+	struct unit_face f = tread();
+	struct template_parts parts = face_parts(arena, &f, face_positions(arena, &f));
+
+	assert_int_equal(parts.n, 1);
+	assert_string_equal(parts.name[0], "right");
+	assert_true(parts.region[0].x0 < 900 && parts.region[0].x1 > 900 + 115);
+}
+
 static void neighbouring_marks_are_said_from_first_to_last(void **state)
 {
 	(void)state;
@@ -373,6 +389,7 @@ int main(void)
 		TEST(a_hole_is_drawn_as_large_as_it_is),
 		TEST(only_the_end_with_something_to_mark_goes_on_sheets),
 		TEST(holes_at_both_ends_make_two_stretches),
+		TEST(a_round_end_is_shown_whole),
 		TEST(neighbouring_marks_are_said_from_first_to_last),
 		TEST(neighbouring_steps_are_said_from_first_to_last),
 		TEST(no_block_lies_where_a_clamp_lies_or_a_piece),

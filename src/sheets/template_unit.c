@@ -44,15 +44,20 @@ struct unit_face unit_face(struct arena *a, const struct unit *u, enum faces whi
 	return f;
 }
 
-static bool is_square_to_it(const struct chain *list)
+static bool runs_aslant(struct vec from, struct vec to)
 {
+	return !pattern_alike(from.x, to.x) && !pattern_alike(from.y, to.y);
+}
+
+/* How many pieces of these lines run neither along the work nor across it. */
+static int count_aslant(const struct chain *list)
+{
+	int n = 0;
+
 	for (const struct chain *c = list; c; c = c->next)
-		for (int i = 0; i + 1 < c->n; i++) {
-			struct vec run = vec_sub(c->points[i + 1], c->points[i]);
-			if (!pattern_alike(run.x, 0) && !pattern_alike(run.y, 0))
-				return false;
-		}
-	return true;
+		for (int i = 0; i + 1 < c->n; i++)
+			n += runs_aslant(c->points[i], c->points[i + 1]);
+	return n;
 }
 
 /* Was this corner of another piece met before? */
@@ -233,7 +238,35 @@ static bool is_of_plain_end(const struct unit_face *f, struct positions p, struc
 	return n == 2;
 }
 
-/* Where there is something to mark, from the left-hand end on. */
+static int add_aslant(const struct chain *list, struct vec *at)
+{
+	int n = 0;
+
+	for (const struct chain *c = list; c; c = c->next)
+		for (int i = 0; i + 1 < c->n; i++) {
+			if (!runs_aslant(c->points[i], c->points[i + 1]))
+				continue;
+			at[n++] = c->points[i];
+			at[n++] = c->points[i + 1];
+		}
+	return n;
+}
+
+static int add_across(const struct chain *list, struct vec *at)
+{
+	int n = 0;
+
+	for (const struct chain *c = list; c; c = c->next) {
+		if (pattern_alike(c->points[0].y, c->points[1].y))
+			continue;
+		at[n++] = c->points[0];
+		at[n++] = c->points[1];
+	}
+	return n;
+}
+
+/* Where there is something to mark, from the left-hand end on: positions, joints across, and
+ * rounds, which may have no corner at all. */
 static struct places marked_places(struct arena *a, const struct unit_face *f, struct positions p)
 {
 	struct places l = { NULL, 0 };
@@ -241,16 +274,12 @@ static struct places marked_places(struct arena *a, const struct unit_face *f, s
 
 	for (const struct chain *c = f->lines.joint; c; c = c->next)
 		joints++;
-	l.at = NEW_N(a, struct vec, p.n + 2 * joints + 1);
+	l.at = NEW_N(a, struct vec, p.n + 2 * (joints + count_aslant(f->lines.cut)) + 1);
 	for (int i = 0; i < p.n; i++)
 		if (!is_of_plain_end(f, p, p.position[i].at))
 			l.at[l.n++] = p.position[i].at;
-	for (const struct chain *c = f->lines.joint; c; c = c->next) {
-		if (pattern_alike(c->points[0].y, c->points[1].y))
-			continue;
-		l.at[l.n++] = c->points[0];
-		l.at[l.n++] = c->points[1];
-	}
+	l.n += add_across(f->lines.joint, l.at + l.n);
+	l.n += add_aslant(f->lines.cut, l.at + l.n);
 	qsort(l.at, (size_t)l.n, sizeof(*l.at), vec_by_place);
 	return l;
 }
@@ -301,8 +330,8 @@ struct template_parts face_parts(struct arena *a, const struct unit_face *f, str
 
 bool face_is_plain(struct arena *a, const struct unit_face *f)
 {
-	return face_bore_count(f->bores) == 0 && is_square_to_it(f->lines.joint) &&
-		is_square_to_it(f->lines.cut) && turning_corners(a, f).n == 4;
+	return face_bore_count(f->bores) == 0 && count_aslant(f->lines.joint) == 0 &&
+		count_aslant(f->lines.cut) == 0 && turning_corners(a, f).n == 4;
 }
 
 const char *number_words(struct arena *a, const int *numbers, int n)
