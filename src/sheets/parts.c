@@ -244,7 +244,10 @@ static void step_dimensions(struct dims *d, const struct step_section *t, double
 	const struct dim_link rise[] = { { top - s->unit_rise * scale, top, nose, nose,
 		inches_words(a, s, s->unit_rise) } };
 
-	dims_chain(d, DIM_ABOVE, along, 2);
+	if (s->job->treads.nosing > 0)
+		dims_chain(d, DIM_ABOVE, along, 2);
+	else
+		dims_chain(d, DIM_ABOVE, along + 1, 1);
 	dims_chain(d, DIM_LEFT, up, 2);
 	dims_chain(d, DIM_LEFT, rise, 1);
 }
@@ -278,37 +281,67 @@ static struct box compose_step(struct sheet *s, const void *what, double scale)
 		scale, t->context->stair->job->about.units);
 }
 
-/* Beside the list, where there is room for it. */
-static void draw_step(struct sheet *s, const struct sheet_context *c)
+static struct composition step_composition(const struct step_section *t)
 {
-	struct arena *a = s->drawing->arena;
-	struct step_section t = section_of(a, c);
+	return (struct composition){ compose_step, t, t->window, 2 };
+}
+
+static const char *step_scale(struct arena *a, const struct step_section *t, struct composed done)
+{
+	return scale_letter(a, done.ratio, t->context->stair->job->about.units);
+}
+
+/* Beside the list, where there is room for it. */
+static bool draw_step(struct sheet *s, const struct step_section *t)
+{
 	struct sheet trial = *s;
 
 	if (box_width(s->room) <= 0 || box_height(s->room) <= 0)
-		return;
-	trial.drawing = drawing_new(a, s->drawing->use, s->drawing->width, s->drawing->height);
+		return false;
+	trial.drawing = drawing_new(s->drawing->arena, s->drawing->use, s->drawing->width,
+		s->drawing->height);
 	trial.drawing->pens = s->drawing->pens;
 	trial.hand.g = trial.drawing;
-	struct composed done = sheet_compose(&trial,
-		(struct composition){ compose_step, &t, t.window, 2 }, s->room, SET_CENTRED);
+	struct composed done = sheet_compose(&trial, step_composition(t), s->room, SET_CENTRED);
 	if (trial.drawing->runs_over || done.ratio > STEP_SMALLEST)
-		return;
+		return false;
 	drawing_take(s->drawing, trial.drawing, vec(0, 0));
-	s->drawing->scale = scale_letter(a, done.ratio, c->stair->job->about.units);
+	s->drawing->scale = step_scale(s->drawing->arena, t, done);
+	return true;
 }
 
+static struct drawing *step_sheet(struct arena *a, const struct step_section *t)
+{
+	struct sheet s = sheet_begin(a, t->context, "A step in section");
+	struct composed done = sheet_compose(&s, step_composition(t), s.room, SET_CENTRED);
+
+	s.drawing->scale = step_scale(a, t, done);
+	return s.drawing;
+}
+
+/* The step is drawn on the first sheet of the list that has room for it, else on one of its own. */
 static struct drawing *draw(struct arena *a, const struct sheet_context *c)
 {
 	const struct table table = parts_table(a, c);
+	const struct step_section step = section_of(a, c);
 	struct table_list rest = { &table, 1 };
 	struct sheet s = sheet_begin(a, c, "Parts");
+	struct drawing *first = s.drawing, *last = first;
+	bool step_drawn = false;
 
 	note_sheet(&s);
-	rest = sheet_tables(&s, rest, TABLES_LEFT, box_width(s.room));
-	draw_step(&s, c);
-	s.drawing->next = sheets_of_tables(a, c, "Parts, continued", rest);
-	return s.drawing;
+	for (;;) {
+		rest = sheet_tables(&s, rest, TABLES_LEFT, box_width(s.room));
+		step_drawn = step_drawn || draw_step(&s, &step);
+		if (!rest.n)
+			break;
+		s = sheet_begin(a, c, "Parts, continued");
+		last->next = s.drawing;
+		last = s.drawing;
+	}
+	if (!step_drawn)
+		last->next = step_sheet(a, &step);
+	return first;
 }
 
 const struct sheet_kind sheet_parts = { "parts", "S-5", draw };

@@ -132,8 +132,7 @@ static bool has_room_for_step(const struct stringer_subject *t, struct box room)
 {
 	double letter = t->context->paper->lettering;
 
-	return t->part->stringer->steps > 1 && box_width(room) > 32 * letter &&
-		box_height(room) > 20 * letter;
+	return box_width(room) > 32 * letter && box_height(room) > 20 * letter;
 }
 
 /* Where it goes in at a scale that tells something. */
@@ -173,8 +172,18 @@ static struct sheet begin_figures_sheet(struct arena *a, const struct stringer_s
 	return sheet_begin(a, t->context, arena_printf(a, "%s, figures", title));
 }
 
+static struct drawing *step_sheet(struct arena *a, const struct stringer_subject *t,
+	const char *title)
+{
+	struct sheet s = sheet_begin(a, t->context, arena_printf(a, "%s, one step", title));
+	struct composed step = sheet_compose(&s, stringer_step(t), s.room, SET_CENTRED);
+
+	s.drawing->scale = scale_letter(a, step.ratio, t->context->stair->job->about.units);
+	return s.drawing;
+}
+
 /* Figures that do not go in under the bench view go on to further sheets; one step is drawn on the
- * first that has room for it. */
+ * first that has room for it, else on a sheet of its own. */
 static struct drawing *draw_bench_sheets(struct arena *a, const struct stringer_subject *t)
 {
 	const char *title = stringer_title(a, t);
@@ -184,7 +193,7 @@ static struct drawing *draw_bench_sheets(struct arena *a, const struct stringer_
 	struct sheet s = begin_bench_sheet(a, t, title);
 	struct drawing *first = s.drawing, *last = first;
 	const char **shown = NEW_N(a, const char *, 2);
-	bool step_drawn = false;
+	bool step_drawn = t->part->stringer->steps < 2; /* it is drawn from the one before */
 
 	*shown = t->part->mark;
 	first->shows = shown;
@@ -192,11 +201,14 @@ static struct drawing *draw_bench_sheets(struct arena *a, const struct stringer_
 		rest = sheet_tables(&s, rest, TABLES_RIGHT, box_width(s.room));
 		step_drawn = step_drawn || draw_step(&s, t);
 		if (!rest.n)
-			return first;
+			break;
 		s = begin_figures_sheet(a, t, title);
 		last->next = s.drawing;
 		last = s.drawing;
 	}
+	if (!step_drawn)
+		last->next = step_sheet(a, t, title);
+	return first;
 }
 
 static struct drawing *draw_detail_sheet(struct arena *a, const struct stringer_subject *t)

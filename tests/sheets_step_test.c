@@ -1,0 +1,100 @@
+/*
+ * One step, in section and of every stringer: where the lists leave no room for it, it has a sheet
+ * of its own.
+ */
+#include <setjmp.h>
+#include <stdarg.h>
+#include <stddef.h>
+#include <stdint.h>
+
+#include <cmocka.h>
+
+#include "built.h"
+#include "pitchboard/sheet.h"
+#include "six_tenths.h"
+
+static struct built walled(void)
+{
+	return built_from("pitchboard: 1\n"
+			  "job: {name: Test, units: millimetres}\n"
+			  "floors: {total_rise: 2700}\n"
+			  "stair: {width: 900, left: wall, right: wall}\n");
+}
+
+static const struct drawing *drawn(const struct built *b, const struct sheet_kind *kind,
+	double width, double height)
+{
+	struct paper paper = { .name = "of the test",
+		.width = width,
+		.height = height,
+		.left = 20,
+		.right = 10,
+		.top = 10,
+		.bottom = 10,
+		.lettering = 2.5,
+		.scales = SCALES_METRIC };
+	struct stationery none = { .paper_count = 0 };
+	struct sheet_context c = { .stair = b->stair,
+		.parts = b->parts,
+		.stationery = &none,
+		.paper = &paper,
+		.measure = six_tenths() };
+
+	return kind->draw(b->arena, &c);
+}
+
+/* On how many sheets these words stand. */
+static int sheets_with(const struct drawing *g, const char *words)
+{
+	int n = 0;
+
+	for (; g; g = g->next) {
+		bool has = false;
+		for (const struct mark *m = g->first; m; m = m->next)
+			has |= m->kind == MARK_TEXT && strcmp(m->text.text, words) == 0;
+		n += has;
+	}
+	return n;
+}
+
+static int count(const struct drawing *g)
+{
+	int n = 0;
+
+	for (; g; g = g->next)
+		n++;
+	return n;
+}
+
+static void a_step_in_section_is_drawn_on_every_paper(void **state)
+{
+	struct built b = walled();
+	(void)state;
+	const struct drawing *large = drawn(&b, &sheet_parts, 841, 594);
+	const struct drawing *small = drawn(&b, &sheet_parts, 297, 210);
+	assert_int_equal(count(large), 1);
+	assert_int_equal(sheets_with(large, "A step in section"), 1);
+	assert_int_equal(sheets_with(small, "A step in section"), 1);
+	assert_true(count(small) > 1);
+	arena_free(b.arena);
+}
+
+static void one_step_of_a_stringer_is_drawn_on_every_paper(void **state)
+{
+	struct built b = walled();
+	(void)state;
+	for (double width = 240; width < 900; width += 60) {
+		const struct drawing *g = drawn(&b, &sheet_stringer, width, width / 1.4);
+		assert_int_equal(sheets_with(g, "S1 one step"), 1);
+	}
+	arena_free(b.arena);
+}
+
+int main(void)
+{
+	const struct CMUnitTest tests[] = {
+		cmocka_unit_test(a_step_in_section_is_drawn_on_every_paper),
+		cmocka_unit_test(one_step_of_a_stringer_is_drawn_on_every_paper),
+	};
+	return cmocka_run_group_tests(tests, NULL, NULL);
+}
