@@ -147,6 +147,51 @@ static void every_angle_of_an_end_is_set_on_the_saw(void **state)
 	with_every_job(state, end_angles_are_settings);
 }
 
+/* As deep as the part's own feature, which its sheet letters: no second rounding on the way. */
+static void waste_is_sawn_as_the_sheet_says(const struct listed *l)
+{
+	const struct list *setups = lists_find(l->lists, "setups");
+	struct arena *a = l->built.arena;
+	struct lettering how = job_lettering(l->built.stair->job);
+	how.fraction = how.units == UNITS_INCHES ? 32 : 10;
+
+	for (const struct blank *b = l->blanks; b; b = b->next)
+		for (const struct feature *f = b->part->features; f; f = f->next) {
+			if (f->kind != FEATURE_WASTE)
+				continue;
+			const char *leg = length_letter_inches(a, how, f->depth);
+			assert_true(f->depth <= b->part->nosing->waste.leg);
+			assert_non_null(strstr(f->text, leg));
+			assert_true(is_set(setups, arena_printf(a, "%s along each face", leg)));
+		}
+}
+
+static void the_waste_of_a_nosing_is_sawn_as_its_sheet_says(void **state)
+{
+	with_every_job(state, waste_is_sawn_as_the_sheet_says);
+}
+
+static void every_moulding_is_run(const struct listed *l)
+{
+	const struct list *setups = lists_find(l->lists, "setups");
+	const struct list_cell *work;
+
+	for (const struct blank *b = l->blanks; b; b = b->next) {
+		bool is_run = b->stuff != STUFF_MOULDING;
+		for (int r = 0; r < setups->row_count && !is_run; r++) {
+			work = cell(setups, r, "work");
+			is_run = strcmp(work->text, "Run while long") == 0 &&
+				strstr(cell(setups, r, "pieces")->text, b->part->mark);
+		}
+		assert_true(is_run);
+	}
+}
+
+static void the_profile_of_every_moulding_has_its_setting(void **state)
+{
+	with_every_job(state, every_moulding_is_run);
+}
+
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
@@ -156,6 +201,8 @@ int main(void)
 		cmocka_unit_test(pieces_shorter_than_the_limit_are_called_short),
 		cmocka_unit_test(every_cut_along_the_fence_has_its_setting),
 		cmocka_unit_test(every_angle_of_an_end_is_set_on_the_saw),
+		cmocka_unit_test(the_waste_of_a_nosing_is_sawn_as_its_sheet_says),
+		cmocka_unit_test(the_profile_of_every_moulding_has_its_setting),
 	};
 
 	return cmocka_run_group_tests(tests, make_jobs, free_jobs);

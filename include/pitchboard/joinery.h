@@ -40,6 +40,7 @@ struct feature {
 	double radius;     /* round; of a chamfer's own arrises */
 	struct sawn sawn;
 	const char *text; /* for people */
+	const char *setting; /* of the machine; NULL: the figures say it */
 };
 
 /* A hole, by its mouth. */

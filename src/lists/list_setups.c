@@ -10,6 +10,7 @@ static const char *work_words(enum setup_work work)
 	case WORK_PLANE: return "Plane";
 	case WORK_RIP: return "Rip while long";
 	case WORK_BEVEL: return "Bevel while long";
+	case WORK_PROFILE: return "Run while long";
 	case WORK_CROSSCUT: return "Cut to length";
 	case WORK_PANEL: return "Trim panel";
 	case WORK_BLOCK: return "Saw block";
@@ -68,6 +69,7 @@ static const char *setting_words(const struct list_maker *m, const struct setup 
 			s->main > 0 ? "to the stop" : "one end, no stop");
 	case WORK_PLANE:
 	case WORK_RIP:
+	case WORK_PROFILE:
 	case WORK_SHAPE: return s->words;
 	case WORK_BORE:
 		return arena_printf(a, "%s %s, %s deep", s->words,

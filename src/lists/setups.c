@@ -2,6 +2,8 @@
 
 #include <string.h>
 
+#include "parts/alike.h"
+
 struct setups {
 	struct arena *arena;
 	struct lettering lettering;
@@ -183,10 +185,9 @@ static const char *shape_words(const struct setups *s, const struct feature *f)
 	struct lettering l = s->lettering;
 	const char *depth = length_letter_inches(a, l, f->depth);
 
+	if (f->setting)
+		return f->setting;
 	switch (f->kind) {
-	case FEATURE_WASTE:
-		return arena_printf(a, "saw off waste, blade tilted %s, %s off either face",
-			angle_letter(a, f->angle), depth);
 	case FEATURE_NOTCH: return "notch";
 	case FEATURE_GROOVE: return arena_printf(a, "groove %s deep", depth);
 	case FEATURE_CHAMFER: return arena_printf(a, "chamfer %s", depth);
@@ -195,6 +196,7 @@ static const char *shape_words(const struct setups *s, const struct feature *f)
 			angle_letter(a, f->angle));
 	case FEATURE_ROUND:
 		return arena_printf(a, "round %s", length_letter_inches(a, l, f->radius));
+	case FEATURE_WASTE:
 	case FEATURE_MITRE:
 	case FEATURE_SAWN: break;
 	}
@@ -214,6 +216,32 @@ static void want_sawn(struct setups *s, const struct blank *b)
 					.each = f->sawn.cuts,
 					.words = f->sawn.lies },
 				b, whole_pieces(b));
+}
+
+static bool is_run(const struct blank *b)
+{
+	return b->stuff == STUFF_MOULDING || (b->part->rail && b->stuff != STUFF_BOUGHT);
+}
+
+static bool runs_alike(const struct blank *a, const struct blank *b)
+{
+	return is_run(a) && outlines_are_same(a->part->section, b->part->section);
+}
+
+/* One set of cutters for all of one section, whatever they are called: named by the first. */
+static void want_profile(struct setups *s, const struct blank *all, const struct blank *b)
+{
+	const struct blank *first = all;
+	if (!is_run(b))
+		return;
+	while (!runs_alike(first, b))
+		first = first->next;
+	const struct part *p = first->part;
+	const char *words = arena_printf(s->arena, "the profile of %s, %s x %s%s", p->mark,
+		length_letter_inches(s->arena, s->lettering, p->size.thickness),
+		length_letter_inches(s->arena, s->lettering, p->size.width),
+		p->rail ? "" : ", on the edge of wide stock; rip it off");
+	want(s, (struct setup){ .work = WORK_PROFILE, .words = words }, b, blank_count(b));
 }
 
 static void want_shapes(struct setups *s, const struct blank *b)
@@ -258,6 +286,7 @@ const struct setup *setups_find(struct arena *a, const struct job *job, const st
 
 	for (const struct blank *b = blanks; b; b = b->next) {
 		want_sizes(&all, b);
+		want_profile(&all, blanks, b);
 		want_ends(&all, b);
 		want_sawn(&all, b);
 		want_shapes(&all, b);

@@ -1,7 +1,7 @@
 /*
  * Settings of machines, each once, with all the pieces that want it, in the order of the shop.
  *
- * Work goes as in the shop: plane, rip the strips while they are long, cut to
+ * Work goes as in the shop: plane, rip the strips and run mouldings while they are long, cut to
  * length, trim panels to width after their ends (the long cut takes off what the
  * cross cut broke out), saw blocks, shape, bore.  Within each, settings are sorted so that the
  * next one is the nearest: thickness and fence downwards, mitres up from square,
@@ -17,6 +17,7 @@ enum setup_work {
 	WORK_PLANE,
 	WORK_RIP,
 	WORK_BEVEL,
+	WORK_PROFILE,
 	WORK_CROSSCUT,
 	WORK_PANEL,
 	WORK_BLOCK,

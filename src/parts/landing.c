@@ -118,7 +118,10 @@ static void add_newel_notch(struct arena *a, struct part *p, const struct rod *r
 		(struct feature){ .kind = FEATURE_NOTCH,
 			.at = outline_box(a, from, cut, to, p->size.width),
 			.depth = p->size.thickness,
-			.text = words });
+			.text = words,
+			.setting = arena_printf(a, "notch %s along x %s across",
+				length_letter_inches(a, l, along),
+				length_letter_inches(a, l, p->size.width - cut)) });
 	p->note = arena_printf(a, "%s; %s", p->note, words);
 }
 
@@ -134,8 +137,16 @@ static void add_newel_notches(struct arena *a, struct part *p, const struct rod 
 /* Worked like a notch; the note says how deep and how wide. */
 static void add_features(struct arena *a, struct part *p, const struct rod *r)
 {
+	struct lettering l = job_lettering(r->job);
+
 	if (lip(r) > NEAR_ENOUGH)
-		piece_feature(a, p, (struct feature){ .kind = FEATURE_NOTCH, .depth = lip(r) });
+		piece_feature(a, p,
+			(struct feature){ .kind = FEATURE_NOTCH,
+				.depth = lip(r),
+				.setting = arena_printf(a, "rebate the underside, %s deep, %s wide",
+					length_letter_inches(a, l, lip(r)),
+					length_letter_inches(a, l,
+						r->job->treads.landing_bearing)) });
 }
 
 /* How it lies on the floor, in the words of who fits it. */

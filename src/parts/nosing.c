@@ -144,19 +144,46 @@ static double set_down(struct lettering l, double mm)
 	return floor(mm / step + NEAR_ENOUGH) * step;
 }
 
-const char *nosing_note(struct arena *a, const struct job *job, const struct nosing *n)
+static struct lettering saw_lettering(const struct job *job)
 {
 	struct lettering l = job_lettering(job);
+
+	l.fraction = l.units == UNITS_INCHES ? 32 : 10;
+	return l;
+}
+
+static const char *arrises_words(const struct waste *w)
+{
+	return w->arrises > 1 ? "both arrises" : "the upper arris";
+}
+
+const char *nosing_note(struct arena *a, const struct job *job, const struct nosing *n)
+{
+	struct lettering l = saw_lettering(job);
 	const struct waste *w = &n->waste;
 	if (w->leg <= 0)
 		return NULL;
-	l.fraction = l.units == UNITS_INCHES ? 32 : 10;
 	double leg = set_down(l, w->leg);
 	return arena_printf(a,
 		"before the router saw %s at 45 degrees, %s along each face (flat %s): it "
 		"clears the profile by at least %s",
-		w->arrises > 1 ? "both arrises" : "the upper arris", length_say(a, l, leg),
+		arrises_words(w), length_say(a, l, leg),
 		length_say(a, l, set_down(l, leg * sqrt(2))), length_say(a, l, w->margin));
+}
+
+/* The same figure as in the note: a setting lettered more coarsely would saw into the profile. */
+static struct feature waste_feature(struct arena *a, const struct job *job, const struct nosing *n)
+{
+	struct lettering l = saw_lettering(job);
+	double leg = set_down(l, n->waste.leg);
+
+	return (struct feature){ .kind = FEATURE_WASTE,
+		.angle = n->waste.angle,
+		.depth = leg,
+		.text = nosing_note(a, job, n),
+		.setting = arena_printf(a, "saw off %s, blade tilted %s, %s along each face",
+			arrises_words(&n->waste), angle_letter(a, n->waste.angle),
+			length_letter_inches(a, l, leg)) };
 }
 
 void nosing_add(struct arena *a, struct part *p, const struct job *job, const struct nosing *n)
@@ -172,9 +199,5 @@ void nosing_add(struct arena *a, struct part *p, const struct job *job, const st
 			.depth = n->chamfer,
 			.text = feature_text(n) });
 	if (n->waste.leg > 0)
-		piece_feature(a, p,
-			(struct feature){ .kind = FEATURE_WASTE,
-				.angle = n->waste.angle,
-				.depth = n->waste.leg,
-				.text = nosing_note(a, job, n) });
+		piece_feature(a, p, waste_feature(a, job, n));
 }

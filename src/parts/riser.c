@@ -132,7 +132,10 @@ static void add_newel_notches(struct arena *a, struct part *p, const struct rod 
 				.depth = p->size.thickness,
 				.at = outline_box(a, i ? p->size.length - along : 0, b->at[1].from,
 					i ? p->size.length : along, b->at[1].to),
-				.text = words });
+				.text = words,
+				.setting = arena_printf(a, "notch %s along x %s down",
+					length_letter_inches(a, l, along),
+					length_letter_inches(a, l, deep)) });
 		p->note = p->note ? arena_printf(a, "%s; %s", p->note, words) : words;
 	}
 }

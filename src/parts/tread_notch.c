@@ -173,6 +173,15 @@ static const char *place_words(struct arena *a, struct lettering l, struct box p
 		length_letter_inches(a, l, cut.y0 - part.y0));
 }
 
+/* Its corner, and what it goes round, are on the piece's sheet: notches of one size are one
+ * setting. */
+static const char *saw_words(struct arena *a, struct lettering l, struct box cut)
+{
+	return arena_printf(a, "notch %s along x %s across",
+		length_letter_inches(a, l, cut.x1 - cut.x0),
+		length_letter_inches(a, l, cut.y1 - cut.y0));
+}
+
 static const char *cut_words(struct arena *a, struct lettering l, const struct gap *g,
 	struct box part, struct box cut)
 {
@@ -194,7 +203,8 @@ static void notch_add(struct arena *a, struct part *p, const struct tread_plan *
 			.depth = p->size.thickness,
 			.at = outline_box(a, cut.x0 - part.x0, cut.y0 - part.y0, cut.x1 - part.x0,
 				cut.y1 - part.y0),
-			.text = words });
+			.text = words,
+			.setting = saw_words(a, job_lettering(t->rod->job), cut) });
 	p->note = p->note ? arena_printf(a, "%s; %s", p->note, words) : words;
 }
 
