@@ -23,7 +23,7 @@ static inline struct listed listed_from(const char *text)
 	l.groups = cutting_make(a, l.built.stair, l.blanks, &l.built.diags);
 	l.lists = lists_make(a,
 		&(struct list_sources){ l.built.stair, l.built.parts, l.blanks, l.groups, NULL,
-			NULL, CHANGES_UNTOLD });
+			NULL, NULL, CHANGES_UNTOLD });
 	return l;
 }
 

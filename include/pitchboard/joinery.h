@@ -39,7 +39,7 @@ struct feature {
 			    either face */
 	double radius;     /* round; of a chamfer's own arrises */
 	struct sawn sawn;
-	const char *text; /* for people */
+	const char *text;    /* for people */
 	const char *setting; /* of the machine; NULL: the figures say it */
 };
 

@@ -143,14 +143,14 @@ enum telling_changes {
 	CHANGES_BY_COLUMN, /* yes or no in a column of its own */
 };
 
-/* What all lists are made from; `sheets` are looked through for those that show how a part is made,
- * and may be NULL, as `changes` may. */
+/* What all lists are made from; `sheets` and `templates` are looked through for those that show how
+ * a part is made, and may be NULL, as `changes` may. */
 struct list_sources {
 	const struct stair *stair;
 	const struct part *parts;
 	const struct blank *blanks;
 	const struct cut_group *cutting;
-	const struct drawing *sheets;
+	const struct drawing *sheets, *templates;
 	const struct change *changes;
 	enum telling_changes telling;
 };

@@ -22,6 +22,7 @@ struct sheet_context {
 					 where a part is shown */
 	const struct blank *blanks;
 	const struct cut_group *cutting;
+	struct drawing *templates;      /* drawn before the sheets, whose cut list names them */
 	const struct finding *findings; /* NULL: the job names no code */
 	const struct change *changes;   /* since an earlier job */
 	const struct drawing *earlier;  /* its sheets; NULL: nothing is compared */

@@ -9,8 +9,7 @@
 #include "cli/earlier.h"
 #include "cli/files.h"
 #include "cli/letters.h"
-#include "pitchboard/sheet.h"
-#include "pitchboard/write.h"
+#include "cli/printing.h"
 
 #include <stdio.h>
 #include <string.h>
@@ -48,8 +47,7 @@ struct shop {
 	struct earlier_job earlier;
 	bool quiet;
 	enum dump dump;
-	const struct stationery *stationery;
-	struct faces *faces;
+	struct printing printing;
 };
 
 /* DUMP_NONE when nothing was asked for. */
@@ -101,7 +99,8 @@ static enum status write_files(struct arena *a, const struct shop *shop, const s
 	const struct drawing *drawings)
 {
 	struct imprint imprint = imprint_of(a, job);
-	struct write_result result = write_drawings(a, drawings, &imprint, shop->faces, shop->dir);
+	struct write_result result =
+		write_drawings(a, drawings, &imprint, shop->printing.faces, shop->dir);
 
 	for (const struct written *w = result.files; w && !shop->quiet; w = w->next)
 		printf("%s\n", w->path);
@@ -127,8 +126,8 @@ static struct issue issue_make(struct arena *a, const struct shop *shop, const s
 	const struct finding *before = code_check(a, was->stair, was->parts,
 		rules_read(a, shop->templates, was->stair->job, &d), &d);
 	now.earlier = sheets_draw(a, was->stair, was->parts,
-		(struct issue){ .set = shop->set, .findings = before }, shop->stationery,
-		faces_measure(shop->faces), &d);
+		(struct issue){ .set = shop->set, .findings = before }, shop->printing.stationery,
+		faces_measure(shop->printing.faces), &d);
 	return now;
 }
 
@@ -143,11 +142,11 @@ static enum status draw_job(struct arena *a, const struct shop *shop, const char
 	const struct part *parts = parts_make(a, stair, d);
 	const struct finding *findings = code_check(a, stair, parts, rules, d);
 	const struct issue issue = issue_make(a, shop, stair, parts, findings);
-	const struct drawing *drawings = sheets_draw(a, stair, parts, issue, shop->stationery,
-		faces_measure(shop->faces), d);
+	const struct drawing *drawings = sheets_draw(a, stair, parts, issue,
+		shop->printing.stationery, faces_measure(shop->printing.faces), d);
 
 	wishes_check(a, stair, parts, d);
-	letters_tell_missing(faces_missing(shop->faces, drawings), d);
+	letters_tell_missing(faces_missing(shop->printing.faces, drawings), d);
 	diags_print(d, stderr);
 	if (stair && !shop->quiet)
 		fputs(stair_options_text(a, stair), stderr);
@@ -204,26 +203,11 @@ static const char *usage_problem(struct arena *a, const struct arguments *args, 
 	return NULL;
 }
 
-/* The stationery and faces for `shop`: a fault of the templates is the machine's, not the job's. */
 static enum status shop_open(struct arena *a, struct shop *shop, const char *asked)
 {
-	const char *dir = templates_find(a, asked);
-	const char *problem = NULL;
-	struct diags d;
-
-	if (!dir)
-		return STATUS_MACHINE;
-	shop->templates = dir;
-	diags_init(&d, a, dir, NULL);
-	shop->stationery = stationery_read(a, dir, &d);
-	diags_print(&d, stderr);
-	if (!shop->stationery)
-		return STATUS_MACHINE;
-	shop->faces = faces_load(a, dir, &problem);
-	if (shop->faces)
-		return STATUS_DONE;
-	complain("%s", problem);
-	return STATUS_MACHINE;
+	shop->templates = templates_find(a, asked);
+	return shop->templates ? printing_open(a, shop->templates, &shop->printing)
+			       : STATUS_MACHINE;
 }
 
 static enum status run_draw(struct arena *a, const struct arguments *args)
@@ -242,18 +226,18 @@ static enum status run_draw(struct arena *a, const struct arguments *args)
 		return STATUS_WRONG;
 	}
 	enum status worst = shop_open(a, &shop, args->values[DRAW_TEMPLATES]);
-	if (shop.faces)
+	if (shop.printing.faces)
 		shop.earlier = earlier_open(a, args->values[DRAW_SINCE], shop.templates);
 	if (shop.earlier.problem) {
 		complain("%s", shop.earlier.problem);
-		faces_free(shop.faces);
+		faces_free(shop.printing.faces);
 		return STATUS_WRONG;
 	}
-	for (int i = 0; i < args->count && shop.faces; i++) {
+	for (int i = 0; i < args->count && shop.printing.faces; i++) {
 		enum status status = draw_file(&shop, args->operands[i]);
 		worst = status > worst ? status : worst;
 	}
-	faces_free(shop.faces);
+	faces_free(shop.printing.faces);
 	return worst;
 }
 

@@ -5,6 +5,7 @@
 #include "cli/command.h"
 #include "cli/earlier.h"
 #include "cli/files.h"
+#include "cli/printing.h"
 #include "pitchboard/rule.h"
 
 #include <stdio.h>
@@ -18,17 +19,25 @@ static const struct option options[] = {
 		"cut, lumber, mouldings, hardware, buying, cutting or setups" },
 	[LIST_SINCE] = { 0, "since", "OLD",
 		"say in the cut list which parts have changed since job OLD" },
-	[LIST_TEMPLATES] = { 0, "templates", "DIR",
-		"the folder with the folder rules in it, by which a layout may be chosen" },
+	[LIST_TEMPLATES] = { 0, "templates", "DIR", "rules, papers, sets and fonts" },
 	{ 0 },
 };
 
-/* None when the job is wrong. */
-static struct lists lists_of(struct arena *a, const char *dir, const char *text,
-	const struct earlier_job *earlier, struct diags *d)
+/* What the lists are made with, beside the job. */
+struct desk {
+	const char *templates;
+	struct printing printing;
+	struct earlier_job earlier;
+};
+
+/* None when the job is wrong.  The sheets are drawn for the list of what they show; what they are
+ * warned of is `draw`'s to tell. */
+static struct lists lists_of(struct arena *a, const struct desk *desk, const char *text,
+	struct diags *d)
 {
+	const struct earlier_job *earlier = &desk->earlier;
 	const struct job *job = job_read(a, text, d);
-	const struct rule_set *rules = rules_read(a, dir, job, d);
+	const struct rule_set *rules = rules_read(a, desk->templates, job, d);
 	const struct stair *stair = stair_solve(a, job, rules_for_layout(a, rules), d);
 	const struct part *parts = parts_make(a, stair, d);
 	const struct blank *blanks = blanks_make(a, stair, parts);
@@ -37,8 +46,12 @@ static struct lists lists_of(struct arena *a, const char *dir, const char *text,
 	diags_print(d, stderr);
 	if (!parts || d->errors)
 		return (struct lists){ NULL, 0 };
+	struct diags unheeded;
+	diags_init(&unheeded, a, desk->templates, NULL);
+	const struct drawing *sheets = sheets_draw(a, stair, parts, (struct issue){ 0 },
+		desk->printing.stationery, faces_measure(desk->printing.faces), &unheeded);
 	return lists_make(a,
-		&(struct list_sources){ stair, parts, blanks, cutting, NULL,
+		&(struct list_sources){ stair, parts, blanks, cutting, sheets, NULL,
 			changes_find(a, earlier->was, stair, parts),
 			earlier->path ? CHANGES_BY_COLUMN : CHANGES_UNTOLD });
 }
@@ -59,27 +72,20 @@ static void print_lists(struct arena *a, struct lists lists, const struct list *
 			fputs(list_text(a, &lists.lists[i]), stdout);
 }
 
-static enum status run_list(struct arena *a, const struct arguments *args)
+static enum status list_job(struct arena *a, struct desk *desk, const struct arguments *args)
 {
 	const char *name = args->values[LIST_ONLY];
 	struct diags d;
 
-	if (args->count != 1 || (args->values[LIST_CSV] && args->values[LIST_JSON])) {
-		complain("list takes one job, and one of --csv and --json");
-		return STATUS_WRONG;
-	}
 	const char *text = job_text(a, args->operands[0], &d);
 	if (!text)
 		return STATUS_WRONG;
-	const char *dir = templates_find(a, args->values[LIST_TEMPLATES]);
-	if (!dir)
-		return STATUS_MACHINE;
-	struct earlier_job earlier = earlier_open(a, args->values[LIST_SINCE], dir);
-	if (earlier.problem) {
-		complain("%s", earlier.problem);
+	desk->earlier = earlier_open(a, args->values[LIST_SINCE], desk->templates);
+	if (desk->earlier.problem) {
+		complain("%s", desk->earlier.problem);
 		return STATUS_WRONG;
 	}
-	struct lists lists = lists_of(a, dir, text, &earlier, &d);
+	struct lists lists = lists_of(a, desk, text, &d);
 	if (!lists.n)
 		return STATUS_WRONG;
 	const struct list *only = name ? lists_find(lists, name) : NULL;
@@ -89,6 +95,22 @@ static enum status run_list(struct arena *a, const struct arguments *args)
 	}
 	print_lists(a, lists, only, args);
 	return d.warnings ? STATUS_FINDINGS : STATUS_DONE;
+}
+
+static enum status run_list(struct arena *a, const struct arguments *args)
+{
+	if (args->count != 1 || (args->values[LIST_CSV] && args->values[LIST_JSON])) {
+		complain("list takes one job, and one of --csv and --json");
+		return STATUS_WRONG;
+	}
+	struct desk desk = { .templates = templates_find(a, args->values[LIST_TEMPLATES]) };
+	if (!desk.templates)
+		return STATUS_MACHINE;
+	enum status status = printing_open(a, desk.templates, &desk.printing);
+	if (status == STATUS_DONE)
+		status = list_job(a, &desk, args);
+	faces_free(desk.printing.faces);
+	return status;
 }
 
 const struct command command_list = {

@@ -89,13 +89,15 @@ static bool shows(const struct drawing *g, const char *mark)
 	return false;
 }
 
-static const char *shown_on(struct arena *a, const struct part *p, const struct drawing *sheets)
+static const char *shown_on(struct arena *a, const struct part *p, const struct list_sources *from)
 {
+	const struct drawing *const lists[2] = { from->sheets, from->templates };
 	struct text t = { .arena = a };
 
-	for (const struct drawing *g = sheets; g; g = g->next)
-		if (shows(g, p->mark))
-			text_join(&t, ", ", g->id);
+	for (int i = 0; i < 2; i++)
+		for (const struct drawing *g = lists[i]; g; g = g->next)
+			if (shows(g, p->mark))
+				text_join(&t, ", ", g->id);
 	return text_chars(&t);
 }
 
@@ -138,7 +140,7 @@ static void add(struct list_maker *m, const struct list_sources *from, const str
 	row[CUT_LONG] = cell_length(m, part_sawn_length(p));
 	row[CUT_GRAIN] = cell_text(lie_words(p, b));
 	row[CUT_ENDS] = cell_text(ends_words(m->arena, p));
-	row[CUT_SHOWN] = cell_text(shown_on(m->arena, p, from->sheets));
+	row[CUT_SHOWN] = cell_text(shown_on(m->arena, p, from));
 	if (from->telling == CHANGES_BY_COLUMN)
 		row[CUT_CHANGED] = cell_text(part_has_changed(from->changes, p) ? "yes" : "no");
 	if (b)

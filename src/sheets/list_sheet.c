@@ -10,7 +10,7 @@
 struct lists sheet_lists(struct arena *a, const struct sheet_context *c)
 {
 	const struct list_sources from = { c->stair, c->parts, c->blanks, c->cutting, c->sheets,
-		c->changes, CHANGES_BY_MARK };
+		c->templates, c->changes, CHANGES_BY_MARK };
 
 	return lists_make(a, &from);
 }

@@ -290,11 +290,12 @@ const struct drawing *sheets_draw(struct arena *a, const struct stair *s, const 
 		.set = set,
 		.blanks = blanks_make(a, s, parts) };
 	c.cutting = cutting_make(a, s, c.blanks, d);
+	if (set->templates)
+		c.templates = templates_draw(a, &c, tiles);
 	struct drawing *first = draw_set(a, &c, issue_stem(a, job, issue.set));
 	warn_over(job, first, d);
 	warn_stamp(&c, d);
 	warn_unsigned(a, &c, d);
-	if (set->templates)
-		append(&first, templates_draw(a, &c, tiles));
+	append(&first, c.templates);
 	return first;
 }

@@ -19,6 +19,23 @@ struct folder {
 	int next;
 };
 
+const char *const *template_shows_part(struct arena *a, const struct part *p)
+{
+	const char **marks = NEW_N(a, const char *, 2);
+
+	marks[0] = p->mark;
+	return marks;
+}
+
+const char *const *template_shows_unit(struct arena *a, const struct unit *u)
+{
+	const char **marks = NEW_N(a, const char *, u->piece_count + 1);
+
+	for (int i = 0; i < u->piece_count; i++)
+		marks[i] = u->pieces[i].part->mark;
+	return marks;
+}
+
 /* One file's drawings. */
 static void keep(struct folder *f, const struct drawing *drawings)
 {

@@ -56,7 +56,12 @@ struct template_job {
 	int part_count;
 	struct positions positions;
 	const struct part *stringer; /* NULL unless it is one */
+	const char *const *shows;    /* marks of the pieces it is of, for the cut list */
 };
+
+/* Ended by NULL. */
+const char *const *template_shows_part(struct arena *a, const struct part *p);
+const char *const *template_shows_unit(struct arena *a, const struct unit *u);
 
 /* Templates that share a file, one after another. */
 struct template_group {

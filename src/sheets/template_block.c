@@ -41,6 +41,7 @@ struct template_job block_template(struct arena *a, const struct sheet_context *
 		.number = number,
 		.mark = part->mark,
 		.name = part->mark,
+		.shows = template_shows_part(a, part),
 		.words = words(a, job, part),
 		.pattern = face_draft(a, &f, p, face_region(&f))->pattern,
 		.positions = p,

@@ -99,6 +99,7 @@ static struct template_job jig_template(struct arena *a, const struct sheet_cont
 		.context = c,
 		.mark = u->mark,
 		.name = "jigs",
+		.shows = template_shows_unit(a, u),
 		.words = words(a, c->stair->job, u),
 		.pattern = pattern_of(a, &j, p),
 		.positions = p,

@@ -129,6 +129,8 @@ static struct drawing *roll_page(const struct roll *r, struct tile at)
 	struct page page =
 		template_page(s, name, arena_printf(a, "Template %s, roll", s->job->mark));
 
+	if (at.column == 0)
+		page.drawing->shows = s->job->shows;
 	draw_head(r, &page);
 	draw_bars(r, &page);
 	window_draw(&page, s->place, &r->tiling, at, heading, 4);

@@ -107,6 +107,7 @@ struct template_job skirt_template(struct arena *a, const struct sheet_context *
 		.number = number,
 		.mark = part->mark,
 		.name = part->mark,
+		.shows = template_shows_part(a, part),
 		.words = words(a, c->stair, part),
 		.pattern = d->pattern,
 		.positions = p,

@@ -54,6 +54,7 @@ struct template_job stringer_template(struct arena *a, const struct sheet_contex
 		.number = number,
 		.mark = part->mark,
 		.name = part->mark,
+		.shows = template_shows_part(a, part),
 		.words = words(a, c->stair, part),
 		.pattern = stringer_pattern(a, part, l, stringer_extent(a, part),
 			FIGURES_FROM_PLANK_END),

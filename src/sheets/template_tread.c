@@ -138,6 +138,7 @@ static struct template_job tread_template(struct arena *a, const struct sheet_co
 		.context = c,
 		.mark = f->unit->mark,
 		.name = "treads",
+		.shows = template_shows_unit(a, f->unit),
 		.words = words(a, c->stair->job, f),
 		.pattern = pattern_of(a, c->stair, f, p, face_region(f)),
 		.parts = parts,
