@@ -9,23 +9,8 @@
 
 #include <cmocka.h>
 
+#include "one_arena.h"
 #include "six_tenths.h"
-
-static struct arena *arena;
-
-static int start(void **state)
-{
-	(void)state;
-	arena = arena_new();
-	return 0;
-}
-
-static int stop(void **state)
-{
-	(void)state;
-	arena_free(arena);
-	return 0;
-}
 
 static struct drawing *sheet(void)
 {
@@ -271,32 +256,25 @@ static void kept_drawings_outlive_the_arena_they_were_made_in(void **state)
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
-		cmocka_unit_test_setup_teardown(two_texts_apart_are_no_fault, start, stop),
-		cmocka_unit_test_setup_teardown(two_texts_on_each_other_are_one_fault, start, stop),
-		cmocka_unit_test_setup_teardown(turned_texts_are_judged_as_they_stand, start, stop),
-		cmocka_unit_test_setup_teardown(a_heavy_line_through_a_text_is_a_fault, start,
-			stop),
-		cmocka_unit_test_setup_teardown(a_dimension_line_through_a_text_is_none, start,
-			stop),
-		cmocka_unit_test_setup_teardown(a_line_knocked_out_under_a_text_is_none, start,
-			stop),
-		cmocka_unit_test_setup_teardown(a_line_over_the_white_under_a_text_is_a_fault,
-			start, stop),
-		cmocka_unit_test_setup_teardown(a_ring_through_a_text_is_a_fault, start, stop),
-		cmocka_unit_test_setup_teardown(a_text_over_the_edge_of_the_white_is_a_fault, start,
-			stop),
-		cmocka_unit_test_setup_teardown(a_text_on_an_arrow_is_a_fault, start, stop),
-		cmocka_unit_test_setup_teardown(a_text_on_a_shade_is_none, start, stop),
-		cmocka_unit_test_setup_teardown(marks_that_are_raised_lie_over_the_rest, start,
-			stop),
-		cmocka_unit_test_setup_teardown(a_heavy_arc_through_a_text_is_a_fault, start, stop),
-		cmocka_unit_test_setup_teardown(the_closing_side_of_a_polygon_counts, start, stop),
-		cmocka_unit_test_setup_teardown(a_mark_off_the_paper_is_a_fault, start, stop),
-		cmocka_unit_test_setup_teardown(the_report_names_what_touches, start, stop),
-		cmocka_unit_test_setup_teardown(taking_marks_over_moves_them, start, stop),
-		cmocka_unit_test_setup_teardown(kept_drawings_outlive_the_arena_they_were_made_in,
-			start, stop),
+		cmocka_unit_test(two_texts_apart_are_no_fault),
+		cmocka_unit_test(two_texts_on_each_other_are_one_fault),
+		cmocka_unit_test(turned_texts_are_judged_as_they_stand),
+		cmocka_unit_test(a_heavy_line_through_a_text_is_a_fault),
+		cmocka_unit_test(a_dimension_line_through_a_text_is_none),
+		cmocka_unit_test(a_line_knocked_out_under_a_text_is_none),
+		cmocka_unit_test(a_line_over_the_white_under_a_text_is_a_fault),
+		cmocka_unit_test(a_ring_through_a_text_is_a_fault),
+		cmocka_unit_test(a_text_over_the_edge_of_the_white_is_a_fault),
+		cmocka_unit_test(a_text_on_an_arrow_is_a_fault),
+		cmocka_unit_test(a_text_on_a_shade_is_none),
+		cmocka_unit_test(marks_that_are_raised_lie_over_the_rest),
+		cmocka_unit_test(a_heavy_arc_through_a_text_is_a_fault),
+		cmocka_unit_test(the_closing_side_of_a_polygon_counts),
+		cmocka_unit_test(a_mark_off_the_paper_is_a_fault),
+		cmocka_unit_test(the_report_names_what_touches),
+		cmocka_unit_test(taking_marks_over_moves_them),
+		cmocka_unit_test(kept_drawings_outlive_the_arena_they_were_made_in),
 	};
 
-	return cmocka_run_group_tests(tests, NULL, NULL);
+	return cmocka_run_group_tests(tests, arena_open, arena_close);
 }

@@ -9,7 +9,7 @@
 
 #include <cmocka.h>
 
-#include "built.h"
+#include "built_refused.h"
 #include "near.h"
 
 /* 10 risers of 180, run 250; a tread is 275 deep, 30 thick; 3 mm to walls; the carriage at the wall
@@ -185,14 +185,6 @@ static void bars_of_open_risers_end_at_it(void **state)
 		if (strcmp(p->name, "riser bar") == 0 && fabs(p->size.length - 824) < 1e-9)
 			shorter += p->count;
 	assert_int_equal(shorter, 2); /* of steps 5 and 6 */
-	arena_free(b.arena);
-}
-
-static void refused(const char *job, const char *complaint)
-{
-	struct built b = built_from(job);
-	assert_null(b.parts);
-	assert_string_equal(built_complaint(&b), complaint);
 	arena_free(b.arena);
 }
 

@@ -8,7 +8,7 @@
 
 #include <cmocka.h>
 
-#include "built.h"
+#include "built_refused.h"
 #include "near.h"
 #include "parts/solid.h"
 
@@ -136,24 +136,6 @@ static void the_moulding_under_a_cap_is_mitred_round_the_post(void **state)
 	assert_near(degrees(p->start.mitre), 45, 1e-9);
 	struct extent e = built_extent(p, 0), cap = built_extent(built_part(&b, "newel cap", 0), 0);
 	assert_near(e.high.z, cap.low.z, 1e-9);
-	arena_free(b.arena);
-}
-
-static void refused(const char *job, const char *complaint)
-{
-	struct built b = built_from(job);
-	assert_null(b.parts);
-	assert_string_equal(built_complaint(&b), complaint);
-	arena_free(b.arena);
-}
-
-/* And says what to write instead. */
-static void refused_for(const char *job, const char *complaint, const char *mend)
-{
-	struct built b = built_from(job);
-	assert_null(b.parts);
-	assert_string_equal(built_complaint(&b), complaint);
-	assert_memory_equal(b.diags.first->hint, mend, strlen(mend));
 	arena_free(b.arena);
 }
 

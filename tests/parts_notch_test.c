@@ -8,7 +8,7 @@
 
 #include <cmocka.h>
 
-#include "built.h"
+#include "built_refused.h"
 #include "near.h"
 
 /* 10 risers of 180, run 250; a tread is 275 deep, 30 thick; 3 mm to walls, 2 round newels. */
@@ -192,24 +192,6 @@ static void what_is_left_of_the_mitre_beside_a_newel_stays(void **state)
 	/* round the newel 18 + 25 + 2 back; beyond that it goes on to the return, 93 wide */
 	assert_near(built_extent(strip, 0).low.y, -30 + 45, 1e-9);
 	assert_near(strip->end.mitre, PI / 4, 1e-12);
-	arena_free(b.arena);
-}
-
-static void refused(const char *job, const char *complaint)
-{
-	struct built b = built_from(job);
-	assert_null(b.parts);
-	assert_string_equal(built_complaint(&b), complaint);
-	arena_free(b.arena);
-}
-
-/* And says what to write instead. */
-static void refused_for(const char *job, const char *complaint, const char *mend)
-{
-	struct built b = built_from(job);
-	assert_null(b.parts);
-	assert_string_equal(built_complaint(&b), complaint);
-	assert_memory_equal(b.diags.first->hint, mend, strlen(mend));
 	arena_free(b.arena);
 }
 

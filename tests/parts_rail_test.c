@@ -8,7 +8,7 @@
 
 #include <cmocka.h>
 
-#include "built.h"
+#include "built_refused.h"
 #include "near.h"
 #include "pitchboard/rail.h"
 
@@ -33,14 +33,6 @@ static struct built with(const char *text)
 		print_message("%s\n", built_complaint(&b));
 	assert_non_null(b.parts);
 	return b;
-}
-
-static void refused(const char *text, const char *why)
-{
-	struct built b = built_from(text);
-	assert_null(b.parts);
-	assert_string_equal(built_complaint(&b), why);
-	arena_free(b.arena);
 }
 
 /* ---- level runs ---- */

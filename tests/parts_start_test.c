@@ -8,7 +8,7 @@
 
 #include <cmocka.h>
 
-#include "built.h"
+#include "built_refused.h"
 #include "near.h"
 #include "parts/solid.h"
 
@@ -190,14 +190,6 @@ static void both_ends_may_be_rounded(void **state)
 	assert_near(e.low.y, -150, 1e-9);
 	assert_near(e.high.y, 1050, 1e-9);
 	assert_int_equal(built_count(&b, "riser block"), 2);
-	arena_free(b.arena);
-}
-
-static void refused(const char *job, const char *complaint)
-{
-	struct built b = built_from(job);
-	assert_null(b.parts);
-	assert_string_equal(built_complaint(&b), complaint);
 	arena_free(b.arena);
 }
 

@@ -8,33 +8,7 @@
 
 #include <string.h>
 
-#include "pitchboard/job.h"
-
-static struct arena *arena;
-
-static int begin(void **state)
-{
-	(void)state;
-	arena = arena_new();
-	return 0;
-}
-
-static int end(void **state)
-{
-	(void)state;
-	arena_free(arena);
-	return 0;
-}
-
-static const struct job *job_of(const char *yaml)
-{
-	struct diags d;
-
-	diags_init(&d, arena, "job.yaml", yaml);
-	const struct job *job = job_read(arena, yaml, &d);
-	assert_non_null(job);
-	return job;
-}
+#include "read_job.h"
 
 static const struct assumption *assumed(const struct job *job, const char *label)
 {
@@ -120,5 +94,5 @@ int main(void)
 		cmocka_unit_test(open_treads_between_housed_stringers_get_no_carriage),
 	};
 
-	return cmocka_run_group_tests(tests, begin, end);
+	return cmocka_run_group_tests(tests, arena_open, arena_close);
 }

@@ -10,36 +10,10 @@
 
 #include "base/file.h"
 #include "near.h"
+#include "read_job.h"
 #include "read_said.h"
 
 #define IN(inches) ((inches)*25.4)
-
-static struct arena *arena;
-
-static int begin(void **state)
-{
-	(void)state;
-	arena = arena_new();
-	return 0;
-}
-
-static int end(void **state)
-{
-	(void)state;
-	arena_free(arena);
-	return 0;
-}
-
-static const struct job *job_of(const char *yaml)
-{
-	struct diags d;
-
-	diags_init(&d, arena, "job.yaml", yaml);
-	const struct job *job = job_read(arena, yaml, &d);
-	diags_print(&d, stderr);
-	assert_non_null(job);
-	return job;
-}
 
 static const struct job *job_in(const char *path)
 {
@@ -398,5 +372,5 @@ int main(void)
 		cmocka_unit_test(the_demo_jobs_show_all_three_kinds_of_stringer),
 	};
 
-	return cmocka_run_group_tests(tests, begin, end);
+	return cmocka_run_group_tests(tests, arena_open, arena_close);
 }

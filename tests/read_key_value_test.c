@@ -8,33 +8,8 @@
 
 #include <cmocka.h>
 
+#include "read_job.h"
 #include "read_said.h"
-
-static struct arena *arena;
-
-static int open_arena(void **state)
-{
-	(void)state;
-	arena = arena_new();
-	return 0;
-}
-
-static int close_arena(void **state)
-{
-	(void)state;
-	arena_free(arena);
-	return 0;
-}
-
-static const struct job *job_of(const char *yaml)
-{
-	struct diags d;
-
-	diags_init(&d, arena, "job.yaml", yaml);
-	const struct job *job = job_read(arena, yaml, &d);
-	assert_non_null(job);
-	return job;
-}
 
 static void says(const struct job *job, const char *path, const char *words)
 {
@@ -121,18 +96,12 @@ static void the_usual_exclusions_stand_unless_others_are_named(void **state)
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
-		cmocka_unit_test_setup_teardown(a_value_is_said_as_it_is_typed_or_taken, open_arena,
-			close_arena),
-		cmocka_unit_test_setup_teardown(an_entry_of_a_list_is_named_by_its_number,
-			open_arena, close_arena),
-		cmocka_unit_test_setup_teardown(what_is_no_single_value_says_nothing, open_arena,
-			close_arena),
-		cmocka_unit_test_setup_teardown(
-			a_key_is_found_where_it_stands_or_else_where_its_group_does, open_arena,
-			close_arena),
-		cmocka_unit_test_setup_teardown(the_usual_exclusions_stand_unless_others_are_named,
-			open_arena, close_arena),
+		cmocka_unit_test(a_value_is_said_as_it_is_typed_or_taken),
+		cmocka_unit_test(an_entry_of_a_list_is_named_by_its_number),
+		cmocka_unit_test(what_is_no_single_value_says_nothing),
+		cmocka_unit_test(a_key_is_found_where_it_stands_or_else_where_its_group_does),
+		cmocka_unit_test(the_usual_exclusions_stand_unless_others_are_named),
 	};
 
-	return cmocka_run_group_tests(tests, NULL, NULL);
+	return cmocka_run_group_tests(tests, arena_open, arena_close);
 }

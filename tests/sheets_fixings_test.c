@@ -9,32 +9,9 @@
 
 #include <cmocka.h>
 
-#include "built.h"
 #include "near.h"
-#include "pitchboard/sheet.h"
 #include "sheets/closeup_holes.h"
-#include "six_tenths.h"
-
-static const struct drawing *fixings_of(const struct built *b)
-{
-	static const struct paper paper = { .name = "of the test",
-		.width = 420,
-		.height = 297,
-		.left = 20,
-		.right = 10,
-		.top = 10,
-		.bottom = 10,
-		.lettering = 2.5,
-		.scales = SCALES_METRIC };
-	static const struct stationery none = { .paper_count = 0 };
-	struct sheet_context c = { .stair = b->stair,
-		.parts = b->parts,
-		.stationery = &none,
-		.paper = &paper,
-		.measure = six_tenths() };
-
-	return sheet_fixings.draw(b->arena, &c);
-}
+#include "sheets_of.h"
 
 static int said(const struct drawing *g, const char *begin)
 {
@@ -61,7 +38,7 @@ static void every_way_in_which_a_foot_is_held_is_shown_once(void **state)
 		"  {side: right, direction: out, length: 900}]}\n");
 	(void)state;
 	assert_int_equal(built_count(&b, "newel"), 5);
-	const struct drawing *g = fixings_of(&b);
+	const struct drawing *g = sheets_of(&b, &sheet_fixings, 420, 297);
 	assert_int_equal(said(g, "Foot of newel"), 3);
 	assert_int_equal(said(g, "Rail to newel"), 1);
 	assert_int_equal(said(g, "Bracket G1"), 1);

@@ -10,15 +10,13 @@
 
 #include <cmocka.h>
 
-#include "built.h"
 #include "near.h"
 #include "parts/piece.h"
-#include "pitchboard/sheet.h"
 #include "sheets/joint_words.h"
 #include "sheets/piece_breaks.h"
 #include "sheets/piece_view.h"
 #include "sheets/piece_words.h"
-#include "six_tenths.h"
+#include "sheets_of.h"
 
 static const struct part_kind strips = { .name = "strip", .prefix = "Q" };
 
@@ -124,27 +122,6 @@ static bool is_shown(const struct drawing *g, const char *mark)
 	return false;
 }
 
-static const struct drawing *pieces_on(const struct built *b, double width, double height)
-{
-	struct paper paper = { .name = "of the test",
-		.width = width,
-		.height = height,
-		.left = 20,
-		.right = 10,
-		.top = 10,
-		.bottom = 10,
-		.lettering = 2.5,
-		.scales = SCALES_METRIC };
-	struct stationery none = { .paper_count = 0 };
-	struct sheet_context c = { .stair = b->stair,
-		.parts = b->parts,
-		.stationery = &none,
-		.paper = &paper,
-		.measure = six_tenths() };
-
-	return sheet_pieces.draw(b->arena, &c);
-}
-
 static void every_piece_but_a_stringer_has_a_cell(void **state)
 {
 	struct built b = built_from("pitchboard: 1\n"
@@ -152,7 +129,7 @@ static void every_piece_but_a_stringer_has_a_cell(void **state)
 				    "floors: {total_rise: 2700}\n"
 				    "stair: {width: 900, left: wall, right: open}\n");
 	(void)state;
-	const struct drawing *sheets = pieces_on(&b, 420, 297);
+	const struct drawing *sheets = sheets_of(&b, &sheet_pieces, 420, 297);
 	for (const struct part *p = b.parts; p; p = p->next)
 		assert_int_equal(is_shown(sheets, p->mark), !part_is_existing(p) && !p->stringer);
 	arena_free(b.arena);
@@ -190,7 +167,7 @@ static int count_texts(const struct drawing *g, const char *text)
 static void a_piece_too_long_for_the_paper_is_drawn_lap_by_lap(void **state)
 {
 	struct built b = long_skirt();
-	const struct drawing *sheets = pieces_on(&b, 210, 160);
+	const struct drawing *sheets = sheets_of(&b, &sheet_pieces, 210, 160);
 	(void)state;
 	assert_true(is_shown(sheets, "F1"));
 	assert_false(is_any_too_small(sheets));
@@ -229,7 +206,7 @@ static void newels_of_one_job_come_out_at_one_scale(void **state)
 		"  {side: right, direction: back, length: 3440, height: 1000}]}\n"
 		"infill: {kind: bars, bar_width: 30, bar_thickness: 20}\n");
 	(void)state;
-	const struct drawing *sheets = pieces_on(&b, 420, 297);
+	const struct drawing *sheets = sheets_of(&b, &sheet_pieces, 420, 297);
 	int newels = 0;
 	for (const struct part *p = b.parts; p; p = p->next) {
 		if (!p->newel)
@@ -245,7 +222,7 @@ static void newels_of_one_job_come_out_at_one_scale(void **state)
 static void a_paper_too_small_for_any_lap_says_so(void **state)
 {
 	struct built b = long_skirt();
-	const struct drawing *sheets = pieces_on(&b, 210, 90);
+	const struct drawing *sheets = sheets_of(&b, &sheet_pieces, 210, 90);
 	(void)state;
 	assert_true(is_shown(sheets, "F1"));
 	assert_true(is_any_too_small(sheets));

@@ -10,25 +10,10 @@
 #include <cmocka.h>
 
 #include "near.h"
+#include "one_arena.h"
 #include "sheets/template_stringer.h"
 #include "sheets/template_stringer_pieces.h"
 #include "sheets_template.h"
-
-static struct arena *arena;
-
-static int start(void **state)
-{
-	(void)state;
-	arena = arena_new();
-	return 0;
-}
-
-static int stop(void **state)
-{
-	(void)state;
-	arena_free(arena);
-	return 0;
-}
 
 static const struct mark *cut_line(const struct drawing *g)
 {
@@ -314,39 +299,23 @@ static void an_arc_is_flattened_within_a_thousandth(void **state)
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
-		cmocka_unit_test_setup_teardown(the_roll_carries_the_outline_at_true_size, start,
-			stop),
-		cmocka_unit_test_setup_teardown(
-			a_left_hand_mitred_stringer_is_drawn_from_its_outer_face, start, stop),
-		cmocka_unit_test_setup_teardown(a_right_hand_mitred_stringer_is_not_turned_over,
-			start, stop),
-		cmocka_unit_test_setup_teardown(a_housed_stringer_is_drawn_from_its_inner_face,
-			start, stop),
-		cmocka_unit_test_setup_teardown(a_template_says_what_it_is_and_that_figures_govern,
-			start, stop),
-		cmocka_unit_test_setup_teardown(
-			a_corner_is_lettered_with_its_position_from_the_lower_end, start, stop),
-		cmocka_unit_test_setup_teardown(
-			a_roll_longer_than_a_page_is_parted_and_its_parts_name_each_other, start,
-			stop),
-		cmocka_unit_test_setup_teardown(the_rod_is_ticked_at_every_corner, start, stop),
-		cmocka_unit_test_setup_teardown(the_step_file_has_foot_step_head_and_rod, start,
-			stop),
-		cmocka_unit_test_setup_teardown(a_stair_of_two_steps_has_only_foot_and_head, start,
-			stop),
-		cmocka_unit_test_setup_teardown(the_step_stands_only_for_steps_that_are_alike,
-			start, stop),
-		cmocka_unit_test_setup_teardown(each_piece_begins_where_the_one_before_it_ends,
-			start, stop),
-		cmocka_unit_test_setup_teardown(
-			a_side_where_housings_run_together_is_no_line_to_work_to, start, stop),
-		cmocka_unit_test_setup_teardown(
-			each_file_of_sheets_begins_with_the_calibration_page, start, stop),
-		cmocka_unit_test_setup_teardown(no_text_touches_text_or_the_line_to_cut, start,
-			stop),
-		cmocka_unit_test_setup_teardown(an_arc_is_flattened_within_a_thousandth, start,
-			stop),
+		cmocka_unit_test(the_roll_carries_the_outline_at_true_size),
+		cmocka_unit_test(a_left_hand_mitred_stringer_is_drawn_from_its_outer_face),
+		cmocka_unit_test(a_right_hand_mitred_stringer_is_not_turned_over),
+		cmocka_unit_test(a_housed_stringer_is_drawn_from_its_inner_face),
+		cmocka_unit_test(a_template_says_what_it_is_and_that_figures_govern),
+		cmocka_unit_test(a_corner_is_lettered_with_its_position_from_the_lower_end),
+		cmocka_unit_test(a_roll_longer_than_a_page_is_parted_and_its_parts_name_each_other),
+		cmocka_unit_test(the_rod_is_ticked_at_every_corner),
+		cmocka_unit_test(the_step_file_has_foot_step_head_and_rod),
+		cmocka_unit_test(a_stair_of_two_steps_has_only_foot_and_head),
+		cmocka_unit_test(the_step_stands_only_for_steps_that_are_alike),
+		cmocka_unit_test(each_piece_begins_where_the_one_before_it_ends),
+		cmocka_unit_test(a_side_where_housings_run_together_is_no_line_to_work_to),
+		cmocka_unit_test(each_file_of_sheets_begins_with_the_calibration_page),
+		cmocka_unit_test(no_text_touches_text_or_the_line_to_cut),
+		cmocka_unit_test(an_arc_is_flattened_within_a_thousandth),
 	};
 
-	return cmocka_run_group_tests_name("full-size templates", tests, NULL, NULL);
+	return cmocka_run_group_tests(tests, arena_open, arena_close);
 }
