@@ -14,6 +14,7 @@
 #include "parts/piece.h"
 #include "sheets/joint_words.h"
 #include "sheets/piece_breaks.h"
+#include "sheets/piece_section.h"
 #include "sheets/piece_view.h"
 #include "sheets/piece_words.h"
 #include "sheets_of.h"
@@ -327,6 +328,37 @@ static void an_end_shows_no_holes_but_its_own(void **state)
 	arena_free(a);
 }
 
+static const struct drawing *section_of(const struct built *b, struct outline section)
+{
+	struct sheet_context c = { .stair = b->stair };
+	struct drawing *g = drawing_new(b->arena, USE_SHEET, 420, 297);
+	struct sheet s = { .context = &c, .drawing = g, .hand = { g, six_tenths(), 2.5 } };
+
+	piece_section_draw(&s, section, 1);
+	return g;
+}
+
+/* 58 wide and 12 thick, one edge sawn at 36.87 degrees from square (3-4-5): 12 x 3/4 is 9. */
+static void the_side_that_a_bevel_leaves_shorter_is_figured(void **state)
+{
+	struct built b = built_from("pitchboard: 1\njob: {name: Test, units: millimetres}\n"
+				    "floors: {total_rise: 2700}\n"
+				    "stair: {width: 900, left: wall, right: wall}\n");
+	struct path o = path_begin(b.arena, 4);
+	(void)state;
+	path_to(&o, 0, 0);
+	path_to(&o, 58, 0);
+	path_to(&o, 58, 12);
+	path_to(&o, 9, 12);
+	const struct drawing *bevelled = section_of(&b, path_close(o));
+	assert_int_equal(count_texts(bevelled, "58"), 1);
+	assert_int_equal(count_texts(bevelled, "49"), 1);
+	const struct drawing *square = section_of(&b, outline_box(b.arena, 0, 0, 58, 12));
+	assert_int_equal(count_texts(square, "58"), 1);
+	assert_int_equal(count_texts(square, "12"), 1);
+	arena_free(b.arena);
+}
+
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
@@ -346,6 +378,7 @@ int main(void)
 		cmocka_unit_test(a_hole_of_a_joint_is_lettered_no_finer_than_it_needs),
 		cmocka_unit_test(an_end_cut_aslant_is_figured_along_its_cut),
 		cmocka_unit_test(an_end_shows_no_holes_but_its_own),
+		cmocka_unit_test(the_side_that_a_bevel_leaves_shorter_is_figured),
 	};
 	return cmocka_run_group_tests(tests, NULL, NULL);
 }

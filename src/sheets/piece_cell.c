@@ -1,10 +1,9 @@
 #include "sheets/piece_cell.h"
 
 #include "draw/bounds.h"
-#include "draw/clip.h"
-#include "draw/dimension.h"
 #include "draw/place.h"
 #include "sheets/compose.h"
+#include "sheets/piece_section.h"
 #include "sheets/piece_sizes.h"
 #include "sheets/piece_words.h"
 #include "sheets/words.h"
@@ -256,26 +255,12 @@ static struct block end_block(struct filling *f, enum piece_side side, const cha
 static struct block section_block(struct filling *f)
 {
 	struct sheet s = with_drawing(f->sheet, scrap(f->sheet));
-	struct arena *a = s.drawing->arena;
-	const struct stair *stair = s.context->stair;
 	double ratio = section_ratio(f->wish);
-	struct chain c = outline_chain(a, f->part->section);
-	struct vec *paper = NEW_N(a, struct vec, c.n);
-	struct box b = outline_extent(f->part->section), used = box_scale(b, 1 / ratio);
+	struct block block = { s.drawing, piece_section_draw(&s, f->part->section, 1 / ratio) };
 
-	for (int i = 0; i < c.n; i++)
-		paper[i] = vec_scale(c.points[i], 1 / ratio);
-	draw_polygon(s.drawing, PEN_CUT, paper, c.n);
-	struct dims d = dims_begin(s.drawing, s.hand.measure, s.hand.letter, used);
-	const struct dim_link wide[] = { { used.x0, used.x1, used.y0, used.y0,
-		inches_words(a, stair, box_width(b)) } };
-	const struct dim_link high[] = { { used.y0, used.y1, used.x0, used.x0,
-		inches_words(a, stair, box_height(b)) } };
-	dims_chain(&d, DIM_BELOW, wide, 1);
-	dims_chain(&d, DIM_LEFT, high, 1);
-	struct block block = { s.drawing, dims_draw(&d) };
 	name_block(f, &block,
-		arena_printf(a, "Section, %s", scale_letter(a, ratio, stair->job->about.units)));
+		arena_printf(s.drawing->arena, "Section, %s",
+			scale_letter(s.drawing->arena, ratio, s.context->stair->job->about.units)));
 	return block;
 }
 
