@@ -179,6 +179,20 @@ static void what_was_typed_is_lettered_as_it_was_typed(void **state)
 	assert_int_equal(job_lettering(job_of(METRIC "rail: {height: 900.5}\n")).finest, 2);
 }
 
+/* Half of a tread of 27 mm, or of 1 1/16", is on no graduation of its thickness. */
+static void a_radius_is_lettered_as_half_a_thickness(void **state)
+{
+	struct arena *a = arena_new();
+	struct lettering inches =
+		job_radius_lettering(job_of(SOUND "treads: {newel_fit: 1/16\"}\n"));
+	struct lettering metric = job_radius_lettering(job_of(METRIC));
+
+	(void)state;
+	assert_string_equal(length_letter_inches(a, inches, 17.0 / 32 * MM_PER_INCH), "17/32\"");
+	assert_string_equal(length_letter_inches(a, metric, 13.5), "13.5");
+	arena_free(a);
+}
+
 static const struct assumption *assumed(const struct job *job, const char *label)
 {
 	for (const struct assumption *a = job->assumptions; a; a = a->next)
@@ -358,6 +372,7 @@ int main(void)
 		cmocka_unit_test(a_word_stands_for_a_group_of_one_key),
 		cmocka_unit_test(a_later_pass_can_point_at_the_file),
 		cmocka_unit_test(what_was_typed_is_lettered_as_it_was_typed),
+		cmocka_unit_test(a_radius_is_lettered_as_half_a_thickness),
 		cmocka_unit_test(a_default_that_was_used_is_an_assumption),
 		cmocka_unit_test(what_was_typed_is_no_assumption),
 		cmocka_unit_test(a_default_that_cannot_matter_is_no_assumption),

@@ -286,6 +286,17 @@ static inline struct lettering job_lettering(const struct job *job)
 	return (struct lettering){ job->about.units, job->about.fraction, job->about.finest };
 }
 
+/* A radius is half of a thickness: half of a whole graduation is lettered whole. */
+static inline struct lettering job_radius_lettering(const struct job *job)
+{
+	struct lettering l = job_lettering(job);
+
+	l.fraction = l.fraction == 1 || (l.units == UNITS_INCHES && l.fraction < 64)
+		? 2 * l.fraction
+		: l.fraction;
+	return l;
+}
+
 /* How a message names the mend: "write treads.nosing: 1 1/4\"", no less or no more than so much;
  * figures are lettered on the side on which it holds. */
 static inline const char *job_write_least(struct arena *a, const struct job *job, const char *path,

@@ -195,7 +195,8 @@ static const char *shape_words(const struct setups *s, const struct feature *f)
 		return arena_printf(a, "saw a taper of %s, on a jig that holds the piece down",
 			angle_letter(a, f->angle));
 	case FEATURE_ROUND:
-		return arena_printf(a, "round %s", length_letter_inches(a, l, f->radius));
+		return arena_printf(a, "round %s",
+			length_letter_inches(a, job_radius_lettering(s->job), f->radius));
 	case FEATURE_WASTE:
 	case FEATURE_MITRE:
 	case FEATURE_SAWN: break;

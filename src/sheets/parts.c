@@ -96,7 +96,7 @@ static bool has_returns(const struct stair *s)
 static const char *profile_words(struct arena *a, const struct stair *s)
 {
 	const struct job_treads *t = &s->job->treads;
-	const char *radius = inches_words(a, s, t->nosing_radius);
+	const char *radius = radius_words(a, s, t->nosing_radius);
 
 	switch (t->nosing_profile) {
 	case NOSING_EASED: return arena_printf(a, "arrises rounded %s", radius);

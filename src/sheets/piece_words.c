@@ -213,7 +213,7 @@ static void add_features(struct text *t, const struct stair *s, const struct par
 		if (!f->text || feature_was_said(p, f) || (p->note && strstr(p->note, f->text)))
 			continue;
 		const char *more = f->radius > 0
-			? arena_printf(a, "%s, radius %s", f->text, inches_words(a, s, f->radius))
+			? arena_printf(a, "%s, radius %s", f->text, radius_words(a, s, f->radius))
 			: f->text;
 		add_line(t, sentence(a, more));
 	}
@@ -235,7 +235,7 @@ static const char *radii(struct arena *a, const struct stair *s, struct outline 
 			said = o.corners[k].bulge * way > 0 &&
 				fabs(radius_at(o, k) - radius_at(o, i)) < 0.05;
 		if (!said)
-			text_join(&t, ", ", inches_words(a, s, radius_at(o, i)));
+			text_join(&t, ", ", radius_words(a, s, radius_at(o, i)));
 	}
 	return t.length ? text_chars(&t) : "";
 }
