@@ -25,7 +25,9 @@ static void tile(double printer_x, double printer_y)
 {
 	bench->job.sheets.printer_x = printer_x;
 	bench->job.sheets.printer_y = printer_y;
-	job = stringer_template(arena, &bench->context, &bench->part, &bench->paper, 1);
+	job = stringer_template(arena, &bench->context, &bench->part);
+	job.paper = &bench->paper;
+	job.number = 1;
 	sheets = template_sheets(arena, &job, USE_TILES, "tiles", PAPER_AS_GIVEN);
 	tiling = tiling_make(arena, &job.pattern, window_size(sheets.place), TILE_LAP);
 }

@@ -19,21 +19,29 @@ struct folder {
 	int next;
 };
 
-const char *const *template_shows_part(struct arena *a, const struct part *p)
+struct template_job template_of_part(struct arena *a, const struct sheet_context *c,
+	const struct part *p)
 {
-	const char **marks = NEW_N(a, const char *, 2);
+	const char **shows = NEW_N(a, const char *, 2);
 
-	marks[0] = p->mark;
-	return marks;
+	shows[0] = p->mark;
+	return (struct template_job){ .context = c,
+		.mark = p->mark,
+		.name = p->mark,
+		.shows = shows };
 }
 
-const char *const *template_shows_unit(struct arena *a, const struct unit *u)
+struct template_job template_of_unit(struct arena *a, const struct sheet_context *c,
+	const struct unit *u, const char *group)
 {
-	const char **marks = NEW_N(a, const char *, u->piece_count + 1);
+	const char **shows = NEW_N(a, const char *, u->piece_count + 1);
 
 	for (int i = 0; i < u->piece_count; i++)
-		marks[i] = u->pieces[i].part->mark;
-	return marks;
+		shows[i] = u->pieces[i].part->mark;
+	return (struct template_job){ .context = c,
+		.mark = u->mark,
+		.name = group,
+		.shows = shows };
 }
 
 /* One file's drawings. */
@@ -66,11 +74,17 @@ static void add_step(struct folder *f, const struct template_job *t)
 	arena_free(scratch);
 }
 
+static struct template_job numbered(struct folder *f, struct template_job t)
+{
+	t.paper = f->paper;
+	t.number = f->next++;
+	return t;
+}
+
 static void add_stringer(struct folder *f, const struct part *p)
 {
 	struct arena *scratch = arena_new();
-	const struct template_job t =
-		stringer_template(scratch, f->context, p, f->paper, f->next++);
+	struct template_job t = numbered(f, stringer_template(scratch, f->context, p));
 
 	add_roll(f, &t);
 	add_tiles(f, (struct template_group){ &t, 1 });
@@ -90,23 +104,25 @@ static void add_group(struct folder *f, struct template_group g)
 {
 	if (g.n == 0)
 		return;
-	for (int i = 0; i < g.n; i++)
+	for (int i = 0; i < g.n; i++) {
+		g.jobs[i] = numbered(f, g.jobs[i]);
 		add_roll(f, &g.jobs[i]);
+	}
 	add_tiles(f, g);
-	f->next += g.n;
+}
+
+static void add_one(struct folder *f, struct template_job t)
+{
+	add_group(f, (struct template_group){ &t, 1 });
 }
 
 static void add_skirts(struct folder *f)
 {
 	struct arena *scratch = arena_new();
 
-	for (const struct part *p = f->context->parts; p; p = p->next) {
-		if (!skirt_needs_template(scratch, p))
-			continue;
-		const struct template_job t =
-			skirt_template(scratch, f->context, p, f->paper, f->next);
-		add_group(f, (struct template_group){ &t, 1 });
-	}
+	for (const struct part *p = f->context->parts; p; p = p->next)
+		if (skirt_needs_template(scratch, p))
+			add_one(f, skirt_template(scratch, f->context, p));
 	arena_free(scratch);
 }
 
@@ -114,13 +130,9 @@ static void add_blocks(struct folder *f)
 {
 	struct arena *scratch = arena_new();
 
-	for (const struct part *p = f->context->parts; p; p = p->next) {
-		if (!is_riser_block(p))
-			continue;
-		const struct template_job t =
-			block_template(scratch, f->context, p, f->paper, f->next);
-		add_group(f, (struct template_group){ &t, 1 });
-	}
+	for (const struct part *p = f->context->parts; p; p = p->next)
+		if (is_riser_block(p))
+			add_one(f, block_template(scratch, f->context, p));
 	arena_free(scratch);
 }
 
@@ -128,7 +140,7 @@ static void add_treads(struct folder *f, const struct unit *units)
 {
 	struct arena *scratch = arena_new();
 
-	add_group(f, tread_templates(scratch, f->context, units, f->paper, f->next));
+	add_group(f, tread_templates(scratch, f->context, units));
 	arena_free(scratch);
 }
 
@@ -136,7 +148,7 @@ static void add_jigs(struct folder *f, const struct unit *units)
 {
 	struct arena *scratch = arena_new();
 
-	add_group(f, jig_templates(scratch, f->context, units, f->paper, f->next));
+	add_group(f, jig_templates(scratch, f->context, units));
 	arena_free(scratch);
 }
 

@@ -46,9 +46,10 @@ struct template_part {
 /* What the kinds of template need of one piece of work. */
 struct template_job {
 	const struct sheet_context *context;
-	const struct paper *paper;
-	int number;       /* of the template, from 1 */
-	const char *mark; /* of the work: "S1" */
+	const struct paper *paper; /* of the sheets to be joined: like the number, whoever asked for
+				      the template fills it in */
+	int number;                /* of the template, from 1 */
+	const char *mark;          /* of the work: "S1" */
 	const char *name; /* of its files: its mark, or that of the group it shares them with */
 	struct template_words words;
 	struct pattern pattern;            /* of all of it */
@@ -59,13 +60,16 @@ struct template_job {
 	const char *const *shows;    /* marks of the pieces it is of, for the cut list */
 };
 
-/* Ended by NULL. */
-const char *const *template_shows_part(struct arena *a, const struct part *p);
-const char *const *template_shows_unit(struct arena *a, const struct unit *u);
+/* What follows from the piece alone: words, pattern and positions are still to come.  A part has
+ * its files to itself, a unit shares those of `group`. */
+struct template_job template_of_part(struct arena *a, const struct sheet_context *c,
+	const struct part *p);
+struct template_job template_of_unit(struct arena *a, const struct sheet_context *c,
+	const struct unit *u, const char *group);
 
 /* Templates that share a file, one after another. */
 struct template_group {
-	const struct template_job *jobs;
+	struct template_job *jobs;
 	int n;
 };
 

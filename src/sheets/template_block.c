@@ -28,22 +28,15 @@ static struct template_words words(struct arena *a, const struct job *job, const
 }
 
 struct template_job block_template(struct arena *a, const struct sheet_context *c,
-	const struct part *part, const struct paper *paper, int number)
+	const struct part *part)
 {
 	const struct job *job = c->stair->job;
 	struct unit_face f =
 		unit_face(a, unit_of_part(a, part), FACES_FLUSH, job_lettering(job), &names);
-	struct positions p = face_positions(a, &f);
+	struct template_job t = template_of_part(a, c, part);
 
-	return (struct template_job){
-		.context = c,
-		.paper = paper,
-		.number = number,
-		.mark = part->mark,
-		.name = part->mark,
-		.shows = template_shows_part(a, part),
-		.words = words(a, job, part),
-		.pattern = face_draft(a, &f, p, face_region(&f))->pattern,
-		.positions = p,
-	};
+	t.words = words(a, job, part);
+	t.positions = face_positions(a, &f);
+	t.pattern = face_draft(a, &f, t.positions, face_region(&f))->pattern;
+	return t;
 }

@@ -9,8 +9,8 @@
 /* Of the risers it is the one that is glued up in layers. */
 bool is_riser_block(const struct part *p);
 
-/* From above, number `number`, in sheets of `paper`. */
+/* From above. */
 struct template_job block_template(struct arena *a, const struct sheet_context *c,
-	const struct part *part, const struct paper *paper, int number);
+	const struct part *part);
 
 #endif

@@ -180,8 +180,7 @@ const char *bore_words(struct arena *a, struct lettering l, const struct unit_bo
 	const char *plug = "";
 
 	if (b->plug)
-		plug = arena_printf(a, "; plug %s, %s deep",
-			mouth_words(a, l, b->plug->size),
+		plug = arena_printf(a, "; plug %s, %s deep", mouth_words(a, l, b->plug->size),
 			length_letter_inches(a, l, b->plug->size.depth));
 	return arena_printf(a, "%s, %s deep%s%s%s%s", mouth_words(a, l, b->bore->size),
 		length_letter_inches(a, l, b->bore->size.depth), plug,

@@ -35,6 +35,6 @@ struct jig jig_make(struct arena *a, const struct unit *u, struct lettering l);
 
 /* One for each different braced unit; they share their files. */
 struct template_group jig_templates(struct arena *a, const struct sheet_context *c,
-	const struct unit *units, const struct paper *paper, int first);
+	const struct unit *units);
 
 #endif

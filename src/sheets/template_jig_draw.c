@@ -93,21 +93,16 @@ static struct template_job jig_template(struct arena *a, const struct sheet_cont
 	const struct unit *u)
 {
 	struct jig j = jig_make(a, u, job_lettering(c->stair->job));
-	struct positions p = positions_of(a, &j);
+	struct template_job t = template_of_unit(a, c, u, "jigs");
 
-	return (struct template_job){
-		.context = c,
-		.mark = u->mark,
-		.name = "jigs",
-		.shows = template_shows_unit(a, u),
-		.words = words(a, c->stair->job, u),
-		.pattern = pattern_of(a, &j, p),
-		.positions = p,
-	};
+	t.words = words(a, c->stair->job, u);
+	t.positions = positions_of(a, &j);
+	t.pattern = pattern_of(a, &j, t.positions);
+	return t;
 }
 
 struct template_group jig_templates(struct arena *a, const struct sheet_context *c,
-	const struct unit *units, const struct paper *paper, int first)
+	const struct unit *units)
 {
 	struct template_job *jobs;
 	int n = 0;
@@ -116,13 +111,8 @@ struct template_group jig_templates(struct arena *a, const struct sheet_context 
 		n += is_braced(u);
 	jobs = NEW_N(a, struct template_job, n + 1);
 	n = 0;
-	for (const struct unit *u = units; u; u = u->next) {
-		if (!is_braced(u))
-			continue;
-		jobs[n] = jig_template(a, c, u);
-		jobs[n].paper = paper;
-		jobs[n].number = first + n;
-		n++;
-	}
+	for (const struct unit *u = units; u; u = u->next)
+		if (is_braced(u))
+			jobs[n++] = jig_template(a, c, u);
 	return (struct template_group){ jobs, n };
 }

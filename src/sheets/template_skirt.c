@@ -92,24 +92,17 @@ static struct template_words words(struct arena *a, const struct stair *s, const
 }
 
 struct template_job skirt_template(struct arena *a, const struct sheet_context *c,
-	const struct part *part, const struct paper *paper, int number)
+	const struct part *part)
 {
 	struct unit_face f = face_of(a, part, job_lettering(c->stair->job));
-	struct positions p = face_positions(a, &f);
-	struct draft *d = face_draft(a, &f, p, face_region(&f));
+	struct template_job t = template_of_part(a, c, part);
 
+	t.words = words(a, c->stair, part);
+	t.positions = face_positions(a, &f);
+	struct draft *d = face_draft(a, &f, t.positions, face_region(&f));
 	add_short_points(d, part);
 	if (is_seen_from_behind(c->stair, part))
 		draft_mirror(d);
-	return (struct template_job){
-		.context = c,
-		.paper = paper,
-		.number = number,
-		.mark = part->mark,
-		.name = part->mark,
-		.shows = template_shows_part(a, part),
-		.words = words(a, c->stair, part),
-		.pattern = d->pattern,
-		.positions = p,
-	};
+	t.pattern = d->pattern;
+	return t;
 }

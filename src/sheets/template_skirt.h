@@ -9,8 +9,8 @@
 /* Is there more to mark on it than its two ends? */
 bool skirt_needs_template(struct arena *a, const struct part *p);
 
-/* As one looks at it in the house, number `number`, in sheets of `paper`. */
+/* As one looks at it in the house. */
 struct template_job skirt_template(struct arena *a, const struct sheet_context *c,
-	const struct part *part, const struct paper *paper, int number);
+	const struct part *part);
 
 #endif

@@ -44,23 +44,16 @@ static struct template_words words(struct arena *a, const struct stair *stair,
 }
 
 struct template_job stringer_template(struct arena *a, const struct sheet_context *c,
-	const struct part *part, const struct paper *paper, int number)
+	const struct part *part)
 {
 	struct lettering l = job_lettering(c->stair->job);
+	struct template_job t = template_of_part(a, c, part);
 
-	return (struct template_job){
-		.context = c,
-		.paper = paper,
-		.number = number,
-		.mark = part->mark,
-		.name = part->mark,
-		.shows = template_shows_part(a, part),
-		.words = words(a, c->stair, part),
-		.pattern = stringer_pattern(a, part, l, stringer_extent(a, part),
-			FIGURES_FROM_PLANK_END),
-		.positions = stringer_marks(a, part, l),
-		.stringer = part,
-	};
+	t.words = words(a, c->stair, part);
+	t.pattern = stringer_pattern(a, part, l, stringer_extent(a, part), FIGURES_FROM_PLANK_END);
+	t.positions = stringer_marks(a, part, l);
+	t.stringer = part;
+	return t;
 }
 
 struct marking_rod stringer_rod(struct arena *a, const struct part *part,

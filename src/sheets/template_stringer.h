@@ -8,9 +8,8 @@
 #include "sheets/template.h"
 #include "sheets/template_rod.h"
 
-/* Its template: number `number`, in sheets of `paper`. */
 struct template_job stringer_template(struct arena *a, const struct sheet_context *c,
-	const struct part *part, const struct paper *paper, int number);
+	const struct part *part);
 
 /* From where the figures beside corners and on the base line are measured. */
 enum figures {

@@ -127,6 +127,7 @@ static struct pattern pattern_of(struct arena *a, const struct stair *s, const s
 static struct template_job tread_template(struct arena *a, const struct sheet_context *c,
 	const struct unit_face *f)
 {
+	struct template_job t = template_of_unit(a, c, f->unit, "treads");
 	struct positions p = face_positions(a, f);
 	struct template_parts ends = face_parts(a, f, p);
 	struct template_part *parts = NEW_N(a, struct template_part, ends.n);
@@ -134,17 +135,12 @@ static struct template_job tread_template(struct arena *a, const struct sheet_co
 	for (int i = 0; i < ends.n; i++)
 		parts[i] = (struct template_part){ ends.name[i],
 			pattern_of(a, c->stair, f, p, ends.region[i]) };
-	return (struct template_job){
-		.context = c,
-		.mark = f->unit->mark,
-		.name = "treads",
-		.shows = template_shows_unit(a, f->unit),
-		.words = words(a, c->stair->job, f),
-		.pattern = pattern_of(a, c->stair, f, p, face_region(f)),
-		.parts = parts,
-		.part_count = ends.n,
-		.positions = p,
-	};
+	t.words = words(a, c->stair->job, f);
+	t.pattern = pattern_of(a, c->stair, f, p, face_region(f));
+	t.parts = parts;
+	t.part_count = ends.n;
+	t.positions = p;
+	return t;
 }
 
 static bool is_tread(const struct part_kind *kind)
@@ -161,27 +157,22 @@ static bool is_lone_tread(const struct part *p)
 struct lister {
 	struct arena *arena;
 	const struct sheet_context *context;
-	const struct paper *paper;
 	struct template_job *jobs;
-	int n, first;
+	int n;
 };
 
 static void add_unless_plain(struct lister *l, const struct unit *u)
 {
 	struct unit_face f = tread_face(l->arena, l->context->stair, u);
 
-	if (face_is_plain(l->arena, &f))
-		return;
-	struct template_job t = tread_template(l->arena, l->context, &f);
-	t.paper = l->paper;
-	t.number = l->first + l->n;
-	l->jobs[l->n++] = t;
+	if (!face_is_plain(l->arena, &f))
+		l->jobs[l->n++] = tread_template(l->arena, l->context, &f);
 }
 
 struct template_group tread_templates(struct arena *a, const struct sheet_context *c,
-	const struct unit *units, const struct paper *paper, int first)
+	const struct unit *units)
 {
-	struct lister l = { a, c, paper, NULL, 0, first };
+	struct lister l = { a, c, NULL, 0 };
 	int most = 0;
 
 	for (const struct unit *u = units; u; u = u->next)
