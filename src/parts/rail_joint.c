@@ -240,13 +240,15 @@ static bool fits_newel(const struct rod *r, struct diags *d)
 	return false;
 }
 
-/* The height that a bolt is given may be all that is wrong. */
+/* The height that a bolt is given may be all that is wrong, where one that is lettered has room. */
 static const char *bolt_mend(const struct rail_cut *c, struct diags *d)
 {
 	const struct job *job = c->stretch->rod->job;
 	struct hole_range r = hole_range(c, bolt_hole(&c->bolt));
+	struct lettering l = job_lettering(job);
 	double height = job->rail.bolt.height;
-	if (job->rail.joint == RAIL_JOINT_BOLT && height > 0 && hole_has_room(r))
+	bool has_room = length_on_graduation(l, r.low, 1) <= length_on_graduation(l, r.high, -1);
+	if (job->rail.joint == RAIL_JOINT_BOLT && height > 0 && has_room)
 		return height < r.low ? job_write_least(d->arena, job, "rail.bolt.height", r.low)
 				      : job_write_most(d->arena, job, "rail.bolt.height", r.high);
 	return "write rail.joint: by_room, or take a shorter bolt or a deeper rail";
