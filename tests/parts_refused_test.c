@@ -117,6 +117,11 @@ static const struct refusal cases[] = {
 	{ "a row of cross pieces in the treads",
 		OPEN "infill: {kind: braced, shoe: yes, rows: [{height: 20, lie: level}]}\n",
 		"runs out of the balusters" },
+	{ "a level row over a raked shoe, under others that cannot go as far up",
+		OPEN "rail: {height: 850, depth: 76}\n"
+		     "infill: {kind: braced, shoe: yes, shoe_depth: 48, shoe_lift: 43,\n"
+		     "  rows: [{height: 125, lie: level}, {height: 250}, {height: 470}]}\n",
+		"runs out of the balusters" },
 	{ "a shoe wider than its newels",
 		OPEN "newels: {section: 60}\ninfill: {shoe: yes, strip_width: 80}\n",
 		"wider than the newels" },
@@ -148,6 +153,9 @@ static const struct refusal cases[] = {
 		"rail.edge_radius" },
 	{ "a bolt over the wood of its rail",
 		OPEN "rail: {depth: 90, joint: bolt, bolt: {height: 80}}\n", "its bolts come out" },
+	{ "a bolt in a rail where no height that is lettered has wood",
+		OPEN "rail: {depth: 41.4, joint: bolt, bolt: {height: 80}}\n",
+		"its bolts come out" },
 	{ "a bolt in a rail too shallow for any",
 		OPEN "rail: {profile: flat_oval, depth: 25, joint: bolt}\n", "its bolts come out" },
 	{ "a bolt too long for its newel",
