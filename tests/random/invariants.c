@@ -129,6 +129,55 @@ static const char *gaps_along(struct arena *a, const struct part *parts, struct 
 	return NULL;
 }
 
+/* Steps that carry the balusters of a rail: the open ones of its side; the edge of a housed
+ * stringer goes on past them. */
+static int carrying(const struct stair *s, struct extent rail)
+{
+	const struct job_stair *stair = &s->job->stair;
+	bool on_right = rail.low.y + rail.high.y < stair->width;
+	int to = on_right ? stair->right.to_step : stair->left.to_step;
+	if (to <= 0)
+		to = s->treads;
+	return s->job->stringers.open.kind == STRINGER_HOUSED ? to + 1 : to;
+}
+
+/* With so many to a tread, the first on each in line with the face of its riser. */
+static double largest_of(const struct stair *s, struct extent rail, int per_tread)
+{
+	double pitch = s->flights[0].unit_run / per_tread, thick = s->job->balusters.section;
+	double before = rail.low.x, most = 0;
+	for (int i = 0; i < carrying(s, rail) * per_tread; i++) {
+		double front = i * pitch;
+		if (front < rail.low.x - 1e-6 || front + thick > rail.high.x + 1e-6)
+			continue;
+		most = fmax(most, front - before);
+		before = front + thick;
+	}
+	return fmax(most, rail.high.x - before);
+}
+
+/* Where a rail ends is not for balusters to say: beside it no number of them that fits may do. */
+static double least_possible(const struct stair *s, struct extent rail)
+{
+	double least = INFINITY, run = s->flights[0].unit_run;
+	double room = s->job->balusters.section + s->job->treads.nosing;
+	for (int n = 1; n <= 12; n++)
+		if (n == 1 || room <= run / n)
+			least = fmin(least, largest_of(s, rail, n));
+	return least;
+}
+
+static const char *gaps_beside(struct arena *a, const struct stair *s, const struct part *parts,
+	struct extent rail)
+{
+	double limit = s->job->balusters.largest_gap;
+	const char *why = gaps_along(a, parts, rail, limit);
+	bool is_raked = rail.high.z - rail.low.z > s->job->rail.depth + 1;
+	if (!why || !is_raked)
+		return why;
+	return gaps_along(a, parts, rail, fmax(limit, least_possible(s, rail)));
+}
+
 /* A number that the job gives is drawn, whatever gap it leaves. */
 static const char *gaps_small(struct arena *a, const struct stair *s, const struct part *parts)
 {
@@ -137,8 +186,7 @@ static const char *gaps_small(struct arena *a, const struct stair *s, const stru
 		return NULL;
 	for (const struct part *p = parts; p; p = p->next)
 		for (int i = 0; is_named(p, "rail") && i < p->count; i++) {
-			const char *why = gaps_along(a, parts, extent_of(p, i),
-				s->job->balusters.largest_gap);
+			const char *why = gaps_beside(a, s, parts, extent_of(p, i));
 			if (why)
 				return why;
 		}
