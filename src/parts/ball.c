@@ -8,6 +8,10 @@
 /* Two that are so near to the ball both touch it. */
 #define TOUCHES 0.05
 
+/* Two so nearly as large are told of as one: no more than the search may miss, for the larger one
+ * does not pass where the other lies. */
+#define ALIKE 0.02
+
 #define PLACES (BALL_UNDER_RAIL + 1)
 
 static bool is_bottom_member(const struct stretch *s)
@@ -64,7 +68,7 @@ static void keep(struct ball *largest, const struct stretch *s, enum ball_place 
 	const struct rod *r = s->rod;
 	bool on_rake = s->feet != FEET_ON_FLOOR;
 	double diameter = fmax(2 * b.radius, kept->diameter);
-	bool is_alike = fabs(2 * b.radius - kept->diameter) < TOUCHES;
+	bool is_alike = fabs(2 * b.radius - kept->diameter) < ALIKE;
 	if (is_alike && on_rake)
 		kept->diameter = diameter;
 	if (is_alike ? on_rake : 2 * b.radius < kept->diameter)
