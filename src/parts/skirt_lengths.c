@@ -28,6 +28,33 @@ static struct outline cut_at(struct arena *a, struct outline o, double x, double
 	return path_close(p);
 }
 
+/* Of the lower edge, plumb under or over x. */
+static double lower_edge(struct outline o, double x)
+{
+	double low = INFINITY;
+	for (int i = 0; i < o.n; i++) {
+		struct vec from = o.corners[i].at, to = o.corners[(i + 1) % o.n].at;
+		if ((from.x > x) != (to.x > x))
+			low = fmin(low, from.y + (to.y - from.y) * (x - from.x) / (to.x - from.x));
+	}
+	return low;
+}
+
+/* A wall that passes steps may end under the tread behind the last that it cuts, and stand in the
+ * skirt's way a little further back than that one reaches. */
+static double back_of(const struct rod *r, const struct side *side, struct outline whole, double x)
+{
+	double back = x;
+	for (int i = 0; i < r->job->treads.notch_count; i++) {
+		const struct job_notch *n = &r->job->treads.notches[i];
+		struct notch_wall w = notch_wall_make(r, n);
+		bool is_here = w.passes && notch_hand(n) == side->hand && w.low.x < x;
+		if (is_here && w.high.z > lower_edge(whole, x) + NEAR_ENOUGH)
+			back = fmax(back, w.high.x);
+	}
+	return back;
+}
+
 /* Front and back of the first wall in a tread that ends behind x; INFINITY: there is none. */
 static struct vec wall_behind(const struct rod *r, const struct side *side, double x)
 {
@@ -57,7 +84,7 @@ struct lengths skirt_lengths(struct arena *a, const struct rod *r, const struct 
 		struct outline rest = x > all.x0 ? cut_at(a, whole, x, 1) : whole;
 		if (wall.x > x + NEAR_ENOUGH)
 			l.at[l.n++] = wall.x < all.x1 ? cut_at(a, rest, wall.x, -1) : rest;
-		x = wall.y;
+		x = back_of(r, side, whole, wall.y);
 	}
 	return l;
 }
