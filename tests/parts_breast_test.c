@@ -175,6 +175,31 @@ static void a_plain_skirt_stops_before_it_and_goes_on_behind(void **state)
 	arena_free(b.arena);
 }
 
+/* From 1285 to 1765; at 1380 it ends under a floor with a guard on it, and under tread 8, whose
+ * riser stands at 1750. */
+static void a_plain_skirt_goes_on_behind_one_that_ends_under_a_tread(void **state)
+{
+	struct built b = built_from(BREAST(
+		"{step: 6, at: right, along: 70, from: 60, across: 480}") "skirts: {wall: plain, "
+									  "thickness: 18, height: "
+									  "80}\n"
+									  "opening: "
+									  "{floor_thickness: 420}\n"
+									  "rail: {level_runs: "
+									  "[{side: left, "
+									  "direction: back, "
+									  "length: "
+									  "1000}]}\n");
+	double behind = -INFINITY;
+	(void)state;
+	for (const struct part *p = b.parts; p; p = p->next)
+		for (int i = 0; p->kind == &part_skirt && i < p->count; i++)
+			if (built_extent(p, i).low.y < 1)
+				behind = fmax(behind, built_extent(p, i).low.x);
+	assert_near(behind, 1765 + 3, 1e-9);
+	arena_free(b.arena);
+}
+
 static void bars_of_open_risers_end_at_it(void **state)
 {
 	struct built b = built_from(
@@ -234,6 +259,7 @@ int main(void)
 		cmocka_unit_test(a_depth_read_off_a_tape_is_the_whole_depth),
 		cmocka_unit_test(coves_stop_at_its_face),
 		cmocka_unit_test(a_plain_skirt_stops_before_it_and_goes_on_behind),
+		cmocka_unit_test(a_plain_skirt_goes_on_behind_one_that_ends_under_a_tread),
 		cmocka_unit_test(bars_of_open_risers_end_at_it),
 		cmocka_unit_test(a_stringer_that_would_run_into_it_is_refused),
 		cmocka_unit_test(one_that_leaves_a_splinter_or_goes_too_far_is_refused),

@@ -213,6 +213,12 @@ static const struct refusal cases[] = {
 		     "rail: {level_runs: [{side: right, direction: back, length: 4000},\n"
 		     "  {side: right, direction: across, length: 1500}]}\n",
 		"goes into the wall" },
+	{ "a cap on a level run that reaches into the raked rail beside it",
+		OPEN "risers: {thickness: 12}\nstringers: {open: housed}\nnewels: {section: 62, above_rail: 38, top: no, "
+		     "cap: {kind: flat, on: top, overhang: 14}}\n"
+		     "rail: {height: 932, level_runs: [{side: right, direction: back, "
+		     "length: 1720, height: 859}]}\n",
+		"runs into the raked rail" },
 	{ "a starting step that reaches out too little",
 		OPEN "treads: {nosing: 30, starting_step: {ends: right, radius: 32}}\n"
 		     "stringers: {open: sawtooth}\n",

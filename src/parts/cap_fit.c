@@ -135,6 +135,49 @@ static struct demand keeps_off(struct arena *a, const struct post *p)
 	return d;
 }
 
+/* Between the faces of a newel and a raked rail that goes by as high as the cap, on plan; the cap's
+ * own reach says which length of the rail that is. */
+static double room_beside(const struct post *p, const struct cap *c, const struct stretch *s)
+{
+	const struct job *job = p->rod->job;
+	double reach = job->newels.cap.overhang, low = p->height - job->newels.cap.quarter_round;
+	struct box3 newel = box3_empty();
+	struct vec3 foot = frame_place_back(s->axes, p->place.origin);
+	for (int i = 0; i < 4; i++) {
+		struct vec3 corner = vec3(0, (i & 1) * p->section, (i >> 1) * p->section);
+		newel = box3_add(newel, frame_place_back(s->axes, frame_place(p->place, corner)));
+	}
+	double from = fmax(newel.low.x - reach, s->from), to = fmin(newel.high.x + reach, s->to);
+	if (from >= to || foot.z + low >= stretch_rail_top(s, to) ||
+		foot.z + p->height + c->height <= stretch_rail_under(s, from))
+		return ALONE;
+	double half = job->rail.width / 2;
+	double along = fmax(s->from - newel.high.x, newel.low.x - s->to);
+	return fmax(along, fmax(newel.low.y - half, -half - newel.high.y));
+}
+
+/* The rail that goes up beside a level run, whose newel stands by itself. */
+static struct demand clears_rail(struct arena *a, const struct post *p, const struct cap *c)
+{
+	double overhang = p->rod->job->newels.cap.overhang, room = ALONE;
+	for (const struct stretch *s = p->all; s && p->stretch->run; s = s->next)
+		if (!s->run)
+			room = fmin(room, room_beside(p, c, s));
+	struct demand d = { room >= overhang - NEAR_ENOUGH, "overhang", NULL, NULL };
+	if (d.holds)
+		return d;
+	room = length_on_graduation(job_lettering(p->rod->job), fmax(0, room), -1);
+	d.hint = room > 0 ? arena_printf(a, "%s, or give the level run a from_edge",
+				    job_write_most(a, p->rod->job, "newels.cap.overhang", room))
+			  : "write newels.cap.kind: none, or give the level run a from_edge";
+	d.fault = arena_printf(a,
+		"with an overhang of %s a cap on a level run, on the %s, runs into the raked rail: "
+		"there is room for %s",
+		letter(a, p, overhang), p->side->hand == HAND_LEFT ? "left" : "right",
+		letter(a, p, room));
+	return d;
+}
+
 bool cap_fits(struct arena *a, const struct post *p, const struct cap *c, struct diags *d)
 {
 	const struct rod *r = p->rod;
@@ -143,6 +186,7 @@ bool cap_fits(struct arena *a, const struct post *p, const struct cap *c, struct
 	double chamfer = c->kind == CAP_CHAMFERED ? k->chamfer : 0, above = above_rail_needed(p);
 	const struct demand demands[] = {
 		keeps_off(a, p),
+		clears_rail(a, p, c),
 		{ k->quarter_round <= k->overhang + NEAR_ENOUGH, "quarter_round",
 			arena_printf(a, "%s, or take more overhang",
 				job_write_most(a, r->job, "newels.cap.quarter_round", k->overhang)),
@@ -160,7 +204,7 @@ bool cap_fits(struct arena *a, const struct post *p, const struct cap *c, struct
 				"there is room for %s",
 				letter(a, p, k->overhang), letter(a, p, r->nosing)) },
 	};
-	bool fits = all_hold(p, demands, 4, d);
+	bool fits = all_hold(p, demands, 5, d);
 	if (r->job->newels.above_rail < above - NEAR_ENOUGH) {
 		diag_error(d, rod_pos(r, r->job->newels.src, "above_rail"),
 			job_write_least(a, r->job, "newels.above_rail", above),

@@ -50,7 +50,7 @@ static double back_of(const struct rod *r, const struct side *side, struct outli
 		struct notch_wall w = notch_wall_make(r, n);
 		bool is_here = w.passes && notch_hand(n) == side->hand && w.low.x < x;
 		if (is_here && w.high.z > lower_edge(whole, x) + NEAR_ENOUGH)
-			back = fmax(back, w.high.x);
+			back = fmax(back, w.high.x + r->job->treads.scribe);
 	}
 	return back;
 }
