@@ -214,7 +214,8 @@ static const struct refusal cases[] = {
 		     "  {side: right, direction: across, length: 1500}]}\n",
 		"goes into the wall" },
 	{ "a cap on a level run that reaches into the raked rail beside it",
-		OPEN "risers: {thickness: 12}\nstringers: {open: housed}\nnewels: {section: 62, above_rail: 38, top: no, "
+		OPEN "risers: {thickness: 12}\nstringers: {open: housed}\n"
+		     "newels: {section: 62, above_rail: 38, top: no, "
 		     "cap: {kind: flat, on: top, overhang: 14}}\n"
 		     "rail: {height: 932, level_runs: [{side: right, direction: back, "
 		     "length: 1720, height: 859}]}\n",
