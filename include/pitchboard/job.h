@@ -205,6 +205,9 @@ struct job_board {
 	double price; /* of the first length, the others in proportion; 0: not known */
 };
 
+/* Skirts, rails, shoes and subrails longer than any board on offer. */
+enum long_pieces { LONG_PIECES_JOINED, LONG_PIECES_WHOLE };
+
 /* What the pieces are cut from, and what is lost on the way. */
 struct job_stock {
 	const struct node *src;
@@ -213,6 +216,7 @@ struct job_stock {
 	const double *widths, *lengths; /* on offer, of species that no board names */
 	int width_count, length_count;
 	double sheet_width, sheet_length; /* of plywood */
+	enum long_pieces long_pieces;
 	double kerf;
 	double end_trim; /* at each end */
 	double spare;    /* share of a board's length left over for knots and splits */

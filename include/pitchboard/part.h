@@ -52,6 +52,19 @@ struct part_size {
 	double length, width, thickness; /* finished */
 };
 
+/* How a piece that is longer than any board is made in lengths (parts/splice.c). */
+enum splice {
+	SPLICE_NONE,  /* not at all: it is whole, or is not made */
+	SPLICE_SCARF, /* mitred through its thickness, and glued */
+	SPLICE_BOLT,  /* square, drawn tight by a rail bolt, kept from turning by dowels */
+};
+
+/* Which length of such a piece a part is, counted from its start; count 0: it is whole. */
+struct part_length {
+	int number, count;
+	const char *whole; /* the name of the piece */
+};
+
 /* Which existing work a part is. */
 enum existing_kind {
 	EXISTING_NONE, /* it is new */
@@ -82,6 +95,8 @@ struct part {
 	struct bore *bores;
 	struct fastening *fastenings; /* rows still to be drilled, while parts are made */
 	struct end_cut start, end;
+	enum splice splice;
+	struct part_length length_of;
 	enum stuff stuff;
 	enum grain grain;
 	struct makeup makeup;
@@ -103,6 +118,18 @@ struct part {
 static inline bool part_is_existing(const struct part *p)
 {
 	return !p->mark || !p->mark[0];
+}
+
+/* What it is called, whichever of its lengths it is. */
+static inline const char *part_whole_name(const struct part *p)
+{
+	return p->length_of.count ? p->length_of.whole : p->name;
+}
+
+/* Does a part go on in the next length? */
+static inline bool part_goes_on(const struct part *p)
+{
+	return p->length_of.number < p->length_of.count;
 }
 
 /* As long as it is sawn: what is bent round another piece afterwards with it. */

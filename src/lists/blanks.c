@@ -4,6 +4,7 @@
 #include <string.h>
 #include <strings.h>
 
+#include "lists/longest.h"
 #include "lists/nominal.h"
 #include "lists/offers.h"
 
@@ -202,6 +203,18 @@ static struct blank *blank_of(struct arena *a, const struct job *job, const stru
 	set_rough(a, job, b);
 	b->spares = spares_of(&job->stock, b);
 	return b;
+}
+
+double longest_piece(struct arena *a, const struct job *job, const struct part *p)
+{
+	const struct blank *b = blank_of(a, job, p);
+	struct offers o = offers_for(a, job, b);
+	double longest = 0;
+
+	for (int i = 0; i < o.n; i++)
+		if (o.offers[i].width >= b->rough_width - NEAR_ENOUGH)
+			longest = fmax(longest, offer_clear(&o, o.offers[i].length));
+	return longest > 0 ? longest - job->stock.rough_length : INFINITY;
 }
 
 const struct blank *blanks_make(struct arena *a, const struct stair *s, const struct part *parts)

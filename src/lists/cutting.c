@@ -250,7 +250,7 @@ static struct cut_group *group_make(struct arena *a, const struct job *job,
 	const struct blank **list = members_of(a, first, &r.blank_count);
 
 	*g = (struct cut_group){ .species = first->species,
-		.name = first->stuff == STUFF_MOULDING ? first->part->name : "",
+		.name = first->stuff == STUFF_MOULDING ? part_whole_name(first->part) : "",
 		.stuff = first->stuff,
 		.nominal = first->nominal,
 		.nominal_width = first->nominal_width,

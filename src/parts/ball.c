@@ -53,7 +53,7 @@ static enum ball_place touched(const struct ball_plane *plane, const struct ball
 		if (p->existing == EXISTING_WALL)
 			place = BALL_AT_WALL;
 		else if (place == BALL_BETWEEN &&
-			(p->kind == &part_rail || strcmp(p->name, "subrail") == 0))
+			(p->kind == &part_rail || strcmp(part_whole_name(p), "subrail") == 0))
 			place = BALL_UNDER_RAIL;
 	}
 	return place;

@@ -1,6 +1,7 @@
 #include "pitchboard/part.h"
 
 #include "parts/fastening.h"
+#include "parts/splice.h"
 
 /* In this order they are listed: existing work first, then as they go up in the house. */
 static const struct part_kind *const kinds[] = {
@@ -62,6 +63,7 @@ const struct part *parts_make(struct arena *a, const struct stair *s, struct dia
 		families[i] = family_make(a, kinds[i], s, d);
 	if (d->errors > before)
 		return NULL;
+	splices_make(a, s->job, families, KINDS);
 	drill(a, s, families, d);
 	for (int i = 0; i < KINDS; i++) {
 		*tail = pieces_merge(a, kinds[i], families[i]);

@@ -65,6 +65,7 @@ static enum rail_held rail_add(struct pieces *list, const struct stretch *s, enu
 		(struct end_plane){ 0, 0, s->slope }, (struct end_plane){ edge, 0, s->slope });
 	p->stuff = STUFF_MOULDING;
 	p->grain = GRAIN_ALONG;
+	p->splice = SPLICE_BOLT;
 	if (s->foot.kind == RAIL_END_WALL || s->head.kind == RAIL_END_WALL)
 		p->note = "the end at the wall scribed to it, and fixed to a stud or backing";
 	return rail_joints_drill(a, p, s, before, d);

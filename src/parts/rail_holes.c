@@ -93,17 +93,22 @@ static struct frame mouth(const struct rail_cut *c, double at_cut, double aside)
 	return f;
 }
 
+struct bore rail_bolt_access(const struct job_rail_bolt *bolt, struct vec3 at, double rail)
+{
+	double depth = fmin(at.z + bolt->clearance, rail - COVER);
+	struct bore b = { .size = bore_round(bolt->access_diameter, depth),
+		.fixing = FIXING_PLUG,
+		.fixing_width = bolt->access_diameter,
+		.fixing_length = PLUG };
+	b.at = (struct frame){ vec3(at.x, 0, 0), { 1, 0, 0 }, { 0, -1, 0 }, { 0, 0, -1 } };
+	b.text = "access hole for the rail bolt, plugged";
+	return b;
+}
+
 static void add_access_hole(const struct rail_cut *c, double at_cut)
 {
 	struct vec3 p = point(c, at_cut, c->bolt.access);
-	double depth = fmin(p.z + c->bolt.clearance, rail_of(c)->depth - COVER);
-	struct bore b = { .size = bore_round(c->bolt.access_diameter, depth),
-		.fixing = FIXING_PLUG,
-		.fixing_width = c->bolt.access_diameter,
-		.fixing_length = PLUG };
-	b.at = (struct frame){ vec3(p.x, 0, 0), { 1, 0, 0 }, { 0, -1, 0 }, { 0, 0, -1 } };
-	b.text = "access hole for the rail bolt, plugged";
-	piece_bore(c->arena, c->part, b);
+	piece_bore(c->arena, c->part, rail_bolt_access(&c->bolt, p, rail_of(c)->depth));
 }
 
 void rail_bolt_add(const struct rail_cut *c, double height)

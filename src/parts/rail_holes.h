@@ -24,6 +24,9 @@ struct hole {
 	double diameter, depth;
 };
 
+/* The hole that its nut is reached by, from under a rail so deep; `at` is on the bolt's axis. */
+struct bore rail_bolt_access(const struct job_rail_bolt *bolt, struct vec3 at, double rail);
+
 struct hole bolt_hole(const struct job_rail_bolt *bolt);
 struct hole dowel_hole(const struct job_dowel *dowel);
 

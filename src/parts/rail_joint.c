@@ -24,7 +24,7 @@
 #define DOWELS_APART 2.0  /* centre to centre, in diameters */
 
 /* 1/4 by 3 in, with its drills: from memory. */
-static struct job_rail_bolt smaller_bolt(const struct job *job)
+struct job_rail_bolt rail_bolt_smaller(const struct job *job)
 {
 	if (job->about.units == UNITS_INCHES)
 		return (struct job_rail_bolt){ .length = 3 * MM_PER_INCH,
@@ -146,8 +146,7 @@ static enum outcome drill_dowels(const struct rail_cut *c)
 	return HELD_BY_ONE;
 }
 
-/* A bolt that the job describes is taken as it is. */
-static bool may_be_smaller(const struct job_rail *rail)
+bool rail_bolt_may_be_smaller(const struct job_rail *rail)
 {
 	const struct node *src = rail->bolt.src;
 	return !node_has(src, "length") && !node_has(src, "diameter") &&
@@ -157,7 +156,7 @@ static bool may_be_smaller(const struct job_rail *rail)
 static struct rail_cut with_smaller_bolt(const struct rail_cut *c)
 {
 	struct rail_cut other = with_wood(c, ROOMY);
-	other.bolt = smaller_bolt(c->stretch->rod->job);
+	other.bolt = rail_bolt_smaller(c->stretch->rod->job);
 	return other;
 }
 
@@ -177,7 +176,7 @@ static bool drill_bolt_by_room(const struct rail_cut *c)
 	if (!c->at_wall && newel_takes_both(c) && drill_bolt(&roomy, RAIL_JOINT_BOLT_AND_DOWEL))
 		return true;
 	return drill_bolt(&roomy, RAIL_JOINT_BOLT) ||
-		(may_be_smaller(rail_of(c)) && drill_bolt(&smaller, RAIL_JOINT_BOLT));
+		(rail_bolt_may_be_smaller(rail_of(c)) && drill_bolt(&smaller, RAIL_JOINT_BOLT));
 }
 
 /* As the job says, with a smaller bolt than the usual one where it says nothing of its size. */
@@ -185,7 +184,7 @@ static enum outcome drill_as_asked(const struct rail_cut *c, enum rail_joint kin
 {
 	struct rail_cut smaller = with_smaller_bolt(c);
 	smaller.wood = WOOD;
-	if (drill_bolt(c, kind) || (may_be_smaller(rail_of(c)) && drill_bolt(&smaller, kind)))
+	if (drill_bolt(c, kind) || (rail_bolt_may_be_smaller(rail_of(c)) && drill_bolt(&smaller, kind)))
 		return HELD;
 	return NO_WOOD;
 }
@@ -281,7 +280,7 @@ static void warn(const struct rail_cut *c, enum outcome o, struct diags *d)
 	const struct job *job = c->stretch->rod->job;
 	struct lettering l = job_lettering(job);
 	struct rail_cut smaller = with_smaller_bolt(c), own = with_wood(c, ROOMY);
-	const struct rail_cut *bolted = may_be_smaller(&job->rail) ? &smaller : &own;
+	const struct rail_cut *bolted = rail_bolt_may_be_smaller(&job->rail) ? &smaller : &own;
 	double deep = hole_least_depth(bolted, bolt_hole(&bolted->bolt));
 	diag_warning(d, rod_pos(c->stretch->rod, job->rail.src, "depth"),
 		arena_printf(d->arena, "a rail at least %s deep takes a bolt%s",

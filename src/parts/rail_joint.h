@@ -7,6 +7,11 @@
 #include "parts/piece.h"
 #include "parts/stretch.h"
 
+/* The smaller of the bolts that are sold, for a rail with little wood, and whether it may be taken:
+ * one that the job describes is taken as it is. */
+struct job_rail_bolt rail_bolt_smaller(const struct job *job);
+bool rail_bolt_may_be_smaller(const struct job_rail *rail);
+
 bool rail_end_has_newel(struct rail_end e);
 
 /* Is every joint so far as strong as a guard asks? */

@@ -136,8 +136,10 @@ void shoe_make(struct pieces *list, const struct stretch *s, struct diags *d)
 		struct part *p = strip_add(list, "shoe", &strip,
 			ploughed(a, f, strip.depth, plough, INFILL_FOOT));
 		hold_ends(list, p, strip);
-		if (s->feet != FEET_ON_TREADS)
+		if (s->feet != FEET_ON_TREADS) {
 			screw_on(a, p, &strip, INFILL_FOOT);
+			p->splice = SPLICE_SCARF;
+		}
 	}
 	strip.z = infill_top(s, s->from);
 	strip.depth = f->subrail_depth;
@@ -145,6 +147,7 @@ void shoe_make(struct pieces *list, const struct stretch *s, struct diags *d)
 		struct part *p = strip_add(list, "subrail", &strip,
 			ploughed(a, f, strip.depth, plough, INFILL_TOP));
 		screw_on(a, p, &strip, INFILL_TOP);
+		p->splice = SPLICE_SCARF;
 	}
 }
 

@@ -162,6 +162,7 @@ static void length_add(struct pieces *list, const struct rod *r, const struct si
 		r->job->material.skirts, bench_frame(r, b, fmax(one, other)));
 	p->outline = bench_outline(a, b, face);
 	p->size = (struct part_size){ outline_extent(p->outline).x1, width, side->skirt };
+	p->splice = SPLICE_SCARF;
 	p->start.mitre = start_mitre;
 	p->end.mitre = r->pitch; /* plumb */
 	p->solids = solid_prism(a, profile_of(a, p->outline), 0, side->skirt);

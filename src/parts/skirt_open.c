@@ -74,6 +74,7 @@ void open_skirt_add(struct pieces *list, const struct rod *r, enum side_hand han
 	p->outline = bench_outline(a, b, faces[0]);
 	double width = (e.upper - e.lower) * r->cosine;
 	p->size = (struct part_size){ outline_extent(p->outline).x1, width, side->board };
+	p->splice = SPLICE_SCARF;
 	p->start.mitre = c.first > 0 ? r->pitch : PI / 2 - r->pitch; /* plumb, or level foot */
 	p->end.mitre = r->pitch;                                     /* the plumb head cut */
 	p->solids = cuts_solid(a, b, faces, hand, side->board);

@@ -119,6 +119,7 @@ static void body_add(const struct making *m)
 	set_moulding(p, m, (struct end_plane){ half, m->wall, 0 },
 		(struct end_plane){ length - half, -m->wall, 0 });
 	p->rail = facts(m);
+	p->splice = SPLICE_BOLT;
 	p->start.mitre = p->end.mitre = PI / 4;
 	add_dowel(m, p, LOWER);
 	add_dowel(m, p, UPPER);

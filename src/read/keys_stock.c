@@ -21,6 +21,12 @@ static const struct field board[] = {
 static const struct group keys_board = { "stock.boards", sizeof(struct job_board), board,
 	.keeps_node = true };
 
+static const struct choice long_pieces[] = {
+	{ "joined", LONG_PIECES_JOINED },
+	{ "whole", LONG_PIECES_WHOLE },
+	{ 0 },
+};
+
 /* Common practice, but where another source is named. */
 static const struct field stock[] = {
 	{ FIELD_GROUPS, "boards", LANDS(job_stock, boards), COUNTED(job_stock, board_count),
@@ -45,6 +51,12 @@ static const struct field stock[] = {
 	{ FIELD_LENGTH, "sheet_length", LANDS(job_stock, sheet_length), .least = 300, .most = 6000,
 		.usual = "96\"", .usual_mm = "2440 mm", .label = "plywood on offer, long",
 		.shown = SHOWN_CUTTING, .help = "length of plywood on offer" },
+	{ FIELD_CHOICE, "long_pieces", LANDS(job_stock, long_pieces), .choices = long_pieces,
+		.usual = "joined", .label = "skirts and rails longer than a board",
+		.shown = SHOWN_CUTTING,
+		.help = "skirts, rails, shoes and subrails longer than any board: joined out of "
+			"lengths (trim scarfed, rails bolted and dowelled), or whole and ordered "
+			"so; what carries the stair is never joined" },
 	{ FIELD_LENGTH, "kerf", LANDS(job_stock, kerf), .most = 10, .usual = "1/8\"",
 		.usual_mm = "3 mm", .label = "the saw takes", .shown = SHOWN_CUTTING,
 		.help = "what the saw takes, every cut" },

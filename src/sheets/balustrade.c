@@ -32,7 +32,7 @@ static double baluster_spacing(const struct part *parts, double run, double floo
 static const struct part *infill_named(const struct side_view *v, const char *name)
 {
 	for (const struct part *p = v->context->parts; p; p = p->next)
-		if (p->kind == &part_infill && strcmp(p->name, name) == 0)
+		if (p->kind == &part_infill && strcmp(part_whole_name(p), name) == 0)
 			return p;
 	return NULL;
 }
