@@ -203,6 +203,35 @@ static enum cut_aim aim_of(const struct offers *o)
 	return CUT_CHEAPEST;
 }
 
+/* The length that would hold it, where its width is on offer. */
+static const char *longer_board(struct arena *a, const struct job *job, const struct offers *o,
+	const struct blank *b)
+{
+	const char *length =
+		length_say_least(a, job_lettering(job), b->rough_length + 2 * o->end_trim);
+
+	if (b->stuff == STUFF_SHEET && !o->is_named)
+		return arena_printf(a, "write stock.sheet_length: %s", length);
+	if (o->is_named)
+		return arena_printf(a, "name one %s long in stock.boards, if it can be had",
+			length);
+	return arena_printf(a, "name %s among stock.lengths, if it can be had", length);
+}
+
+static const char *misfit_mend(struct arena *a, const struct job *job, const struct offers *o,
+	const struct blank *b)
+{
+	if (b->rough_width > o->widest + NEAR_ENOUGH)
+		return "name a wider board under stock";
+	if (b->part->splice != SPLICE_NONE && job->stock.long_pieces == LONG_PIECES_WHOLE)
+		return arena_printf(a, "write stock.long_pieces: joined; or %s",
+			longer_board(a, job, o, b));
+	if (b->part->splice != SPLICE_NONE)
+		return arena_printf(a, "there is no place for a joint in it: %s",
+			longer_board(a, job, o, b));
+	return longer_board(a, job, o, b);
+}
+
 static void tell_misfit(struct arena *a, const struct job *job, const struct offers *o,
 	const struct blank *b, struct diags *d)
 {
@@ -210,8 +239,7 @@ static void tell_misfit(struct arena *a, const struct job *job, const struct off
 
 	if (b->part->stringer) /* told with the other findings */
 		return;
-	diag_warning(d, node_pos(job->stock.src, "boards"),
-		"name a larger board under stock, or join the piece",
+	diag_warning(d, node_pos(job->stock.src, "boards"), misfit_mend(a, job, o, b),
 		"%s %s is %s x %s rough; the largest board on offer is %s x %s, of which %s can be "
 		"used",
 		b->part->name, b->part->mark, length_say(a, l, b->rough_length),

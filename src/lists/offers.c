@@ -107,7 +107,8 @@ struct offers offers_for(struct arena *a, const struct job *job, const struct bl
 
 	if (b->stuff == STUFF_BOARD || b->stuff == STUFF_SHEET)
 		add_named(a, &o, &job->stock, b);
-	if (!o.n)
+	o.is_named = o.n > 0;
+	if (!o.is_named)
 		add_general(a, &o, job, b);
 	set_losses(&o, job, b->stuff);
 	for (int i = 0; i < o.n; i++) {

@@ -16,6 +16,7 @@ struct offers {
 	int n;
 	double end_trim, spare;
 	double widest, longest; /* of all; 0 when there is none */
+	bool is_named;          /* in the job, for this species and thickness */
 };
 
 /* Those the job names for this species and thickness, else its general widths and lengths; planks

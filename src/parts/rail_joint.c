@@ -184,7 +184,8 @@ static enum outcome drill_as_asked(const struct rail_cut *c, enum rail_joint kin
 {
 	struct rail_cut smaller = with_smaller_bolt(c);
 	smaller.wood = WOOD;
-	if (drill_bolt(c, kind) || (rail_bolt_may_be_smaller(rail_of(c)) && drill_bolt(&smaller, kind)))
+	if (drill_bolt(c, kind) ||
+		(rail_bolt_may_be_smaller(rail_of(c)) && drill_bolt(&smaller, kind)))
 		return HELD;
 	return NO_WOOD;
 }

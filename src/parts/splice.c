@@ -9,18 +9,18 @@
 #define STAGGER 300.0
 #define CLEAR 6.0
 
-/* A joint is sought from an even division outwards, on a rule: 1/4 in, or 5 mm. */
-#define ON_RULE_INCHES (MM_PER_INCH / 4)
-#define ON_RULE_MM 5.0
+/* Places are tried so far apart. */
+#define RULE_INCHES 0.25
+#define RULE_MM 5.0
 
 /* A piece that is too long, while it is being joined. */
 struct splicing {
 	struct arena *arena;
 	const struct job *job;
 	struct part *part;
-	double longest;  /* that a length may be */
-	double overlap;  /* of two lengths, along the piece */
-	struct box3 own; /* of the piece, in its axes */
+	double longest;     /* that a length may be */
+	double overlap;     /* of two lengths, along the piece */
+	struct box3 own;    /* of the piece, in its axes */
 	struct box3 *taken; /* by what is drilled into it, and where its neighbours are joined */
 	int taken_count;
 	struct splice_holes holes;
@@ -56,8 +56,8 @@ static void take(struct splicing *s, struct box3 b)
 static void take_bores(struct splicing *s, const struct part *p)
 {
 	for (const struct bore *b = p->bores; b; b = b->next) {
-		struct frame at = frame_within(s->part->places[0],
-			frame_compose(p->places[0], b->at));
+		struct frame at =
+			frame_within(s->part->places[0], frame_compose(p->places[0], b->at));
 		take(s, hole_box(at, b->size, -b->size.depth - b->driven, b->mate.depth));
 	}
 }
@@ -150,7 +150,7 @@ static bool can_be_at(const struct splicing *s, double x)
 /* The nearest place to an even division where nothing is in the way; NAN: there is none. */
 static double place_of(const struct splicing *s, int lengths)
 {
-	double rule = s->job->about.units == UNITS_INCHES ? ON_RULE_INCHES : ON_RULE_MM;
+	double rule = round_size(s->job->about.units, RULE_INCHES, RULE_MM);
 	double long_each = s->longest - s->overlap, all = s->own.high.x - s->overlap;
 	double wanted = round(all / lengths / rule) * rule;
 	double from = fmax(FROM_END, all - (lengths - 1) * long_each);

@@ -17,7 +17,6 @@
 #define WOOD 2.0          /* at least so much is left round a dowel */
 #define ROOMY 6.0         /* and round the bolt: common practice */
 #define USUAL_HEIGHT 24.0 /* of the bolt: 15/16 in (from memory) */
-#define STEP 1.0          /* in which dowels are tried */
 #define LEVELS 8          /* at which a section is looked at for its width */
 
 struct joint {
@@ -25,6 +24,7 @@ struct joint {
 	struct job_rail_bolt bolt;
 	struct job_dowel dowel;
 	double height; /* of the bolt */
+	double step;   /* in which places for dowels are tried */
 };
 
 /* Wood from a hole of this radius out to the faces; less than 0: it comes out. */
@@ -56,11 +56,10 @@ static bool bolt_fits(struct joint *j)
 
 static struct joint joint_of(const struct job *job, const struct part *p)
 {
-	struct joint j = { p, job->rail.bolt, job->rail.dowel, 0 };
-	if (bolt_fits(&j) || !rail_bolt_may_be_smaller(&job->rail))
-		return j;
-	j.bolt = rail_bolt_smaller(job);
-	bolt_fits(&j);
+	double step = round_size(job->about.units, 1.0 / 16, 1);
+	struct joint j = { p, job->rail.bolt, job->rail.dowel, 0, step };
+	if (!bolt_fits(&j) && rail_bolt_may_be_smaller(&job->rail))
+		j.bolt = rail_bolt_smaller(job);
 	return j;
 }
 
@@ -76,18 +75,20 @@ static double wood_about(const struct joint *j, struct hole dowel, struct vec at
 	return at.x > 0 ? fmin(wood, 2 * at.x - dowel.diameter) : wood;
 }
 
-/* Where they have most wood; of places with as much, the first. */
-static struct vec dowels_at(const struct joint *j, struct hole dowel, double from, double to,
-	double *most)
+/* Where they have most wood, not less than this; of places with as much, the first.  `first` and
+ * `last` count the steps that they are aside; (0, 0): there is no place. */
+static struct vec dowels_at(const struct joint *j, struct hole dowel, int first, int last)
 {
 	struct vec best = vec(0, 0);
-	for (double aside = from; aside <= to; aside += STEP)
-		for (double up = STEP; up < j->part->size.thickness; up += STEP) {
-			double wood = wood_about(j, dowel, vec(aside, up));
-			if (wood <= *most + NEAR_ENOUGH)
+	double most = WOOD;
+	for (int i = first; i <= last; i++)
+		for (int k = 1; k * j->step < j->part->size.thickness; k++) {
+			struct vec at = vec(i * j->step, k * j->step);
+			double wood = wood_about(j, dowel, at);
+			if (wood <= most + NEAR_ENOUGH)
 				continue;
-			*most = wood;
-			best = vec(aside, up);
+			most = wood;
+			best = at;
 		}
 	return best;
 }
@@ -116,12 +117,12 @@ static void add_bolt(struct splice_holes *h, const struct joint *j)
 static bool add_dowels(struct splice_holes *h, const struct joint *j)
 {
 	struct hole hole = dowel_hole(&j->dowel);
-	double most = WOOD, half = j->part->size.width / 2;
+	int outermost = (int)(j->part->size.width / 2 / j->step);
 	struct bore b = dowel_bore(
 		(struct dowel){ hole.diameter, j->dowel.length, hole.depth, hole.depth });
-	struct vec at = dowels_at(j, hole, hole.diameter / 2, half, &most);
+	struct vec at = dowels_at(j, hole, 1, outermost);
 	if (at.x <= 0)
-		at = dowels_at(j, hole, 0, 0, &most);
+		at = dowels_at(j, hole, 0, 0);
 	if (at.y <= 0)
 		return false;
 	add(h, b, at, "dowel, length to length");

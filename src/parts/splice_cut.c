@@ -223,8 +223,7 @@ static void fastenings_half(const struct half *h, struct part *p, const struct f
 		bool keeps_start = along * h->way < 0;
 		kept.length = keeps_start ? cut : f->length - cut;
 		if (!keeps_start)
-			kept.at.origin =
-				vec3_add(f->at.origin, vec3_scale(f->at.u, cut));
+			kept.at.origin = vec3_add(f->at.origin, vec3_scale(f->at.u, cut));
 		piece_fasten(h->arena, p, kept);
 	}
 }

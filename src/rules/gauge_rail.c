@@ -41,18 +41,21 @@ static void add_height(const struct survey *s, const struct placed *p, double x,
 				survey_place(s, top.at.x)));
 }
 
-/* A rail on a wall ends square to its length, and mitred: there its top is shorter than it is. */
-static double end_of_top(const struct placed *p)
+/* A rail on a wall ends square to its length, and mitred; two lengths of a rail meet square: there
+ * the top is shorter than the rail is. */
+static double square_end(const struct placed *p)
 {
 	const struct part_size *z = &p->part->size;
 
-	return counts_wall_rails(p->part) ? z->thickness + z->width : 0;
+	if (counts_wall_rails(p->part))
+		return z->thickness + z->width;
+	return p->part->length_of.count ? z->thickness : 0;
 }
 
 /* The top of a rail is straight between its corners: the extremes lie at one of those. */
 static void add_heights(const struct survey *s, const struct placed *p, struct reading *r)
 {
-	double from = p->box.low.x + end_of_top(p), to = p->box.high.x - end_of_top(p),
+	double from = p->box.low.x + square_end(p), to = p->box.high.x - square_end(p),
 	       last = -INFINITY;
 
 	add_height(s, p, from, r);
@@ -157,8 +160,24 @@ static bool counts_ends(const struct part *p)
 	return counts_newels(p) || counts_walls(p) || is_return;
 }
 
+/* Does another length of rail meet this one here? */
+static bool goes_on(const struct survey *s, const struct placed *p, double x)
+{
+	for (int i = 0; i < s->count; i++) {
+		const struct placed *q = &s->pieces[i];
+		if (q != p && counts_rails(q->part) && x > q->box.low.x - TOUCHING &&
+			x < q->box.high.x + TOUCHING && p->box.low.y < q->box.high.y &&
+			q->box.low.y < p->box.high.y && p->box.low.z < q->box.high.z &&
+			q->box.low.z < p->box.high.z)
+			return true;
+	}
+	return false;
+}
+
 static bool is_loose(const struct survey *s, const struct placed *p, double x)
 {
+	if (goes_on(s, p, x))
+		return false;
 	struct region at = slice_of(p, x);
 	struct extreme top = survey_extreme(s, counts_rails, at, vec3(0, 0, 1));
 	struct extreme foot = survey_extreme(s, counts_rails, at, vec3(0, 0, -1));

@@ -20,14 +20,17 @@ static void tell_plank(struct arena *a, const struct stair *s, const struct part
 	struct diags *d)
 {
 	const struct job_stringers *stringers = &s->job->stringers;
+	struct lettering l = job_lettering(s->job);
 
 	if (!p->stringer || p->stringer->plank_length > 0)
 		return;
+	double length = p->stringer->cut_length + 2 * stringers->end_trim;
 	diag_warning(d, node_pos(stringers->src, "stock_lengths"),
-		"order it longer and name the length, or join it",
+		arena_printf(a,
+			"order it longer and name %s among stringers.stock_lengths, or join it",
+			length_say_least(a, l, length)),
 		"stringer %s is %s long with its trim, longer than any plank on offer", p->mark,
-		length_letter(a, job_lettering(s->job),
-			p->stringer->cut_length + 2 * stringers->end_trim));
+		length_letter(a, l, length));
 }
 
 void wishes_check(struct arena *a, const struct stair *s, const struct part *parts, struct diags *d)
