@@ -66,7 +66,7 @@ static bool line_crosses(const struct mark *k, const struct text_room *room, str
 	return false;
 }
 
-#define CHORDS 24
+#define CHORDS 24 /* of an arc, as it is held against a text */
 
 static bool arc_crosses(const struct mark *k, const struct text_room *room)
 {

@@ -4,6 +4,7 @@
 
 #include "draw/bounds.h"
 
+/* What a text that is placed there would cost: the least wins.  Only their order matters. */
 #define COST_TEXT 100
 #define COST_HEAVY 30
 #define COST_FINE 4

@@ -2,6 +2,8 @@
 
 #include <strings.h>
 
+/* Boards that a yard sells as one thickness may be this far apart as they are typed: 1 1/2 in
+ * against 38 mm is 0.1. */
 #define SAME_THICKNESS 0.5
 
 /* Room for so many more. */

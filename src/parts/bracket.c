@@ -25,10 +25,11 @@
 #define ROSE_SCREW_OUT 23.0 /* from the middle of the rose */
 #define SADDLE_SCREW_OUT 20.0
 
+/* Numbers of its screws, and their lengths (common practice). */
 #define WALL_SCREW 10
 #define RAIL_SCREW 8
-#define IN_STUD 76.5 /* a screw of 3 in, through rose and plaster */
-#define IN_RAIL 25.4
+#define IN_STUD 76.5 /* 3 in: through rose and plaster */
+#define IN_RAIL 25.4 /* 1 in: through the saddle */
 
 double bracket_half(void)
 {

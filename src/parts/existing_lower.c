@@ -10,7 +10,7 @@
  *      structure __________________
  */
 
-#define SLAB 150.0 /* of the structure */
+#define SLAB 150.0 /* so much of the structure is shown, whatever its depth */
 
 static const struct work lower_floor = { EXISTING_LOWER_FLOOR, "lower floor" };
 static const struct work lower_finish = { EXISTING_LOWER_FLOOR, "lower floor finish" };

@@ -10,6 +10,7 @@
 /* The way that it is moved when there is no room. */
 #define NUDGE 5.0
 
+/* So far under a face it is felt for whether there is wood. */
 #define HAIR 0.3
 
 void piece_fasten(struct arena *a, struct part *p, struct fastening f)

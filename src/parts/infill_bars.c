@@ -13,7 +13,7 @@
 #include "parts/span.h"
 #include "parts/strip.h"
 
-#define MOST_BARS 60
+#define MOST_BARS 60 /* more of them is a screen, not a balustrade */
 
 /* Square to the rake, between shoe or nosing line and the rail. */
 static double height_between(const struct stretch *s)

@@ -15,10 +15,11 @@
 #include "parts/strip.h"
 #include "parts/upright.h"
 
-#define SCREW_FROM_END 50.0
+/* What holds a stile to newel or post (common practice). */
 #define SCREWS 3
-#define SCREW 6
-#define SCREW_IN 28.0 /* into newel or post: common practice */
+#define SCREW 6       /* number */
+#define SCREW_IN 28.0 /* into newel or post */
+#define SCREW_FROM_END 50.0
 
 static bool has_stiles(const struct job_infill *f)
 {

@@ -1,8 +1,8 @@
 #include "parts/newel_foot.h"
 
-#define ACCESS 25.0 /* hole to the bolt's nut, plugged */
-#define ACCESS_UP 65.0
-#define PLUG 10.0
+#define ACCESS 25.0    /* hole to the bolt's nut, plugged */
+#define ACCESS_UP 65.0 /* its middle over the foot: room for a wrench under the nut's washer */
+#define PLUG 10.0      /* its length */
 
 void foot_note_add(struct arena *a, const struct post *p, const char *text)
 {

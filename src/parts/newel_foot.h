@@ -20,9 +20,9 @@
 
 #include "parts/newel.h"
 
-#define FOOT_BOLT 10.0  /* newel bolts and bolts through the newel */
-#define FOOT_THREAD 7.0 /* drilled for a newel bolt's wood thread */
-#define BOLT_IN_NEWEL 90.0
+#define FOOT_BOLT 10.0     /* newel bolts and bolts through the newel */
+#define FOOT_THREAD 7.0    /* drilled for a newel bolt's wood thread */
+#define BOLT_IN_NEWEL 90.0 /* up to its nut */
 #define BOLT_IN_STRING 80.0
 #define FOOT_SCREW 14     /* number, of plates and legs */
 #define LEAST_LET_IN 75.0 /* into a floor: less holds no cross bolts */

@@ -5,9 +5,9 @@
 
 #define BOLT_IN_FLOOR 90.0 /* in joist or blocking */
 #define PLATE_THICK 6.0
-#define PLATE_EDGE 10.0 /* from the recess to the newel's face */
-#define PLATE_SCREW 51.0
-#define IN_JOIST 60.0 /* through bolt beyond the newel: joist, nut and washers */
+#define PLATE_EDGE 10.0  /* from the recess to the newel's face */
+#define PLATE_SCREW 51.0 /* 2 in */
+#define IN_JOIST 60.0    /* through bolt beyond the newel: joist, nut and washers */
 
 /* What is laid on the structure under its foot. */
 static double finish_under(const struct post *p)

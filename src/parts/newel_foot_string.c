@@ -4,12 +4,12 @@
 /* A newel on the edge of a closed string: a newel bolt, dowels before and behind it, and a leg
  * that hangs down outside the string and is screwed to it. */
 
-#define SEAT_DEPTH 40.0
+#define SEAT_DEPTH 40.0 /* of a dowel, in newel and in string alike */
 #define SEAT_DOWEL 12.0
 #define LEAST_SEAT_DOWEL 6.0
-#define BESIDE_THREAD 4.0 /* hole to the stringer's face: beside a thread less than elsewhere */
-#define SCREW_IN_STRING 25.0
-#define LEG_HEAD 8.0 /* of the leg: its head lies so deep, under a plug */
+#define BESIDE_THREAD 4.0    /* hole to the stringer's face: beside a thread less than elsewhere */
+#define SCREW_IN_STRING 25.0 /* what it bites into */
+#define LEG_HEAD 8.0         /* of the leg: its head lies so deep, under a plug */
 
 /* Plumb, before and behind the bolt, in the wood that no housing goes into. */
 static void seat_dowels_add(struct pieces *list, const struct post *p, struct post_contact c)

@@ -14,7 +14,7 @@
  *     | .'              .'
  */
 
-#define PLUG 10.0 /* of an access hole, in */
+#define PLUG 10.0 /* length of the plug of an access hole */
 #define COVER 2.0 /* of wood over an access hole, at least */
 #define LEVELS 8  /* at which a section is looked at for its width */
 

@@ -17,10 +17,10 @@
 #define BITE 20.0
 #define LEAST_BITE 9.0
 
-#define BESIDE 2.0
+#define BESIDE 2.0 /* wood beside its shank (common practice) */
 
-/* A row of one, that is not moved. */
-#define HAIR 0.3
+/* Length of a row of one, that is not moved. */
+#define ROW_OF_ONE 0.3
 
 static struct fastener brad_for(const struct rod *r, double through)
 {
@@ -60,11 +60,11 @@ static struct fastening pin_across(const struct tread_plan *t, const struct trea
 	const struct rod *r = t->rod;
 	double out = e->side->hand == HAND_RIGHT ? -1 : 1, half = e->width / 2;
 	struct frame at = { .u = { 1, 0, 0 }, .v = { 0, 0, -out }, .w = { 0, out, 0 } };
-	at.origin = vec3(tread_front(t) + half - HAIR / 2, rod_y(r, e->side, -e->overhang),
+	at.origin = vec3(tread_front(t) + half - ROW_OF_ONE / 2, rod_y(r, e->side, -e->overhang),
 		t->step * r->rise - r->tread / 2);
 	struct fastening f = { .at = frame_within(strip->places[0],
 				       frame_compose(r->flight->frame, at)) };
-	f.length = HAIR;
+	f.length = ROW_OF_ONE;
 	f.count = 1;
 	f.through = half;
 	f.slope = 1;

@@ -14,6 +14,7 @@
  *   |/________________________\|   rail, seen square to its slope
  */
 
+/* The dowel across a mitre (common practice). */
 #define DOWEL_DEEP 14.0   /* across the mitre, at most */
 #define DOWEL_SHALLOW 8.0 /* less holds nothing: the mitre is glued only */
 #define WOOD 2.0          /* left round a hole */

@@ -15,6 +15,7 @@
  *           :  ... and the lowest one's
  */
 
+/* Common practice. */
 #define GAP 25.0    /* left to the end of a wall, at either end and above */
 #define LEAST 400.0 /* a shorter rail is none */
 

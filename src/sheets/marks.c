@@ -6,7 +6,7 @@
 #include "draw/clip.h"
 #include "draw/place.h"
 
-#define SPOTS 9
+#define SPOTS 9 /* along a cut face, at which its mark is tried */
 
 /* What of a cut face is in the window, as a box. */
 static struct box shown_box(struct arena *a, const struct cut_face *c, struct box window)

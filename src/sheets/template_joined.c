@@ -149,6 +149,7 @@ struct turning cut_turns(const struct joined *j, struct vec at)
 	return (struct turning){ true, vec_unit(vec_add(sides[0], sides[1])) };
 }
 
+/* Faces that lie this near to one another in height are one face of the unit. */
 #define FLUSH 1.0
 
 static bool lies_flat(const struct unit_piece *p)

@@ -58,7 +58,7 @@ static double corner_clearance(const struct tiling *t)
 	return least;
 }
 
-#define SHIFTS 8
+#define SHIFTS 8 /* ways of sharing out what is spare that are tried */
 
 /* Takes up the spare height where the joints keep clearest of the corners. */
 static void choose_rows(struct tiling *t, double top, double spare)
