@@ -42,7 +42,7 @@ double pen_width(enum pen pen, enum pen_group group); /* millimetres */
 
 /* Dash, gap, dash, gap ... in millimetres, ended by 0; an empty pattern is a whole line. */
 enum { MOST_DASHES = 8 }; /* the 0 among them */
-const double *pen_dashes(enum pen pen, enum pen_group group);
+const double *pen_dashes(enum pen pen);
 
 enum letter_style { LETTER_REGULAR, LETTER_BOLD };
 enum align { ALIGN_LEFT, ALIGN_MIDDLE, ALIGN_RIGHT };
@@ -147,6 +147,9 @@ void draw_text_styled(struct drawing *g, struct vec at, double height, double an
 
 /* Moves every mark of `from`, shifted, to the end of `g`; `from` is empty afterwards. */
 void drawing_take(struct drawing *g, struct drawing *from, struct vec by);
+
+/* The last one's `next`, to hang more drawings on. */
+struct drawing **drawings_end(struct drawing **list);
 
 /* The same drawings in another arena, whole: what they were made in may end. */
 struct drawing *drawings_keep(struct arena *a, const struct drawing *list);

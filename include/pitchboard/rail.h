@@ -46,7 +46,6 @@ struct rail_recess rail_recess_at_least(const struct rail_profile *p, double dep
 struct rail_meeting {
 	bool newel;
 	double top, under; /* levels in the house at the cut: of its top, of its underside */
-	double newel_foot; /* level of what the newel stands on */
 };
 
 struct rail {

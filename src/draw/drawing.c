@@ -209,6 +209,13 @@ static struct drawing *drawing_keep(struct arena *a, const struct drawing *g)
 	return kept;
 }
 
+struct drawing **drawings_end(struct drawing **list)
+{
+	while (*list)
+		list = &(*list)->next;
+	return list;
+}
+
 struct drawing *drawings_keep(struct arena *a, const struct drawing *list)
 {
 	struct drawing *first = NULL, **tail = &first;

@@ -41,8 +41,7 @@ double pen_width(enum pen pen, enum pen_group group)
 	return pens[pen].width[group];
 }
 
-const double *pen_dashes(enum pen pen, enum pen_group group)
+const double *pen_dashes(enum pen pen)
 {
-	(void)group;
 	return pens[pen].dashes;
 }

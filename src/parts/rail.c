@@ -19,7 +19,6 @@ static struct rail_meeting meeting(const struct stretch *s, struct rail_end e)
 	struct rail_meeting m = { .newel = rail_end_has_newel(e) };
 	m.top = stretch_rail_top(s, e.x);
 	m.under = stretch_rail_under(s, e.x);
-	m.newel_foot = m.newel ? e.newel_z : 0;
 	return m;
 }
 

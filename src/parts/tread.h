@@ -28,7 +28,6 @@ struct gap {
 	double in, from, to;
 	const char *around; /* "the newel" */
 	bool is_existing;   /* a wall; not a piece of this stair */
-	double allowance;   /* in it, on each face */
 };
 
 struct gaps {

@@ -34,8 +34,7 @@ static struct gap wall_gap(const struct tread_plan *t, double in, double from, d
 		.from = from - scribe < NEAR_ENOUGH ? -INFINITY : from - scribe,
 		.to = to + scribe > edge - NEAR_ENOUGH ? INFINITY : to + scribe,
 		.around = "the wall",
-		.is_existing = true,
-		.allowance = scribe };
+		.is_existing = true };
 }
 
 /* Between front and back at an end; between left and right at the back. */

@@ -51,8 +51,7 @@ static void find_newel(struct tread_plan *t, struct tread_end *end, struct rail_
 		(struct gap){ .in = rod_newel_inner(r, end->side) + fit,
 			.from = x > NEAR_ENOUGH ? x - fit : -INFINITY,
 			.to = x + r->job->newels.section + fit,
-			.around = "the newel",
-			.allowance = fit });
+			.around = "the newel" });
 }
 
 static const char *around_wall(const struct side *side)
@@ -69,8 +68,7 @@ static void find_wall_before(struct tread_plan *t, struct tread_end *end)
 			(struct gap){ .in = end->side->plain + scribe,
 				.from = -INFINITY,
 				.to = end->side->wall_end - tread_front(t) + scribe,
-				.around = around_wall(end->side),
-				.allowance = scribe });
+				.around = around_wall(end->side) });
 }
 
 /* And the wall behind them begins beside the tread after the last. */
@@ -81,8 +79,7 @@ static void find_wall_behind(struct tread_plan *t, struct tread_end *end)
 		(struct gap){ .in = end->side->plain + scribe,
 			.from = end->side->head.x - tread_front(t) - scribe,
 			.to = INFINITY,
-			.around = around_wall(end->side),
-			.allowance = scribe });
+			.around = around_wall(end->side) });
 }
 
 /* No further in than what stands at its front, or it would come out in front of that. */

@@ -230,7 +230,7 @@ static void note_sheet(struct sheet *s)
 			"second hand or from memory, as the table says; what was read in another "
 			"edition is carried over from memory. Codes differ by place; the authority "
 			"having jurisdiction decides." },
-		{ NULL, general_words(a, c->stair) },
+		{ NULL, general_words(c->stair) },
 	};
 
 	sheet_notes(s, notes, sizeof(notes) / sizeof(*notes));

@@ -155,7 +155,7 @@ static void note_sheet(struct sheet *s)
 	const struct note notes[] = {
 		{ "Site sizes", measured_text(a, st->job) },
 		{ "Material", material_text(a, st->job) },
-		{ "Cautions", general_words(a, st) },
+		{ "Cautions", general_words(st) },
 		{ NULL,
 			"Codes differ by place; the authority having jurisdiction decides. "
 			"Structure is by a licensed designer where one is required." },

@@ -33,7 +33,7 @@ static int cut_tables(const struct sheet *s, const struct list *cut, struct tabl
 /* Proofs stand beside the diagrams. */
 static void note_sheet(struct sheet *s, struct lists lists)
 {
-	struct note notes[8] = { { "Notes", general_words(s->drawing->arena, s->context->stair) } };
+	struct note notes[8] = { { "Notes", general_words(s->context->stair) } };
 	int n = 1;
 
 	n = list_notes(lists_find(lists, "cut"), NULL, notes, n);

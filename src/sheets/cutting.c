@@ -32,7 +32,7 @@ static void note_sheet(struct sheet *s)
 	const struct stair *st = s->context->stair;
 	struct arena *a = s->drawing->arena;
 	const struct note notes[] = {
-		{ "Notes", general_words(a, st) },
+		{ "Notes", general_words(st) },
 		{ NULL,
 			"Rough sizes. Rip first, over the whole length, into the strips figured at "
 			"the left; then cut each strip to length; a narrower piece is ripped once "

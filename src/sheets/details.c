@@ -285,7 +285,7 @@ static void note_sheet(struct sheet *s)
 	const struct stair *st = s->context->stair;
 	struct arena *a = s->drawing->arena;
 	const struct note notes[] = {
-		{ "Notes", general_words(a, st) },
+		{ "Notes", general_words(st) },
 		{ NULL,
 			arena_printf(a,
 				"On a newel: from its foot to the underside of the rail on the "

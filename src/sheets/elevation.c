@@ -36,15 +36,11 @@ static struct drawing *draw_side(struct arena *a, const struct sheet_context *c,
 static struct drawing *draw(struct arena *a, const struct sheet_context *c)
 {
 	static const enum view_from sides[] = { VIEW_FROM_RIGHT, VIEW_FROM_LEFT };
-	struct drawing *first = NULL, **tail = &first;
+	struct drawing *first = NULL;
 
-	for (int i = 0; i < 2; i++) {
-		if (!is_open(c->stair, sides[i]))
-			continue;
-		*tail = draw_side(a, c, sides[i]);
-		while (*tail)
-			tail = &(*tail)->next;
-	}
+	for (int i = 0; i < 2; i++)
+		if (is_open(c->stair, sides[i]))
+			*drawings_end(&first) = draw_side(a, c, sides[i]);
 	return first;
 }
 

@@ -244,7 +244,7 @@ static int newel_feet(struct arena *a, const struct sheet_context *c, struct clo
 
 /* ---- a bracket of a wall rail ---- */
 
-#define BESIDE_WALL 60.0
+#define BESIDE_WALL 60.0 /* of the window, into the wall */
 #define BEFORE_ARM 10.0
 
 static bool tells_bracket(const struct part *p, const struct bore *b)
@@ -357,7 +357,7 @@ static struct drawing *draw(struct arena *a, const struct sheet_context *c)
 	struct closeup *list = NEW_N(a, struct closeup, MOST_FIXINGS);
 	struct composition *all = NEW_N(a, struct composition, MOST_FIXINGS);
 	int n = all_fixings(a, c, list);
-	const struct note notes[] = { { "Notes", general_words(a, c->stair) },
+	const struct note notes[] = { { "Notes", general_words(c->stair) },
 		{ NULL,
 			"Typical of all of their kind. What is drawn is the joinery of the stair; "
 			"its strength is not calculated here: by a licensed designer where "

@@ -6,11 +6,11 @@
 #include "draw/place.h"
 #include "sheets/words.h"
 
-#define ROOM_MARGIN 5.0 /* frame to the nearest view or note */
-#define COLUMN 66.0     /* width of a column of notes at 2.5 mm lettering */
-#define LEAST_BESIDE                                                                               \
-	0.7 /* of a column: narrower than that nothing stands beside the title block               \
-	     */
+#define ROOM_MARGIN 5.0     /* frame to the nearest view or note */
+#define COLUMN_LETTERS 26.4 /* width of a column of notes, in heights of a capital */
+
+/* Of a column: where it is narrower, nothing stands beside the title block. */
+#define LEAST_BESIDE 0.7
 
 static struct box frame_box(const struct paper *p)
 {
@@ -75,11 +75,26 @@ struct notes_place {
 	double width;
 };
 
+static double column_width(struct hand h)
+{
+	return COLUMN_LETTERS * h.letter;
+}
+
+static int columns_in(struct hand h, double wide)
+{
+	return (int)fmax(1, floor((wide + PROSE_GAP) / (column_width(h) + PROSE_GAP)));
+}
+
+/* Width of one of so many columns. */
+static double share_of(double wide, int columns)
+{
+	return (wide - (columns - 1) * PROSE_GAP) / columns;
+}
+
 static struct notes_place place_notes(struct sheet *s, struct prose p, struct box area)
 {
-	double wanted = COLUMN * s->hand.letter / 2.5;
-	int columns = (int)fmax(1, floor((box_width(area) + PROSE_GAP) / (wanted + PROSE_GAP)));
-	double width = (box_width(area) - (columns - 1) * PROSE_GAP) / columns;
+	int columns = columns_in(s->hand, box_width(area));
+	double width = share_of(box_width(area), columns);
 
 	while (prose_columns(s->hand, p, area, width) > columns)
 		area.y1 += s->hand.letter / 2;
@@ -98,7 +113,7 @@ void sheet_notes(struct sheet *s, const struct note *notes, int n)
 	beside.y1 = frame.y0 + title - ROOM_MARGIN * 0.5;
 	over.y0 = frame.y0 + title + ROOM_MARGIN * 0.5;
 	over.y1 = over.y0 + s->hand.letter;
-	double column = COLUMN * s->hand.letter / 2.5;
+	double column = column_width(s->hand);
 	bool is_room = box_width(beside) > column * LEAST_BESIDE;
 	double narrow = is_room ? fmin(box_width(beside), column) : column;
 	struct prose p = prose_set(s->hand, notes, n, narrow);
@@ -114,7 +129,7 @@ void sheet_notes(struct sheet *s, const struct note *notes, int n)
 
 void sheet_notes_right(struct sheet *s, const struct note *notes, int n)
 {
-	double width = COLUMN * s->hand.letter / 2.5;
+	double width = column_width(s->hand);
 	struct box area = s->room;
 	struct prose p = prose_set(s->hand, notes, n, width);
 
@@ -135,9 +150,8 @@ struct page_of_notes {
 static struct page_of_notes set_page(const struct sheet *s, struct hand h, const struct note *notes,
 	int n)
 {
-	double wanted = COLUMN * h.letter / 2.5, wide = box_width(s->room);
-	int columns = (int)fmax(1, floor((wide + PROSE_GAP) / (wanted + PROSE_GAP)));
-	double width = (wide - (columns - 1) * PROSE_GAP) / columns;
+	int columns = columns_in(h, box_width(s->room));
+	double width = share_of(box_width(s->room), columns);
 	struct prose p = prose_set(h, notes, n, width);
 
 	return (struct page_of_notes){ p, width, prose_columns(h, p, s->room, width) <= columns };

@@ -22,15 +22,17 @@ struct sheet {
 	const struct sheet_context *context;
 	struct drawing *drawing;
 	struct hand hand;
-	struct box room;   /* for views; shrinks as notes and tables are put on */
-	double top;        /* of the room when nothing was on the sheet */
-	const char *scale; /* main scale, as written in the title block; NULL: none */
+	struct box room; /* for views; shrinks as notes and tables are put on */
+	double top;      /* of the room when nothing was on the sheet */
 };
 
 struct sheet sheet_begin(struct arena *a, const struct sheet_context *c, const char *title);
 
 /* Down to the border, left of the title block and its stamp; for a sheet without notes. */
 struct box sheet_room_beside(const struct sheet *s);
+
+/* A way to set notes on a sheet. */
+typedef void set_notes_fn(struct sheet *s, const struct note *notes, int n);
 
 /* Paragraphs in columns beside the title block, rising above it only when there are too many. */
 void sheet_notes(struct sheet *s, const struct note *notes, int n);

@@ -64,7 +64,7 @@ static void set_all_notes(struct sheet *s)
 	struct arena *a = s->drawing->arena;
 	const struct stair *st = c->stair;
 	const struct note notes[] = {
-		{ "General", general_words(a, st) },
+		{ "General", general_words(st) },
 		{ NULL,
 			"Vertical sizes are from finished floor to finished floor unless they say "
 			"structure. Widths are between finished walls; an open side counts at the "
@@ -154,21 +154,20 @@ static void draw_legend(struct sheet *s)
 	s->room.x0 = x + sample + 2 * h.letter + wide + 4 * h.letter;
 }
 
-static struct table abbreviations(struct arena *a)
+static struct table abbreviations(void)
 {
 	static const struct table_column columns[] = { { "", ALIGN_LEFT, 0 },
 		{ "", ALIGN_LEFT, 60 } };
 	static const char *const cells[] = { "R, T", "risers, treads", "VIF", "verify in field",
 		"±", "even division, lettered to the nearest", "UP", "the arrow points up" };
 
-	(void)a;
 	return (struct table){ "Abbreviations", columns, 2, cells, 4 };
 }
 
 static struct drawing *draw(struct arena *a, const struct sheet_context *c)
 {
 	struct sheet s = sheet_begin(a, c, "General notes");
-	const struct table table = abbreviations(a);
+	const struct table table = abbreviations();
 	struct box whole = s.room;
 
 	draw_legend(&s);

@@ -141,7 +141,7 @@ static void note_sheet(struct sheet *s, const struct guard_balls *balls)
 	struct arena *a = s->drawing->arena;
 	const struct finding *height = limit_for(c->findings, "guard_height");
 	const struct note notes[] = {
-		{ "Notes", general_words(a, c->stair) },
+		{ "Notes", general_words(c->stair) },
 		{ NULL,
 			"Balls are drawn to scale where the largest one passes, measured on the "
 			"model: the middle of the ball in the plane of the guard." },
@@ -325,7 +325,7 @@ static struct drawing *sheets_of_details(struct arena *a, const struct sheet_con
 {
 	struct closeup *list = NEW_N(a, struct closeup, balls->n + 1);
 	struct composition *all = NEW_N(a, struct composition, balls->n + MOST_HANDRAIL_DETAILS);
-	const struct note notes[] = { { "Notes", general_words(a, c->stair) },
+	const struct note notes[] = { { "Notes", general_words(c->stair) },
 		{ NULL,
 			"Sections of rails are square to their length. Asked: by the edition, its "
 			"section in brackets; met: it meets the limit as entered." } };
@@ -339,16 +339,6 @@ static struct drawing *sheets_of_details(struct arena *a, const struct sheet_con
 		(struct closeup_page){ "Guards and handrails, details", all, n, notes, 2 });
 }
 
-static struct drawing *append(struct drawing *list, struct drawing *more)
-{
-	struct drawing **tail = &list;
-
-	while (*tail)
-		tail = &(*tail)->next;
-	*tail = more;
-	return list;
-}
-
 static struct drawing *draw(struct arena *a, const struct sheet_context *c)
 {
 	struct guard_balls balls = guard_balls_find(a, c);
@@ -356,7 +346,8 @@ static struct drawing *draw(struct arena *a, const struct sheet_context *c)
 
 	if (balls.all)
 		first = sheet_of_sides(a, c, &balls);
-	return append(first, sheets_of_details(a, c, &balls));
+	*drawings_end(&first) = sheets_of_details(a, c, &balls);
+	return first;
 }
 
 const struct sheet_kind sheet_guard = { "guard", "S-5", draw };

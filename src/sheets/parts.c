@@ -155,7 +155,7 @@ static void note_sheet(struct sheet *s)
 	const struct stair *st = s->context->stair;
 	struct arena *a = s->drawing->arena;
 	const struct note notes[] = {
-		{ "Notes", general_words(a, st) },
+		{ "Notes", general_words(st) },
 		{ NULL,
 			"Finished sizes; lengths over all, from long point to long point. Ends: "
 			"the angle from square at either end, bevels through the thickness." },

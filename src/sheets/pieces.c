@@ -54,7 +54,7 @@ static void note_sheet(struct sheet *s)
 	struct arena *a = s->drawing->arena;
 	bool inches = st->job->about.units == UNITS_INCHES;
 	const struct note notes[] = {
-		{ "Notes", general_words(a, st) },
+		{ "Notes", general_words(st) },
 		{ NULL,
 			"Finished sizes. Every position is measured from the circled corner; where "
 			"a piece is broken out the figures are true. Broken lines: drilled from "

@@ -304,13 +304,12 @@ static const char *lines_words(struct arena *a, const struct stair *s)
 		node_has(s->job->stair.src, "north") ? "" : " Orientation not given.");
 }
 
-static void note_sheet(struct sheet *s, const struct plan *p,
-	void (*set)(struct sheet *, const struct note *, int))
+static void note_sheet(struct sheet *s, const struct plan *p, set_notes_fn *set)
 {
 	const struct stair *st = p->context->stair;
 	struct arena *a = s->drawing->arena;
 	const struct note notes[] = {
-		{ "Notes", general_words(a, st) },
+		{ "Notes", general_words(st) },
 		{ NULL, cut_words(a, p) },
 		{ NULL, lines_words(a, st) },
 		{ NULL,

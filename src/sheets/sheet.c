@@ -50,13 +50,6 @@ static void number(struct arena *a, const struct sheet_kind *kind, const char *s
 	}
 }
 
-static void append(struct drawing **tail, struct drawing *list)
-{
-	while (*tail)
-		tail = &(*tail)->next;
-	*tail = list;
-}
-
 static int length_of(const struct drawing *list, const struct drawing *end)
 {
 	int n = 0;
@@ -102,7 +95,7 @@ static struct drawing *draw_cover(struct arena *a, const struct sheet_context *c
 	do {
 		struct drawing *cover = draw_kind(a, &sheet_cover, &with_index);
 		number(a, &sheet_cover, stem, cover, 0);
-		append(&cover, others);
+		*drawings_end(&cover) = others;
 		with_index.sheets = cover;
 		listed = drawn;
 		drawn = length_of(cover, others);
@@ -162,7 +155,7 @@ static struct drawing *draw_set(struct arena *a, const struct sheet_context *c, 
 		with_index.sheets = first;
 		struct drawing *sheets = draw_kind(a, kind, &with_index);
 		number(a, kind, stem, sheets, numbered(first, kind->series));
-		append(&first, sheets);
+		*drawings_end(&first) = sheets;
 	}
 	clouds_draw(a, c, first); /* the cover lists the changes in words */
 	cover = has_cover ? draw_cover(a, c, stem, first) : first;
@@ -296,6 +289,6 @@ const struct drawing *sheets_draw(struct arena *a, const struct stair *s, const 
 	warn_over(job, first, d);
 	warn_stamp(&c, d);
 	warn_unsigned(a, &c, d);
-	append(&first, c.templates);
+	*drawings_end(&first) = c.templates;
 	return first;
 }

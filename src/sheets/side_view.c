@@ -119,14 +119,12 @@ static const char *floors_note(const struct side_view *v)
 						   : "";
 }
 
-typedef void set_notes_fn(struct sheet *s, const struct note *notes, int n);
-
 static void note_sheet(struct sheet *s, const struct side_view *v, set_notes_fn *set)
 {
 	const struct stair *st = v->context->stair;
 	struct arena *a = s->drawing->arena;
 	const struct note notes[] = {
-		{ "Notes", general_words(a, st) },
+		{ "Notes", general_words(st) },
 		{ NULL, rounding_words(a, st) },
 		{ NULL, side_headroom_note(a, st) },
 		{ NULL, side_steps_note(a, v->context) },
@@ -322,11 +320,7 @@ static struct drawing *marks_sheet(struct arena *a, const struct side_view *v)
 
 static struct layout with_key(struct arena *a, const struct side_view *v, struct layout bare)
 {
-	struct drawing **tail = &bare.first;
-
-	while (*tail)
-		tail = &(*tail)->next;
-	*tail = marks_sheet(a, v);
+	*drawings_end(&bare.first) = marks_sheet(a, v);
 	bare.cost *= WORTH_A_SHEET;
 	return bare;
 }

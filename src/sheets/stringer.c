@@ -54,7 +54,7 @@ static void note_sheet(struct sheet *s, const struct stringer_subject *t)
 	const struct stringer *w = t->part->stringer;
 	struct arena *a = s->drawing->arena;
 	const struct note notes[] = {
-		{ "Notes", general_words(a, st) },
+		{ "Notes", general_words(st) },
 		{ NULL,
 			arena_printf(a, "%s. Crown edge away from you.",
 				stringer_face_words(a, t->part)) },
@@ -109,7 +109,7 @@ static void note_ends(struct sheet *s, const struct stringer_subject *t)
 	const struct stair *st = t->context->stair;
 	struct arena *a = s->drawing->arena;
 	const struct note notes[] = {
-		{ "Notes", general_words(a, st) },
+		{ "Notes", general_words(st) },
 		{ "Floors", floor_words(a, st) },
 		{ NULL, header_words(t->context->parts) },
 	};
@@ -230,18 +230,15 @@ static struct drawing *draw_detail_sheet(struct arena *a, const struct stringer_
 
 static struct drawing *draw(struct arena *a, const struct sheet_context *c)
 {
-	struct drawing *first = NULL, **tail = &first;
+	struct drawing *first = NULL;
 
 	for (const struct part *p = c->parts; p; p = p->next) {
 		if (!p->stringer)
 			continue;
 		struct stringer_subject t = { c, p, &c->stair->flights[0], stringer_shape(a, p),
 			section_through(a, c, p) };
-		*tail = draw_bench_sheets(a, &t);
-		while (*tail)
-			tail = &(*tail)->next;
-		*tail = draw_detail_sheet(a, &t);
-		tail = &(*tail)->next;
+		*drawings_end(&first) = draw_bench_sheets(a, &t);
+		*drawings_end(&first) = draw_detail_sheet(a, &t);
 	}
 	return first;
 }

@@ -121,10 +121,3 @@ struct drawing *sheets_of_tiling(const struct template_sheets *s, const struct t
 		}
 	return list;
 }
-
-struct drawing **drawings_end(struct drawing **list)
-{
-	while (*list)
-		list = &(*list)->next;
-	return list;
-}

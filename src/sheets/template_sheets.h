@@ -48,7 +48,4 @@ struct drawing *sheets_of_tiling(const struct template_sheets *s, const struct t
 /* The bars and the small print, below and beside the frame. */
 void sheet_checks(const struct template_sheets *s, struct page *page, const char *name);
 
-/* The last one's `next`, to hang more drawings on. */
-struct drawing **drawings_end(struct drawing **list);
-
 #endif

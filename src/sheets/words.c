@@ -82,9 +82,8 @@ const char *header_words(const struct part *parts)
 	return "";
 }
 
-const char *general_words(struct arena *a, const struct stair *s)
+const char *general_words(const struct stair *s)
 {
-	(void)a;
 	return s->job->about.units == UNITS_MILLIMETRES
 		? "Millimetres. Figures govern; do not scale. Measure again before cutting."
 		: "Feet and inches. Figures govern; do not scale. Measure again before cutting.";

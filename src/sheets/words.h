@@ -31,7 +31,7 @@ const char *section_words(struct arena *a, const struct stair *s, double one, do
 const char *header_words(const struct part *parts);
 
 /* The notes that stand on every dimensioned sheet. */
-const char *general_words(struct arena *a, const struct stair *s);
+const char *general_words(const struct stair *s);
 
 /* What the code asks and this stair does not have, as a note; "" when there is nothing of it. */
 const char *not_met_words(struct arena *a, const struct finding *list);

@@ -31,7 +31,7 @@ struct brush brush_new(struct canvas c, enum pen pen)
 
 static const double *pattern_of(const struct brush *b)
 {
-	return pen_dashes(b->pen, b->canvas.drawing->pens);
+	return pen_dashes(b->pen);
 }
 
 static bool is_broken(const struct brush *b)

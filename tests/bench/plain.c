@@ -32,7 +32,7 @@ static double now(void)
 
 static void set_pen(cairo_t *cr, const struct drawing *g, enum pen pen)
 {
-	const double *pattern = pen_dashes(pen, g->pens);
+	const double *pattern = pen_dashes(pen);
 	double dashes[MOST_DASHES];
 	int n = 0;
 
