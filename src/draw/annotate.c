@@ -34,7 +34,7 @@ void draw_arrow_head(struct drawing *g, struct vec tip, struct vec direction, do
 
 double draw_view_title(struct hand h, struct vec at, const char *title, const char *scale)
 {
-	double big = h.letter * 1.4;
+	double big = h.letter * VIEW_TITLE;
 	double w = measure_width(h.measure, LETTER_BOLD, big, title);
 
 	draw_text_styled(h.g, at, big, 0, ALIGN_LEFT, LETTER_BOLD, title);

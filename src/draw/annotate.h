@@ -29,6 +29,8 @@ void draw_level(struct hand h, struct vec at, enum level_side side, const char *
 /* A filled arrow head with its point at `tip`, flying along `direction`. */
 void draw_arrow_head(struct drawing *g, struct vec tip, struct vec direction, double length);
 
+#define VIEW_TITLE 1.4 /* of a view's title, in heights of the sheet's lettering */
+
 /* Name of the view and its scale, underlined, from its lower left; the width it takes. */
 double draw_view_title(struct hand h, struct vec at, const char *title, const char *scale);
 

@@ -52,17 +52,35 @@ static void draw_ball(struct hand h, const struct closeup *c, double scale)
 	draw_line(h.g, PEN_DIM, vec(at.x, at.y - cross), vec(at.x, at.y + cross));
 }
 
+/* Title and scale, no wider than the words under them: a longer title takes more lines. */
+static struct box draw_title(struct hand h, struct box used, const char *title, const char *scale)
+{
+	double big = VIEW_TITLE * h.letter;
+	double beside = 4 + measure_width(h.measure, LETTER_REGULAR, h.letter, scale);
+	struct lines l = wrap_text_styled(h.g->arena, h.measure, LETTER_BOLD, big,
+		WORDS * h.letter - beside, title);
+
+	used.y0 -= h.letter * 3;
+	for (int i = 0; i + 1 < l.n; i++) {
+		draw_text_styled(h.g, vec(used.x0, used.y0), big, 0, ALIGN_LEFT, LETTER_BOLD,
+			l.line[i]);
+		double wide = measure_width(h.measure, LETTER_BOLD, big, l.line[i]);
+		used.x1 = fmax(used.x1, used.x0 + wide);
+		used.y0 -= big * 1.4;
+	}
+	double w = draw_view_title(h, vec(used.x0, used.y0), l.line[l.n - 1], scale);
+	used.x1 = fmax(used.x1, used.x0 + w);
+	used.y0 -= h.letter * 0.9;
+	return used;
+}
+
 struct box closeup_draw_foot(struct sheet *s, struct box used, struct closeup_foot foot)
 {
 	struct hand h = s->hand;
 	struct arena *a = s->drawing->arena;
 	enum units units = s->context->stair->job->about.units;
 
-	used.y0 -= h.letter * 3;
-	double w = draw_view_title(h, vec(used.x0, used.y0), foot.title,
-		scale_letter(a, 1 / foot.scale, units));
-	used.x1 = fmax(used.x1, used.x0 + w);
-	used.y0 -= h.letter * 0.9;
+	used = draw_title(h, used, foot.title, scale_letter(a, 1 / foot.scale, units));
 	for (int i = 0; i < foot.word_count; i++) {
 		struct lines l = wrap_text(a, h.measure, h.letter, WORDS * h.letter, foot.words[i]);
 		used.y0 -= h.letter * 0.3;
