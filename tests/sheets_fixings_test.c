@@ -10,7 +10,7 @@
 #include <cmocka.h>
 
 #include "near.h"
-#include "sheets/closeup_holes.h"
+#include "sheets/closeup.h"
 #include "sheets_of.h"
 
 static int said(const struct drawing *g, const char *begin)
@@ -98,12 +98,33 @@ static void a_hole_along_the_line_of_sight_is_a_circle(void **state)
 	arena_free(a);
 }
 
+/* 60 letters of 3.5 mm, 0.6 as wide, are 126 mm; words under a close-up wrap at 90. */
+static void a_long_title_takes_a_second_line_and_no_more_width(void **state)
+{
+	struct built b = built_from("pitchboard: 1\n"
+				    "job: {name: Test, units: millimetres}\n"
+				    "floors: {total_rise: 2700}\n"
+				    "stair: {width: 900, segments: [{risers: 15, run: 250}]}\n");
+	struct sheet_context c = { .stair = b.stair };
+	struct drawing *g = drawing_new(b.arena, USE_SHEET, 420, 297);
+	struct sheet s = { .context = &c, .drawing = g, .hand = { g, six_tenths(), 2.5 } };
+	const struct closeup_foot foot = { .scale = 0.1,
+		.title = "A place that takes ten words and more to say which one it is" };
+	(void)state;
+	struct box used = closeup_draw_foot(&s, (struct box){ 0, 0, 10, 10 }, foot);
+	assert_true(used.x1 <= 90);
+	assert_int_equal(said(g, "A place"), 1);
+	assert_int_equal(said(g, foot.title), 0);
+	arena_free(b.arena);
+}
+
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
 		cmocka_unit_test(every_way_in_which_a_foot_is_held_is_shown_once),
 		cmocka_unit_test(a_bolt_is_drawn_on_into_what_is_not_drilled_here),
 		cmocka_unit_test(a_hole_along_the_line_of_sight_is_a_circle),
+		cmocka_unit_test(a_long_title_takes_a_second_line_and_no_more_width),
 	};
 	return cmocka_run_group_tests(tests, NULL, NULL);
 }
