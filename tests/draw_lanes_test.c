@@ -8,6 +8,7 @@
 
 #include <cmocka.h>
 
+#include "draw/annotate.h"
 #include "draw/bounds.h"
 #include "draw/dimension.h"
 #include "draw/place.h"
@@ -213,6 +214,31 @@ static void a_stroke_strikes_what_its_width_runs_into(void **state)
 	assert_false(stroke_strikes_text(g, m, vec(53, 54), vec(53, 80), 1));
 }
 
+static void only_heavy_lines_count_as_crossing_a_box(void **state)
+{
+	(void)state;
+	const struct box b = { 50, 50, 60, 55 };
+
+	draw_line(g, PEN_DIM, vec(40, 52), vec(90, 52));
+	draw_line(g, PEN_OUTLINE, vec(40, 60), vec(90, 60));
+	assert_false(heavy_line_crosses(g, b));
+	draw_line(g, PEN_OUTLINE, vec(55, 20), vec(55, 52));
+	assert_true(heavy_line_crosses(g, b));
+}
+
+/* A title of 5 letters of 3.5 mm and "1:10" of 2.5 mm, 4 mm apart, are 20.5 mm; the bar is 70. */
+static void a_narrow_view_has_its_bar_under_its_title(void **state)
+{
+	(void)state;
+	struct hand h = { g, six_tenths(), 2.5 };
+	const struct box view = { 0, 100, 40, 150 };
+	struct box row = draw_view_foot(h, view, "Guard", 0.1, UNITS_MILLIMETRES);
+	struct box column = draw_view_foot_narrow(h, view, "Guard", 0.1, UNITS_MILLIMETRES);
+
+	assert_true(box_width(column) < box_width(row) - 20);
+	assert_true(column.y0 < row.y0);
+}
+
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
@@ -233,6 +259,10 @@ int main(void)
 			stop),
 		cmocka_unit_test_setup_teardown(a_taken_spot_is_passed_over, start, stop),
 		cmocka_unit_test_setup_teardown(a_ring_is_passed_over_as_lettering_is, start, stop),
+		cmocka_unit_test_setup_teardown(only_heavy_lines_count_as_crossing_a_box, start,
+			stop),
+		cmocka_unit_test_setup_teardown(a_narrow_view_has_its_bar_under_its_title, start,
+			stop),
 		cmocka_unit_test_setup_teardown(a_stroke_strikes_what_its_width_runs_into, start,
 			stop),
 	};

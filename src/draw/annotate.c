@@ -159,14 +159,36 @@ static struct box draw_scale_bar(struct hand h, struct vec at, double scale)
 	return (struct box){ at.x, at.y, fmax(x0, x1) + 4 * h.letter, over + h.letter };
 }
 
+/* The room that a scale bar is given beside a title. */
+static double bar_room(struct hand h)
+{
+	return fmax(70, 28 * h.letter);
+}
+
 struct box draw_view_foot(struct hand h, struct box view, const char *title, double scale,
 	enum units units)
 {
 	const char *written = scale_letter(h.g->arena, 1 / scale, units);
-	double y = view.y0 - h.letter * 3.6, wide = fmax(70, 28 * h.letter);
+	double y = view.y0 - h.letter * 3.6;
 	double w = draw_view_title(h, vec(view.x0, y), title, written);
-	double x = fmax(view.x1 - wide, view.x0 + w + 8);
+	double x = fmax(view.x1 - bar_room(h), view.x0 + w + 8);
 	struct box bar = draw_scale_bar(h, vec(x, y - h.letter * 2.2), scale);
 
 	return box_join(view, box_join(bar, (struct box){ view.x0, y - h.letter, view.x1, y }));
+}
+
+struct box draw_view_foot_narrow(struct hand h, struct box view, const char *title, double scale,
+	enum units units)
+{
+	const char *written = scale_letter(h.g->arena, 1 / scale, units);
+	double wide = measure_width(h.measure, LETTER_BOLD, VIEW_TITLE * h.letter, title) + 4 +
+		measure_width(h.measure, LETTER_REGULAR, h.letter, written);
+	double y = view.y0 - h.letter * 3.6;
+
+	if (wide + 8 + bar_room(h) <= box_width(view))
+		return draw_view_foot(h, view, title, scale, units);
+	draw_view_title(h, vec(view.x0, y), title, written);
+	struct box bar = draw_scale_bar(h, vec(view.x0, y - h.letter * 6), scale);
+	view = box_add(view, vec(view.x0 + wide, y));
+	return box_join(view, bar);
 }

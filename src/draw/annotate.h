@@ -38,6 +38,10 @@ double draw_view_title(struct hand h, struct vec at, const char *title, const ch
 struct box draw_view_foot(struct hand h, struct box view, const char *title, double scale,
 	enum units units);
 
+/* The same, its bar under the title where the view is narrower than the two side by side. */
+struct box draw_view_foot_narrow(struct hand h, struct box view, const char *title, double scale,
+	enum units units);
+
 /* A scale as it is written: 1/2" = 1'-0" where the ratio is an architect's scale, else 1:20. */
 const char *scale_letter(struct arena *a, double ratio, enum units units);
 

@@ -26,6 +26,9 @@ int place_text(struct drawing *g, struct measure m, double height, const struct 
 bool stroke_strikes_text(const struct drawing *g, struct measure m, struct vec from, struct vec to,
 	double width);
 
+/* Does a line that lettering must not cross run through the box? */
+bool heavy_line_crosses(const struct drawing *g, struct box b);
+
 /* Moves places apart until each is at least `gap` beyond the one before, every one as near as may
  * be to where it wants to stand (least squares; pool adjacent violators).  `at` is in rising
  * order and is changed. */

@@ -132,7 +132,9 @@ static struct box compose_side(struct sheet *s, const void *what, double scale)
 	for (int i = 0; i < g->balls->n; i++)
 		if (ring_of(g, i, scale, &ball))
 			draw_ball(s->hand, &g->balls->list[i], ball, &rings);
-	return draw_view_foot(s->hand, used, g->title, scale, st->job->about.units);
+	for (int i = 0; i < rings.n; i++)
+		used = box_join(used, box_about(rings.list[i].at, rings.list[i].radius));
+	return draw_view_foot_narrow(s->hand, used, g->title, scale, st->job->about.units);
 }
 
 static void note_sheet(struct sheet *s, const struct guard_balls *balls)

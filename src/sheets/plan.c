@@ -63,16 +63,28 @@ static bool is_drawn_on(const struct view *v, struct box b, double scale)
 	return false;
 }
 
+/* Room for the words of the arrow, `wide` to the left of where they end: two lines, and a third one
+ * for those under them. */
+static struct box words_room(struct hand h, struct vec end, double wide, const char *foot)
+{
+	double lines = *foot ? 3 : 1.4;
+
+	return (struct box){ end.x - wide, end.y - lines * h.letter - 0.9, end.x,
+		end.y + 1.2 * h.letter + 0.9 };
+}
+
 /* The right-hand end of the words between their two lines: before the start of the walking line;
- * where a gallery's rail runs there, outside of all, with a line from there to the start. */
+ * where a gallery's rail runs there or a wall's face through them, outside of all, with a line from
+ * there to the start. */
 static struct vec words_place(struct hand h, const struct plan *p, struct vec start, double wide,
 	double scale)
 {
 	double x = start.x - p->context->stair->job->treads.nosing * scale - 6;
 	struct box words = { x - wide, start.y - 4 * h.letter, x, start.y + 2 * h.letter };
+	struct box lines = words_room(h, vec(x, start.y), wide, foot_words(p));
 	double out = plan_box(p).x0 * scale - 4;
 
-	if (!is_drawn_on(&p->guard, words, scale) || out > x)
+	if ((!is_drawn_on(&p->guard, words, scale) && !heavy_line_crosses(h.g, lines)) || out > x)
 		return vec(x, start.y);
 	draw_line(h.g, PEN_DIM, vec(out - wide, start.y), vec(start.x - 0.9, start.y));
 	return vec(out, start.y);
@@ -97,9 +109,7 @@ static struct box draw_arrow(struct hand h, const struct plan *p, double scale)
 	draw_polyline(h.g, PEN_CENTRE, line, n);
 	draw_circle(h.g, PEN_OUTLINE, line[0], 0.9);
 	draw_arrow_head(h.g, line[n - 1], vec_sub(line[n - 1], line[n - 2]), h.letter * 1.2);
-	draw_ground(h,
-		(struct box){ words.x - w, words.y - 1.4 * h.letter - 0.9, words.x,
-			words.y + 1.2 * h.letter + 0.9 });
+	draw_ground(h, words_room(h, words, w, foot));
 	draw_text(h.g, vec(words.x, words.y + 0.9), h.letter, ALIGN_RIGHT, up);
 	draw_text(h.g, vec(words.x, words.y - h.letter - 0.9), h.letter, ALIGN_RIGHT, treads);
 	if (*foot)
