@@ -32,6 +32,17 @@ static void a_setting_of_the_saw_is_made_once(void **state)
 	with_every_job(state, no_setting_is_made_twice);
 }
 
+/* Is the mark one of those of "2 N3, 1 N31"? */
+static bool names(const char *pieces, const char *mark)
+{
+	size_t n = strlen(mark);
+
+	for (const char *p = pieces; (p = strstr(p, mark)); p += n)
+		if (p > pieces && p[-1] == ' ' && (p[n] == ',' || !p[n]))
+			return true;
+	return false;
+}
+
 static double cuts_of(const struct list *l, const char *work)
 {
 	double cuts = 0;
@@ -95,6 +106,36 @@ static void short_ones_are_named(const struct listed *l)
 static void pieces_shorter_than_the_limit_are_called_short(void **state)
 {
 	with_every_job(state, short_ones_are_named);
+}
+
+/* Does a row of this work that names the part stop or guide it at so much, as it is lettered? */
+static bool is_guided(const struct listed *l, const char *work, const struct part *p, double at)
+{
+	const struct list *setups = lists_find(l->lists, "setups");
+	double rounded = l->built.stair->job->about.units == UNITS_INCHES ? 25.4 / 32 : 0.5;
+
+	for (int r = 0; r < setups->row_count; r++)
+		if (strcmp(cell(setups, r, "work")->text, work) == 0 &&
+			names(cell(setups, r, "pieces")->text, p->mark) &&
+			fabs(cell(setups, r, "stop")->number - at) <= rounded + 1e-6)
+			return true;
+	return false;
+}
+
+static void sizes_are_settings(const struct listed *l)
+{
+	for (const struct blank *b = l->blanks; b; b = b->next) {
+		if (b->stuff == STUFF_PLANK)
+			continue;
+		assert_true(is_guided(l, "Cut to length", b->part, b->length));
+		assert_true(is_guided(l, "Rip while long", b->part, b->width) ||
+			is_guided(l, "Trim panel", b->part, b->glued_width));
+	}
+}
+
+static void both_sizes_of_every_piece_are_set_on_the_saw(void **state)
+{
+	with_every_job(state, sizes_are_settings);
 }
 
 static void tilted_cuts_are_settings(const struct listed *l)
@@ -181,7 +222,7 @@ static void every_moulding_is_run(const struct listed *l)
 		for (int r = 0; r < setups->row_count && !is_run; r++) {
 			work = cell(setups, r, "work");
 			is_run = strcmp(work->text, "Run while long") == 0 &&
-				strstr(cell(setups, r, "pieces")->text, b->part->mark);
+				names(cell(setups, r, "pieces")->text, b->part->mark);
 		}
 		assert_true(is_run);
 	}
@@ -199,6 +240,7 @@ int main(void)
 		cmocka_unit_test(both_ends_of_every_piece_are_cut),
 		cmocka_unit_test(under_one_setting_the_stop_only_moves_one_way),
 		cmocka_unit_test(pieces_shorter_than_the_limit_are_called_short),
+		cmocka_unit_test(both_sizes_of_every_piece_are_set_on_the_saw),
 		cmocka_unit_test(every_cut_along_the_fence_has_its_setting),
 		cmocka_unit_test(every_angle_of_an_end_is_set_on_the_saw),
 		cmocka_unit_test(the_waste_of_a_nosing_is_sawn_as_its_sheet_says),

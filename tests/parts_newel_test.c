@@ -238,6 +238,25 @@ static void the_stringer_behind_a_bottom_newel_is_mortised_to_it(void **state)
 	arena_free(b.arena);
 }
 
+/* 200 high and 70 wide, or 60 high: all alike to look at. */
+static void the_grain_of_every_cross_rail_runs_across_the_newel(void **state)
+{
+	struct built b = built_from(PLAIN(
+		PANELS ", rails: [{at: 0, height: 200}, {at: 0.5, height: 60}, {at: 1, height: "
+		       "160}]}"));
+	int rails = 0;
+	(void)state;
+	for (const struct part *p = b.parts; p; p = p->next) {
+		if (strcmp(p->name, "newel cross rail") != 0)
+			continue;
+		assert_int_equal(p->grain, GRAIN_ALONG);
+		for (int i = 0; i < p->count; i++, rails++)
+			assert_near(p->places[i].u.z, 0, 1e-9);
+	}
+	assert_true(rails >= 12);
+	arena_free(b.arena);
+}
+
 /* Two mortises end to end are longer than what goes into them: 1 mm at either end. */
 static void a_loose_tenon_of_a_newel_has_room_for_its_glue(void **state)
 {
@@ -334,6 +353,7 @@ int main(void)
 		cmocka_unit_test(strips_that_leave_nothing_of_a_face_are_refused),
 		cmocka_unit_test(on_a_closed_string_a_newel_is_notched_over_it_and_screwed),
 		cmocka_unit_test(the_stringer_behind_a_bottom_newel_is_mortised_to_it),
+		cmocka_unit_test(the_grain_of_every_cross_rail_runs_across_the_newel),
 		cmocka_unit_test(a_loose_tenon_of_a_newel_has_room_for_its_glue),
 		cmocka_unit_test(all_pieces_of_a_newel_are_one_unit),
 		cmocka_unit_test(dowels_of_a_newel_on_a_tread_keep_clear_of_its_end),

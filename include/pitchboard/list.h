@@ -25,6 +25,9 @@ struct blank {
 	int pieces;                       /* as many as the part has places */
 	int spares;                       /* pieces more */
 	double length, width, thickness;  /* finished, along the grain first */
+	double glued_width;               /* of all boards edge to edge; of one, its width */
+	double glued_thickness;           /* of all plies */
+	bool is_turned;                   /* the part's own width is the thickness of its board */
 	double rough_length, rough_width; /* as sawn out of the board */
 	double nominal;                   /* thickness of the board as it is bought */
 	double nominal_width;             /* of lumber in standard sections; 0: it is ripped */

@@ -28,8 +28,8 @@ enum stuff {
 	STUFF_BOUGHT,   /* by the piece */
 };
 
-/* Which way the grain runs. */
-enum grain { GRAIN_ALONG, GRAIN_ACROSS, GRAIN_NONE };
+/* Which way the grain runs: along x, or as it comes. */
+enum grain { GRAIN_ALONG, GRAIN_NONE };
 
 /* How a piece is glued up before it is cut to shape, or sawn out of one blank with others like it;
  * zero: it is one board. */

@@ -70,22 +70,28 @@ static struct nominal board_for(const struct job *job, const char *species, doub
 		: nominal_board(job->about.units, finished, job->stock.rough_thickness);
 }
 
+static void turn(struct blank *b)
+{
+	double thickness = b->thickness;
+
+	b->thickness = b->width;
+	b->width = thickness;
+	b->is_turned = !b->is_turned;
+}
+
 /* Finished sizes as they lie in the board: along the grain, across it, and through it; on edge
  * where a thinner board will then do. */
 static void set_sizes(const struct job *job, struct blank *b, const struct part *p)
 {
-	b->length = p->grain == GRAIN_ACROSS ? p->size.width : part_sawn_length(p);
-	b->width = p->grain == GRAIN_ACROSS ? p->size.length : p->size.width;
+	b->length = part_sawn_length(p);
+	b->width = p->size.width;
 	b->thickness = p->size.thickness;
 	if (b->stuff != STUFF_BOARD || p->makeup.plies || b->width >= b->thickness)
 		return;
 	double flat = board_for(job, b->species, b->thickness).bought;
 	double on_edge = board_for(job, b->species, b->width).bought;
-	if (on_edge > 0 && (flat <= 0 || on_edge < flat)) {
-		double thickness = b->thickness;
-		b->thickness = b->width;
-		b->width = thickness;
-	}
+	if (on_edge > 0 && (flat <= 0 || on_edge < flat))
+		turn(b);
 }
 
 /* A strip that several pieces come out of is ripped off the edge of a board that is planed to its
@@ -95,11 +101,8 @@ static void lay_on_edge(const struct job *job, struct blank *b)
 	double flat = board_for(job, b->species, b->thickness).bought;
 	double on_edge = board_for(job, b->species, b->width).bought;
 
-	if (b->stuff != STUFF_BOARD || on_edge <= 0 || (flat > 0 && on_edge > flat))
-		return;
-	double thickness = b->thickness;
-	b->thickness = b->width;
-	b->width = thickness;
+	if (b->stuff == STUFF_BOARD && on_edge > 0 && (flat <= 0 || on_edge <= flat))
+		turn(b);
 }
 
 static double ply_step(enum units units)
@@ -199,6 +202,8 @@ static struct blank *blank_of(struct arena *a, const struct job *job, const stru
 	b->pieces = p->count;
 	b->is_short = p->size.length < job->stock.short_piece;
 	set_sizes(job, b, p);
+	b->glued_width = b->width;
+	b->glued_thickness = b->thickness;
 	make_up(job, b, &p->makeup);
 	set_rough(a, job, b);
 	b->spares = spares_of(&job->stock, b);

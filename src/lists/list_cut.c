@@ -67,7 +67,6 @@ static const char *grain_words(enum grain grain)
 {
 	switch (grain) {
 	case GRAIN_ALONG: return "along";
-	case GRAIN_ACROSS: return "across";
 	case GRAIN_NONE: break;
 	}
 	return "either";

@@ -230,9 +230,10 @@ static void cross_rail_add(struct pieces *list, const struct post *p, const stru
 	rail.w = s->out;
 	rail.u = u;
 	struct part *piece = slat_add(list, p, &rail);
-	/* a high one moves with the core that it is glued to */
-	bool is_high = piece->size.width > piece->size.length + NEAR_ENOUGH;
-	piece->grain = is_high ? GRAIN_ACROSS : GRAIN_ALONG;
+	/* the core it is glued to moves the other way (common practice) */
+	if (piece->size.width > piece->size.length + NEAR_ENOUGH)
+		piece->note = "grain across the newel, as of every cross rail; glue it to the core "
+			      "along the middle of its height only, so that it can move";
 	if (on_foot && p->slope > 0)
 		piece_feature(list->arena, piece,
 			(struct feature){ .kind = FEATURE_MITRE,

@@ -128,14 +128,12 @@ static void draw_datum(struct drawing *g, const struct piece_view *v, double sca
 static void draw_grain(struct drawing *g, const struct piece_view *v, double scale)
 {
 	double room_x = box_width(v->box) * scale, room_y = box_height(v->box) * scale;
-	bool across = v->part->grain == GRAIN_ACROSS;
 	double half = 6, barb = 1.4;
 	struct vec mid = vec((v->box.x0 * 0.35 + v->box.x1 * 0.65) * scale,
 		(v->box.y0 * 0.3 + v->box.y1 * 0.7) * scale);
-	struct vec d = across ? vec(0, 1) : vec(1, 0), side = vec_left(d);
+	struct vec d = vec(1, 0), side = vec_left(d);
 
-	if (v->part->grain == GRAIN_NONE || (across ? room_y : room_x) < 5 * half ||
-		(across ? room_x : room_y) < 4 * barb)
+	if (v->part->grain == GRAIN_NONE || room_x < 5 * half || room_y < 4 * barb)
 		return;
 	struct vec from = vec_sub(mid, vec_scale(d, half)), to = vec_add(mid, vec_scale(d, half));
 	const struct vec line[] = { vec_add(from,

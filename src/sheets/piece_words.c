@@ -17,7 +17,6 @@ static const char *grain_words(enum grain grain)
 {
 	switch (grain) {
 	case GRAIN_ALONG: return ", grain along";
-	case GRAIN_ACROSS: return ", grain across";
 	case GRAIN_NONE: break;
 	}
 	return "";
