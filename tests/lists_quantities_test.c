@@ -105,6 +105,65 @@ static void out_of_every_blank_its_piece_can_be_made(void **state)
 	with_every_job(state, blanks_hold_the_pieces);
 }
 
+static double number(const struct list *l, int row, const char *key)
+{
+	return cell(l, row, key)->number;
+}
+
+/* Of a piece that is sawn out by itself: as thick as its board at most, and as wide and as long as
+ * it comes off the saw at most. */
+static void finished_and_rough_agree(const struct listed *l)
+{
+	const struct list *cut = lists_find(l->lists, "cut");
+
+	for (const struct blank *b = l->blanks; b; b = b->next) {
+		int r = 0;
+		while (strcmp(cell(cut, r, "mark")->text, b->part->mark) != 0)
+			r++;
+		if (b->each > 1 || b->stuff == STUFF_PLANK)
+			continue;
+		assert_true(number(cut, r, "thickness") <= number(cut, r, "nominal") + 1e-6);
+		assert_true(number(cut, r, "width") <= number(cut, r, "rough_width") + 1e-6);
+		assert_true(number(cut, r, "length") <= number(cut, r, "rough_length") + 1e-6);
+	}
+}
+
+static void finished_and_rough_sizes_lie_the_same_way(void **state)
+{
+	with_every_job(state, finished_and_rough_agree);
+}
+
+/* A shoe of 57 x 32 lies flat out of one board, whichever way its own axes go; a front strip 45
+ * thick comes out of a thinner board on its edge. */
+static void a_piece_is_listed_as_it_lies_in_its_board(void **state)
+{
+	struct listed l = listed_from("pitchboard: 1\njob: {name: Test, units: millimetres}\n"
+				      "floors: {total_rise: 1800}\n"
+				      "stair: {width: 900, left: wall, right: open,\n"
+				      "  segments: [{risers: 10, run: 250}]}\n"
+				      "treads: {thickness: 45, nosing: 27}\n"
+				      "infill: {kind: panel, strip_width: 57, shoe_depth: 32}\n");
+	const struct list *cut = lists_find(l.lists, "cut");
+	int shoes = 0, strips = 0;
+	(void)state;
+	for (int r = 0; r < cut->row_count; r++) {
+		bool on_edge = strcmp(cell(cut, r, "grain")->text, "along, on edge") == 0;
+		if (strcmp(cell(cut, r, "part")->text, "shoe") == 0) {
+			assert_near(number(cut, r, "thickness"), 32, 1e-9);
+			assert_near(number(cut, r, "width"), 57, 1e-9);
+			assert_false(on_edge);
+			shoes++;
+		}
+		if (strcmp(cell(cut, r, "part")->text, "tread front strip") == 0) {
+			assert_near(number(cut, r, "width"), 45, 1e-9);
+			assert_true(on_edge);
+			strips++;
+		}
+	}
+	assert_true(shoes > 0 && strips > 0);
+	arena_free(l.built.arena);
+}
+
 /* ---- wood ---- */
 
 static void wood_adds_up(const struct listed *l)
@@ -209,6 +268,8 @@ int main(void)
 		cmocka_unit_test(every_piece_that_stands_in_the_house_is_on_the_cut_list_once),
 		cmocka_unit_test(finished_sizes_are_the_boxes_round_the_solids),
 		cmocka_unit_test(out_of_every_blank_its_piece_can_be_made),
+		cmocka_unit_test(finished_and_rough_sizes_lie_the_same_way),
+		cmocka_unit_test(a_piece_is_listed_as_it_lies_in_its_board),
 		cmocka_unit_test(wood_and_boards_add_up_to_the_blanks),
 		cmocka_unit_test(running_mouldings_add_up_to_their_parts),
 		cmocka_unit_test(a_newels_floor_bolt_is_as_long_as_both_its_halves),

@@ -129,7 +129,7 @@ static void sizes_are_settings(const struct listed *l)
 			continue;
 		assert_true(is_guided(l, "Cut to length", b->part, b->length));
 		assert_true(is_guided(l, "Rip while long", b->part, b->width) ||
-			is_guided(l, "Trim panel", b->part, b->glued_width));
+			is_guided(l, "Trim panel", b->part, blank_finished(b).width));
 	}
 }
 

@@ -25,9 +25,7 @@ struct blank {
 	int pieces;                       /* as many as the part has places */
 	int spares;                       /* pieces more */
 	double length, width, thickness;  /* finished, along the grain first */
-	double glued_width;               /* of all boards edge to edge; of one, its width */
-	double glued_thickness;           /* of all plies */
-	bool is_turned;                   /* the part's own width is the thickness of its board */
+	bool is_turned;                   /* the part's own width lies in the board's thickness */
 	double rough_length, rough_width; /* as sawn out of the board */
 	double nominal;                   /* thickness of the board as it is bought */
 	double nominal_width;             /* of lumber in standard sections; 0: it is ripped */
@@ -40,6 +38,18 @@ static inline int blank_count(const struct blank *b)
 
 	return b->gang > 1 ? (made + b->gang - 1) / b->gang : b->each * made;
 }
+
+/* The whole piece, glued up, as it lies in its boards. */
+static inline struct part_size blank_finished(const struct blank *b)
+{
+	const struct part_size *p = &b->part->size;
+
+	return b->is_turned ? (struct part_size){ b->length, p->thickness, p->width }
+			    : (struct part_size){ b->length, p->width, p->thickness };
+}
+
+/* Of a part; what is bought by the piece has no blank, and lies as it is drawn. */
+struct part_size blanks_finished(const struct blank *blanks, const struct part *p);
 
 /* In the order of the marks; what is bought by the piece has none.  NULL in, NULL out. */
 const struct blank *blanks_make(struct arena *a, const struct stair *s, const struct part *parts);

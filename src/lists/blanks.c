@@ -129,6 +129,8 @@ static void make_up(const struct job *job, struct blank *b, const struct makeup 
 	if (m->gang > 1) {
 		b->gang = m->gang;
 		b->width = m->gang_width;
+		b->thickness = b->part->size.thickness;
+		b->is_turned = false;
 		lay_on_edge(job, b);
 	}
 	if (m->boards > 1) {
@@ -202,8 +204,6 @@ static struct blank *blank_of(struct arena *a, const struct job *job, const stru
 	b->pieces = p->count;
 	b->is_short = p->size.length < job->stock.short_piece;
 	set_sizes(job, b, p);
-	b->glued_width = b->width;
-	b->glued_thickness = b->thickness;
 	make_up(job, b, &p->makeup);
 	set_rough(a, job, b);
 	b->spares = spares_of(&job->stock, b);
@@ -220,6 +220,14 @@ double longest_piece(struct arena *a, const struct job *job, const struct part *
 		if (o.offers[i].width >= b->rough_width - NEAR_ENOUGH)
 			longest = fmax(longest, offer_clear(&o, o.offers[i].length));
 	return longest > 0 ? longest - job->stock.rough_length : INFINITY;
+}
+
+struct part_size blanks_finished(const struct blank *blanks, const struct part *p)
+{
+	for (const struct blank *b = blanks; b; b = b->next)
+		if (b->part == p)
+			return blank_finished(b);
+	return (struct part_size){ part_sawn_length(p), p->size.width, p->size.thickness };
 }
 
 const struct blank *blanks_make(struct arena *a, const struct stair *s, const struct part *parts)

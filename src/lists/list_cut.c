@@ -47,12 +47,15 @@ static const struct list_column columns[CUT_COLUMNS] = {
 	[CUT_CHANGED] = { "Changed", "changed", LIST_TEXT, 0 },
 };
 
-static const char *const notes[] = {
-	"Finished sizes over all, from long point to long point; angles of the ends from square. "
+static const char note_sizes[] =
+	"Finished sizes over all, from long point to long point, as the piece lies in its board: "
+	"long along the grain; angles of the ends from square. "
 	"Of what is glued up every board and ply is sawn out by itself, and the widths are those "
-	"before jointing.",
-	NULL
-};
+	"before jointing.";
+
+static const char note_on_edge[] =
+	"On edge: out of a thinner board, ripped as wide as the piece is thick and turned up; the "
+	"edge of the board is then what is seen from above.";
 
 static const char *ends_words(struct arena *a, const struct part *p)
 {
@@ -72,12 +75,17 @@ static const char *grain_words(enum grain grain)
 	return "either";
 }
 
-/* A strip for several whose width is the board's thickness. */
-static const char *lie_words(const struct part *p, const struct blank *b)
+/* Does its face, as it is drawn, look up or down in the house? */
+static bool lies_flat(const struct part *p)
 {
-	bool on_edge = b && b->gang > 1 && near_enough(b->thickness, p->makeup.gang_width);
+	return fabs(p->places[0].w.z) > sqrt(0.5);
+}
 
-	return on_edge ? "along, on edge" : grain_words(p->grain);
+/* Turned in its board, a piece that lies flat stands on its edge; so does a strip for several whose
+ * width is the board's thickness. */
+static bool is_on_edge(const struct blank *b)
+{
+	return b && b->is_turned && (b->gang > 1 || lies_flat(b->part));
 }
 
 static bool shows(const struct drawing *g, const char *mark)
@@ -129,21 +137,34 @@ static void add(struct list_maker *m, const struct list_sources *from, const str
 	const struct blank *b)
 {
 	struct list_cell *row = list_row(m);
+	struct part_size size = blanks_finished(from->blanks, p);
 
 	row[CUT_MARK] = cell_text(mark_words(m->arena, from, p));
 	row[CUT_PART] = cell_text(p->name);
 	row[CUT_MAKE] = cell_count(m->arena, p->count);
 	row[CUT_SPECIES] = cell_text(p->material);
-	row[CUT_THICK] = cell_length(m, p->size.thickness);
-	row[CUT_WIDE] = cell_length(m, p->size.width);
-	row[CUT_LONG] = cell_length(m, part_sawn_length(p));
-	row[CUT_GRAIN] = cell_text(lie_words(p, b));
+	row[CUT_THICK] = cell_length(m, size.thickness);
+	row[CUT_WIDE] = cell_length(m, size.width);
+	row[CUT_LONG] = cell_length(m, size.length);
+	row[CUT_GRAIN] = cell_text(is_on_edge(b) ? "along, on edge" : grain_words(p->grain));
 	row[CUT_ENDS] = cell_text(ends_words(m->arena, p));
 	row[CUT_SHOWN] = cell_text(shown_on(m->arena, p, from));
 	if (from->telling == CHANGES_BY_COLUMN)
 		row[CUT_CHANGED] = cell_text(part_has_changed(from->changes, p) ? "yes" : "no");
 	if (b)
 		set_rough(m, row, b);
+}
+
+static const char *const *notes_for(struct arena *a, const struct blank *blanks)
+{
+	const char **notes = NEW_N(a, const char *, 3);
+	bool on_edge = false;
+
+	for (const struct blank *b = blanks; b; b = b->next)
+		on_edge |= is_on_edge(b) && b->gang <= 1;
+	notes[0] = note_sizes;
+	notes[1] = on_edge ? note_on_edge : NULL;
+	return notes;
 }
 
 struct list list_cut(struct arena *a, const struct list_sources *from)
@@ -158,6 +179,6 @@ struct list list_cut(struct arena *a, const struct list_sources *from)
 		if (!part_is_existing(p))
 			add(&m, from, p, b);
 	}
-	m.list.notes = notes;
+	m.list.notes = notes_for(a, from->blanks);
 	return m.list;
 }

@@ -114,7 +114,7 @@ static void want_sizes(struct setups *s, const struct blank *b)
 	if (b->stuff == STUFF_PLANK)
 		return;
 	/* plies go into the clamps rough, and are trimmed as one */
-	if (!is_glued(b) || b->width < b->glued_width - NEAR_ENOUGH)
+	if (!is_glued(b) || b->width < blank_finished(b).width - NEAR_ENOUGH)
 		want(s,
 			(struct setup){ .work = WORK_RIP,
 				.main = b->width,
@@ -123,7 +123,7 @@ static void want_sizes(struct setups *s, const struct blank *b)
 						      : "fence" },
 			b, blank_count(b));
 	if (is_glued(b))
-		want(s, (struct setup){ .work = WORK_PANEL, .main = b->glued_width }, b,
+		want(s, (struct setup){ .work = WORK_PANEL, .main = blank_finished(b).width }, b,
 			whole_pieces(b));
 }
 

@@ -72,9 +72,10 @@ static struct table parts_table(struct arena *a, const struct sheet_context *c)
 		row[0] = p->mark;
 		row[1] = p->name;
 		row[2] = arena_printf(a, "%d", p->count);
-		row[3] = inches_words(a, s, p->size.thickness);
-		row[4] = inches_words(a, s, p->size.width);
-		row[5] = inches_words(a, s, part_sawn_length(p));
+		struct part_size size = blanks_finished(c->blanks, p);
+		row[3] = inches_words(a, s, size.thickness);
+		row[4] = inches_words(a, s, size.width);
+		row[5] = inches_words(a, s, size.length);
 		row[6] = ends_words(a, s, p);
 		row[7] = p->material;
 		n++;
