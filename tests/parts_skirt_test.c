@@ -154,6 +154,67 @@ static void a_plain_one_needs_room_behind_the_stringer(void **state)
 	arena_free(b.arena);
 }
 
+/* 25 of finish on the structural floor, which everything stands on unless the job says else. */
+#define FLOOR_OF(stairs, foot)                                                                     \
+	"pitchboard: 1\n"                                                                          \
+	"job: {name: Test, units: millimetres}\n"                                                  \
+	"floors: {total_rise: 1500, lower_finish: 25}\n"                                           \
+	"stair: {width: 900, left: wall, right: wall, segments: [{risers: 10, run: 200}]}\n"       \
+	"comfort: {least_rise: 100, least_run: 150, step_least: 400, sum_least: 300}\n"            \
+	"treads: {thickness: 30, nosing: 20, nosing_radius: 10, scribe: 3}\n"                      \
+	"risers: {thickness: 20}\n"                                                                \
+	"stringers: {wall: sawtooth, wall_gap: 40, foot: " foot "}\n" stairs
+
+static void it_stands_on_the_structure_as_the_first_riser_does(void **state)
+{
+	struct built plain = built_from(FLOOR_OF(PLAIN, "structural_floor"));
+	struct built cut = built_from(FLOOR_OF(CUT, "structural_floor"));
+	(void)state;
+	const struct part *p = built_part(&plain, "wall skirt", 0);
+	const struct part *c = built_part(&cut, "wall skirt, cut round the steps", 0);
+	assert_near(built_extent(p, 0).low.z, -25, 1e-9);
+	assert_near(built_extent(c, 0).low.z, -25, 1e-9);
+	assert_near(built_extent(p, 0).high.z, 1590, 1e-9); /* its edges are where they were */
+	assert_near(p->size.width, 237, 1e-9);
+	assert_near(c->size.width, 212 + 25 * 0.8, 1e-9); /* the first riser's corner is lower */
+	assert_string_equal(p->note,
+		"face up as drawn on the left wall, down on the right; its foot stands on the "
+		"structural floor, and the finish, 25 mm, is laid up to it");
+	arena_free(plain.arena);
+	arena_free(cut.arena);
+}
+
+static void it_stands_on_a_finish_that_the_stair_stands_on(void **state)
+{
+	struct built b = built_from(FLOOR_OF(PLAIN, "finished_floor"));
+	(void)state;
+	const struct part *p = built_part(&b, "wall skirt", 0);
+	assert_near(built_extent(p, 0).low.z, 0, 1e-9);
+	assert_string_equal(p->note,
+		"face up as drawn on the left wall, down on the right; its foot stands on the "
+		"finished floor");
+	arena_free(b.arena);
+}
+
+/* It begins 233.3 in front of the first riser, 18 thick on either wall. */
+static void a_finish_that_is_laid_later_goes_round_it(void **state)
+{
+	struct built b = built_from(FLOOR_OF(PLAIN, "structural_floor"));
+	const struct part *finish = built_part(&b, "lower floor finish", 0);
+	int at_front = 0, at_riser = 0;
+	(void)state;
+	for (const struct solid *s = finish->solids; s; s = s->next)
+		for (int i = 0; i < s->n; i++) {
+			struct vec3 at = frame_place(finish->places[0], s->a[i]);
+			bool by_skirt = fabs(at.y - 18) < 1e-9 || fabs(at.y - 882) < 1e-9;
+			at_front += by_skirt && fabs(at.x + 175 / 0.75) < 1e-9;
+			at_riser += by_skirt && fabs(at.x) < 1e-9;
+		}
+	assert_int_equal(at_front, 2);
+	assert_int_equal(at_riser, 2);
+	arena_free(b.arena);
+}
+
 #define OPEN_STAIR                                                                                 \
 	"pitchboard: 1\n"                                                                          \
 	"job: {name: Test, units: millimetres}\n"                                                  \
@@ -308,6 +369,9 @@ int main(void)
 		cmocka_unit_test(a_plain_one_needs_room_behind_the_stringer),
 		cmocka_unit_test(a_plain_one_stops_at_a_wall_in_a_tread_and_goes_on_behind_it),
 		cmocka_unit_test(one_cut_round_does_not_go_with_a_wall_in_a_tread),
+		cmocka_unit_test(it_stands_on_the_structure_as_the_first_riser_does),
+		cmocka_unit_test(it_stands_on_a_finish_that_the_stair_stands_on),
+		cmocka_unit_test(a_finish_that_is_laid_later_goes_round_it),
 		cmocka_unit_test(the_carriage_of_an_open_side_stands_behind_its_skirt),
 		cmocka_unit_test(its_riser_cuts_run_back_by_its_thickness),
 		cmocka_unit_test(it_covers_the_carriage_and_what_is_nailed_under_it),

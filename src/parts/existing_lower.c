@@ -1,9 +1,11 @@
 #include "parts/existing.h"
+#include "parts/skirt.h"
 #include "parts/start.h"
 
 /*
  * The lower floor: structure all through, and the finish on it, which is laid
- * last: it stops at what stands on the structure, stair, riser block and newels.
+ * last: it stops at what stands on the structure, stair, skirts, riser block and
+ * newels.
  *
  *      finish ____      ___________ beside the stair
  *             ____|newel|__________
@@ -112,6 +114,18 @@ static struct outline outline_round_blocks(struct arena *a, const struct layer *
 	return path_close(p);
 }
 
+/* Across the floor, what goes on before the first riser at this side. */
+static void add_front_notch(struct layer *l, const struct side *side)
+{
+	const struct rod *r = l->rod;
+	bool is_wall = !side->is_open || side->from > 1;
+	if (side->kind == STRINGER_HOUSED)
+		layer_notch(l, rod_y(r, side, side->outer), rod_y(r, side, side->inner),
+			-r->nosing - HOUSED_FRONT);
+	else if (is_wall && side->skirt > 0)
+		layer_notch(l, rod_y(r, side, 0), rod_y(r, side, side->skirt), wall_skirt_front(r));
+}
+
 /* Up to what stands on the structure. */
 static const struct solid *finish_against(struct arena *a, struct layer l)
 {
@@ -119,10 +133,7 @@ static const struct solid *finish_against(struct arena *a, struct layer l)
 	double structure = r->stair->lower_structural;
 	layer_notch(&l, 0, r->width, 0);
 	for (int i = 0; i < 2; i++)
-		if (r->sides[i].kind == STRINGER_HOUSED)
-			layer_notch(&l, rod_y(r, &r->sides[i], r->sides[i].outer),
-				rod_y(r, &r->sides[i], r->sides[i].inner),
-				-r->nosing - HOUSED_FRONT);
+		add_front_notch(&l, &r->sides[i]);
 	if (rod_has_start(r)) /* no newel stands on the floor beside it */
 		return solid_prism(a, profile_of(a, outline_round_blocks(a, &l)), structure, 0);
 	return lower_layer(a, l, vec(0, r->width), vec(structure, 0));

@@ -17,7 +17,8 @@
  *      baseboard
  *
  * It ends plumb in front where its upper edge has come down to the baseboard,
- * and plumb over the upper floor, level with the baseboard there.  Where the side
+ * and plumb over the upper floor, level with the baseboard there.  In front it
+ * stands on what the stair stands on: a finish that is laid later ends at it.  Where the side
  * is open for some steps, it ends plumb with the wall, on the tread that the
  * wall's end stands beside.
  */
@@ -36,12 +37,19 @@ struct skirt {
 	int first, last;    /* riser that it goes up first, and last */
 };
 
+double wall_skirt_front(const struct rod *r)
+{
+	const struct job_skirts *j = &r->job->skirts;
+	double upper = rod_nosing_z(r, 0) + j->height / r->cosine;
+	return fmin((j->baseboard - upper) / r->slope, -r->nosing - LEAST_FRONT);
+}
+
 static struct skirt skirt_of(const struct rod *r)
 {
 	const struct job_skirts *j = &r->job->skirts;
 	struct skirt k = { .rod = r };
 	k.upper = rod_nosing_z(r, 0) + j->height / r->cosine;
-	k.front = fmin((j->baseboard - k.upper) / r->slope, -r->nosing - LEAST_FRONT);
+	k.front = wall_skirt_front(r);
 	k.level_from = (r->top + j->baseboard - k.upper) / r->slope;
 	k.back = fmax(k.level_from, r->header_x);
 	k.first = 1;
@@ -81,11 +89,12 @@ static void strike_upper(struct path *p, const struct skirt *k)
 static struct outline plain(struct arena *a, const struct skirt *k, double lower)
 {
 	const struct rod *r = k->rod;
-	double back = fmin(k->back, r->header_x), foot = fmin(-lower / r->slope, back);
+	double back = fmin(k->back, r->header_x);
+	double foot = fmin((r->foot - lower) / r->slope, back);
 	struct path p = path_begin(a, 10);
 	if (k->front < foot) {
-		path_to(&p, k->front, 0);
-		path_to(&p, foot, 0);
+		path_to(&p, k->front, r->foot);
+		path_to(&p, foot, r->foot);
 	} else {
 		path_to(&p, k->front, lower + r->slope * k->front);
 	}
@@ -99,12 +108,18 @@ static struct outline plain(struct arena *a, const struct skirt *k, double lower
 	return path_close(p);
 }
 
+/* Of the tread that this riser stands behind; of the first, what the stair stands on. */
+static double riser_foot(const struct rod *r, int step)
+{
+	return step > 1 ? (step - 1) * r->rise : r->foot;
+}
+
 /* Up the face of a riser and round the nosing over it. */
 static void strike_step(struct path *p, const struct rod *r, int step, double thickness)
 {
 	struct nosing n = nosing_make(&r->job->treads, thickness);
 	double face = (step - 1) * r->run, top = step * r->rise;
-	path_to(p, face, (step - 1) * r->rise);
+	path_to(p, face, riser_foot(r, step));
 	path_to(p, face, top - thickness);
 	nosing_strike_up(p, &n, face - r->nosing, top - thickness);
 }
@@ -113,7 +128,7 @@ static struct outline cut_round(struct arena *a, const struct skirt *k)
 {
 	const struct rod *r = k->rod;
 	struct path p = path_begin(a, (NOSING_ROOM + 2) * r->risers + 8);
-	path_to(&p, k->front, (k->first - 1) * r->rise);
+	path_to(&p, k->front, riser_foot(r, k->first));
 	for (int step = k->first; step <= k->last; step++)
 		strike_step(&p, r, step, step > r->steps ? landing_thickness(r) : r->tread);
 	path_to(&p, k->back, k->last * r->rise);
@@ -122,18 +137,38 @@ static struct outline cut_round(struct arena *a, const struct skirt *k)
 }
 
 /* Those of two walls are one part, laid the other way up. */
-static const char *note_of(const struct rod *r, const struct side *side, enum skirt_kind kind)
+static const char *face_words(const struct rod *r, const struct side *side)
 {
-	bool left = side->hand == HAND_LEFT, is_plain = kind == SKIRT_PLAIN;
 	bool both = r->sides[HAND_LEFT].skirt > 0 && r->sides[HAND_RIGHT].skirt > 0;
 	if (both && !r->sides[HAND_LEFT].is_open && !r->sides[HAND_RIGHT].is_open)
-		return is_plain ? "face up as drawn on the left wall, down on the right"
-				: "face up as drawn on the left wall, down on the right; scribe "
-				  "it to treads and risers";
-	if (kind == SKIRT_CUT_ROUND)
-		return left ? "face up as drawn; scribe it to treads and risers"
-			    : "face down as drawn; scribe it to treads and risers";
-	return left ? "face up as drawn" : "face down as drawn";
+		return "face up as drawn on the left wall, down on the right";
+	return side->hand == HAND_LEFT ? "face up as drawn" : "face down as drawn";
+}
+
+static const char *foot_words(struct arena *a, const struct rod *r)
+{
+	double structure = r->stair->lower_structural;
+	if (structure > -NEAR_ENOUGH)
+		return "";
+	if (r->foot > structure + NEAR_ENOUGH)
+		return "; its foot stands on the finished floor";
+	return arena_printf(a,
+		"; its foot stands on the structural floor, and the finish, %s, is laid up to it",
+		length_say(a, job_lettering(r->job), -structure));
+}
+
+static bool stands_on_floor(const struct rod *r, struct outline face)
+{
+	return outline_extent(face).y0 < r->foot + NEAR_ENOUGH;
+}
+
+static const char *note_of(struct arena *a, const struct rod *r, const struct side *side,
+	struct outline face)
+{
+	bool is_round = r->job->skirts.wall == SKIRT_CUT_ROUND;
+	return arena_printf(a, "%s%s%s", face_words(r, side),
+		is_round ? "; scribe it to treads and risers" : "",
+		stands_on_floor(r, face) ? foot_words(a, r) : "");
 }
 
 /* The narrowest board that holds it. */
@@ -149,7 +184,7 @@ static struct edges edges_of(const struct rod *r, struct outline face)
 }
 
 static void length_add(struct pieces *list, const struct rod *r, const struct side *side,
-	struct outline face, double start_mitre)
+	struct outline face)
 {
 	struct arena *a = list->arena;
 	enum skirt_kind kind = r->job->skirts.wall;
@@ -163,24 +198,24 @@ static void length_add(struct pieces *list, const struct rod *r, const struct si
 	p->outline = bench_outline(a, b, face);
 	p->size = (struct part_size){ outline_extent(p->outline).x1, width, side->skirt };
 	p->splice = SPLICE_SCARF;
-	p->start.mitre = start_mitre;
-	p->end.mitre = r->pitch; /* plumb */
+	/* level, or plumb */
+	p->start.mitre = stands_on_floor(r, face) ? PI / 2 - r->pitch : r->pitch;
+	p->end.mitre = r->pitch;
 	p->solids = solid_prism(a, profile_of(a, p->outline), 0, side->skirt);
-	p->note = note_of(r, side, kind);
+	p->note = note_of(a, r, side, face);
 }
 
 static void skirt_add(struct pieces *list, const struct skirt *k, const struct side *side)
 {
 	struct arena *a = list->arena;
 	const struct rod *r = k->rod;
-	double level = PI / 2 - r->pitch, plumb = r->pitch;
 	if (r->job->skirts.wall == SKIRT_CUT_ROUND) {
-		length_add(list, r, side, cut_round(a, k), level);
+		length_add(list, r, side, cut_round(a, k));
 		return;
 	}
 	struct lengths l = skirt_lengths(a, r, side, plain(a, k, -COVER / r->cosine));
 	for (int i = 0; i < l.n; i++)
-		length_add(list, r, side, l.at[i], i == 0 && k->first == 1 ? level : plumb);
+		length_add(list, r, side, l.at[i]);
 }
 
 /* A plain skirt stops at a wall that the ends of treads are cut out for; one that goes round the

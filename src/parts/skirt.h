@@ -9,6 +9,9 @@
 /* The finished board in front of the rough carriage of an open side. */
 void open_skirt_add(struct pieces *list, const struct rod *r, enum side_hand hand);
 
+/* Where the skirt of a wall begins before the first riser. */
+double wall_skirt_front(const struct rod *r);
+
 /* A skirt along the steps, as it would be without walls that treads are cut out for, in the lengths
  * between these. */
 struct lengths {
