@@ -177,9 +177,55 @@ static void a_side_open_in_the_middle_has_a_wall_before_and_behind(void **state)
 	arena_free(b.arena);
 }
 
+/* Its head is at 1775, where the nosing line is at 180 + 1800 x 18/25 = 1476: the rail ends 900
+ * over that, and the ceiling is at 1520. */
+#define GUARDED(width, end)                                                                        \
+	JOB("{side: open, to_step: " end "}",                                                      \
+		"opening: {length: 2000, width: " width ", floor_thickness: 280}\n"                \
+		"rail: {height: 900, level_runs: [{side: right, direction: back, length: "         \
+		"1500}]}\n")
+
+static void a_wall_goes_up_in_the_opening_as_high_as_it_holds_the_rail(void **state)
+{
+	struct built b = built_from(GUARDED("1020", "7"));
+	struct extent wall = built_extent(built_part(&b, "wall right", 0), 0);
+	(void)state;
+	assert_near(wall.low.x, 1775, 1e-9);
+	assert_near(wall.high.z, 1476 + 900 + 150, 1e-9);
+	assert_string_equal(built_complaint(&b), "");
+	arena_free(b.arena);
+}
+
+/* A partition is taken to be 115 thick. */
+static void where_a_floor_is_in_its_way_the_rail_is_said_to_have_no_wall(void **state)
+{
+	struct built b = built_from(GUARDED("1000", "7"));
+	struct extent wall = built_extent(built_part(&b, "wall right", 0), 0);
+	(void)state;
+	assert_near(wall.high.z, 1520, 1e-9);
+	assert_string_equal(built_complaint(&b),
+		"rail: on the right its end stands 856 mm over the ceiling, under the floor of a "
+		"guard: no wall is known there that holds it");
+	arena_free(b.arena);
+}
+
+/* At 525 the nosing line is at 576. */
+static void a_rail_that_ends_under_the_ceiling_ends_at_a_wall(void **state)
+{
+	struct built b = built_from(GUARDED("1000", "2"));
+	struct extent wall = built_extent(built_part(&b, "wall right", 0), 0);
+	(void)state;
+	assert_near(wall.high.z, 1520, 1e-9);
+	assert_string_equal(built_complaint(&b), "");
+	arena_free(b.arena);
+}
+
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
+		cmocka_unit_test(a_wall_goes_up_in_the_opening_as_high_as_it_holds_the_rail),
+		cmocka_unit_test(where_a_floor_is_in_its_way_the_rail_is_said_to_have_no_wall),
+		cmocka_unit_test(a_rail_that_ends_under_the_ceiling_ends_at_a_wall),
 		cmocka_unit_test(it_has_no_marks_and_is_never_listed),
 		cmocka_unit_test(without_a_finish_the_nosing_is_let_into_the_structure),
 		cmocka_unit_test(a_nosing_thicker_than_the_finish_is_rebated_for_the_structure),

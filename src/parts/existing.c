@@ -184,18 +184,82 @@ static void floor_over_foot_add(struct pieces *list, const struct rod *r)
 			vec3(b.x1, b.y1, r->top));
 }
 
-static void wall_add(struct pieces *list, const struct rod *r, const struct side *side,
+static struct part *wall_add(struct pieces *list, const struct rod *r, const struct side *side,
 	struct vec x, struct vec z)
 {
 	double a = rod_y(r, side, 0), b = rod_y(r, side, -WALL);
-	existing_box_add(list, r, walls[side->hand], vec3(x.x, fmin(a, b), z.x),
-		vec3(x.y, fmax(a, b), z.y));
+	struct outline plan = outline_box(list->arena, x.x, fmin(a, b), x.y, fmax(a, b));
+	return existing_slab_add(list, r, walls[side->hand], plan, z.x, z.y);
+}
+
+/* Is there no floor of a guard where it goes up beside the stair? */
+static bool goes_up(struct arena *a, const struct rod *r, const struct side *side)
+{
+	struct run_lines l = level_run_lines(a, r, side);
+	bool is_beside = false;
+	for (int i = 0; i < l.n; i++)
+		is_beside |= level_run_box(r, &l.line[i]).x0 < r->header_x - NEAR_ENOUGH;
+	return !is_beside || level_run_edge(r, side) <= -WALL + NEAR_ENOUGH;
+}
+
+/* Behind the header it ends under the floor that the guard stands on, before it as high as it has
+ * to hold the rail. */
+static void stepped_wall_add(struct pieces *list, const struct rod *r, const struct side *side,
+	double ceiling, double top)
+{
+	struct arena *a = list->arena;
+	double front = side->head.x, back = existing_back(r);
+	struct part *p = wall_add(list, r, side, vec(front, back), vec(0, top));
+	struct vec corners[6] = { { front, 0 }, { back, 0 }, { back, ceiling },
+		{ r->header_x, ceiling }, { r->header_x, top }, { front, top } };
+	struct vec3 *one = NEW_N(a, struct vec3, 6), *other = NEW_N(a, struct vec3, 6);
+	for (int i = 0; i < 6; i++) {
+		one[i] = vec3(corners[i].x, rod_y(r, side, 0), corners[i].y);
+		other[i] = vec3(corners[i].x, rod_y(r, side, -WALL), corners[i].y);
+	}
+	p->solids = solid_join(a, 6, one, other, NULL);
+}
+
+static void warn_of_no_wall(const struct rod *r, const struct side *side, double over,
+	struct diags *d)
+{
+	struct lettering l = job_lettering(r->job);
+	const char *hand = side->hand == HAND_LEFT ? "left" : "right";
+	diag_warning(d, rod_pos(r, side->job->src, "to_step"),
+		arena_printf(d->arena,
+			"write stair.%s.to_step: %d, and a newel holds the rail; or, where the "
+			"wall goes up in the opening, an opening.width that leaves %s for it",
+			hand, r->steps, length_say(d->arena, l, WALL)),
+		"rail: on the %s its end stands %s over the ceiling, under the floor of a guard: "
+		"no wall is known there that holds it",
+		hand, length_say(d->arena, l, over));
+}
+
+/* The one behind the open steps takes the end of the rail. */
+static void wall_behind_add(struct pieces *list, const struct rod *r, const struct side *side,
+	double ceiling, struct diags *d)
+{
+	double rail = rod_nosing_z(r, side->head.x) + r->job->rail.height;
+	struct vec x = vec(side->head.x, existing_back(r));
+	if (level_run_lines(list->arena, r, side).n == 0) {
+		double rails = wall_runs_top(list->arena, r, side);
+		double high = fmax(fmax(rail, rails) + BESIDE / 2, r->top + ABOVE);
+		wall_add(list, r, side, x, vec(0, high));
+	} else if (rail <= ceiling + NEAR_ENOUGH) {
+		wall_add(list, r, side, x, vec(0, ceiling));
+	} else if (goes_up(list->arena, r, side)) {
+		stepped_wall_add(list, r, side, ceiling, rail + BESIDE / 2);
+	} else {
+		wall_add(list, r, side, x, vec(0, ceiling));
+		warn_of_no_wall(r, side, rail - ceiling, d);
+	}
 }
 
 /* A wall all along, or in front of the open steps, or behind them.  Where the stair goes on beside
  * it up to the floor, so does the wall past it; else the floor's line would seem to cross the
  * opening. */
-static void walls_add(struct pieces *list, const struct rod *r, const struct side *side)
+static void walls_add(struct pieces *list, const struct rod *r, const struct side *side,
+	struct diags *d)
 {
 	double low = r->stair->lower_structural, ceiling = r->top - existing_floor_depth(r);
 	bool has_guard = level_run_lines(list->arena, r, side).n > 0;
@@ -207,12 +271,8 @@ static void walls_add(struct pieces *list, const struct rod *r, const struct sid
 	}
 	if (side->from > 1)
 		wall_add(list, r, side, vec(-BEYOND, side->wall_end), vec(low, ceiling));
-	if (side->head.kind != RAIL_END_WALL)
-		return;
-	/* it takes the end of the rail */
-	double rail = rod_nosing_z(r, side->head.x) + r->job->rail.height + BESIDE / 2;
-	wall_add(list, r, side, vec(side->head.x, existing_back(r)),
-		vec(0, has_guard ? high : fmax(rail, high)));
+	if (side->head.kind == RAIL_END_WALL)
+		wall_behind_add(list, r, side, ceiling, d);
 }
 
 static struct part *make(struct arena *a, const struct stair *s, const struct flight *f,
@@ -220,13 +280,12 @@ static struct part *make(struct arena *a, const struct stair *s, const struct fl
 {
 	struct pieces list = { .arena = a, .kind = &part_existing };
 	struct rod r = rod_make(s, f);
-	(void)d;
 	existing_lower_floor_add(&list, &r);
 	upper_floor_add(&list, &r);
 	floor_over_foot_add(&list, &r);
 	existing_guarded_floor_add(&list, &r);
-	walls_add(&list, &r, &r.sides[HAND_RIGHT]);
-	walls_add(&list, &r, &r.sides[HAND_LEFT]);
+	walls_add(&list, &r, &r.sides[HAND_RIGHT], d);
+	walls_add(&list, &r, &r.sides[HAND_LEFT], d);
 	existing_notched_walls_add(&list, &r);
 	return list.first;
 }
