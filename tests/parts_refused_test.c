@@ -99,6 +99,11 @@ static const struct refusal cases[] = {
 		OPEN "treads: {thickness: 30, nosing: 0, nosing_profile: full_round}\n"
 		     "balusters: {section: 20, dowel: 12}\n",
 		"into the nosing's round" },
+	{ "the dowel of a post in the round of a nosing",
+		OPEN "treads: {thickness: 40, nosing: 0, nosing_profile: full_round}\n"
+		     "risers: {thickness: 25}\nnewels: {bottom: no}\n"
+		     "infill: {kind: panel, post: 38, shoe: no}\n",
+		"the dowel of a post on a tread" },
 	{ "a dowel nearly as thick as its baluster",
 		OPEN "balusters: {section: 18, dowel: 16}\n", "leaves too little of a baluster" },
 	{ "balusters that run into the nosing above",

@@ -1,6 +1,5 @@
 #include "parts/baluster.h"
 
-#include "parts/nosing.h"
 #include "parts/upright.h"
 
 /*
@@ -178,18 +177,8 @@ struct part *baluster_add(struct pieces *list, const struct stretch *s, double x
 /* The first one on a tread stands nearest to its nosing. */
 static bool clears_nosing(struct arena *a, const struct stretch *s, struct diags *d)
 {
-	const struct job *job = s->rod->job;
-	struct nosing n = nosing_make(&job->treads, s->rod->tread);
-	double over =
-		n.reach - s->rod->nosing - (job->balusters.section - job->balusters.dowel) / 2;
-	if (s->feet != FEET_ON_TREADS || infill_has_shoe(job) || over <= NEAR_ENOUGH)
-		return true;
-	diag_error(d, rod_pos(s->rod, job->treads.src, "nosing"),
-		arena_printf(a, "%s, or round it less",
-			job_write_least(a, job, "treads.nosing", s->rod->nosing + over)),
-		"the dowel of the first baluster on a tread comes %s into the nosing's round",
-		infill_letter(s, a, over));
-	return false;
+	const struct job_balusters *b = &s->rod->job->balusters;
+	return upright_clears_nosing(a, s, (b->section - b->dowel) / 2, "the first baluster", d);
 }
 
 bool baluster_takes_dowel(struct arena *a, const struct stretch *s, struct diags *d)

@@ -12,12 +12,17 @@
 #define WALL 3.0      /* least wood beside a dowel: common practice */
 #define SCREW_UP 18.0 /* above the foot, or below the top: common practice */
 
+static double dowel_of(const struct job *job)
+{
+	return fmin(job->balusters.dowel, job->infill.post / 3);
+}
+
 static void post_dowel(struct pieces *list, struct part *p, const struct upright *post,
-	enum infill_end end, const struct job_balusters *b, double room)
+	enum infill_end end, const struct job *job, double room)
 {
 	struct bore bore = upright_dowel(post, end,
-		(struct upright_dowel){ .diameter = fmin(b->dowel, post->width / 3),
-			.length = b->dowel_length,
+		(struct upright_dowel){ .diameter = dowel_of(job),
+			.length = job->balusters.dowel_length,
 			.wall = WALL,
 			.in_other = room });
 	if (isinf(room)) /* an existing floor is drilled on site, from the foot */
@@ -45,7 +50,7 @@ static void post_hold(struct pieces *list, struct part *p, const struct stretch 
 	if ((strip && job->infill.kind == INFILL_PANEL) || room < job->balusters.dowel)
 		post_screw(list, p, post, end, job->about.units);
 	else
-		post_dowel(list, p, post, end, &job->balusters, room);
+		post_dowel(list, p, post, end, job, room);
 }
 
 /* On the shoe, not in its plough: bars have none, and a panel's is closed here. */
@@ -128,6 +133,19 @@ static bool first_fits(struct arena *a, const struct stretch *s, struct diags *d
 	return false;
 }
 
+/* Those between stand with their front in line with a riser's face, the one at an open foot where
+ * the rail begins: which is nearest to a nosing? */
+static bool clears_nosing(struct arena *a, const struct stretch *s, int n, struct diags *d)
+{
+	const struct job *job = s->rod->job;
+	double run = s->rod->run, dowel = dowel_of(job);
+	double front = n > 1 ? 0 : s->from - run * floor(s->from / run + NEAR_ENOUGH);
+	double room = infill_dowel_room(s, INFILL_FOOT, s->from, 0);
+	if (room < job->balusters.dowel || (n == 1 && !ends_open(s, s->foot)))
+		return true;
+	return upright_clears_nosing(a, s, front + (job->infill.post - dowel) / 2, "a post", d);
+}
+
 /* The whole stretch, between the posts that are added where it ends open. */
 static struct span whole_span(struct pieces *list, const struct stretch *s)
 {
@@ -162,6 +180,8 @@ struct spans spans_make(struct pieces *list, const struct stretch *s, struct dia
 	struct span whole = whole_span(list, s), left = whole;
 	double length = whole.to - whole.from;
 	int n = (int)fmax(1, ceil((length + post) / (f->post_spacing + post) - NEAR_ENOUGH));
+	if (!clears_nosing(list->arena, s, n, d))
+		return spans;
 	double equal = (length - (n - 1) * post) / n;
 	spans.span = NEW_N(list->arena, struct span, n);
 	for (int i = 1; i < n; i++) {

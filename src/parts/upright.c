@@ -1,5 +1,7 @@
 #include "parts/upright.h"
 
+#include "parts/nosing.h"
+
 /* Half of its length in the upright: common practice. */
 #define SCREW 6
 #define BRAD 18
@@ -60,4 +62,19 @@ struct fastener upright_screw(enum units units)
 struct fastener upright_brad(enum units units)
 {
 	return fastener_brad_within(BRAD, LONG, units);
+}
+
+bool upright_clears_nosing(struct arena *a, const struct stretch *s, double hole, const char *name,
+	struct diags *d)
+{
+	const struct job *job = s->rod->job;
+	double over = nosing_make(&job->treads, s->rod->tread).reach - s->rod->nosing - hole;
+	if (s->feet != FEET_ON_TREADS || infill_has_shoe(job) || over <= NEAR_ENOUGH)
+		return true;
+	diag_error(d, rod_pos(s->rod, job->treads.src, "nosing"),
+		arena_printf(a, "%s, or round it less",
+			job_write_least(a, job, "treads.nosing", s->rod->nosing + over)),
+		"the dowel of %s on a tread comes %s into the nosing's round", name,
+		infill_letter(s, a, over));
+	return false;
 }

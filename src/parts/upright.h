@@ -31,6 +31,11 @@ struct bore upright_dowel(const struct upright *u, enum infill_end end, struct u
 struct bore upright_pilot(const struct upright *u, enum infill_end end, double from_end,
 	struct fastener f, double depth);
 
+/* Is there wood for a dowel whose hole begins so far behind the face of the riser, where a tread's
+ * nosing is rounded?  Complains of it by the name of the upright. */
+bool upright_clears_nosing(struct arena *a, const struct stretch *s, double hole, const char *name,
+	struct diags *d);
+
 /* The usual ones (common practice). */
 struct fastener upright_screw(enum units units);
 struct fastener upright_brad(enum units units);
