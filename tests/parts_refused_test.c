@@ -101,7 +101,7 @@ static const struct refusal cases[] = {
 		"into the nosing's round" },
 	{ "the dowel of a post in the round of a nosing",
 		OPEN "treads: {thickness: 40, nosing: 0, nosing_profile: full_round}\n"
-		     "risers: {thickness: 25}\nnewels: {bottom: no}\n"
+		     "risers: {thickness: 25}\nstringers: {open: sawtooth}\nnewels: {bottom: no}\n"
 		     "infill: {kind: panel, post: 38, shoe: no}\n",
 		"the dowel of a post on a tread" },
 	{ "a dowel nearly as thick as its baluster",
