@@ -102,7 +102,7 @@ static const struct refusal cases[] = {
 	{ "the dowel of a post in the round of a nosing",
 		OPEN "treads: {thickness: 40, nosing: 0, nosing_profile: full_round}\n"
 		     "risers: {thickness: 25}\nstringers: {open: sawtooth}\nnewels: {bottom: no}\n"
-		     "infill: {kind: panel, post: 38, shoe: no}\n",
+		     "infill: {kind: panel, panel_held: ends, post: 38, shoe: no}\n",
 		"the dowel of a post on a tread" },
 	{ "a dowel nearly as thick as its baluster",
 		OPEN "balusters: {section: 18, dowel: 16}\n", "leaves too little of a baluster" },
