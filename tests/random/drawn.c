@@ -30,11 +30,12 @@ const char *views_disagree(struct arena *a, const struct part *parts)
 }
 
 const char *sheets_fault(struct arena *a, const struct stair *s, const struct part *parts,
-	const struct shop *shop, struct diags *d)
+	const struct shop *shop, const char *set, struct diags *d)
 {
 	const struct drawing *g = sheets_draw(a, s, parts,
-		(struct issue){ .findings = code_check(a, s, parts,
-					rules_read(a, "templates", s->job, d), d) },
+		(struct issue){ .set = set,
+			.findings =
+				code_check(a, s, parts, rules_read(a, "templates", s->job, d), d) },
 		shop->stationery, shop->measure, d);
 	const char *report = "";
 	if (!g)

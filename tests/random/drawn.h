@@ -14,7 +14,8 @@ struct shop {
 
 /* NULL while all is well, else what is wrong, in the arena. */
 const char *views_disagree(struct arena *a, const struct part *parts);
+/* Of one set by its name; NULL: the job's own. */
 const char *sheets_fault(struct arena *a, const struct stair *s, const struct part *parts,
-	const struct shop *shop, struct diags *d);
+	const struct shop *shop, const char *set, struct diags *d);
 
 #endif

@@ -34,6 +34,9 @@ static const char *const more_rules[MORE_RULES] = {
 /* Checking a stair again for each of its rows takes longer than all the rest. */
 #define MENDED_EVERY 4
 
+/* The job's own set has all sheets of the shop; those of other readers are drawn of some. */
+#define OTHER_SETS_EVERY 32
+
 #define RULES 24
 
 struct tally {
@@ -59,6 +62,19 @@ static void judge_parts(struct tally *t, uint64_t seed, struct arena *a, const s
 	judge(t, invariant_count + VIEWS_AGREE, seed, views_disagree(a, parts));
 }
 
+static void judge_sheets(struct tally *t, uint64_t seed, struct arena *a, const struct stair *s,
+	const struct part *parts, const struct shop *shop, struct diags *d)
+{
+	static const char *const others[] = { "client", "permit" };
+	int rule = invariant_count + SHEETS_SOUND;
+
+	judge(t, rule, seed, sheets_fault(a, s, parts, shop, NULL, d));
+	for (int i = 0; i < 2 && seed % OTHER_SETS_EVERY == 0; i++) {
+		const char *why = sheets_fault(a, s, parts, shop, others[i], d);
+		judge(t, rule, seed, why ? arena_printf(a, "%s set: %s", others[i], why) : NULL);
+	}
+}
+
 static void follow(struct tally *t, uint64_t seed, const struct shop *shop, FILE *reasons)
 {
 	struct arena *a = arena_new();
@@ -79,7 +95,7 @@ static void follow(struct tally *t, uint64_t seed, const struct shop *shop, FILE
 		judge_parts(t, seed, a, s, parts);
 		if (seed % MENDED_EVERY == 0)
 			judge(t, invariant_count + MENDS, seed, mends_try(a, text, seed).why);
-		judge(t, invariant_count + SHEETS_SOUND, seed, sheets_fault(a, s, parts, shop, &d));
+		judge_sheets(t, seed, a, s, parts, shop, &d);
 	} else {
 		struct refused r = refused_try(a, text);
 		judge(t, invariant_count + REFUSALS, seed, r.why);
