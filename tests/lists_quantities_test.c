@@ -11,6 +11,7 @@
 #include <stdlib.h>
 
 #include "listed_jobs.h"
+#include "lists/nominal.h"
 #include "near.h"
 
 /* ---- the cut list ---- */
@@ -197,7 +198,7 @@ static void running_length_adds_up(const struct listed *l)
 
 	for (const struct blank *b = l->blanks; b; b = b->next)
 		if (b->stuff == STUFF_MOULDING)
-			length += blank_count(b) * b->part->size.length;
+			length += (b->pieces + b->spares) * b->part->size.length;
 	assert_near(sum(mouldings, "finished") * (inches ? 304.8 : 1000), length, 1e-3);
 }
 
@@ -242,6 +243,28 @@ static void hardware_is_counted_from_the_holes_it_goes_into(void **state)
 	with_every_job(state, hardware_is_in_the_holes);
 }
 
+/* The note of the piece, on its sheet, and the boards that are bought. */
+static void plies_are_told_alike(const struct listed *l)
+{
+	struct lettering how = job_lettering(l->built.stair->job);
+
+	for (const struct blank *b = l->blanks; b; b = b->next) {
+		const char *note = b->part->note,
+			   *told = note ? strstr(note, "plies out of ") : NULL;
+		const char *bought = how.units == UNITS_INCHES
+			? nominal_letter(l->built.arena, how, b->nominal)
+			: length_letter(l->built.arena, how, b->nominal);
+		if (told)
+			assert_memory_equal(told + strlen("plies out of "), bought, strlen(bought));
+		assert_true(told || b->part->makeup.plies < 2);
+	}
+}
+
+static void plies_come_out_of_the_boards_that_are_bought(void **state)
+{
+	with_every_job(state, plies_are_told_alike);
+}
+
 /* By 1/64 in or 0.1 mm a ply at most, and never too little. */
 static void plies_fill_their_piece(const struct listed *l)
 {
@@ -274,6 +297,7 @@ int main(void)
 		cmocka_unit_test(running_mouldings_add_up_to_their_parts),
 		cmocka_unit_test(a_newels_floor_bolt_is_as_long_as_both_its_halves),
 		cmocka_unit_test(hardware_is_counted_from_the_holes_it_goes_into),
+		cmocka_unit_test(plies_come_out_of_the_boards_that_are_bought),
 		cmocka_unit_test(plies_are_planed_so_that_they_fill_their_piece),
 	};
 

@@ -127,7 +127,7 @@ static void sizes_are_settings(const struct listed *l)
 	for (const struct blank *b = l->blanks; b; b = b->next) {
 		if (b->stuff == STUFF_PLANK)
 			continue;
-		assert_true(is_guided(l, "Cut to length", b->part, b->length));
+		assert_true(b->row > 0 || is_guided(l, "Cut to length", b->part, b->length));
 		assert_true(is_guided(l, "Rip while long", b->part, b->width) ||
 			is_guided(l, "Trim panel", b->part, blank_finished(b).width));
 	}
@@ -136,6 +136,95 @@ static void sizes_are_settings(const struct listed *l)
 static void both_sizes_of_every_piece_are_set_on_the_saw(void **state)
 {
 	with_every_job(state, sizes_are_settings);
+}
+
+/* Nothing shorter than half of what the job calls short is sawn out by itself, or held against a
+ * stop; of what is left of its length after the last cut as much is in the hand. */
+static void tiny_ones_are_cut_off(const struct listed *l)
+{
+	const struct list *setups = lists_find(l->lists, "setups");
+	const struct job_stock *stock = &l->built.stair->job->stock;
+
+	for (const struct blank *b = l->blanks; b; b = b->next) {
+		bool is_sawn = b->stuff == STUFF_BOARD || b->stuff == STUFF_MOULDING;
+		if (!is_sawn || b->length >= stock->short_piece / 2 || b->gang > 1 || b->each > 1)
+			continue;
+		double cut_off = b->row * (b->length + stock->kerf);
+		assert_true(b->row > 0 && b->row * blank_count(b) >= b->pieces + b->spares);
+		assert_true(b->rough_length - cut_off >= stock->short_piece / 2 - 1e-6);
+	}
+	for (int r = 0; r < setups->row_count; r++) {
+		double stop = cell(setups, r, "stop")->number;
+		if (strcmp(cell(setups, r, "work")->text, "Cut to length") == 0 && !isnan(stop))
+			assert_true(stop >= stock->short_piece / 2 - 1);
+	}
+}
+
+static void pieces_too_short_to_hold_are_cut_off_a_length_without_a_stop(void **state)
+{
+	with_every_job(state, tiny_ones_are_cut_off);
+}
+
+static int row_with(const struct list *l, const char *work, const char *words)
+{
+	for (int r = 0; r < l->row_count; r++)
+		if (strcmp(cell(l, r, "work")->text, work) == 0 &&
+			strstr(cell(l, r, "setting")->text, words))
+			return r;
+	return -1;
+}
+
+static struct listed small_job(const char *more)
+{
+	return listed_from(arena_printf(arena_new(),
+		"pitchboard: 1\njob: {name: Test, units: millimetres}\n"
+		"floors: {total_rise: 1800}\n"
+		"stair: {width: 900, left: wall, right: open,\n"
+		"  segments: [{risers: 10, run: 250}]}\n%s",
+		more));
+}
+
+/* Long cuts take off what cross cuts broke out of the edge. */
+static void the_slopes_of_a_cap_are_sawn_across_the_grain_first(void **state)
+{
+	struct listed l = small_job("newels: {cap: {kind: pyramid}}\n");
+	const struct list *setups = lists_find(l.lists, "setups");
+	int across = row_with(setups, "Saw block", "across the grain");
+	int along = row_with(setups, "Saw block", "along the grain");
+	(void)state;
+	assert_true(across >= 0 && across < along);
+	assert_near(cell(setups, across, "cuts")->number, cell(setups, along, "cuts")->number, 0);
+	arena_free(l.built.arena);
+}
+
+static void a_chamfer_all_round_is_cut_across_the_grain_first(void **state)
+{
+	struct listed l = small_job("newels: {cap: {kind: chamfered, chamfer: 7}}\n");
+	const struct list *setups = lists_find(l.lists, "setups");
+	int across = row_with(setups, "Shape", "chamfer 7, across the grain");
+	int along = row_with(setups, "Shape", "chamfer 7, along the grain");
+	(void)state;
+	assert_true(across >= 0 && across < along);
+	arena_free(l.built.arena);
+}
+
+/* A panel of 9 in strips of 57: 24 are left on either side. */
+static void a_plough_has_its_width_its_depth_and_its_place(void **state)
+{
+	struct listed l =
+		small_job("infill: {kind: panel, panel_held: all_round, shoe: yes,\n"
+			  "  subrail: yes, panel_thickness: 9, strip_width: 57, plough: 8}\n");
+	const struct list *setups = lists_find(l.lists, "setups");
+	int row = row_with(setups, "Shape", "9 mm wide, 8 mm deep, 24 mm from either edge");
+	(void)state;
+	assert_true(row >= 0);
+	for (const struct part *p = l.built.parts; p; p = p->next)
+		if (strcmp(p->name, "shoe") == 0 || strcmp(p->name, "subrail") == 0 ||
+			strcmp(p->name, "stile") == 0) {
+			assert_true(names(cell(setups, row, "pieces")->text, p->mark));
+			assert_non_null(strstr(p->features->text, "9 mm wide, 8 mm deep"));
+		}
+	arena_free(l.built.arena);
 }
 
 static void tilted_cuts_are_settings(const struct listed *l)
@@ -241,6 +330,10 @@ int main(void)
 		cmocka_unit_test(under_one_setting_the_stop_only_moves_one_way),
 		cmocka_unit_test(pieces_shorter_than_the_limit_are_called_short),
 		cmocka_unit_test(both_sizes_of_every_piece_are_set_on_the_saw),
+		cmocka_unit_test(pieces_too_short_to_hold_are_cut_off_a_length_without_a_stop),
+		cmocka_unit_test(the_slopes_of_a_cap_are_sawn_across_the_grain_first),
+		cmocka_unit_test(a_chamfer_all_round_is_cut_across_the_grain_first),
+		cmocka_unit_test(a_plough_has_its_width_its_depth_and_its_place),
 		cmocka_unit_test(every_cut_along_the_fence_has_its_setting),
 		cmocka_unit_test(every_angle_of_an_end_is_set_on_the_saw),
 		cmocka_unit_test(the_waste_of_a_nosing_is_sawn_as_its_sheet_says),

@@ -111,7 +111,8 @@ static void a_glued_newel_is_of_as_many_plies_as_its_stock_asks(void **state)
 	/* two planed to 45 make 90, three a hundred */
 	assert_int_equal(built_part(&b, "newel", 0)->makeup.plies, 3);
 	assert_near(built_part(&b, "newel", 0)->makeup.ply_thickness, 100.0 / 3, 1e-9);
-	assert_string_equal(built_part(&b, "newel", 0)->note, "plies out of 52 mm stock");
+	/* 33.4, and 5 for planing */
+	assert_string_equal(built_part(&b, "newel", 0)->note, "plies out of 40 mm boards");
 	assert_int_equal(built_part(&solid, "newel", 0)->makeup.plies, 0);
 	arena_free(b.arena);
 	arena_free(solid.arena);

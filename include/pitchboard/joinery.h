@@ -39,6 +39,7 @@ struct feature {
 			    either face */
 	double radius;     /* round; of a chamfer's own arrises */
 	struct sawn sawn;
+	bool goes_round;     /* an edge that is worked across the grain too, which comes first */
 	const char *text;    /* for people */
 	const char *setting; /* of the machine; NULL: the figures say it */
 };

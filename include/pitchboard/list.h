@@ -20,10 +20,11 @@ struct blank {
 	const struct part *part;
 	const char *species;
 	enum stuff stuff;
-	int each;                         /* for one piece */
-	int gang;                         /* so many pieces come out of one */
-	int pieces;                       /* as many as the part has places */
-	int spares;                       /* pieces more */
+	int each;   /* for one piece */
+	int gang;   /* so many pieces come out of one */
+	int row;    /* so many are cut off one, end by end; 0: it is one piece */
+	int pieces; /* as many as the part has places */
+	int spares; /* pieces more */
 	double length, width, thickness;  /* finished, along the grain first */
 	bool is_turned;                   /* the part's own width lies in the board's thickness */
 	double rough_length, rough_width; /* as sawn out of the board */
@@ -36,6 +37,8 @@ static inline int blank_count(const struct blank *b)
 {
 	int made = b->pieces + b->spares;
 
+	if (b->row > 0)
+		return (made + b->row - 1) / b->row;
 	return b->gang > 1 ? (made + b->gang - 1) / b->gang : b->each * made;
 }
 
@@ -57,6 +60,9 @@ const struct blank *blanks_make(struct arena *a, const struct stair *s, const st
 /* Volume of `count` rough blanks as it is paid for: nominal thickness, not below 1 in.
  * One board foot is 144 cubic inches. */
 double board_feet(double nominal, double width, double length);
+
+/* The boards that plies so thick are sawn out of, in words; NULL: none is so thick. */
+const char *ply_bought(struct arena *a, const struct job *job, const char *species, double exact);
 
 /* What plies so thick are planed to, to 1/64 in or 0.1 mm, and upwards: rounded down, many plies
  * would not fill the piece; and how finely that is lettered, on every sheet. */

@@ -115,6 +115,16 @@ double ply_planed(enum units units, double exact)
 	return ceil(exact / ply_step(units) - 1e-6) * ply_step(units);
 }
 
+const char *ply_bought(struct arena *a, const struct job *job, const char *species, double exact)
+{
+	struct lettering l = job_lettering(job);
+	double bought = board_for(job, species, ply_planed(job->about.units, exact)).bought;
+
+	if (bought <= 0)
+		return NULL;
+	return l.units == UNITS_INCHES ? nominal_letter(a, l, bought) : length_say(a, l, bought);
+}
+
 struct lettering ply_lettering(const struct job *job)
 {
 	struct lettering l = job_lettering(job);
@@ -196,6 +206,35 @@ static int spares_of(const struct job_stock *stock, const struct blank *b)
 	return stock->spare_every > 0 && is_small ? b->pieces / stock->spare_every : 0;
 }
 
+/* No hand that holds a piece comes nearer to the blade, and no piece is held that is shorter: half
+ * of what the job calls short, 6 in where it says nothing (common practice). */
+static double least_held(const struct job *job)
+{
+	return job->stock.short_piece / 2;
+}
+
+#define LONGEST_ROW 1000.0 /* that is handled with ease (common practice) */
+
+/* Shorter ones stay together in one length until they are cut off it; what is left of that is
+ * held. */
+static void lay_in_row(struct arena *a, const struct job *job, struct blank *b)
+{
+	bool is_sawn = b->stuff == STUFF_BOARD || b->stuff == STUFF_MOULDING;
+	int made = b->pieces + b->spares;
+
+	if (b->length >= least_held(job) || !is_sawn || b->each > 1 || b->gang > 1)
+		return;
+	struct offers o = offers_for(a, job, b);
+	double step = b->length + job->stock.kerf;
+	double rest = job->stock.rough_length + least_held(job);
+	int most = (int)((fmin(LONGEST_ROW, offer_usable(&o, o.longest)) - rest) / step);
+	if (most < 1 || made < 1)
+		return;
+	int lengths = (made + most - 1) / most;
+	b->row = (made + lengths - 1) / lengths;
+	b->rough_length = b->row * step + rest;
+}
+
 static struct blank *blank_of(struct arena *a, const struct job *job, const struct part *p)
 {
 	struct blank *b = NEW(a, struct blank);
@@ -207,6 +246,7 @@ static struct blank *blank_of(struct arena *a, const struct job *job, const stru
 	make_up(job, b, &p->makeup);
 	set_rough(a, job, b);
 	b->spares = spares_of(&job->stock, b);
+	lay_in_row(a, job, b);
 	return b;
 }
 

@@ -56,3 +56,19 @@ const char *group_proof(struct arena *a, const struct cut_group *g)
 			g->bound, 100 * (g->price - g->bound) / g->price);
 	return arena_printf(a, "%s; no fewer than %.0f are possible", what, g->bound);
 }
+
+/* Held on the fence and clear of the cutters (common practice). */
+#define WIDER_IN 4.0
+#define WIDER_MM 100.0
+
+const char *moulding_note(struct arena *a, const struct job *job)
+{
+	double wider = job->about.units == UNITS_INCHES ? WIDER_IN * MM_PER_INCH : WIDER_MM;
+
+	return arena_printf(a,
+		"Mouldings and fillets are listed in their own section, as lengths bought ready "
+		"run. To make them here, take stock of the same lengths at least %s wider than "
+		"the section: run its edge, rip that off, joint the edge and run the next; every "
+		"length takes its own width and a kerf.",
+		length_say(a, job_lettering(job), wider));
+}

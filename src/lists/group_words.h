@@ -15,4 +15,7 @@ const char *group_thickness(struct arena *a, struct lettering l, const struct cu
 /* "7 boards, proved the fewest", or the gap; "" where nothing is cut. */
 const char *group_proof(struct arena *a, const struct cut_group *g);
 
+/* What running a moulding here takes: what is listed is bought ready run, or has that besides. */
+const char *moulding_note(struct arena *a, const struct job *job);
+
 #endif

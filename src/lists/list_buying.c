@@ -56,13 +56,14 @@ static void add_boards(struct list_maker *m, const struct cut_group *g)
 	}
 }
 
-static const char *const *proofs(struct arena *a, const struct list_maker *m,
+static const char *const *proofs(struct arena *a, const struct list_maker *m, const struct job *job,
 	const struct cut_group *groups)
 {
 	int n = 0;
-	for (const struct cut_group *g = groups; g; g = g->next)
-		n++;
-	const char **notes = NEW_N(a, const char *, n + 2);
+	bool moulded = false;
+	for (const struct cut_group *g = groups; g; g = g->next, n++)
+		moulded |= g->stuff == STUFF_MOULDING;
+	const char **notes = NEW_N(a, const char *, n + 3);
 
 	n = 0;
 	notes[n++] =
@@ -73,6 +74,8 @@ static const char *const *proofs(struct arena *a, const struct list_maker *m,
 		if (g->total)
 			notes[n++] = arena_printf(a, "%s %s: %s.", g->species,
 				group_thickness(a, m->lettering, g), group_proof(a, g));
+	if (moulded)
+		notes[n++] = moulding_note(a, job);
 	return notes;
 }
 
@@ -83,7 +86,7 @@ struct list list_buying(struct arena *a, const struct stair *s, const struct cut
 
 	for (const struct cut_group *g = groups; g; g = g->next)
 		add_boards(&m, g);
-	m.list.notes = proofs(a, &m, groups);
+	m.list.notes = proofs(a, &m, s->job, groups);
 	return m.list;
 }
 
@@ -115,12 +118,15 @@ static const char *piece_words(const struct list_maker *m, const struct cut_stri
 	struct arena *a = m->arena;
 	const struct blank *b = p->blank;
 	const char *many = p->count > 1 ? arena_printf(a, "%d ", p->count) : "";
+	const char *row = b->row > 1
+		? arena_printf(a, "length%s of %d ", p->count > 1 ? "s" : "", b->row)
+		: "";
 	const char *again = b->rough_width < s->width - NEAR_ENOUGH
 		? arena_printf(a, " rip to %s",
 			  length_letter_inches(a, m->lettering, b->rough_width))
 		: "";
 
-	return arena_printf(a, "%s%s @ %s%s", many, b->part->mark,
+	return arena_printf(a, "%s%s%s @ %s%s", many, row, b->part->mark,
 		length_letter_inches(a, m->lettering, b->rough_length), again);
 }
 

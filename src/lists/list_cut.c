@@ -5,6 +5,7 @@
 
 #include "base/text.h"
 #include "lists/end_words.h"
+#include "lists/group_words.h"
 #include "lists/nominal.h"
 #include "lists/table.h"
 
@@ -57,6 +58,10 @@ static const char note_on_edge[] =
 	"On edge: out of a thinner board, ripped as wide as the piece is thick and turned up; the "
 	"edge of the board is then what is seen from above.";
 
+static const char note_in_row[] =
+	"Off a length: too short to be held at the saw by itself. So many stay together, rough as "
+	"long as all of them, their kerfs and what is left to hold.";
+
 static const char *ends_words(struct arena *a, const struct part *p)
 {
 	const char *start = end_words(a, p->start), *end = end_words(a, p->end);
@@ -64,6 +69,18 @@ static const char *ends_words(struct arena *a, const struct part *p)
 	if (p->stringer)
 		return "see its sheet";
 	return strcmp(start, end) == 0 ? start : arena_printf(a, "%s / %s", start, end);
+}
+
+/* What is too short to be held is cut off a length that several come out of. */
+static const char *sawing_words(struct arena *a, const struct part *p, const struct blank *b)
+{
+	const char *ends = ends_words(a, p);
+
+	if (!b || !b->row)
+		return ends;
+	if (b->row == 1)
+		return arena_printf(a, "%s; off a length", ends);
+	return arena_printf(a, "%s; %d off one length", ends, b->row);
 }
 
 static const char *grain_words(enum grain grain)
@@ -147,7 +164,7 @@ static void add(struct list_maker *m, const struct list_sources *from, const str
 	row[CUT_WIDE] = cell_length(m, size.width);
 	row[CUT_LONG] = cell_length(m, size.length);
 	row[CUT_GRAIN] = cell_text(is_on_edge(b) ? "along, on edge" : grain_words(p->grain));
-	row[CUT_ENDS] = cell_text(ends_words(m->arena, p));
+	row[CUT_ENDS] = cell_text(sawing_words(m->arena, p, b));
 	row[CUT_SHOWN] = cell_text(shown_on(m->arena, p, from));
 	if (from->telling == CHANGES_BY_COLUMN)
 		row[CUT_CHANGED] = cell_text(part_has_changed(from->changes, p) ? "yes" : "no");
@@ -155,15 +172,25 @@ static void add(struct list_maker *m, const struct list_sources *from, const str
 		set_rough(m, row, b);
 }
 
-static const char *const *notes_for(struct arena *a, const struct blank *blanks)
+static const char *const *notes_for(struct arena *a, const struct job *job,
+	const struct blank *blanks)
 {
-	const char **notes = NEW_N(a, const char *, 3);
-	bool on_edge = false;
+	const char **notes = NEW_N(a, const char *, 5);
+	bool on_edge = false, in_row = false, moulded = false;
+	int n = 0;
 
-	for (const struct blank *b = blanks; b; b = b->next)
+	for (const struct blank *b = blanks; b; b = b->next) {
 		on_edge |= is_on_edge(b) && b->gang <= 1;
-	notes[0] = note_sizes;
-	notes[1] = on_edge ? note_on_edge : NULL;
+		in_row |= b->row > 0;
+		moulded |= b->stuff == STUFF_MOULDING;
+	}
+	notes[n++] = note_sizes;
+	if (on_edge)
+		notes[n++] = note_on_edge;
+	if (in_row)
+		notes[n++] = note_in_row;
+	if (moulded)
+		notes[n++] = moulding_note(a, job);
 	return notes;
 }
 
@@ -179,6 +206,6 @@ struct list list_cut(struct arena *a, const struct list_sources *from)
 		if (!part_is_existing(p))
 			add(&m, from, p, b);
 	}
-	m.list.notes = notes_for(a, from->blanks);
+	m.list.notes = notes_for(a, from->stair->job, from->blanks);
 	return m.list;
 }

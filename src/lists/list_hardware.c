@@ -113,21 +113,47 @@ static const struct list_column moulding_columns[MOULD_COLUMNS] = {
 	[MOULD_BUY] = { "To make or buy", "bought", LIST_NUMBER, 0 },
 };
 
-static double running(const struct cut_group *g, int *pieces, double *bought)
+static bool holds(const struct cut_board *board, const struct blank *b)
 {
-	double net = 0;
+	for (int k = 0; k < board->strip_count; k++)
+		for (int j = 0; j < board->strips[k].piece_count; j++)
+			if (board->strips[k].pieces[j].blank == b)
+				return true;
+	return false;
+}
+
+static bool is_cut_from(const struct cut_group *g, const struct blank *b)
+{
+	for (int i = 0; i < g->board_count; i++)
+		if (holds(&g->boards[i], b))
+			return true;
+	return false;
+}
+
+static double bought_length(const struct cut_group *g)
+{
+	double length = 0;
 
 	for (int i = 0; i < g->board_count; i++) {
 		const struct cut_board *b = &g->boards[i];
-		*bought += b->count * b->length;
-		for (int k = 0; k < b->strip_count; k++)
-			for (int j = 0; j < b->strips[k].piece_count; j++) {
-				const struct cut_piece *p = &b->strips[k].pieces[j];
-				*pieces += b->count * p->count;
-				net += b->count * p->count * p->blank->length;
-			}
+		length += b->count * b->length;
 	}
-	return net;
+	return length;
+}
+
+/* Finished, of the pieces that are cut out of its lengths. */
+static double finished_length(const struct cut_group *g, const struct blank *blanks, int *pieces)
+{
+	double length = 0;
+
+	for (const struct blank *b = blanks; b; b = b->next) {
+		int made = b->pieces + b->spares;
+		if (!is_cut_from(g, b))
+			continue;
+		*pieces += made;
+		length += made * b->length;
+	}
+	return length;
 }
 
 static const struct blank *first_blank(const struct cut_group *g)
@@ -135,20 +161,20 @@ static const struct blank *first_blank(const struct cut_group *g)
 	return g->board_count ? g->boards[0].strips[0].pieces[0].blank : g->misfits[0].blank;
 }
 
-struct list list_mouldings(struct arena *a, const struct stair *s, const struct cut_group *groups)
+struct list list_mouldings(struct arena *a, const struct list_sources *from)
 {
-	struct list_maker m =
-		list_begin(a, s, "mouldings", "Mouldings", moulding_columns, MOULD_COLUMNS);
-	double unit = s->job->about.units == UNITS_INCHES ? 12 * MM_PER_INCH : 1000;
+	struct list_maker m = list_begin(a, from->stair, "mouldings", "Mouldings", moulding_columns,
+		MOULD_COLUMNS);
+	double unit = from->stair->job->about.units == UNITS_INCHES ? 12 * MM_PER_INCH : 1000;
 	static const char *const feet[] = { "Mouldings in running feet.", NULL };
 	static const char *const metres[] = { "Mouldings in running metres.", NULL };
 
-	for (const struct cut_group *g = groups; g; g = g->next) {
+	for (const struct cut_group *g = from->cutting; g; g = g->next) {
 		if (g->stuff != STUFF_MOULDING)
 			continue;
 		const struct blank *b = first_blank(g);
 		int pieces = 0;
-		double bought = 0, net = running(g, &pieces, &bought);
+		double net = finished_length(g, from->blanks, &pieces);
 		struct list_cell *row = list_row(&m);
 		row[MOULD_NAME] = cell_text(g->name);
 		row[MOULD_SPECIES] = cell_text(g->species);
@@ -157,7 +183,7 @@ struct list list_mouldings(struct arena *a, const struct stair *s, const struct 
 			length_letter_inches(a, m.lettering, b->width)));
 		row[MOULD_PIECES] = cell_count(a, pieces);
 		row[MOULD_NET] = cell_number(a, net / unit, 1);
-		row[MOULD_BUY] = cell_number(a, bought / unit, 1);
+		row[MOULD_BUY] = cell_number(a, bought_length(g) / unit, 1);
 	}
 	m.list.notes = unit < 1000 ? feet : metres;
 	return m.list;

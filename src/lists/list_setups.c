@@ -66,7 +66,9 @@ static const char *setting_words(const struct list_maker *m, const struct setup 
 	case WORK_BLOCK: return block_words(m, s);
 	case WORK_CROSSCUT:
 		return arena_printf(a, "%s, %s", angle_words(a, s),
-			s->main > 0 ? "to the stop" : "one end, no stop");
+			*s->words             ? s->words
+				: s->main > 0 ? "to the stop"
+					      : "one end, no stop");
 	case WORK_PLANE:
 	case WORK_RIP:
 	case WORK_PROFILE:
@@ -107,10 +109,11 @@ static const char *const *set_up_notes(struct arena *a, const struct stair *s)
 	notes[2] = "Where a piece is worked across the grain and along it: across first, for the "
 		   "long cut takes off what the other broke out.";
 	notes[3] = arena_printf(a,
-		"Short: under %s. Cut it from a longer piece where it can be; else hold it down "
-		"with a clamp or a jig, set a stop block clear of the blade so that nothing is "
-		"caught between, and keep every free hand away from the blade. Stop the blade "
-		"before the piece is taken away.",
+		"Short: under %s. Hold it down with a clamp or a jig, set a stop block clear of "
+		"the "
+		"blade so that nothing is caught between, and keep every free hand away from the "
+		"blade. Under half of that it stays in one length with others like it and is cut "
+		"off that: the length is held, and what falls off lies until the blade stands.",
 		length_say(a, job_lettering(s->job), limit));
 	notes[4] = "Guard, riving knife, eyes and ears covered. Whoever works the machine judges "
 		   "whether a cut can be made with it.";

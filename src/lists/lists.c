@@ -11,7 +11,7 @@ struct lists lists_make(struct arena *a, const struct list_sources *from)
 	const struct list made[] = {
 		list_cut(a, from),
 		list_lumber(a, s, from->cutting),
-		list_mouldings(a, s, from->cutting),
+		list_mouldings(a, from),
 		list_hardware(a, s, from->parts),
 		list_buying(a, s, from->cutting),
 		list_cutting(a, s, from->cutting),

@@ -118,9 +118,10 @@ static void want_sizes(struct setups *s, const struct blank *b)
 		want(s,
 			(struct setup){ .work = WORK_RIP,
 				.main = b->width,
-				.words = is_glued(b)  ? "fence, to be glued up"
-					: b->gang > 1 ? "fence, for several out of one"
-						      : "fence" },
+				.words = is_glued(b) ? "fence, to be glued up"
+					: b->gang > 1 || b->row > 1
+					? "fence, for several out of one"
+					: "fence" },
 			b, blank_count(b));
 	if (is_glued(b))
 		want(s, (struct setup){ .work = WORK_PANEL, .main = blank_finished(b).width }, b,
@@ -145,6 +146,20 @@ static struct setup crosscut(struct end_cut cut, double stop)
 		.main = stop };
 }
 
+/* Off a length: its end first, mitred where one end of the piece is; then to a line. */
+static void want_cut_off(struct setups *s, const struct blank *b, struct end_cut end,
+	struct end_cut off)
+{
+	struct setup first = crosscut(end, 0), last = crosscut(off, 0);
+
+	first.words = "end of a length, no stop";
+	last.words = arena_printf(s->arena,
+		"off that length to a line, %s; no stop block, nothing beyond the blade",
+		length_letter_inches(s->arena, s->lettering, b->length));
+	want(s, first, b, whole_pieces(b));
+	want(s, last, b, whole_pieces(b));
+}
+
 /* The plainer end first, by eye; the other one to the stop. */
 static void want_ends(struct setups *s, const struct blank *b)
 {
@@ -157,6 +172,10 @@ static void want_ends(struct setups *s, const struct blank *b)
 		struct end_cut swap = first;
 		first = last;
 		last = swap;
+	}
+	if (b->row > 0) {
+		want_cut_off(s, b, last, first);
+		return;
 	}
 	want(s, crosscut(first, 0), b, n);
 	want(s, crosscut(last, b->length), b, n);
@@ -204,19 +223,38 @@ static const char *shape_words(const struct setups *s, const struct feature *f)
 	return NULL;
 }
 
+/* Half of a block's cuts are made across the grain, and they come first. */
+static void want_block(struct setups *s, const struct blank *b, const struct sawn *cut)
+{
+	static const char *const ways[2] = { "across the grain", "along the grain" };
+
+	for (int i = 0; i < 2; i++)
+		want(s,
+			(struct setup){ .work = WORK_BLOCK,
+				.rank = i,
+				.bevel = cut->tilt,
+				.main = cut->fence,
+				.second = cut->height,
+				.each = cut->cuts / 2,
+				.words = arena_printf(s->arena, "%s, %s", ways[i], cut->lies) },
+			b, whole_pieces(b));
+}
+
 /* Of a block the plumb cuts come before the sloped ones, which would leave nothing to stand on. */
 static void want_sawn(struct setups *s, const struct blank *b)
 {
-	for (const struct feature *f = b->part->features; f; f = f->next)
-		if (f->kind == FEATURE_SAWN)
+	for (const struct feature *f = b->part->features; f; f = f->next) {
+		if (f->kind == FEATURE_SAWN && f->sawn.fence > 0)
+			want_block(s, b, &f->sawn);
+		else if (f->kind == FEATURE_SAWN)
 			want(s,
-				(struct setup){ .work = f->sawn.fence > 0 ? WORK_BLOCK : WORK_BEVEL,
+				(struct setup){ .work = WORK_BEVEL,
 					.bevel = f->sawn.tilt,
-					.main = f->sawn.fence,
 					.second = f->sawn.height,
 					.each = f->sawn.cuts,
 					.words = f->sawn.lies },
 				b, whole_pieces(b));
+	}
 }
 
 static bool is_run(const struct blank *b)
@@ -245,16 +283,33 @@ static void want_profile(struct setups *s, const struct blank *all, const struct
 	want(s, (struct setup){ .work = WORK_PROFILE, .words = words }, b, blank_count(b));
 }
 
+/* An edge, which runs along the grain, and round an end across it. */
+static bool is_edge(enum feature_kind kind)
+{
+	return kind == FEATURE_WASTE || kind == FEATURE_CHAMFER || kind == FEATURE_ROUND;
+}
+
+static void want_shape(struct setups *s, const struct blank *b, const struct feature *f,
+	const char *words)
+{
+	struct setup shape = { .work = WORK_SHAPE, .rank = 2 * shape_rank(f->kind) };
+
+	if (f->goes_round) {
+		shape.words = arena_printf(s->arena, "%s, across the grain", words);
+		want(s, shape, b, whole_pieces(b));
+	}
+	shape.rank++;
+	shape.words =
+		is_edge(f->kind) ? arena_printf(s->arena, "%s, along the grain", words) : words;
+	want(s, shape, b, whole_pieces(b));
+}
+
 static void want_shapes(struct setups *s, const struct blank *b)
 {
 	for (const struct feature *f = b->part->features; f; f = f->next) {
 		const char *words = b->part->stringer ? NULL : shape_words(s, f);
 		if (words)
-			want(s,
-				(struct setup){ .work = WORK_SHAPE,
-					.rank = shape_rank(f->kind),
-					.words = words },
-				b, whole_pieces(b));
+			want_shape(s, b, f, words);
 	}
 }
 

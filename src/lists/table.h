@@ -32,7 +32,7 @@ struct list_cell cell_nominal(const struct list_maker *m, const struct cut_group
 /* The lists, each in a file of its own. */
 struct list list_cut(struct arena *a, const struct list_sources *from);
 struct list list_lumber(struct arena *a, const struct stair *s, const struct cut_group *groups);
-struct list list_mouldings(struct arena *a, const struct stair *s, const struct cut_group *groups);
+struct list list_mouldings(struct arena *a, const struct list_sources *from);
 struct list list_hardware(struct arena *a, const struct stair *s, const struct part *parts);
 struct list list_buying(struct arena *a, const struct stair *s, const struct cut_group *groups);
 struct list list_cutting(struct arena *a, const struct stair *s, const struct cut_group *groups);

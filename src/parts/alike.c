@@ -104,7 +104,7 @@ static bool same_features(const struct feature *a, const struct feature *b)
 		if (a->kind != b->kind || !outlines_are_same(a->at, b->at) ||
 			!near_enough(a->angle, b->angle) || !near_enough(a->depth, b->depth) ||
 			!near_enough(a->radius, b->radius) || !same_sawn(a->sawn, b->sawn) ||
-			!same_text(a->text, b->text))
+			a->goes_round != b->goes_round || !same_text(a->text, b->text))
 			return false;
 	return !a && !b;
 }

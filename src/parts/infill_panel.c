@@ -11,6 +11,7 @@
  *      |:..'.' __|  shoe
  *      |.'.'__|
  */
+#include "parts/shoe.h"
 #include "parts/span.h"
 #include "parts/strip.h"
 #include "parts/upright.h"
@@ -82,6 +83,7 @@ static void stile_add(struct pieces *list, const struct stretch *s, double x, en
 	p->start.mitre = p->end.mitre = s->pitch;
 	p->solids = solid_strip(a, profile_of(a, section), (struct end_plane){ 0, s->slope, 0 },
 		(struct end_plane){ height, s->slope, 0 });
+	plough_add(a, p, s->rod->job, "face towards the panel");
 	stile_screws(a, p, s->rod->job, height, end);
 }
 

@@ -174,10 +174,12 @@ static void add_seen_ends(struct arena *a, struct part *p, const struct rod *r)
 	for (int i = 0; i < 2; i++) {
 		const struct side *side = &r->sides[i];
 		bool seen = side->kind != STRINGER_HOUSED && side_open_at(side, r->steps);
-		if (seen && r->nosing > NEAR_ENOUGH)
-			p->note = arena_printf(a,
-				"%s; work the edge round its %s end too, which is seen", p->note,
-				i == HAND_LEFT ? "left" : "right");
+		if (!seen || r->nosing <= NEAR_ENOUGH)
+			continue;
+		nosing_goes_round(p);
+		p->note = arena_printf(a,
+			"%s; work the edge round its %s end too, which is seen: the end first",
+			p->note, i == HAND_LEFT ? "left" : "right");
 	}
 }
 

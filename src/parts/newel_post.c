@@ -2,6 +2,8 @@
 
 #include <stdlib.h>
 
+#include "pitchboard/list.h"
+
 /*
  * The post of a newel, or its core, and how pieces of it are drawn out.  On the
  * raked edge of a housed stringer it is notched over the string: an outer leg,
@@ -34,10 +36,10 @@ struct makeup newel_plies(const struct job *job, double thickness)
 
 const char *newel_plies_note(struct arena *a, const struct job *job, struct makeup m)
 {
-	struct lettering l = job_lettering(job);
 	if (m.plies == 0)
 		return NULL;
-	return arena_printf(a, "plies out of %s stock", length_say(a, l, job->newels.ply_stock));
+	const char *bought = ply_bought(a, job, job->material.newels, m.ply_thickness);
+	return bought ? arena_printf(a, "plies out of %s boards", bought) : NULL;
 }
 
 /* Is this end of a rail in the plane of one of its faces? */

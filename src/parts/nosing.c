@@ -201,3 +201,11 @@ void nosing_add(struct arena *a, struct part *p, const struct job *job, const st
 	if (n->waste.leg > 0)
 		piece_feature(a, p, waste_feature(a, job, n));
 }
+
+void nosing_goes_round(struct part *p)
+{
+	for (struct feature *f = p->features; f; f = f->next)
+		if (f->kind == FEATURE_ROUND || f->kind == FEATURE_CHAMFER ||
+			f->kind == FEATURE_WASTE)
+			f->goes_round = true;
+}

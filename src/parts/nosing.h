@@ -37,6 +37,9 @@ struct outline nosing_outline(struct arena *a, const struct nosing *n, double de
 /* What the maker is told of an edge: the part gets the facts and the features. */
 void nosing_add(struct arena *a, struct part *p, const struct job *job, const struct nosing *n);
 
+/* It is worked round an end of the part too. */
+void nosing_goes_round(struct part *p);
+
 /* How the waste is sawn off before the router, in words; NULL: not worth the saw. */
 const char *nosing_note(struct arena *a, const struct job *job, const struct nosing *n);
 

@@ -225,7 +225,7 @@ static void end_add(struct pieces *list, const struct run *n)
 	p->section = nosing_outline(n->a, &n->nosing, over);
 	p->solids = end_solids(n);
 	nosing_add(n->a, p, r->job, &n->nosing);
-	p->note = "grain along the back of the return";
+	p->note = "grain along the back of the return; cut off a length, mitre first";
 }
 
 void return_add(struct pieces *list, const struct tread_plan *t, const struct tread_end *e)

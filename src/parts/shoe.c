@@ -46,6 +46,23 @@ static struct outline ploughed(struct arena *a, const struct job_infill *f, doub
 	return path_close(p);
 }
 
+void plough_add(struct arena *a, struct part *p, const struct job *job, const char *face)
+{
+	struct lettering l = job_lettering(job);
+	double width = plough_width(job), depth = job->infill.plough;
+	if (width <= 0)
+		return;
+	const char *size = arena_printf(a, "%s wide, %s deep, %s from either edge",
+		length_say(a, l, width), length_say(a, l, depth),
+		length_say(a, l, (job->infill.strip_width - width) / 2));
+	piece_feature(a, p,
+		(struct feature){ .kind = FEATURE_GROOVE,
+			.depth = depth,
+			.text = arena_printf(a, "ploughed along the middle of its %s: %s", face,
+				size),
+			.setting = arena_printf(a, "plough along the middle, %s", size) });
+}
+
 /* A bottom rail over the nosings is held by what it ends against: tenons in the wood under the
  * plough. */
 static void hold_ends(struct pieces *list, struct part *p, struct strip strip)
@@ -135,6 +152,7 @@ void shoe_make(struct pieces *list, const struct stretch *s, struct diags *d)
 	if (infill_has_shoe(job) && takes_plough(a, s, "shoe_depth", f->shoe_depth, d)) {
 		struct part *p = strip_add(list, "shoe", &strip,
 			ploughed(a, f, strip.depth, plough, INFILL_FOOT));
+		plough_add(a, p, job, "upper face");
 		hold_ends(list, p, strip);
 		if (s->feet != FEET_ON_TREADS) {
 			screw_on(a, p, &strip, INFILL_FOOT);
@@ -146,6 +164,7 @@ void shoe_make(struct pieces *list, const struct stretch *s, struct diags *d)
 	if (infill_has_subrail(job) && takes_plough(a, s, "subrail_depth", f->subrail_depth, d)) {
 		struct part *p = strip_add(list, "subrail", &strip,
 			ploughed(a, f, strip.depth, plough, INFILL_TOP));
+		plough_add(a, p, job, "lower face");
 		screw_on(a, p, &strip, INFILL_TOP);
 		p->splice = SPLICE_SCARF;
 	}

@@ -19,6 +19,9 @@
 /* Shoe and subrail of the stretch, where the job has them. */
 void shoe_make(struct pieces *list, const struct stretch *s, struct diags *d);
 
+/* Says how a strip is ploughed for the infill, where it is: on which of its faces. */
+void plough_add(struct arena *a, struct part *p, const struct job *job, const char *face);
+
 /* Fillets in their ploughs, between balusters. */
 void fillets_make(struct pieces *list, const struct setting *set);
 

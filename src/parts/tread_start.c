@@ -185,10 +185,11 @@ void start_tread_add(struct pieces *list, const struct tread_plan *t)
 	p->outline = outline_moved(a, o, -at.x0, 0);
 	p->solids = solids_moved(a, tread_solids(a, &l, &nosing), vec3(-at.x0, 0, 0));
 	nosing_add(a, p, r->job, &nosing);
+	nosing_goes_round(p);
 	bool both = side_starts(&r->sides[HAND_LEFT]) && side_starts(&r->sides[HAND_RIGHT]);
 	bool moulded = r->job->mouldings.under_nosing != MOULDING_NONE;
-	p->note = arena_printf(a, "nosing along the front and round the end%s%s", both ? "s" : "",
-		moulded ? "; a bent moulding goes round under it" : "");
+	p->note = arena_printf(a, "nosing round the end%s first, then along the front%s",
+		both ? "s" : "", moulded ? "; a bent moulding goes round under it" : "");
 }
 
 static void refuse(const struct rod *r, struct diags *d, const char *key, const char *hint,

@@ -23,7 +23,9 @@ static bool fits(struct hand h, const char *text, double width)
 /* Mark and rough length, or as much of it as the piece has room for. */
 static const char *full_label(struct arena *a, const struct stair *s, const struct blank *b)
 {
-	return arena_printf(a, "%s  %s", b->part->mark, inches_words(a, s, b->rough_length));
+	const char *row = b->row > 1 ? arena_printf(a, "%d ", b->row) : "";
+
+	return arena_printf(a, "%s%s  %s", row, b->part->mark, inches_words(a, s, b->rough_length));
 }
 
 static const char *label_for(struct hand h, const struct board_view *v, const struct blank *b)
