@@ -142,7 +142,6 @@ static void both_sizes_of_every_piece_are_set_on_the_saw(void **state)
  * stop; of what is left of its length after the last cut as much is in the hand. */
 static void tiny_ones_are_cut_off(const struct listed *l)
 {
-	const struct list *setups = lists_find(l->lists, "setups");
 	const struct job_stock *stock = &l->built.stair->job->stock;
 
 	for (const struct blank *b = l->blanks; b; b = b->next) {
@@ -152,11 +151,7 @@ static void tiny_ones_are_cut_off(const struct listed *l)
 		double cut_off = b->row * (b->length + stock->kerf);
 		assert_true(b->row > 0 && b->row * blank_count(b) >= b->pieces + b->spares);
 		assert_true(b->rough_length - cut_off >= stock->short_piece / 2 - 1e-6);
-	}
-	for (int r = 0; r < setups->row_count; r++) {
-		double stop = cell(setups, r, "stop")->number;
-		if (strcmp(cell(setups, r, "work")->text, "Cut to length") == 0 && !isnan(stop))
-			assert_true(stop >= stock->short_piece / 2 - 1);
+		assert_false(is_guided(l, "Cut to length", b->part, b->length));
 	}
 }
 

@@ -54,6 +54,17 @@ static const char *block_words(const struct list_maker *m, const struct setup *s
 		length_letter_inches(a, m->lettering, s->second), s->words);
 }
 
+static const char *end_setting(const struct list_maker *m, const struct setup *s)
+{
+	if (s->second > 0)
+		return arena_printf(m->arena,
+			"%s to a line, %s; no stop block, nothing beyond the blade", s->words,
+			length_letter_inches(m->arena, m->lettering, s->second));
+	if (*s->words)
+		return s->words;
+	return s->main > 0 ? "to the stop" : "one end, no stop";
+}
+
 static const char *setting_words(const struct list_maker *m, const struct setup *s)
 {
 	struct arena *a = m->arena;
@@ -64,11 +75,7 @@ static const char *setting_words(const struct list_maker *m, const struct setup 
 		return arena_printf(a, "blade tilted %s to the arris; %s",
 			angle_letter(a, s->bevel), s->words);
 	case WORK_BLOCK: return block_words(m, s);
-	case WORK_CROSSCUT:
-		return arena_printf(a, "%s, %s", angle_words(a, s),
-			*s->words             ? s->words
-				: s->main > 0 ? "to the stop"
-					      : "one end, no stop");
+	case WORK_CROSSCUT: return arena_printf(a, "%s, %s", angle_words(a, s), end_setting(m, s));
 	case WORK_PLANE:
 	case WORK_RIP:
 	case WORK_PROFILE:

@@ -153,9 +153,8 @@ static void want_cut_off(struct setups *s, const struct blank *b, struct end_cut
 	struct setup first = crosscut(end, 0), last = crosscut(off, 0);
 
 	first.words = "end of a length, no stop";
-	last.words = arena_printf(s->arena,
-		"off that length to a line, %s; no stop block, nothing beyond the blade",
-		length_letter_inches(s->arena, s->lettering, b->length));
+	last.words = "off that length";
+	last.second = b->length;
 	want(s, first, b, whole_pieces(b));
 	want(s, last, b, whole_pieces(b));
 }

@@ -31,7 +31,7 @@ struct setup {
 	enum setup_work work;
 	double mitre, bevel; /* of the saw, from square */
 	double main;         /* thickness, fence, width of a bore; crosscut: stop, 0: none */
-	double second;       /* bore: depth; block: height of the blade */
+	double second;       /* bore: depth; block: height of the blade; crosscut: to a line */
 	int rank;            /* of shaping: what goes first */
 	const char *words;   /* of shaping and boring: what it is */
 	int each;            /* cuts for one piece; 0: one */
