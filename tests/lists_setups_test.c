@@ -203,21 +203,21 @@ static void a_chamfer_all_round_is_cut_across_the_grain_first(void **state)
 	arena_free(l.built.arena);
 }
 
-/* A panel of 9 in strips of 57: 24 are left on either side. */
+/* A panel of 12 in strips of 57: 22.5 are left on either side. */
 static void a_plough_has_its_width_its_depth_and_its_place(void **state)
 {
 	struct listed l =
 		small_job("infill: {kind: panel, panel_held: all_round, shoe: yes,\n"
-			  "  subrail: yes, panel_thickness: 9, strip_width: 57, plough: 8}\n");
+			  "  subrail: yes, panel_thickness: 12, strip_width: 57, plough: 8}\n");
 	const struct list *setups = lists_find(l.lists, "setups");
-	int row = row_with(setups, "Shape", "9 mm wide, 8 mm deep, 24 mm from either edge");
+	int row = row_with(setups, "Shape", "12 mm wide, 8 mm deep, 22.5 mm from either edge");
 	(void)state;
 	assert_true(row >= 0);
 	for (const struct part *p = l.built.parts; p; p = p->next)
 		if (strcmp(p->name, "shoe") == 0 || strcmp(p->name, "subrail") == 0 ||
 			strcmp(p->name, "stile") == 0) {
 			assert_true(names(cell(setups, row, "pieces")->text, p->mark));
-			assert_non_null(strstr(p->features->text, "9 mm wide, 8 mm deep"));
+			assert_non_null(strstr(p->features->text, "12 mm wide, 8 mm deep"));
 		}
 	arena_free(l.built.arena);
 }

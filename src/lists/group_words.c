@@ -66,9 +66,8 @@ const char *moulding_note(struct arena *a, const struct job *job)
 	double wider = job->about.units == UNITS_INCHES ? WIDER_IN * MM_PER_INCH : WIDER_MM;
 
 	return arena_printf(a,
-		"Mouldings and fillets are listed in their own section, as lengths bought ready "
-		"run. To make them here, take stock of the same lengths at least %s wider than "
-		"the section: run its edge, rip that off, joint the edge and run the next; every "
-		"length takes its own width and a kerf.",
+		"Mouldings and fillets are listed in their own section, as bought ready run. Made "
+		"here: out of stock as long and at least %s wider; run its edge, rip that off, "
+		"joint the edge, run the next. That stock is not counted.",
 		length_say(a, job_lettering(job), wider));
 }

@@ -59,8 +59,8 @@ static const char note_on_edge[] =
 	"edge of the board is then what is seen from above.";
 
 static const char note_in_row[] =
-	"Off a length: too short to be held at the saw by itself. So many stay together, rough as "
-	"long as all of them, their kerfs and what is left to hold.";
+	"Off a length: too short to hold at the saw by itself; rough long is all of them, with "
+	"kerfs and what is left to hold.";
 
 static const char *ends_words(struct arena *a, const struct part *p)
 {

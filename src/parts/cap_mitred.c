@@ -54,7 +54,7 @@ static void add_settings(struct arena *a, struct part *p)
 	struct feature f = { .kind = FEATURE_MITRE, .angle = c->mitre_gauge };
 	f.text = arena_printf(a,
 		"ends, face down: mitre gauge %.1f degrees off square, blade tilted %.1f degrees; "
-		"stop block and hold-down",
+		"off a length that is held down",
 		c->mitre_gauge * 180 / PI, c->mitre_tilt * 180 / PI);
 	piece_feature(a, p, f);
 	f.kind = FEATURE_SAWN;

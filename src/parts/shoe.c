@@ -54,7 +54,7 @@ void plough_add(struct arena *a, struct part *p, const struct job *job, const ch
 		return;
 	const char *size = arena_printf(a, "%s wide, %s deep, %s from either edge",
 		length_say(a, l, width), length_say(a, l, depth),
-		length_say(a, l, (job->infill.strip_width - width) / 2));
+		length_say(a, job_radius_lettering(job), (job->infill.strip_width - width) / 2));
 	piece_feature(a, p,
 		(struct feature){ .kind = FEATURE_GROOVE,
 			.depth = depth,

@@ -83,7 +83,9 @@ static const struct field stock[] = {
 	{ FIELD_LENGTH, "short_piece", LANDS(job_stock, short_piece), .least = 50, .most = 1000,
 		.usual = "12\"", .usual_mm = "300 mm", .label = "short is less than",
 		.shown = SHOWN_CUTTING,
-		.help = "pieces shorter than this are called out as short" },
+		.help = "pieces shorter than this are called out as short; shorter than half of "
+			"it, "
+			"they are cut off a length of several" },
 	{ 0 },
 };
 

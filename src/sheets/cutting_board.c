@@ -67,8 +67,12 @@ static const char *piece_line(struct arena *a, const struct board_view *v,
 		? arena_printf(a, " ripped to %s", inches_words(a, v->stair, b->rough_width))
 		: "";
 
-	return arena_printf(a, "%d %s of %s%s", p->count, b->part->mark,
-		inches_words(a, v->stair, b->rough_length), again);
+	const char *length = inches_words(a, v->stair, b->rough_length);
+
+	if (b->row > 1)
+		return arena_printf(a, "%d length%s of %d %s, %s%s", p->count,
+			p->count > 1 ? "s" : "", b->row, b->part->mark, length, again);
+	return arena_printf(a, "%d %s of %s%s", p->count, b->part->mark, length, again);
 }
 
 static const char *strip_line(struct arena *a, const struct board_view *v, int index)
