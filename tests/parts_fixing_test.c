@@ -74,6 +74,29 @@ static void in_millimetres_both_go_by_their_thickness(void **state)
 	assert_asked_for(UNITS_MILLIMETRES, fastener_brad(18, 30), "1.2 x 30");
 }
 
+/* A third of a string of 20 mm is 6.67 mm: no cutter is that wide. */
+static void a_mortise_is_as_wide_as_a_cutter_that_is_sold(void **state)
+{
+	(void)state;
+	assert_near(bit_within(UNITS_MILLIMETRES, 12, 20.0 / 3), 6, 1e-9);
+	assert_near(bit_within(UNITS_INCHES, 12.7, 1.0625 * MM_PER_INCH / 3),
+		5.0 / 16 * MM_PER_INCH, 1e-9);
+	assert_near(bit_within(UNITS_MILLIMETRES, 5.5, 20.0 / 3), 5.5, 1e-9);
+}
+
+/* 2.4 mm is the drill of 3/32 in: by 16ths it would read 1/8. */
+static void a_drill_is_lettered_as_it_is_sold(void **state)
+{
+	struct arena *a = arena_new();
+	struct lettering inches = bit_lettering((struct lettering){ UNITS_INCHES, 16, 0 });
+	struct lettering metric = bit_lettering((struct lettering){ UNITS_MILLIMETRES, 1, 0 });
+
+	(void)state;
+	assert_string_equal(length_letter_inches(a, inches, 2.4), "3/32\"");
+	assert_string_equal(length_letter_inches(a, metric, 2.4), "2.4");
+	arena_free(a);
+}
+
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
@@ -83,6 +106,8 @@ int main(void)
 		cmocka_unit_test(a_fastener_is_the_longest_sold_that_stays_within),
 		cmocka_unit_test(screws_go_by_their_number_and_brads_by_their_gauge),
 		cmocka_unit_test(in_millimetres_both_go_by_their_thickness),
+		cmocka_unit_test(a_mortise_is_as_wide_as_a_cutter_that_is_sold),
+		cmocka_unit_test(a_drill_is_lettered_as_it_is_sold),
 	};
 	return cmocka_run_group_tests(tests, NULL, NULL);
 }

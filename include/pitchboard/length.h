@@ -41,6 +41,14 @@ const char *length_letter(struct arena *a, struct lettering how, double mm);
 /* The same in inches alone, never feet (145 1/4"): for running positions on a plank. */
 const char *length_letter_inches(struct arena *a, struct lettering how, double mm);
 
+/* How wide a bit or a cutter is: they are sold by 64ths and by tenths of a millimetre, and a pilot
+ * hole 1/32 in too wide holds no screw. */
+static inline struct lettering bit_lettering(struct lettering how)
+{
+	how.fraction = how.units == UNITS_INCHES ? 64 : 10;
+	return how;
+}
+
 /* The same where no note tells the unit, as in a message: 7 5/8", 194 mm. */
 static inline const char *length_say(struct arena *a, struct lettering how, double mm)
 {

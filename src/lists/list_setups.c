@@ -82,7 +82,7 @@ static const char *setting_words(const struct list_maker *m, const struct setup 
 	case WORK_SHAPE: return s->words;
 	case WORK_BORE:
 		return arena_printf(a, "%s %s, %s deep", s->words,
-			length_letter_inches(a, m->lettering, s->main),
+			length_letter_inches(a, s->lettering, s->main),
 			length_letter_inches(a, m->lettering, s->second));
 	}
 	return "";

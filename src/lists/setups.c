@@ -67,7 +67,7 @@ static void settle(const struct setups *s, struct setup *wanted)
 	if (!wanted->lettering.fraction)
 		wanted->lettering = s->lettering;
 	wanted->main = length_lettered_value(wanted->lettering, wanted->main);
-	wanted->second = length_lettered_value(wanted->lettering, wanted->second);
+	wanted->second = length_lettered_value(s->lettering, wanted->second);
 }
 
 static void want(struct setups *s, struct setup wanted, const struct blank *b, int pieces)
@@ -331,7 +331,8 @@ static void want_bores(struct setups *s, const struct blank *b)
 				(struct setup){ .work = WORK_BORE,
 					.words = bore_words(o->size.kind),
 					.main = o->size.width,
-					.second = o->size.depth },
+					.second = o->size.depth,
+					.lettering = bit_lettering(s->lettering) },
 				b, whole_pieces(b));
 }
 

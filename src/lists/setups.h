@@ -38,7 +38,8 @@ struct setup {
 	int cuts;
 	struct text marks, short_ones;
 	const struct part *last;
-	struct lettering lettering; /* plies are planed finer than the rest is lettered */
+	struct lettering lettering; /* of `main`: plies are planed, bits are sold finer than the
+				       rest is lettered */
 };
 
 /* What the blanks want.  Lengths are as lettered: what is lettered alike is one setting. */

@@ -61,6 +61,13 @@ static const struct wire_row *wire_row(int gauge)
 	return &wires[i];
 }
 
+double bit_within(enum units units, double wanted, double most)
+{
+	double step = round_size(units, 1.0 / 16, 1);
+
+	return wanted <= most ? wanted : step * floor(most / step + NEAR_ENOUGH);
+}
+
 struct fastener fastener_screw(int number, double length)
 {
 	const struct screw_row *r = screw_row(number);

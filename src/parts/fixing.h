@@ -12,6 +12,10 @@ static inline double round_size(enum units units, double inches, double mm)
 	return units == UNITS_INCHES ? inches * MM_PER_INCH : mm;
 }
 
+/* The bit or cutter that is wanted where the wood takes it, else the widest that is sold and not
+ * wider than `most`: by 1/16 in, by whole millimetres (common practice). */
+double bit_within(enum units units, double wanted, double most);
+
 /* A screw or a brad.  The hole of a brad is as thick as it is: it is driven, not drilled for. */
 struct fastener {
 	enum fixing fixing;

@@ -1,8 +1,17 @@
 #include "parts/newel_foot.h"
 
-#define ACCESS 25.0    /* hole to the bolt's nut, plugged */
+#include "parts/fixing.h"
+
 #define ACCESS_UP 65.0 /* its middle over the foot: room for a wrench under the nut's washer */
 #define PLUG 10.0      /* its length */
+
+struct foot_bits foot_bits(const struct post *p)
+{
+	enum units units = p->rod->job->about.units;
+
+	return (struct foot_bits){ round_size(units, 3.0 / 8, 10), round_size(units, 9.0 / 32, 7),
+		round_size(units, 1, 25) };
+}
 
 void foot_note_add(struct arena *a, const struct post *p, const char *text)
 {
@@ -23,9 +32,9 @@ struct vec3 foot_outward(const struct post *p)
 void foot_bolt_add(struct pieces *list, const struct post *p, struct vec at, struct bore b)
 {
 	b.at = post_mouth(vec3(p->slope * at.x, at.x, at.y), post_back, post_down);
-	b.size = bore_round(FOOT_BOLT, BOLT_IN_NEWEL);
+	b.size = bore_round(foot_bits(p).bolt, BOLT_IN_NEWEL);
 	b.fixing = FIXING_NEWEL_BOLT;
-	b.fixing_width = FOOT_BOLT;
+	b.fixing_width = b.size.width;
 	post_drill(list, p, b);
 }
 
@@ -34,8 +43,8 @@ void foot_access_add(struct pieces *list, const struct post *p, struct vec at)
 	struct bore b = { .fixing = FIXING_PLUG, .text = "to the bolt's nut, plugged" };
 	double level = p->slope * at.x + ACCESS_UP, face = foot_outer_face(p);
 	b.at = post_mouth(vec3(level, at.x, face), post_up, foot_outward(p));
-	b.size = bore_round(ACCESS, fabs(at.y - face) + FOOT_BOLT);
-	b.fixing_width = ACCESS;
+	b.size = bore_round(foot_bits(p).access, fabs(at.y - face) + foot_bits(p).bolt);
+	b.fixing_width = b.size.width;
 	b.fixing_length = PLUG;
 	post_drill(list, p, b);
 }

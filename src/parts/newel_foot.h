@@ -20,8 +20,6 @@
 
 #include "parts/newel.h"
 
-#define FOOT_BOLT 10.0     /* newel bolts and bolts through the newel */
-#define FOOT_THREAD 7.0    /* drilled for a newel bolt's wood thread */
 #define BOLT_IN_NEWEL 90.0 /* up to its nut */
 #define BOLT_IN_STRING 80.0
 #define FOOT_SCREW 14     /* number, of plates and legs */
@@ -29,6 +27,16 @@
 
 /* Directions in the post's axes. */
 static const struct vec3 post_up = { 1, 0, 0 }, post_down = { -1, 0, 0 }, post_back = { 0, 1, 0 };
+
+/* Widths of what is drilled for newel bolts and bolts through the newel: bits that are sold where
+ * the job's units are. */
+struct foot_bits {
+	double bolt;
+	double thread; /* of a newel bolt, in wood */
+	double access; /* to the bolt's nut, plugged */
+};
+
+struct foot_bits foot_bits(const struct post *p);
 
 /* Each drills what holds the newel on what it stands on, and says whether that will do. */
 enum newel_held foot_on_floor_fix(struct pieces *list, const struct post *p);

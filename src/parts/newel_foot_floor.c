@@ -49,9 +49,9 @@ static void plate_add(struct pieces *list, const struct post *p)
 /* Two bolts across, at a third of what is let in and at two, to either side of the middle. */
 static void cross_bolts_add(struct pieces *list, const struct post *p, double let_in)
 {
-	struct bore b = { .fixing = FIXING_BOLT, .fixing_width = FOOT_BOLT };
+	struct bore b = { .fixing = FIXING_BOLT, .fixing_width = foot_bits(p).bolt };
 	b.text = "bolt through the newel into joist or blocking";
-	b.size = bore_round(FOOT_BOLT, p->section);
+	b.size = bore_round(foot_bits(p).bolt, p->section);
 	b.fixing_length = p->section + IN_JOIST;
 	for (int i = 0; i < 2; i++) {
 		double y = p->section / 2 + (i ? 1 : -1) * p->core / 5;

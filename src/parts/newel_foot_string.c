@@ -31,9 +31,9 @@ static bool seat_bolt_add(struct pieces *list, const struct post *p, struct post
 {
 	struct vec at = vec(p->section / 2, post_across(p, (c.in0 + c.in1) / 2));
 	struct bore b = { .text = "newel bolt, into the string" };
-	if (c.in1 - c.in0 < FOOT_THREAD + 2 * BESIDE_THREAD)
+	if (c.in1 - c.in0 < foot_bits(p).thread + 2 * BESIDE_THREAD)
 		return false;
-	b.mate = bore_round(FOOT_THREAD, BOLT_IN_STRING);
+	b.mate = bore_round(foot_bits(p).thread, BOLT_IN_STRING);
 	b.fixing_length = BOLT_IN_NEWEL + BOLT_IN_STRING;
 	foot_bolt_add(list, p, at, b);
 	foot_access_add(list, p, at);

@@ -72,7 +72,7 @@ static double depth_in_string(struct arena *a, const struct post *p)
 {
 	const struct rod *r = p->rod;
 	struct stand at = side_stand(r, p->side->hand);
-	double x = p->end.newel_x + p->section / 2 + FOOT_BOLT / 2;
+	double x = p->end.newel_x + p->section / 2 + foot_bits(p).bolt / 2;
 	double block = stringers_have_block(r) ? r->job->stringers.block_thickness : 0;
 	double under = fmax(sawtooth_edges(a, &at).lower + r->slope * x, r->foot + block);
 	return fmin(BOLT_IN_STRING, p->end.newel_z - r->tread - under - UNDER_BOLT);
@@ -81,7 +81,7 @@ static double depth_in_string(struct arena *a, const struct post *p)
 /* In from the limit: through the newel's middle, or as near to it as the stringer lies. */
 static double over_string(const struct post *p)
 {
-	double keep = FOOT_BOLT / 2 + BESIDE_BOLT;
+	double keep = foot_bits(p).bolt / 2 + BESIDE_BOLT;
 	double low = p->side->outer + keep, high = p->side->inner - keep;
 	return low > high ? (low + high) / 2 : fmin(fmax(p->side->rail, low), high);
 }
@@ -93,8 +93,8 @@ static bool string_bolt_add(struct pieces *list, const struct post *p)
 	if (depth < LEAST_IN_STRING || off < LEAST_HALF)
 		return false;
 	struct bore b = { .text = "newel bolt, through the tread into the stringer" };
-	b.mate = bore_round(FOOT_BOLT, p->rod->tread + depth);
-	b.thread = FOOT_THREAD;
+	b.mate = bore_round(foot_bits(p).bolt, p->rod->tread + depth);
+	b.thread = foot_bits(p).thread;
 	b.fixing_length = BOLT_IN_NEWEL + b.mate.depth;
 	foot_bolt_add(list, p, vec(p->section / 2, post_across(p, in)), b);
 	return true;
@@ -110,7 +110,7 @@ static bool block_bolt_add(struct pieces *list, const struct post *p)
 	if (!is_on_start(p) || half < LEAST_HALF)
 		return false;
 	struct bore b = { .text = "newel bolt, up through riser block and tread" };
-	b.mate = bore_round(FOOT_BOLT, r->tread + rod_first_riser(r));
+	b.mate = bore_round(foot_bits(p).bolt, r->tread + rod_first_riser(r));
 	b.fixing_length = BOLT_IN_NEWEL + b.mate.depth;
 	foot_bolt_add(list, p, vec(p->section / 2, post_across(p, -half)), b);
 	return true;

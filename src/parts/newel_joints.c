@@ -1,3 +1,4 @@
+#include "parts/fixing.h"
 #include "parts/newel.h"
 #include "parts/stringer.h"
 
@@ -17,7 +18,6 @@
 
 #define TENON_DEPTH 30.0 /* into either side */
 #define GLUE_ROOM 1.0    /* under its end: it must never stand on the bottom */
-#define TENON_THICK 12.0
 #define LEAST_TENON 6.0
 #define TALL_JOINT 140.0 /* takes two tenons */
 #define LEAST_JOINT 45.0
@@ -66,7 +66,8 @@ static void tenons_add(struct pieces *list, const struct post *p, struct post_co
 {
 	double half = p->section / 2, tall = c.high - c.low;
 	double in0 = fmax(c.in0, p->side->rail - half), in1 = fmin(c.in1, p->side->rail + half);
-	double thick = fmin(TENON_THICK, (in1 - in0) / 3);
+	enum units units = p->rod->job->about.units;
+	double thick = bit_within(units, round_size(units, 0.5, 12), (in1 - in0) / 3);
 	int n = tall > TALL_JOINT ? 2 : 1;
 	struct vec3 out = vec3(0, face > half ? 1 : -1, 0);
 	if (thick < LEAST_TENON || tall < LEAST_JOINT)

@@ -14,7 +14,7 @@
 
 static double dowel_of(const struct job *job)
 {
-	return fmin(job->balusters.dowel, job->infill.post / 3);
+	return bit_within(job->about.units, job->balusters.dowel, job->infill.post / 3);
 }
 
 static void post_dowel(struct pieces *list, struct part *p, const struct upright *post,

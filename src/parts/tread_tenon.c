@@ -1,4 +1,5 @@
 #include "parts/assembly.h"
+#include "parts/fixing.h"
 #include "parts/glue_line.h"
 
 /*
@@ -50,7 +51,7 @@ static bool lies_in_wood(const struct part *p, struct frame mouth, struct bore_s
 
 static double tenon_thickness(const struct rod *r)
 {
-	return fmin(r->job->treads.tenons.thickness, r->tread / 3);
+	return bit_within(r->job->about.units, r->job->treads.tenons.thickness, r->tread / 3);
 }
 
 /* The strip takes half of it, or what its width allows; the body the rest. */

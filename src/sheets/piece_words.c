@@ -91,9 +91,9 @@ static const char *hole_words(struct arena *a, const struct stair *s, const stru
 			fixing_size(a, job_lettering(s->job), b));
 	if (size.kind == BORE_HOLE)
 		return arena_printf(a, "hole%s \xc3\x98 %s, %s deep", n > 1 ? "s" : "",
-			inches_words(a, s, size.width), deep);
+			bit_words(a, s, size.width), deep);
 	return arena_printf(a, "%s%s %s x %s, %s deep", size.kind == BORE_SLOT ? "slot" : "mortise",
-		n > 1 ? "s" : "", inches_words(a, s, size.length), inches_words(a, s, size.width),
+		n > 1 ? "s" : "", inches_words(a, s, size.length), bit_words(a, s, size.width),
 		deep);
 }
 

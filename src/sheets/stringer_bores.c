@@ -75,7 +75,7 @@ void stringer_draw_bores(struct sheet *s, const struct stringer_subject *t,
 
 static const char *mouth_words(struct arena *a, const struct stair *s, struct bore_size z)
 {
-	const char *width = inches_words(a, s, z.width);
+	const char *width = bit_words(a, s, z.width);
 
 	switch (z.kind) {
 	case BORE_HOLE: return arena_printf(a, "Ø %s", width);
@@ -148,7 +148,7 @@ static void bore_row(struct arena *a, const struct stringer_subject *t,
 	row[3] = inches_words(a, s, bore->bore->size.depth);
 	if (bore->plug) {
 		const struct bore_size *z = &bore->plug->size;
-		row[1] = arena_printf(a, "%s: Ø %s, %s deep", row[1], inches_words(a, s, z->width),
+		row[1] = arena_printf(a, "%s: Ø %s, %s deep", row[1], bit_words(a, s, z->width),
 			inches_words(a, s, z->depth));
 	}
 	row[4] = along_words(a, s, b, kind, 0);

@@ -163,7 +163,7 @@ void draft_bore(struct draft *d, const struct unit_bore *b, struct vec by)
 static const char *mouth_words(struct arena *a, struct lettering l, struct bore_size s)
 {
 	const char *length = length_letter_inches(a, l, s.length);
-	const char *width = length_letter_inches(a, l, s.width);
+	const char *width = length_letter_inches(a, bit_lettering(l), s.width);
 
 	switch (s.kind) {
 	case BORE_HOLE: return arena_printf(a, "Ø %s", width);

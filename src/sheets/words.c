@@ -19,6 +19,11 @@ const char *radius_words(struct arena *a, const struct stair *s, double mm)
 	return length_letter_inches(a, job_radius_lettering(s->job), mm);
 }
 
+const char *bit_words(struct arena *a, const struct stair *s, double mm)
+{
+	return length_letter_inches(a, bit_lettering(job_lettering(s->job)), mm);
+}
+
 const char *measured_words(struct arena *a, const struct stair *s, const char *size, double mm)
 {
 	return arena_printf(a, "%s%s", length_words(a, s, mm),

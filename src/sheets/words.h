@@ -10,6 +10,7 @@
 const char *length_words(struct arena *a, const struct stair *s, double mm);
 const char *inches_words(struct arena *a, const struct stair *s, double mm);
 const char *radius_words(struct arena *a, const struct stair *s, double mm);
+const char *bit_words(struct arena *a, const struct stair *s, double mm);
 
 /* A site measurement, flagged "VIF" (verify in field) while it is not marked as measured. */
 const char *measured_words(struct arena *a, const struct stair *s, const char *size, double mm);
