@@ -200,6 +200,22 @@ static void a_plain_skirt_goes_on_behind_one_that_ends_under_a_tread(void **stat
 	arena_free(b.arena);
 }
 
+/* 18 more than 70 out, and 18 at each of its two ends. */
+static void with_plain_skirts_its_own_faces_are_told_of(void **state)
+{
+	struct built b =
+		built_from(BREAST(THREE) "skirts: {wall: plain, thickness: 18, height: 80}\n");
+	(void)state;
+	assert_string_equal(built_complaint(&b),
+		"skirts.wall: none on the faces of the wall that stands out 70 mm from step 4 on, "
+		"on "
+		"the right: the skirts of its wall end at it");
+	assert_string_equal(b.diags.first->hint,
+		"treads and risers are scribed to it; boards on its faces are entered as part of "
+		"it: along 18 mm more, from as much less, across 36 mm more");
+	arena_free(b.arena);
+}
+
 static void bars_of_open_risers_end_at_it(void **state)
 {
 	struct built b = built_from(
@@ -260,6 +276,7 @@ int main(void)
 		cmocka_unit_test(coves_stop_at_its_face),
 		cmocka_unit_test(a_plain_skirt_stops_before_it_and_goes_on_behind),
 		cmocka_unit_test(a_plain_skirt_goes_on_behind_one_that_ends_under_a_tread),
+		cmocka_unit_test(with_plain_skirts_its_own_faces_are_told_of),
 		cmocka_unit_test(bars_of_open_risers_end_at_it),
 		cmocka_unit_test(a_stringer_that_would_run_into_it_is_refused),
 		cmocka_unit_test(one_that_leaves_a_splinter_or_goes_too_far_is_refused),

@@ -3,6 +3,7 @@
 #include "parts/landing.h"
 #include "parts/nosing.h"
 #include "parts/stringer.h"
+#include "parts/tread.h"
 
 /*
  * Skirt boards on walls, their upper edge a stated height over the nosing line:
@@ -300,6 +301,30 @@ static void warn_of_plain(const struct rod *r, const struct side *side, struct d
 			hand);
 }
 
+/* Treads and risers run dead against a chimney breast: nothing is left between for a board. */
+static void warn_of_breasts(struct arena *a, const struct rod *r, const struct side *side,
+	struct diags *d)
+{
+	const struct job_treads *t = &r->job->treads;
+	struct lettering l = job_lettering(r->job);
+	for (int i = 0; i < t->notch_count; i++) {
+		const struct job_notch *n = &t->notches[i];
+		struct notch_wall w = notch_wall_make(r, n);
+		if (n->at == NOTCH_BACK || notch_hand(n) != side->hand || !w.passes)
+			continue;
+		diag_warning(d, node_pos(n->src, "along"),
+			arena_printf(a,
+				"treads and risers are scribed to it; boards on its faces are "
+				"entered as part of it: along %s more, from as much less, across "
+				"%s more",
+				length_say(a, l, side->skirt), length_say(a, l, 2 * side->skirt)),
+			"skirts.wall: none on the faces of the wall that stands out %s from step "
+			"%d on, on the %s: the skirts of its wall end at it",
+			length_say(a, l, n->along), n->step,
+			side->hand == HAND_LEFT ? "left" : "right");
+	}
+}
+
 static struct part *make(struct arena *a, const struct stair *s, const struct flight *f,
 	struct diags *d)
 {
@@ -308,8 +333,10 @@ static struct part *make(struct arena *a, const struct stair *s, const struct fl
 	for (int i = 0; i < 2; i++) {
 		warn_of_housed(&r, &r.sides[i], d);
 		warn_of_plain(&r, &r.sides[i], d);
-		if (r.sides[i].skirt > 0 && skirt_fits(a, &r, &r.sides[i], d))
-			side_add(&list, &r, &r.sides[i]);
+		if (r.sides[i].skirt <= 0 || !skirt_fits(a, &r, &r.sides[i], d))
+			continue;
+		warn_of_breasts(a, &r, &r.sides[i], d);
+		side_add(&list, &r, &r.sides[i]);
 	}
 	if (open_skirt_fits(&r, d))
 		for (int i = 0; i < 2; i++)

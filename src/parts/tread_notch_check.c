@@ -1,3 +1,5 @@
+#include <string.h>
+
 #include "parts/tread.h"
 
 /*
@@ -60,6 +62,35 @@ static int open_step(const struct trial *c, const struct side *side)
 	return 0;
 }
 
+/* "step 4", "steps 4 to 6" */
+static const char *steps_words(const struct trial *c)
+{
+	int first = c->notch->step, last = notch_wall_make(c->rod, c->notch).last;
+	return last > first ? arena_printf(c->a, "steps %d to %d", first, last)
+			    : arena_printf(c->a, "step %d", first);
+}
+
+/* A housed stringer is one straight plank that holds the treads all along: it runs before the face
+ * of what stands out, or is a carriage. */
+static void refuse_in_housing(const struct trial *c, const struct side *side)
+{
+	const struct job_notch *n = c->notch;
+	const char *width = arena_printf(c->a,
+		"measure the stair from the face of this wall (stair.width %s, the notch left out) "
+		"and pack out behind the stringer",
+		say(c, c->rod->width - n->along));
+	const char *gap = job_write_least(c->a, c->rod->job, "stringers.wall_gap",
+		n->along + c->rod->job->treads.scribe);
+	diag_error(c->diags, node_pos(n->src, "at"),
+		side->is_open
+			? width
+			: arena_printf(c->a, "write stringers.wall.kind: sawtooth and %s, or %s",
+				  gap + strlen("write "), width),
+		"treads.notches: the wall in %s stands %s out, where the stringer runs that the "
+		"treads are housed in on the %s",
+		steps_words(c), say(c, n->along), hand_words(n));
+}
+
 static bool wall_is_there(const struct trial *c)
 {
 	const struct job_notch *n = c->notch;
@@ -68,10 +99,7 @@ static bool wall_is_there(const struct trial *c)
 	const struct side *side = &c->rod->sides[notch_hand(n)];
 	int open = open_step(c, side);
 	if (side->kind == STRINGER_HOUSED)
-		diag_error(c->diags, node_pos(n->src, "at"),
-			"a housed stringer stands between tread and wall",
-			"treads.notches: the %s end of step %d lies in a housing", hand_words(n),
-			n->step);
+		refuse_in_housing(c, side);
 	else if (open > 0)
 		diag_error(c->diags, node_pos(n->src, "at"),
 			"where the side opens, wall_past of that side says how far the wall goes",
@@ -271,7 +299,7 @@ static bool are_few(const struct trial *c)
 
 /* Where a chimney breast stands into the stair, what carries the treads stands inside of it all
  * along, or has to be trimmed round it. */
-static void refuse_at_stringer(const struct trial *c, const struct side *side, int last)
+static void refuse_at_stringer(const struct trial *c, const struct side *side)
 {
 	const struct job_notch *n = c->notch;
 	double clear = n->along + c->rod->job->treads.scribe;
@@ -285,9 +313,7 @@ static void refuse_at_stringer(const struct trial *c, const struct side *side, i
 	diag_error(c->diags, node_pos(n->src, "along"), hint,
 		"treads.notches: the wall in %s stands %s out and comes up where the stringer is, "
 		"%s off the wall of the stair",
-		last > n->step ? arena_printf(c->a, "steps %d to %d", n->step, last)
-			       : arena_printf(c->a, "step %d", last),
-		say(c, n->along), say(c, side->outer));
+		steps_words(c), say(c, n->along), say(c, side->outer));
 }
 
 /* What goes up to the upper floor comes up from the lower one, past the stringer under the tread.
@@ -302,7 +328,7 @@ static void check_stringer(const struct trial *c)
 	if (n->along <= side->outer + NEAR_ENOUGH)
 		return;
 	if (w.passes)
-		refuse_at_stringer(c, side, w.last);
+		refuse_at_stringer(c, side);
 	else if (n->height <= 0)
 		diag_warning(c->diags, node_pos(n->src, "along"),
 			"a wider wall_gap sets the stringer in; give the wall its height, if it "

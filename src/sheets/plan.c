@@ -15,6 +15,7 @@
 #include "sheets/compose.h"
 #include "sheets/limits.h"
 #include "sheets/plan_landings.h"
+#include "sheets/plan_walls.h"
 #include "sheets/reader.h"
 #include "sheets/stands.h"
 #include "sheets/words.h"
@@ -325,6 +326,7 @@ static void note_sheet(struct sheet *s, const struct plan *p, set_notes_fn *set)
 		{ NULL,
 			"Width: a wall counts at its finished face, an open side at the outer face "
 			"of its stringer." },
+		{ NULL, plan_walls_words(a, st) },
 		{ NULL, landings_words(a, p) },
 		{ NULL, guard_words(a, p) },
 		{ NULL, not_met_words(a, p->context->findings) },
