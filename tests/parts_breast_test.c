@@ -161,17 +161,25 @@ static void a_plain_skirt_stops_before_it_and_goes_on_behind(void **state)
 	struct built b =
 		built_from(BREAST(THREE) "skirts: {wall: plain, thickness: 18, height: 80}\n");
 	double before = -INFINITY, behind = INFINITY;
+	const char *low_note = "", *high_note = "";
 	(void)state;
 	for (const struct part *p = b.parts; p; p = p->next)
 		for (int i = 0; p->kind == &part_skirt && i < p->count; i++) {
 			struct extent e = built_extent(p, i);
-			if (e.low.y < 1 && e.low.x < 0)
+			if (e.low.y < 1 && e.low.x < 0) {
 				before = fmax(before, e.high.x);
-			else if (e.low.y < 1)
+				low_note = p->note;
+			} else if (e.low.y < 1) {
 				behind = fmin(behind, e.low.x);
+				high_note = p->note;
+			}
 		}
 	assert_near(before, 785 - 3, 1e-9);
 	assert_near(behind, 1385 + 3, 1e-9);
+	assert_non_null(
+		strstr(low_note, "; its upper end stops 3 mm short of the wall in the steps"));
+	assert_non_null(
+		strstr(high_note, "; its lower end stops 3 mm short of the wall in the steps"));
 	arena_free(b.arena);
 }
 

@@ -163,12 +163,30 @@ static bool stands_on_floor(const struct rod *r, struct outline face)
 	return outline_extent(face).y0 < r->foot + NEAR_ENOUGH;
 }
 
+/* A length of a whole skirt that walls in the steps part. */
+static const char *end_words(struct arena *a, const struct rod *r, struct outline face,
+	struct box whole)
+{
+	struct box b = outline_extent(face);
+	bool low = b.x0 > whole.x0 + NEAR_ENOUGH, high = b.x1 < whole.x1 - NEAR_ENOUGH;
+	double scribe = r->job->treads.scribe;
+	if (!low && !high)
+		return "";
+	return arena_printf(a, "; its %s %s the wall in the steps",
+		low && high   ? "ends stop"
+			: low ? "lower end stops"
+			      : "upper end stops",
+		scribe > 0 ? arena_printf(a, "%s short of",
+				     length_say(a, job_lettering(r->job), scribe))
+			   : "at");
+}
+
 static const char *note_of(struct arena *a, const struct rod *r, const struct side *side,
-	struct outline face)
+	struct outline face, struct box whole)
 {
 	bool is_round = r->job->skirts.wall == SKIRT_CUT_ROUND;
-	return arena_printf(a, "%s%s%s", face_words(r, side),
-		is_round ? "; scribe it to treads and risers" : "",
+	return arena_printf(a, "%s%s%s%s", face_words(r, side),
+		is_round ? "; scribe it to treads and risers" : "", end_words(a, r, face, whole),
 		stands_on_floor(r, face) ? foot_words(a, r) : "");
 }
 
@@ -185,7 +203,7 @@ static struct edges edges_of(const struct rod *r, struct outline face)
 }
 
 static void length_add(struct pieces *list, const struct rod *r, const struct side *side,
-	struct outline face)
+	struct outline face, struct box whole)
 {
 	struct arena *a = list->arena;
 	enum skirt_kind kind = r->job->skirts.wall;
@@ -203,7 +221,7 @@ static void length_add(struct pieces *list, const struct rod *r, const struct si
 	p->start.mitre = stands_on_floor(r, face) ? PI / 2 - r->pitch : r->pitch;
 	p->end.mitre = r->pitch;
 	p->solids = solid_prism(a, profile_of(a, p->outline), 0, side->skirt);
-	p->note = note_of(a, r, side, face);
+	p->note = note_of(a, r, side, face, whole);
 }
 
 static void skirt_add(struct pieces *list, const struct skirt *k, const struct side *side)
@@ -211,12 +229,14 @@ static void skirt_add(struct pieces *list, const struct skirt *k, const struct s
 	struct arena *a = list->arena;
 	const struct rod *r = k->rod;
 	if (r->job->skirts.wall == SKIRT_CUT_ROUND) {
-		length_add(list, r, side, cut_round(a, k));
+		struct outline round = cut_round(a, k);
+		length_add(list, r, side, round, outline_extent(round));
 		return;
 	}
-	struct lengths l = skirt_lengths(a, r, side, plain(a, k, -COVER / r->cosine));
+	struct outline whole = plain(a, k, -COVER / r->cosine);
+	struct lengths l = skirt_lengths(a, r, side, whole);
 	for (int i = 0; i < l.n; i++)
-		length_add(list, r, side, l.at[i]);
+		length_add(list, r, side, l.at[i], outline_extent(whole));
 }
 
 /* A plain skirt stops at a wall that the ends of treads are cut out for; one that goes round the

@@ -20,7 +20,7 @@ static const struct fact_row {
 		"{treads.nosing_profile}; each tread overhangs the step below by {treads.nosing}",
 		NO_WOOD, NULL },
 	{ "First step", "its {treads.starting_step.ends} rounded", NO_WOOD, when_first_step_round },
-	{ "Treads cut out", "{=cutouts}: round what stands in the wall there", NO_WOOD,
+	{ "Treads cut out", "{=cutouts}: round the wall that stands out there", NO_WOOD,
 		when_cut_out },
 	{ "Moulding under the edge", "{=wood}, {mouldings.under_nosing}", WOOD_MOULDINGS,
 		when_moulding },
@@ -206,6 +206,14 @@ static const char *say_cap(const struct filling *f)
 					: "pyramid, from one piece";
 }
 
+/* A chimney breast passes more steps than the one it is given from. */
+static bool passes_steps(const struct stair *s, const struct job_notch *n)
+{
+	double depth = s->job->treads.nosing + s->flights[0].unit_run;
+
+	return n->at != NOTCH_BACK && n->from + n->across > depth + NEAR_ENOUGH;
+}
+
 static const char *say_cutouts(const struct filling *f)
 {
 	static const char *const places
@@ -215,7 +223,11 @@ static const char *say_cutouts(const struct filling *f)
 
 	for (int i = 0; i < t->notch_count; i++)
 		text_join(&list, "; ",
-			arena_printf(f->arena, "step %d, at the %s", t->notches[i].step,
+			arena_printf(f->arena, "%s %d%s, at the %s",
+				passes_steps(f->context->stair, &t->notches[i]) ? "from step"
+										: "step",
+				t->notches[i].step,
+				passes_steps(f->context->stair, &t->notches[i]) ? " on" : "",
 				places[t->notches[i].at]));
 	return text_chars(&list);
 }

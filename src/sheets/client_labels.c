@@ -45,7 +45,7 @@ static const struct family {
 	{ &part_tread, "Treads", WOOD_TREADS, NAMED_ON_PLAN, 0.8, 0, 3 },
 	{ &part_rail, "Rail", WOOD_RAIL, NAMED_ON_PLAN, 0.6, 0, 100 },
 	{ &part_newel, "Newel posts", WOOD_NEWELS, NAMED_ON_PLAN, 1.02, 0, 100 },
-	{ &part_existing, "Stands in the wall", IN_THE_WALL, NAMED_ON_PLAN, 0.3, 0, 100 },
+	{ &part_existing, "Wall in the steps", IN_THE_WALL, NAMED_ON_PLAN, 0.3, 0, 100 },
 };
 
 #define FAMILIES ((int)(sizeof(families) / sizeof(*families)))
@@ -151,7 +151,7 @@ static struct label label_of(struct arena *a, const struct job *job, const struc
 	const struct part *p)
 {
 	if (f->wood == IN_THE_WALL)
-		return (struct label){ f->head, "the tread is cut round it", "", { 0, 0 } };
+		return (struct label){ f->head, "the treads are cut round it", "", { 0, 0 } };
 	enum client_wood wood = wood_of(job, f, p);
 	return (struct label){ f->head ? f->head : infill_head(job),
 		client_wood_words(a, job, wood), client_finish_words(job, wood), { 0, 0 } };
