@@ -5,6 +5,7 @@
 #include <stdarg.h>
 #include <stddef.h>
 #include <stdint.h>
+#include <string.h>
 
 #include <cmocka.h>
 
@@ -78,6 +79,26 @@ static void it_ends_plumb_over_the_header_as_high_as_the_baseboard(void **state)
 	struct extent skirt = built_extent(built_part(&b, "wall skirt", 0), 0);
 	assert_near(skirt.high.z, 1590, 1e-9);
 	assert_near(skirt.high.x, 1820, 1e-9);
+	arena_free(b.arena);
+}
+
+/* To a baseboard of 200 its edge comes at x = (1700 - 265) / (3/4) = 1913.3, over the floor behind
+ * the header at 1820.  A newel there that stands in 15 past the wall's face has it end before. */
+static void it_ends_at_the_newel_of_a_level_run_that_stands_in_its_way(void **state)
+{
+	struct built b = built_from(STAIR SAWN
+		"skirts: {wall: plain, thickness: 18, height: 80, baseboard: 200}\n"
+		"newels: {section: 90}\n"
+		"rail: {level_runs: [{side: left, direction: out, length: 900, from_edge: 30}]}\n");
+	double left = 0, right = 0;
+	(void)state;
+	for (const struct part *p = b.parts; p; p = p->next)
+		for (int i = 0; strcmp(p->name, "wall skirt") == 0 && i < p->count; i++) {
+			struct extent e = built_extent(p, i);
+			*(e.low.y > 450 ? &left : &right) = e.high.x;
+		}
+	assert_near(left, 1820, 1e-9);
+	assert_near(right, (1700 - 265) / 0.75, 1e-9);
 	arena_free(b.arena);
 }
 
@@ -360,6 +381,7 @@ int main(void)
 		cmocka_unit_test(treads_run_behind_a_skirt_cut_round_them),
 		cmocka_unit_test(it_begins_where_it_has_come_down_to_the_baseboard),
 		cmocka_unit_test(it_ends_plumb_over_the_header_as_high_as_the_baseboard),
+		cmocka_unit_test(it_ends_at_the_newel_of_a_level_run_that_stands_in_its_way),
 		cmocka_unit_test(a_plain_skirt_covers_the_corners_of_the_steps),
 		cmocka_unit_test(a_cut_one_has_a_corner_in_every_step),
 		cmocka_unit_test(one_serves_each_wall),

@@ -1,6 +1,7 @@
 #include "parts/skirt.h"
 
 #include "parts/landing.h"
+#include "parts/level_run.h"
 #include "parts/nosing.h"
 #include "parts/stringer.h"
 #include "parts/tread.h"
@@ -45,32 +46,47 @@ double wall_skirt_front(const struct rod *r)
 	return fmin((j->baseboard - upper) / r->slope, -r->nosing - LEAST_FRONT);
 }
 
-static struct skirt skirt_of(const struct rod *r)
+/* The newel of a level run may stand in past the face of the wall that ends at the head: over the
+ * floor there the skirt ends at that. */
+static double before_newel(struct arena *a, const struct rod *r, const struct side *side,
+	double back)
+{
+	struct run_lines l = level_run_lines(a, r, side);
+	for (int i = 0; i < l.n; i++) {
+		struct box newel = level_run_box(r, &l.line[i]);
+		if (newel.y1 > NEAR_ENOUGH && newel.y0 < side->skirt &&
+			newel.x0 > r->header_x - NEAR_ENOUGH)
+			back = fmin(back, newel.x0);
+	}
+	return back;
+}
+
+static struct skirt skirt_of(struct arena *a, const struct rod *r, const struct side *side)
 {
 	const struct job_skirts *j = &r->job->skirts;
 	struct skirt k = { .rod = r };
 	k.upper = rod_nosing_z(r, 0) + j->height / r->cosine;
 	k.front = wall_skirt_front(r);
 	k.level_from = (r->top + j->baseboard - k.upper) / r->slope;
-	k.back = fmax(k.level_from, r->header_x);
+	k.back = before_newel(a, r, side, fmax(k.level_from, r->header_x));
 	k.first = 1;
 	k.last = r->risers;
 	return k;
 }
 
 /* On the wall in front of the open steps. */
-static struct skirt skirt_before(const struct rod *r, const struct side *side)
+static struct skirt skirt_before(struct arena *a, const struct rod *r, const struct side *side)
 {
-	struct skirt k = skirt_of(r);
+	struct skirt k = skirt_of(a, r, side);
 	k.back = side->wall_end;
 	k.last = side->from;
 	return k;
 }
 
 /* And on the one behind them. */
-static struct skirt skirt_behind(const struct rod *r, const struct side *side)
+static struct skirt skirt_behind(struct arena *a, const struct rod *r, const struct side *side)
 {
-	struct skirt k = skirt_of(r);
+	struct skirt k = skirt_of(a, r, side);
 	k.front = side->head.x;
 	k.first = side->to + 2;
 	return k;
@@ -278,12 +294,13 @@ static bool skirt_fits(struct arena *a, const struct rod *r, const struct side *
 /* On a wall all along one, else one before and one behind the open steps. */
 static void side_add(struct pieces *list, const struct rod *r, const struct side *side)
 {
-	struct skirt whole = skirt_of(r);
+	struct arena *a = list->arena;
+	struct skirt whole = skirt_of(a, r, side);
 	if (!side->is_open) {
 		skirt_add(list, &whole, side);
 		return;
 	}
-	struct skirt before = skirt_before(r, side), behind = skirt_behind(r, side);
+	struct skirt before = skirt_before(a, r, side), behind = skirt_behind(a, r, side);
 	if (side->from > 1)
 		skirt_add(list, &before, side);
 	if (side->to < r->steps)
