@@ -78,6 +78,25 @@ static void a_flight_without_a_rail_is_told_how_many_risers_it_has(void **state)
 	arena_free(c.built.arena);
 }
 
+/* IRC R311.7.8.1: 34 in to 38 in.  The hand may go up by the other rail when this one is mended. */
+static void a_rail_too_high_is_mended_together_with_one_too_low_on_the_other_side(void **state)
+{
+	struct checked c =
+		check("pitchboard: 1\njob: {name: Test}\nfloors: {total_rise: 112\"}\n"
+		      "stair: {width: 37\", left: wall, right: open, "
+		      "segments: [{risers: 16, run: 10\"}]}\n"
+		      "rail: {height: 33\"}\nwall_rails: [{side: left, height: 39\"}]\n");
+	const struct finding *f = checked_row(&c, "rail_height");
+	(void)state;
+	assert_string_equal(f->provided, "39\"");
+	assert_int_equal(f->setting_count, 2);
+	assert_string_equal(f->settings[0].path, "wall_rails[1].height");
+	assert_string_equal(f->settings[0].value, "38\"");
+	assert_string_equal(f->settings[1].path, "rail.height");
+	assert_string_equal(f->settings[1].value, "34\"");
+	arena_free(c.built.arena);
+}
+
 static void a_value_that_would_read_like_its_limit_is_said_finer(void **state)
 {
 	/* 7 3/4 in and 0.01 in over */
@@ -203,6 +222,8 @@ int main(void)
 		cmocka_unit_test(a_tread_too_short_is_mended_by_run),
 		cmocka_unit_test(headroom_is_mended_by_moving_the_edge_of_the_opening),
 		cmocka_unit_test(a_flight_without_a_rail_is_told_how_many_risers_it_has),
+		cmocka_unit_test(
+			a_rail_too_high_is_mended_together_with_one_too_low_on_the_other_side),
 		cmocka_unit_test(a_value_that_would_read_like_its_limit_is_said_finer),
 		cmocka_unit_test(a_step_out_of_its_place_is_named),
 		cmocka_unit_test(what_is_met_by_less_than_the_tolerance_is_near),

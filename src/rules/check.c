@@ -106,13 +106,14 @@ static enum finding_state judge(struct rule_room room, double tolerance)
 /* ---- findings ---- */
 
 static struct mend mend_of(struct arena *a, const struct judging *w, const struct gauge *g,
-	const struct reading *r, struct rule_room room)
+	const struct reading *r, struct rule_room room, const struct bounds *row)
 {
 	double by = room.limit - room.value;
 	struct mend mend = { .words = NULL };
 
 	if (g->mend)
-		mend = g->mend(w->survey, (struct shortfall){ r, room.limit, by, room.is_strict });
+		mend = g->mend(w->survey,
+			(struct shortfall){ r, room.limit, by, room.is_strict, row });
 	if (!mend.words)
 		mend.words = arena_printf(a, "%s %s",
 			value_words(a, fabs(by), g->unit, job_lettering(w->job)),
@@ -147,7 +148,7 @@ static void measure(struct arena *a, const struct judging *w, struct finding *f)
 	f->place = room.at ? room.at : "";
 	if (f->state != FINDING_NOT_MET)
 		return;
-	struct mend mend = mend_of(a, w, g, &r, room);
+	struct mend mend = mend_of(a, w, g, &r, room, &f->rule->bounds);
 	f->mend = mend.words;
 	f->settings = mend.settings;
 	f->setting_count = mend.n;

@@ -32,7 +32,8 @@ struct reading {
 struct shortfall {
 	const struct reading *reading;
 	double limit, by;
-	bool is_strict; /* the limit itself is too much */
+	bool is_strict;           /* the limit itself is too much */
+	const struct bounds *row; /* all that the row asks */
 };
 
 /* No words: the number itself says it. */

@@ -2,6 +2,7 @@
  * The rail: its height all along, how far it goes, how it ends.
  */
 #include "rules/handrail.h"
+#include "rules/limits.h"
 #include "rules/mend.h"
 
 #define SLIVER 0.01  /* thickness of a slice through a rail */
@@ -223,16 +224,21 @@ static struct mend mend_guard_height(const struct survey *s, struct shortfall f)
 		mend_from(s, f, s->stair->job->rail.height));
 }
 
-/* The rail over the open side, which the hand may go up by once the other one is right. */
-static bool is_guard_short_too(const struct survey *s, struct shortfall f)
+/* What the rail over the open side has to be, which the hand may go up by once the other one is
+ * right; 0: it is right as it is. */
+static double guard_wanted(const struct survey *s, struct shortfall f)
 {
-	double wanted = mend_from(s, f, f.by > 0 ? f.reading->least : f.reading->most);
-	double more = wanted - s->stair->job->rail.height;
+	double was = s->stair->job->rail.height;
+	const struct limit *least = &f.row->least, *most = &f.row->most;
+	bool any = false;
 
 	for (int i = 0; i < s->count; i++)
-		if (counts_guard_rails(s->pieces[i].part))
-			return f.by > 0 ? more > NEAR_ENOUGH : more < -NEAR_ENOUGH;
-	return false;
+		any = any || counts_guard_rails(s->pieces[i].part);
+	if (any && limit_given(*least) && was < least->value - NEAR_ENOUGH)
+		return mend_size(s, f, least->value, 1);
+	if (any && limit_given(*most) && was > most->value + NEAR_ENOUGH)
+		return mend_size(s, f, most->value, -1);
+	return 0;
 }
 
 /* Of the rail that the hand goes up by: on the wall of its side, else over the open one. */
@@ -250,9 +256,9 @@ static struct mend mend_rail_height(const struct survey *s, struct shortfall f)
 			m = mend_also_size(s, m,
 				arena_printf(s->arena, "wall_rails[%d].height", i + 1),
 				mend_from(s, f, job->wall_rails[i].height));
-	if (is_guard_short_too(s, f))
-		m = mend_also_size(s, m, "rail.height",
-			mend_from(s, f, f.by > 0 ? f.reading->least : f.reading->most));
+	double guard = guard_wanted(s, f);
+	if (guard > 0)
+		m = mend_also_size(s, m, "rail.height", guard);
 	return m;
 }
 
