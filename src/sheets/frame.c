@@ -56,7 +56,8 @@ struct sheet sheet_begin(struct arena *a, const struct sheet_context *c, const c
 		.drawing = g,
 		.hand = { g, c->measure, c->paper->lettering },
 		.room = box_grow(frame, -ROOM_MARGIN),
-		.top = frame.y1 - ROOM_MARGIN };
+		.top = frame.y1 - ROOM_MARGIN,
+		.bottom = frame.y0 + ROOM_MARGIN };
 }
 
 struct box sheet_room_beside(const struct sheet *s)

@@ -24,6 +24,7 @@ struct sheet {
 	struct hand hand;
 	struct box room; /* for views; shrinks as notes and tables are put on */
 	double top;      /* of the room when nothing was on the sheet */
+	double bottom;   /* and its foot */
 };
 
 struct sheet sheet_begin(struct arena *a, const struct sheet_context *c, const char *title);

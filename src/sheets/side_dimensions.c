@@ -126,11 +126,17 @@ struct level_words {
 	const char *name, *figure, *build_up;
 };
 
-static struct box draw_floor_level(const struct drafting *d, struct vec at, struct level_words w,
-	struct box used)
+/* How far they reach over their line and under it, in heights of a capital. */
+#define LEVEL_OVER 2.0
+#define LEVEL_UNDER 3.5
+
+/* Outside of what is drawn, on that side. */
+static struct box draw_floor_level(const struct drafting *d, enum dim_side side, double z,
+	struct level_words w, struct box used)
 {
 	struct hand h = d->sheet->hand;
-	bool right = side_high(d) == DIM_RIGHT;
+	bool right = side == DIM_RIGHT;
+	struct vec at = vec(right ? used.x1 : used.x0, side_at(d, 0, z).y);
 	double wide = fmax(measure_width(h.measure, LETTER_REGULAR, h.letter, w.name),
 		measure_width(h.measure, LETTER_REGULAR, h.letter, w.build_up));
 	struct vec left = vec(at.x + (right ? 2.2 * h.letter : -wide - 2.7 * h.letter),
@@ -141,16 +147,18 @@ static struct box draw_floor_level(const struct drafting *d, struct vec at, stru
 		draw_text(h.g, left, h.letter, ALIGN_LEFT, w.build_up);
 	wide += h.letter * 3.5;
 	used = box_add(used,
-		vec(at.x + (right ? wide : -wide), at.y - (*w.build_up ? 3.5 : 2) * h.letter));
-	return box_add(used, vec(at.x, at.y + 2 * h.letter));
+		vec(at.x + (right ? wide : -wide),
+			at.y - (*w.build_up ? LEVEL_UNDER : 2) * h.letter));
+	return box_add(used, vec(at.x, at.y + LEVEL_OVER * h.letter));
 }
 
+/* Both where the head is; of floors too near each other for that the lower one where the foot is.
+ */
 struct box side_draw_levels(const struct drafting *d, struct box used)
 {
 	struct arena *a = d->sheet->drawing->arena;
 	const struct stair *s = d->stair;
 	const struct job_floors *f = &s->job->floors;
-	double x = side_high(d) == DIM_RIGHT ? used.x1 : used.x0;
 	const struct level_words lower = { "Lower finished floor",
 		arena_printf(a, "±%s", length_words(a, s, 0)),
 		floor_words(d, s->lower_structural, f->lower_finish) };
@@ -158,8 +166,12 @@ struct box side_draw_levels(const struct drafting *d, struct box used)
 		arena_printf(a, "+%s", length_words(a, s, s->total_rise)),
 		floor_words(d, s->upper_structural, f->upper_finish) };
 
-	used = draw_floor_level(d, vec(x, side_at(d, 0, 0).y), lower, used);
-	return draw_floor_level(d, vec(x, side_at(d, 0, s->total_rise).y), upper, used);
+	double between = s->total_rise * d->scale;
+	double wanted = (LEVEL_OVER + LEVEL_UNDER) * d->sheet->hand.letter;
+	enum dim_side side = between < wanted ? side_low(d) : side_high(d);
+	struct box with_lower = draw_floor_level(d, side, 0, lower, used);
+
+	return box_join(with_lower, draw_floor_level(d, side_high(d), s->total_rise, upper, used));
 }
 
 const char *side_steps_note(struct arena *a, const struct sheet_context *c)

@@ -129,6 +129,12 @@ static bool is_whole_sheet(const struct flow *f)
 	return !f->first && f->sheet->room.y1 >= f->sheet->top;
 }
 
+/* Nor does anything else stand at its foot: the next sheet has no more room for them. */
+static bool is_empty_sheet(const struct flow *f)
+{
+	return is_whole_sheet(f) && f->sheet->room.y0 <= f->sheet->bottom;
+}
+
 /* A table is split only where a fresh column would not hold it whole. */
 static bool wants_fresh_column(const struct flow *f, const struct table *t)
 {
@@ -193,7 +199,7 @@ static int flow_table(struct flow *f, const struct table *table)
 		}
 		if (from == t->row_count)
 			break;
-		if (is_whole_sheet(f))
+		if (is_empty_sheet(f))
 			from += put_anyway(f, t, from);
 		if (f->used <= f->top)
 			return from;
