@@ -13,6 +13,7 @@
 #include "built.h"
 #include "pitchboard/sheet.h"
 #include "sheets/compose.h"
+#include "sheets/tables.h"
 #include "six_tenths.h"
 
 /* A gallery over two sides and braced balusters: some twenty different parts to be seen. */
@@ -174,6 +175,59 @@ static void every_piece_can_be_read_on_a_small_paper(void **state)
 	arena_free(p->built.arena);
 }
 
+static const struct mark *find_text(const struct drawing *g, const char *words)
+{
+	for (const struct mark *k = g->first; k; k = k->next)
+		if (k->kind == MARK_TEXT && strcmp(k->text.text, words) == 0)
+			return k;
+	fail_msg("no text \"%s\"", words);
+	return NULL;
+}
+
+static double words_at(struct paper_stair *p, const char *words)
+{
+	return find_text(draw(p, &sheet_elevation), words)->text.at.x;
+}
+
+#define STEPS(rise)                                                                                \
+	"pitchboard: 1\n"                                                                          \
+	"job: {name: Test, units: millimetres}\n"                                                  \
+	"floors: {total_rise: " rise "}\n"                                                         \
+	"stair: {width: 1050, left: wall, right: open}\n"                                          \
+	"rail: {level_runs: [{side: right, direction: back, length: 3500}]}\n"                     \
+	"opening: {length: 3800, width: 1250, floor_thickness: 290}\n"
+
+/* From the right the foot is at the left.  At 1:50 two risers are 7 mm, five lines of 2.5 mm are
+ * more. */
+static void floors_too_near_each_other_have_their_levels_on_either_side(void **state)
+{
+	struct paper_stair *low = on_paper(STEPS("340"), 297, 210);
+	struct paper_stair *high = on_paper(STEPS("2700"), 297, 210);
+	(void)state;
+	assert_true(words_at(high, "Lower finished floor") > 100);
+	assert_true(words_at(low, "Upper finished floor") > 100);
+	assert_true(words_at(low, "Lower finished floor") < 100);
+	arena_free(low->built.arena);
+	arena_free(high->built.arena);
+}
+
+/* Two rows and their head are some 15 mm high. */
+static void rows_go_on_rather_than_over_what_stands_at_the_foot(void **state)
+{
+	static const struct table_column columns[] = { { "Piece", ALIGN_LEFT, 0 } };
+	static const char *const cells[] = { "tread", "riser" };
+	const struct table table = { "Pieces", columns, 1, cells, 2 };
+	struct paper_stair *p = on_paper(JOB("millimetres"), 297, 210);
+	struct sheet free = sheet_begin(p->built.arena, &p->context, ""), taken = free;
+	(void)state;
+	taken.room.y0 = taken.room.y1 - 5;
+	assert_int_equal(sheet_tables(&taken, (struct table_list){ &table, 1 }, TABLES_LEFT, 200).n,
+		1);
+	assert_int_equal(sheet_tables(&free, (struct table_list){ &table, 1 }, TABLES_LEFT, 200).n,
+		0);
+	arena_free(p->built.arena);
+}
+
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
@@ -181,6 +235,8 @@ int main(void)
 		cmocka_unit_test(on_a_large_paper_marks_and_sizes_are_together),
 		cmocka_unit_test(scales_are_those_of_the_units_of_the_job),
 		cmocka_unit_test(every_level_rail_has_its_length_on_the_plan),
+		cmocka_unit_test(floors_too_near_each_other_have_their_levels_on_either_side),
+		cmocka_unit_test(rows_go_on_rather_than_over_what_stands_at_the_foot),
 		cmocka_unit_test(every_piece_can_be_read_on_a_small_paper),
 	};
 	return cmocka_run_group_tests(tests, NULL, NULL);
