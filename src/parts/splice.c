@@ -7,6 +7,7 @@
  * to any other hole: common practice. */
 #define FROM_END 610.0
 #define STAGGER 300.0
+#define STAGGER_LEAST 75.0 /* where there is no place so far off */
 #define CLEAR 6.0
 
 /* Places are tried so far apart. */
@@ -24,6 +25,7 @@ struct splicing {
 	struct box3 *taken; /* by what is drilled into it, and where its neighbours are joined */
 	int taken_count;
 	struct splice_holes holes;
+	double stagger; /* from the joints of its neighbours */
 };
 
 /* ---- what is taken ---- */
@@ -84,8 +86,8 @@ static void take_joint(struct splicing *s, const struct part *p)
 		end = box3_add(end,
 			frame_place_back(s->part->places[0], frame_place(p->places[0], at)));
 	}
-	end.low.x -= STAGGER;
-	end.high.x += STAGGER;
+	end.low.x -= s->stagger;
+	end.high.x += s->stagger;
 	take(s, end);
 }
 
@@ -226,16 +228,27 @@ static int lengths_wanted(const struct splicing *s)
 	return (int)ceil((s->own.high.x - s->overlap) / more - NEAR_ENOUGH);
 }
 
+static double place_among(struct splicing *s, struct part *const *families, int n, int lengths)
+{
+	static const double staggers[] = { STAGGER, STAGGER_LEAST };
+	double x = NAN;
+	s->own = box_of(s->part->solids);
+	for (int i = 0; i < 2 && isnan(x); i++) {
+		s->stagger = staggers[i];
+		s->taken_count = 0;
+		take_all(s, families, n);
+		x = place_of(s, lengths);
+	}
+	return x;
+}
+
 /* As long as there is a place for a joint; what is too long even so is told by the lists. */
 static void join(struct splicing *s, struct part *const *families, int n)
 {
 	struct part *first = s->part;
 	int lengths = lengths_wanted(s), made = 1;
 	for (; lengths > 1; lengths--, made++) {
-		s->own = box_of(s->part->solids);
-		s->taken_count = 0;
-		take_all(s, families, n);
-		double x = place_of(s, lengths);
+		double x = place_among(s, families, n, lengths);
 		if (isnan(x))
 			break;
 		s->part = cut_off(s, x);

@@ -11,6 +11,7 @@
 #include "sheets/closeup.h"
 #include "sheets/fixing_words.h"
 #include "sheets/some_parts.h"
+#include "sheets/splice_closeup.h"
 #include "sheets/stands.h"
 #include "sheets/words.h"
 
@@ -354,9 +355,10 @@ static int all_fixings(struct arena *a, const struct sheet_context *c, struct cl
 
 static struct drawing *draw(struct arena *a, const struct sheet_context *c)
 {
-	struct closeup *list = NEW_N(a, struct closeup, MOST_FIXINGS);
-	struct composition *all = NEW_N(a, struct composition, MOST_FIXINGS);
-	int n = all_fixings(a, c, list);
+	enum { MOST = MOST_FIXINGS + MOST_SPLICES };
+	struct closeup *list = NEW_N(a, struct closeup, MOST);
+	struct composition *all = NEW_N(a, struct composition, MOST);
+	int housed = all_fixings(a, c, list), n = housed + splice_closeups(a, c, list + housed);
 	const struct note notes[] = { { "Notes", general_words(c->stair) },
 		{ NULL,
 			"Typical of all of their kind. What is drawn is the joinery of the stair; "
@@ -364,7 +366,7 @@ static struct drawing *draw(struct arena *a, const struct sheet_context *c)
 			"required." } };
 
 	for (int i = 0; i < n; i++)
-		all[i] = closeup_composition(&list[i], 4);
+		all[i] = closeup_composition(&list[i], i < housed ? 4 : 2);
 	return closeup_sheets(a, c,
 		(struct closeup_page){ "Typical fixings", all, n, notes,
 			sizeof(notes) / sizeof(*notes) });
