@@ -289,19 +289,26 @@ static struct choice choose(const struct merger *m, const struct over *o, struct
 	return s.seen.pen != PEN_COUNT ? s.seen : s.hidden;
 }
 
+/* The lengths of a long piece lie in one line, and each has a mark of its own to point at. */
+static bool are_lengths(const struct part *p, const struct part *q)
+{
+	return p != q && p->length_of.count && q->length_of.count;
+}
+
 static void draw(struct merger *m, struct choice c, const struct end *from, const struct end *to)
 {
 	struct drawn *last = m->last;
+	const struct part *part = m->scene->pieces[c.piece].part;
 
-	if (last && last->stroke.pen == c.pen && from->at - last->to < SHORTEST) {
+	if (last && last->stroke.pen == c.pen && from->at - last->to < SHORTEST &&
+		!are_lengths(last->stroke.part, part)) {
 		last->stroke.b = to->point;
 		last->to = to->at;
 		return;
 	}
 	struct drawn_list *list = &m->pieces[c.piece];
 	struct drawn *d = NEW(m->scene->arena, struct drawn);
-	d->stroke =
-		(struct stroke){ from->point, to->point, c.pen, m->scene->pieces[c.piece].part };
+	d->stroke = (struct stroke){ from->point, to->point, c.pen, part };
 	d->to = to->at;
 	*list->tail = d;
 	list->tail = &d->next;

@@ -64,6 +64,19 @@ static void take_bores(struct splicing *s, const struct part *p)
 	}
 }
 
+/* Nor is what is worked into the piece itself cut through. */
+static void take_features(struct splicing *s)
+{
+	for (const struct feature *f = s->part->features; f; f = f->next) {
+		struct box at = outline_extent(f->at);
+		struct box3 b = s->own;
+		b.low.x = at.x0;
+		b.high.x = at.x1;
+		if (f->at.n > 0)
+			take(s, b);
+	}
+}
+
 static struct box3 box_of(const struct solid *list)
 {
 	struct box3 b = box3_empty();
@@ -91,9 +104,11 @@ static void take_joint(struct splicing *s, const struct part *p)
 	take(s, end);
 }
 
-static int count_bores(struct part *const *families, int n)
+static int count_taken(const struct part *own, struct part *const *families, int n)
 {
 	int count = 0;
+	for (const struct feature *f = own->features; f; f = f->next)
+		count++;
 	for (int i = 0; i < n; i++)
 		for (const struct part *p = families[i]; p; p = p->next, count++)
 			for (const struct bore *b = p->bores; b; b = b->next)
@@ -103,7 +118,8 @@ static int count_bores(struct part *const *families, int n)
 
 static void take_all(struct splicing *s, struct part *const *families, int n)
 {
-	s->taken = NEW_N(s->arena, struct box3, count_bores(families, n) + 1);
+	s->taken = NEW_N(s->arena, struct box3, count_taken(s->part, families, n) + 1);
+	take_features(s);
 	for (int i = 0; i < n; i++)
 		for (const struct part *p = families[i]; p; p = p->next) {
 			take_bores(s, p);

@@ -4,7 +4,11 @@
 #include "parts/splice.h"
 
 /* So near to the cut no corner of the piece may be. */
-#define FROM_CORNER 3.0
+#define FROM_CORNER 6.0
+
+/* A solid that is sawn aslant is parted from its end so far before the cut: its sides stay flat,
+ * and so do those of whatever it is taken apart into. */
+#define END 5.0
 
 /* The cut, and which side of it is kept: -1 in front, 1 behind. */
 struct half {
@@ -30,10 +34,23 @@ static int side_of(struct end_plane e, const struct vec3 *loop, int n)
 
 /* ---- can it be cut there? ---- */
 
-static bool is_near_corner(struct end_plane e, const struct vec3 *loop, int n)
+/* Along the piece, the first and the last place that the cut reaches. */
+static struct vec reach_of(struct end_plane e, const struct solid *list)
+{
+	struct vec reach = vec(INFINITY, -INFINITY);
+	for (const struct solid *s = list; s; s = s->next)
+		for (int i = 0; i < 2 * s->n; i++) {
+			struct vec3 p = i % 2 ? s->a[i / 2] : s->b[i / 2];
+			double x = e.at + e.by_y * p.y + e.by_z * p.z;
+			reach = vec(fmin(reach.x, x), fmax(reach.y, x));
+		}
+	return reach;
+}
+
+static bool is_near_corner(struct vec reach, const struct vec3 *loop, int n)
 {
 	for (int i = 0; i < n; i++)
-		if (fabs(behind(e, loop[i])) < FROM_CORNER)
+		if (loop[i].x > reach.x - FROM_CORNER && loop[i].x < reach.y + FROM_CORNER)
 			return true;
 	return false;
 }
@@ -57,9 +74,10 @@ static bool is_cut_once(struct end_plane e, const struct solid *s)
 
 bool splice_can_cut(const struct part *p, struct end_plane at)
 {
+	struct vec reach = reach_of(at, p->solids);
 	for (const struct solid *s = p->solids; s; s = s->next) {
 		int a = side_of(at, s->a, s->n), b = side_of(at, s->b, s->n);
-		if (is_near_corner(at, s->a, s->n) || is_near_corner(at, s->b, s->n))
+		if (is_near_corner(reach, s->a, s->n) || is_near_corner(reach, s->b, s->n))
 			return false;
 		if ((a == 0 || b == 0) && !is_cut_once(at, s))
 			return false;
@@ -83,6 +101,7 @@ static struct solid *solid_shortened(const struct half *h, const struct solid *s
 	for (int i = 0; i < s->n; i++)
 		cut[i] = between(h->at, s->a[i], s->b[i]);
 	*left = *s;
+	left->next = NULL;
 	if (a == h->way)
 		left->b = cut;
 	else
@@ -90,10 +109,14 @@ static struct solid *solid_shortened(const struct half *h, const struct solid *s
 	return left;
 }
 
+/* What a cut leaves: an edge of the piece, or a seam inside it. */
+enum left_by_cut { CUT_EDGE, CUT_SEAM };
+
 /* What is left of one face, and which of its lines are edges. */
 static int loop_clip(const struct half *h, const struct vec3 *loop, const struct solid *s,
-	struct vec3 *left, unsigned char *soft)
+	enum left_by_cut kind, struct vec3 *left, unsigned char *soft)
 {
+	unsigned char seam = kind == CUT_SEAM ? SOFT_SIDE | SOFT_A | SOFT_B : 0;
 	int n = 0;
 	for (int i = 0; i < s->n; i++) {
 		bool is_kept = behind(h->at, loop[i]) * h->way > 0;
@@ -104,25 +127,43 @@ static int loop_clip(const struct half *h, const struct vec3 *loop, const struct
 		}
 		if (!is_crossed(h->at, loop, s->n, i))
 			continue;
-		soft[n] = is_kept ? 0 : line & (SOFT_A | SOFT_B);
+		soft[n] = is_kept ? seam : (line & (SOFT_A | SOFT_B)) | (seam & SOFT_SIDE);
 		left[n++] = between(h->at, loop[i], loop[(i + 1) % s->n]);
 	}
 	return n;
 }
 
 /* Drawn out across the piece: both faces are cut. */
-static struct solid *solid_clipped(const struct half *h, const struct solid *s)
+static struct solid *solid_clipped(const struct half *h, const struct solid *s,
+	enum left_by_cut kind)
 {
 	struct vec3 *a = NEW_N(h->arena, struct vec3, s->n + 2);
 	struct vec3 *b = NEW_N(h->arena, struct vec3, s->n + 2);
 	unsigned char *soft = NEW_N(h->arena, unsigned char, s->n + 2);
 	struct solid *left = NEW(h->arena, struct solid);
-	left->n = loop_clip(h, s->a, s, a, soft);
-	loop_clip(h, s->b, s, b, soft);
+	left->n = loop_clip(h, s->a, s, kind, a, soft);
+	loop_clip(h, s->b, s, kind, b, soft);
 	left->a = a;
 	left->b = b;
-	left->soft = s->soft ? soft : NULL;
+	left->soft = soft;
 	return left;
+}
+
+/* Its body up to a square seam, then the end that is sawn aslant. */
+static struct solid *solid_cut_aslant(const struct half *h, const struct solid *s)
+{
+	struct vec reach = reach_of(h->at, s);
+	double seam = h->way < 0 ? reach.x - END : reach.y + END;
+	const struct half body = { h->arena, { seam, 0, 0 }, h->way };
+	const struct half rest = { h->arena, { seam, 0, 0 }, -h->way };
+	struct solid *end = solid_clipped(h, solid_clipped(&rest, s, CUT_SEAM), CUT_EDGE);
+	return solid_add(end, solid_clipped(&body, s, CUT_SEAM));
+}
+
+static struct solid *solid_cut_across(const struct half *h, const struct solid *s)
+{
+	bool is_square = h->at.by_y == 0 && h->at.by_z == 0;
+	return is_square ? solid_clipped(h, s, CUT_EDGE) : solid_cut_aslant(h, s);
 }
 
 static const struct solid *solids_half(const struct half *h, const struct solid *list)
@@ -133,15 +174,16 @@ static const struct solid *solids_half(const struct half *h, const struct solid 
 		if (a == b && a == -h->way)
 			continue;
 		if (a == 0) {
-			*tail = solid_clipped(h, s);
+			*tail = solid_cut_across(h, s);
 		} else if (a != b) {
 			*tail = solid_shortened(h, s, a);
 		} else {
 			*tail = NEW(h->arena, struct solid);
 			**tail = *s;
+			(*tail)->next = NULL;
 		}
-		(*tail)->next = NULL;
-		tail = &(*tail)->next;
+		while (*tail)
+			tail = &(*tail)->next;
 	}
 	return first;
 }
@@ -151,14 +193,9 @@ static const struct solid *solids_half(const struct half *h, const struct solid 
 /* The cut as it is seen on the face: of a scarf its long point. */
 static struct end_plane seen(const struct half *h, const struct solid *list)
 {
-	struct end_plane e = { -INFINITY, h->at.by_y, 0 };
-	for (const struct solid *s = list; s; s = s->next)
-		for (int i = 0; i < 2 * s->n; i++) {
-			double z = i % 2 ? s->a[i / 2].z : s->b[i / 2].z;
-			e.at = fmax(e.at, -h->way * (h->at.at + h->at.by_z * z));
-		}
-	e.at *= -h->way;
-	return e;
+	const struct end_plane by_z = { h->at.at, 0, h->at.by_z };
+	struct vec reach = reach_of(by_z, list);
+	return (struct end_plane){ h->way < 0 ? reach.y : reach.x, h->at.by_y, 0 };
 }
 
 static struct vec3 flat(struct vec p)
