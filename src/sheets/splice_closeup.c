@@ -106,8 +106,8 @@ static struct closeup closeup_of(struct arena *a, const struct sheet_context *c,
 	const struct view_spec spec = { .from = VIEW_FROM_RIGHT,
 		.window = { joint - BESIDE, -ABOVE, joint + BESIDE, high + ABOVE } };
 	struct closeup t = { .context = c,
-		.title = arena_printf(a, "%s of %s %s and %s", is_scarf ? "Scarf" : "Joint",
-			s->first->length_of.whole, s->first->mark, s->next->mark),
+		.title = arena_printf(a, "%s of %s and %s", is_scarf ? "Scarf" : "Joint",
+			s->first->mark, s->next->mark),
 		.view = view_make(a, own.parts, spec),
 		.window = spec.window };
 	struct space space = space_round(vec3(joint, 0, high / 2), BESIDE);
@@ -115,16 +115,18 @@ static struct closeup closeup_of(struct arena *a, const struct sheet_context *c,
 	if (is_scarf) {
 		size_scarf(&t, s);
 		closeup_say(&t,
-			"Seen on its edge. Cut at 45 degrees through the thickness, glued over "
-			"solid wood.");
+			arena_printf(a,
+				"Seen on its edge: %s. Cut at 45 degrees through the thickness, "
+				"glued over solid wood.",
+				s->first->length_of.whole));
 		closeup_say(&t, lengths_words(a, c->stair, s));
 		return t;
 	}
 	size_bolt(&t, s);
 	t.holes = closeup_holes_find(a, own.parts, VIEW_FROM_RIGHT, told_shows_hole, &told);
 	closeup_say(&t,
-		arena_printf(a, "Seen from the side. Cut square. Held by %s",
-			fixings_in(a, &own, space, tells_all)));
+		arena_printf(a, "Seen from the side: %s. Cut square. Held by %s",
+			s->first->length_of.whole, fixings_in(a, &own, space, tells_all)));
 	closeup_say(&t, lengths_words(a, c->stair, s));
 	return t;
 }
