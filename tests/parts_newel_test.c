@@ -339,9 +339,52 @@ static void a_newel_on_a_tread_is_not_let_into_the_floor_and_the_job_is_told(voi
 	arena_free(b.arena);
 }
 
+#define OTHERS "{side: open, guard: by_others}"
+
+static void where_others_make_the_guard_newels_stand_without_a_rail(void **state)
+{
+	struct built b = built_from(JOB("", OTHERS, "open: mitred", ", cap: flat"));
+	(void)state;
+	assert_non_null(b.parts);
+	assert_int_equal(built_count(&b, "newel"), 2);
+	assert_int_equal(built_count(&b, "newel cap"), 2);
+	assert_int_equal(built_count(&b, "rail"), 0);
+	assert_int_equal(built_count(&b, "baluster"), 0);
+	arena_free(b.arena);
+}
+
+static int count_bores(const struct part *p, enum fixing fixing)
+{
+	int n = 0;
+
+	for (const struct bore *b = p->bores; b; b = b->next)
+		n += b->fixing == fixing;
+	return n;
+}
+
+/* Foot and cap are held as ever; its faces have no holes for a rail. */
+static void a_newel_without_a_rail_has_its_bolt_and_no_holes_for_one(void **state)
+{
+	struct built with = built_from(JOB("", "open", "open: mitred", ", cap: flat"));
+	struct built bare = built_from(JOB("", OTHERS, "open: mitred", ", cap: flat"));
+	const struct part *railed = built_part(&with, "newel", 0);
+	const struct part *p = built_part(&bare, "newel", 0);
+	(void)state;
+	assert_int_equal(count_bores(railed, FIXING_RAIL_BOLT), 1);
+	assert_int_equal(count_bores(p, FIXING_RAIL_BOLT), 0);
+	assert_int_equal(count_bores(p, FIXING_NEWEL_BOLT), 1);
+	assert_int_equal(count_bores(p, FIXING_DOWEL), 1); /* of the cap */
+	assert_near(p->newel->rail_high, 0, 1e-12);
+	assert_near(p->newel->height, railed->newel->height, 1e-9);
+	arena_free(with.arena);
+	arena_free(bare.arena);
+}
+
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
+		cmocka_unit_test(where_others_make_the_guard_newels_stand_without_a_rail),
+		cmocka_unit_test(a_newel_without_a_rail_has_its_bolt_and_no_holes_for_one),
 		cmocka_unit_test(a_bottom_newel_stands_on_what_the_stringers_stand_on),
 		cmocka_unit_test(the_finish_is_laid_round_a_newel_and_leaves_no_void),
 		cmocka_unit_test(a_newel_may_be_let_into_the_floor_which_goes_round_it),

@@ -215,9 +215,28 @@ static void no_finding_says_more_than_it_knows(void **state)
 	arena_free(b.arena);
 }
 
+/* 112 in up on one side that is open, where somebody else's guard will stand. */
+static void a_guard_by_others_is_not_checked_and_never_met(void **state)
+{
+	static const char *const rows[] = { "rail_needed", "rail_height", "guard_needed",
+		"guard_height" };
+	struct checked c =
+		check("pitchboard: 1\njob: {name: Test}\nfloors: {total_rise: 112\"}\n"
+		      "stair: {width: 37\", left: {side: open, guard: by_others}, right: wall,\n"
+		      "  segments: [{risers: 16, run: 10\"}]}\n");
+	(void)state;
+	for (size_t i = 0; i < sizeof(rows) / sizeof(*rows); i++) {
+		const struct finding *f = checked_row(&c, rows[i]);
+		assert_int_equal(f->state, FINDING_NOT_CHECKED);
+		assert_string_equal(f->reason, "the guard of an open side is by others");
+	}
+	arena_free(c.built.arena);
+}
+
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
+		cmocka_unit_test(a_guard_by_others_is_not_checked_and_never_met),
 		cmocka_unit_test(a_riser_too_high_is_mended_by_one_more),
 		cmocka_unit_test(a_tread_too_short_is_mended_by_run),
 		cmocka_unit_test(headroom_is_mended_by_moving_the_edge_of_the_opening),

@@ -98,6 +98,9 @@ struct job_opening {
 
 enum side_kind { SIDE_WALL, SIDE_OPEN };
 
+/* Who makes the rail of an open side and what fills it. */
+enum guard_maker { GUARD_HERE, GUARD_BY_OTHERS };
+
 /* One side of the stair: a wall all the way, or open from one step to another
  * with wall before and after. */
 struct job_side {
@@ -106,6 +109,7 @@ struct job_side {
 	int from_step;    /* first open step, counted from 1 at the bottom */
 	int to_step;      /* last open step; 0: to the top */
 	double wall_past; /* the wall before them runs on behind the face of the first open riser */
+	enum guard_maker guard; /* by others: its newels alone are made here, and carry no rail */
 };
 
 enum segment_kind { SEGMENT_FLIGHT, SEGMENT_LANDING, SEGMENT_WINDER };
@@ -344,5 +348,17 @@ bool job_is_measured(const struct job *job, const char *size);
 
 /* Every site measurement of the job that is given but not marked as measured; the count. */
 int job_unmeasured(struct arena *a, const struct job *job, const char *const **names);
+
+/* Is the side open, and its guard made here, or by others? */
+static inline bool side_has_guard(const struct job_side *side, enum guard_maker maker)
+{
+	return side->kind == SIDE_OPEN && side->guard == maker;
+}
+
+/* Is any side so? */
+static inline bool job_has_guard(const struct job *job, enum guard_maker maker)
+{
+	return side_has_guard(&job->stair.left, maker) || side_has_guard(&job->stair.right, maker);
+}
 
 #endif

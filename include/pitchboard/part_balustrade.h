@@ -21,7 +21,8 @@ struct newel {
 	double section;             /* over all */
 	double height;              /* over all, without the cap */
 	double core;                /* side of the core; the section when there are no panels */
-	double rail_low, rail_high; /* where the rail meets it, up from its lower end */
+	double rail_low, rail_high; /* where the rail meets it, up from its lower end; 0, 0: it
+				       carries none */
 	double leg;                 /* that hangs down beside the string it stands on; 0: none */
 	const struct newel_ring *rings;
 	int ring_count;

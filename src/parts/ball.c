@@ -129,7 +129,8 @@ const struct ball *balls_measure(struct arena *a, const struct stair *s, const s
 	for (int i = 0; parts && i < s->flight_count; i++) {
 		struct rod r = rod_make(s, &s->flights[i]);
 		for (const struct stretch *k = stretches_make(a, &r); k; k = k->next)
-			tail = stretch_measure(a, k, parts, tail);
+			if (stretch_is_made(k))
+				tail = stretch_measure(a, k, parts, tail);
 	}
 	return first;
 }

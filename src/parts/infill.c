@@ -126,6 +126,8 @@ static struct part *make(struct arena *a, const struct stair *st, const struct f
 	struct rod r = rod_make(st, f);
 	int before = d->errors;
 	for (const struct stretch *s = stretches_make(a, &r); s; s = s->next) {
+		if (!stretch_is_made(s))
+			continue;
 		if (d->errors == before)
 			shoe_make(&list, s, d);
 		if (d->errors == before)

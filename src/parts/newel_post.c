@@ -55,7 +55,7 @@ struct vec newel_rail(const struct post *p, int i)
 	for (const struct stretch *s = p->all; s; s = s->next)
 		for (int k = 0; k < 2; k++) {
 			double x = k == 0 ? s->from : s->to, foot = p->end.newel_z;
-			if (meets(p, s, x) && i-- == 0)
+			if (stretch_is_made(s) && meets(p, s, x) && i-- == 0)
 				return vec(stretch_rail_under(s, x) - foot,
 					stretch_rail_top(s, x) - foot);
 		}
@@ -232,8 +232,11 @@ static struct newel *facts_of(struct arena *a, const struct post *p)
 	n->section = p->section;
 	n->core = p->core;
 	n->height = p->height + p->leg;
-	n->rail_low = newel_rail(p, 0).x + lower;
-	n->rail_high = newel_rail(p, 0).y + lower;
+	struct vec rail = newel_rail(p, 0);
+	if (rail.y > rail.x) {
+		n->rail_low = rail.x + lower;
+		n->rail_high = rail.y + lower;
+	}
 	n->leg = p->leg;
 	return n;
 }

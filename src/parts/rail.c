@@ -125,6 +125,13 @@ static bool has_room(const struct stretch *s, struct diags *d)
 	return false;
 }
 
+static bool any_made(const struct stretch *s)
+{
+	while (s && !stretch_is_made(s))
+		s = s->next;
+	return s != NULL;
+}
+
 static struct part *make(struct arena *a, const struct stair *s, const struct flight *f,
 	struct diags *d)
 {
@@ -132,13 +139,13 @@ static struct part *make(struct arena *a, const struct stair *s, const struct fl
 	struct rod r = rod_make(s, f);
 	const struct stretch *first = stretches_make(a, &r);
 	level_runs_check(a, &r, d);
-	if (!first || !can_be_struck(&r, a, d) || !has_flat(&r, a, d))
+	if (!any_made(first) || !can_be_struck(&r, a, d) || !has_flat(&r, a, d))
 		return NULL;
 	int before = d->errors;
 	enum rail_held held = RAIL_HELD;
 	/* what is wrong with several is said once */
 	for (const struct stretch *k = first; k && d->errors == before; k = k->next)
-		if (has_room(k, d))
+		if (stretch_is_made(k) && has_room(k, d))
 			held = rail_add(&list, k, held, d);
 	return list.first;
 }

@@ -47,6 +47,12 @@ struct stretch {
  * runs from the head of the stair on. */
 const struct stretch *stretches_make(struct arena *a, const struct rod *r);
 
+/* Are its rail and what fills it made here?  Else there are only its newels. */
+static inline bool stretch_is_made(const struct stretch *s)
+{
+	return s->run || s->side->job->guard == GUARD_HERE;
+}
+
 /* Levels plumb over x: top of the rail, its underside, and what the feet stand on (a tread's top
  * from the face of its riser on). */
 double stretch_rail_top(const struct stretch *s, double x);

@@ -152,6 +152,11 @@ static bool right_is_open(const struct job *job)
 
 static const char from_step_help[] = "first open step, counted from 1 at the bottom";
 static const char to_step_help[] = "last open step";
+static const char guard_help[] =
+	"who makes its rail and what fills it; by_others: newels.bottom and newels.top still "
+	"stand, without a rail";
+static const struct choice guards[] = { { "here", GUARD_HERE }, { "by_others", GUARD_BY_OTHERS },
+	{ 0 } };
 static const char wall_past_help[] =
 	"with from_step: how far the wall runs on behind the face of the first open riser";
 
@@ -165,6 +170,8 @@ static const struct field left_side[] = {
 		.help = wall_past_help, .absent = "it ends in line with that face" },
 	{ FIELD_COUNT, "to_step", LANDS(job_side, to_step), .least = 1, .most = 200,
 		.help = to_step_help, .absent = "to the top" },
+	{ FIELD_CHOICE, "guard", LANDS(job_side, guard), .choices = guards, .usual = "here",
+		.help = guard_help },
 	{ 0 },
 };
 
@@ -178,6 +185,8 @@ static const struct field right_side[] = {
 		.help = wall_past_help, .absent = "it ends in line with that face" },
 	{ FIELD_COUNT, "to_step", LANDS(job_side, to_step), .least = 1, .most = 200,
 		.help = to_step_help, .absent = "to the top" },
+	{ FIELD_CHOICE, "guard", LANDS(job_side, guard), .choices = guards, .usual = "here",
+		.help = guard_help },
 	{ 0 },
 };
 

@@ -5,13 +5,13 @@
 
 static bool has_balusters(const struct job *job)
 {
-	return has_open_side(job) &&
+	return has_guard(job) &&
 		(job->infill.kind == INFILL_PLAIN || job->infill.kind == INFILL_BRACED);
 }
 
 static bool has_kind(const struct job *job, enum infill_name kind)
 {
-	return has_open_side(job) && job->infill.kind == kind;
+	return has_guard(job) && job->infill.kind == kind;
 }
 
 static bool is_braced(const struct job *job)
@@ -36,12 +36,12 @@ static bool has_posts(const struct job *job)
 
 static bool has_shoe(const struct job *job)
 {
-	return has_open_side(job) && job->infill.shoe;
+	return has_guard(job) && job->infill.shoe;
 }
 
 static bool has_strips(const struct job *job)
 {
-	return has_open_side(job) && (job->infill.shoe || job->infill.subrail);
+	return has_guard(job) && (job->infill.shoe || job->infill.subrail);
 }
 
 static const struct choice shapes[] = {
@@ -98,7 +98,7 @@ static const struct field balusters[] = {
 	/* A ball of 4 in must not pass (IRC 2018 R312.1.3; Approved Document K: 100 mm). */
 	{ FIELD_LENGTH, "largest_gap", LANDS(job_balusters, largest_gap), .least = 20, .most = 500,
 		.usual = "3 15/16\"", .usual_mm = "99 mm", .label = "largest gap in the balustrade",
-		.shown = SHOWN_ELEVATION, .matters = has_open_side,
+		.shown = SHOWN_ELEVATION, .matters = has_guard,
 		.help = "largest clear gap between two balusters or bars" },
 	{ FIELD_CHOICE, "top", LANDS(job_balusters, top), .choices = tops, .usual = "raked",
 		.help = "cut to the rake under the rail, or square" },

@@ -3,6 +3,11 @@
  */
 #include "read/keys_wood.h"
 
+static bool has_balustrade(const struct job *job)
+{
+	return has_newels(job) || has_guard(job);
+}
+
 static const struct field material[] = {
 	{ FIELD_TEXT, "treads", LANDS(job_material, treads), .most = 40, .usual = "hardwood",
 		.label = "treads in", .shown = SHOWN_ELEVATION, .help = "species of the treads" },
@@ -14,7 +19,7 @@ static const struct field material[] = {
 		.help = "species of the stringers" },
 	{ FIELD_TEXT, "balustrade", LANDS(job_material, balustrade), .most = 40,
 		.usual = "hardwood", .label = "balustrade in", .shown = SHOWN_ELEVATION,
-		.matters = has_open_side,
+		.matters = has_balustrade,
 		.help = "species of newels, rail and balusters, where the next three are not "
 			"said" },
 	{ FIELD_TEXT, "newels", LANDS(job_material, newels), .most = 40, .like = "balustrade",

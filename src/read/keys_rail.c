@@ -132,7 +132,7 @@ static const char *profile_depth(const void *group, enum units units)
 
 static bool has_rail(const struct job *job)
 {
-	return has_open_side(job) || job->rail.level_run_count > 0;
+	return has_guard(job) || job->rail.level_run_count > 0;
 }
 
 /* The foot of a moulded rail stands out 3/5 of its recess from the neck and is a fifth of its depth
@@ -160,6 +160,12 @@ static const char *edge_radius(const void *group, enum units units)
 
 	return units == UNITS_INCHES ? inches[(int)round(radius / MM_PER_INCH * 16)]
 				     : millimetres[(int)round(radius)];
+}
+
+/* Newels stand as high as if they carried one. */
+static bool has_rail_height(const struct job *job)
+{
+	return has_guard(job) || has_newels(job);
 }
 
 static bool has_moulded_rail(const struct job *job)
@@ -192,7 +198,7 @@ static const struct field rail[] = {
 	/* IRC 2018 R311.7.8.1: 34 to 38 in; Approved Document K: 900 to 1000 mm. */
 	{ FIELD_LENGTH, "height", LANDS(job_rail, height), .least = 300, .most = 1500,
 		.usual = "36\"", .usual_mm = "900 mm", .label = "rail height",
-		.shown = SHOWN_ELEVATION, .matters = has_open_side,
+		.shown = SHOWN_ELEVATION, .matters = has_rail_height,
 		.help = "plumb, nosing line to top of rail" },
 	{ FIELD_CHOICE, "joint", LANDS(job_rail, joint), .choices = joints, .usual = "by_room",
 		.help = "what fixes it to a newel; by_room: the first of bolt and dowel, bolt, "

@@ -71,6 +71,11 @@ bool has_newels(const struct job *job)
 	return has_open_side(job) && (job->newels.bottom || job->newels.top);
 }
 
+bool has_guard(const struct job *job)
+{
+	return job_has_guard(job, GUARD_HERE);
+}
+
 bool has_riser_bars(const struct job *job)
 {
 	return job->risers.bar > 0;

@@ -50,6 +50,21 @@ struct reading reading_not_possible(const char *why)
 	return (struct reading){ .state = READING_NOT_POSSIBLE, .why = why };
 }
 
+bool has_guard_by_others(const struct survey *s)
+{
+	return job_has_guard(s->stair->job, GUARD_BY_OTHERS);
+}
+
+struct reading reading_by_others(void)
+{
+	return reading_not_possible("the guard of an open side is by others");
+}
+
+struct reading reading_without(const struct survey *s, const char *why)
+{
+	return has_guard_by_others(s) ? reading_by_others() : reading_not_applicable(why);
+}
+
 struct reading reading_none(void)
 {
 	return (struct reading){ .state = READING_NOT_POSSIBLE,

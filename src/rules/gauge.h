@@ -69,6 +69,14 @@ struct reading reading_shown(struct reading r, const char *words);
 struct reading reading_not_applicable(const char *why);
 struct reading reading_not_possible(const char *why);
 
+/* Is a guard of the stair made by others?  What would be measured on it is then not known. */
+bool has_guard_by_others(const struct survey *s);
+struct reading reading_by_others(void);
+
+/* There is no rail or guard to measure it on: not known where others make one, else it does not
+ * apply. */
+struct reading reading_without(const struct survey *s, const char *why);
+
 /* Grows by one more measured value; begins as reading_none(). */
 struct reading reading_none(void);
 void reading_add(struct reading *r, double value, const char *at);

@@ -30,7 +30,7 @@ static struct reading of_profile(const struct survey *s, enum asked_of of,
 	const struct rail_profile *p = profile_of_stair(s);
 
 	if (!p)
-		return reading_not_applicable("there is no rail");
+		return reading_without(s, "there is no rail");
 	if (of == OF_ROUND && p->diameter <= 0)
 		return reading_not_applicable("the rail is not round");
 	if (of == OF_NOT_ROUND && p->diameter > 0)

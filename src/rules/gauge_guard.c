@@ -53,6 +53,20 @@ static double bare_length(const struct survey *s, const struct step *step, enum 
 	return longest;
 }
 
+/* Open, and to be guarded by what is made here. */
+static bool is_guarded_here(const struct survey *s, const struct step *step, enum which_side side)
+{
+	const struct job_stair *job = &s->stair->job->stair;
+	const struct job_side *which = side == ON_THE_RIGHT ? &job->right : &job->left;
+
+	return is_open(step, side) && which->guard == GUARD_HERE;
+}
+
+static bool is_bare(const struct survey *s, const struct step *step, enum which_side side)
+{
+	return is_guarded_here(s, step, side) && bare_length(s, step, side) >= NO_GAP;
+}
+
 /* All open edges of steps, or those without a guard. */
 enum edges { EDGES_ALL, EDGES_BARE };
 
@@ -74,8 +88,7 @@ static struct reading highest_open(const struct survey *s, enum edges edges)
 	for (int i = 0; i < s->flight->step_count; i++)
 		for (enum which_side side = ON_THE_RIGHT; side <= ON_THE_LEFT; side++) {
 			const struct step *step = &s->flight->steps[i];
-			if (!is_open(step, side) ||
-				(edges == EDGES_BARE && bare_length(s, step, side) < NO_GAP))
+			if (edges == EDGES_BARE ? !is_bare(s, step, side) : !is_open(step, side))
 				continue;
 			reading_add(&r, step->level, open_at(s, step, side, edges));
 		}
@@ -95,9 +108,10 @@ static struct reading drop_without_guard(const struct survey *s)
 
 	if (all.state != READING_TAKEN)
 		return reading_not_applicable("no side is open");
-	return bare.state == READING_TAKEN
-		? bare
-		: reading_shown(reading_of(0, "every open step"), "guarded");
+	if (bare.state == READING_TAKEN)
+		return bare;
+	return has_guard_by_others(s) ? reading_by_others()
+				      : reading_shown(reading_of(0, "every open step"), "guarded");
 }
 
 /* ---- what ball goes through ---- */
@@ -127,7 +141,7 @@ static struct reading balls_on_rake(const struct survey *s, enum opening opening
 	for (; b; b = b->next)
 		if (b->on_rake && (b->place == BALL_TRIANGLE) == (opening == OPENING_TRIANGLE))
 			reading_add(&r, b->diameter, ball_at(s, b));
-	return r.state == READING_TAKEN ? r : reading_not_applicable(otherwise);
+	return r.state == READING_TAKEN ? r : reading_without(s, otherwise);
 }
 
 static struct reading ball_between(const struct survey *s)
@@ -189,8 +203,7 @@ static struct mend mend_drop(const struct survey *s, struct shortfall f)
 	for (int i = 0; i < s->flight->step_count; i++)
 		for (enum which_side side = ON_THE_RIGHT; side <= ON_THE_LEFT; side++) {
 			const struct step *step = &s->flight->steps[i];
-			if (step->level > f.limit && is_open(step, side) &&
-				bare_length(s, step, side) >= NO_GAP)
+			if (step->level > f.limit && is_bare(s, step, side))
 				return mend_said(arena_printf(s->arena, "a guard from step %d up",
 					step->number));
 		}

@@ -89,7 +89,7 @@ static struct reading rail_height(const struct survey *s)
 		if (is_of_handrail(s, h, &s->pieces[i]))
 			add_heights(s, &s->pieces[i], &r);
 	if (r.state != READING_TAKEN)
-		return reading_not_applicable(no_rail);
+		return reading_without(s, no_rail);
 	return heights_settled(r,
 		h.side == ON_THE_RIGHT ? "right side, all along" : "left side, all along");
 }
@@ -102,8 +102,9 @@ static struct reading guard_height(const struct survey *s)
 		if (counts_guard_rails(s->pieces[i].part))
 			add_heights(s, &s->pieces[i], &r);
 	if (r.state != READING_TAKEN)
-		return reading_not_applicable("no side is open");
-	return heights_settled(r, "all along");
+		return reading_without(s, "no side is open");
+	return heights_settled(r,
+		has_guard_by_others(s) ? "all along the guard made here" : "all along");
 }
 
 /* ---- how far it goes ---- */
@@ -120,9 +121,11 @@ static const char *sides_words(const struct survey *s)
 
 static struct reading rail_sides(const struct survey *s)
 {
-	struct reading r =
-		reading_of(has_rail(s, ON_THE_RIGHT) + has_rail(s, ON_THE_LEFT), "the flight");
+	int n = has_rail(s, ON_THE_RIGHT) + has_rail(s, ON_THE_LEFT);
+	struct reading r = reading_of(n, "the flight");
 
+	if (n < 2 && has_guard_by_others(s))
+		return reading_by_others();
 	return reading_shown(r, sides_words(s));
 }
 
@@ -130,12 +133,14 @@ static struct reading rail_sides(const struct survey *s)
 static struct reading rail_gap(const struct survey *s)
 {
 	if (!any_rail(s))
-		return reading_not_applicable(no_rail);
+		return reading_without(s, no_rail);
 	struct handrail h = handrail_of(s);
 	double gap = h.bare.to - h.bare.from;
 	const char *side = h.side == ON_THE_RIGHT ? "right side" : "left side";
 	if (gap <= 0)
 		return reading_shown(reading_of(0, side), "unbroken");
+	if (has_guard_by_others(s))
+		return reading_by_others();
 	double last = h.bare.to - s->stair->job->treads.nosing - TOUCHING;
 	return reading_shown(reading_of(gap,
 				     arena_printf(s->arena, "%s, from %s to %s", side,
@@ -147,6 +152,8 @@ static struct reading risers_without_rail(const struct survey *s)
 {
 	struct reading r = reading_of(any_rail(s) ? 0 : s->flight->risers, "the flight");
 
+	if (!any_rail(s) && has_guard_by_others(s))
+		return reading_by_others();
 	return reading_shown(r,
 		any_rail(s) ? sides_words(s)
 			    : arena_printf(s->arena, "%d risers, no rail", s->flight->risers));
@@ -194,7 +201,7 @@ static struct reading loose_rail_ends(const struct survey *s)
 	int loose = 0;
 
 	if (!any_rail(s))
-		return reading_not_applicable(no_rail);
+		return reading_without(s, no_rail);
 	for (int i = 0; i < 2 * s->count; i++) {
 		const struct placed *p = &s->pieces[i / 2];
 		double x = i % 2 ? p->box.high.x : p->box.low.x;

@@ -99,7 +99,7 @@ static struct reading rail_projection(const struct survey *s)
 		if (counts_rails(p->part))
 			reading_add(&r, projection_of(s, p), side);
 	}
-	return r.state == READING_TAKEN ? r : reading_not_applicable("there is no rail");
+	return r.state == READING_TAKEN ? r : reading_without(s, "there is no rail");
 }
 
 /* The face of the wall beside a rail, in y; NAN where no wall stands beside it.  What ends under

@@ -30,6 +30,9 @@ const char *client_headroom_figure(struct arena *a, const struct stair *s);
 /* A site measurement, said to be not verified while it is not marked as measured. */
 const char *client_measured(struct arena *a, const struct stair *s, const char *size, double mm);
 
+/* That others make the guard of an open side; "" where none do. */
+const char *client_others_words(struct arena *a, const struct job *job);
+
 /* That the edge of the opening upstairs is left for somebody to guard; "" where it is guarded. */
 const char *client_edge_words(struct arena *a, const struct sheet_context *c);
 

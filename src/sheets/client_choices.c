@@ -14,6 +14,7 @@
 #include "sheets/client_facts.h"
 #include "sheets/client_sign.h"
 #include "sheets/tables.h"
+#include "sheets/words.h"
 
 /* ---- the tables ---- */
 
@@ -70,8 +71,12 @@ static struct table list_table(struct arena *a, const char *title, const char *c
 static struct table exclusions_table(struct arena *a, const struct sheet_context *c, double letter)
 {
 	const struct job_agreement *agreed = &c->stair->job->agreement;
-	const char **cells = NEW_N(a, const char *, agreed->not_included_count + 1);
+	const char **cells = NEW_N(a, const char *, agreed->not_included_count + 2);
+	const char *others = by_others_where(c->stair->job);
 	int n = 0;
+
+	if (*others)
+		cells[n++] = arena_printf(a, "rail and guard of the stair %s", others);
 
 	if (*client_edge_words(a, c))
 		cells[n++] = "guards around the opening upstairs, where these drawings show none";

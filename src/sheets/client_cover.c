@@ -84,6 +84,7 @@ static int list_proposal(struct arena *a, const struct sheet_context *c, struct 
 
 	for (int i = 0; said[i]; i++)
 		n = add_note(notes, n, i ? NULL : "What is proposed", said[i]);
+	n = add_note(notes, n, "Guards of the stair", client_others_words(a, job));
 	n = add_note(notes, n, "The edge upstairs", client_edge_words(a, c));
 	n = add_note(notes, n, "Still to choose", client_still_to_choose(a, job, client_woods(c)));
 	n = add_note(notes, n, "Measurements of the house", client_status(a, job));

@@ -110,7 +110,7 @@ int when_rail(const struct sheet_context *c)
 
 int when_raked_rail(const struct sheet_context *c)
 {
-	return when_rail(c) && has_open_side(c);
+	return when_rail(c) && job_has_guard(job_of(c), GUARD_HERE);
 }
 
 int when_guard(const struct sheet_context *c)

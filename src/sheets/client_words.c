@@ -72,9 +72,9 @@ static const char *wood_words(struct arena *a, const struct sheet_context *c)
 
 /* ---- rails ---- */
 
-static const char *open_side(struct arena *a, const struct job_side *side, const char *name)
+static const char *guarded(struct arena *a, const struct job_side *side, const char *name)
 {
-	if (side->kind != SIDE_OPEN)
+	if (!side_has_guard(side, GUARD_HERE))
 		return NULL;
 	return side->from_step > 1
 		? arena_printf(a, "on the %s from step %d on", name, side->from_step)
@@ -84,8 +84,8 @@ static const char *open_side(struct arena *a, const struct job_side *side, const
 static const char *balustrade_words(struct arena *a, const struct sheet_context *c)
 {
 	const struct job *job = c->stair->job;
-	const char *right = open_side(a, &job->stair.right, "right");
-	const char *left = open_side(a, &job->stair.left, "left");
+	const char *right = guarded(a, &job->stair.right, "right");
+	const char *left = guarded(a, &job->stair.left, "left");
 
 	if (!client_has(c, &part_rail) || (!right && !left))
 		return "";
@@ -210,6 +210,18 @@ const char *client_edge_words(struct arena *a, const struct sheet_context *c)
 		"be guarded before the stair is used; ask who does it.",
 		guards ? "Further guards" : "Guards", guards && *bare ? ": " : "",
 		guards ? bare : "");
+}
+
+const char *client_others_words(struct arena *a, const struct job *job)
+{
+	const char *where = by_others_where(job);
+
+	if (!*where)
+		return "";
+	return arena_printf(a,
+		"Rail and guard %s of the stair are not part of this proposal: others make them. "
+		"The steps must be guarded before the stair is used.",
+		where);
 }
 
 /* ---- all of it ---- */

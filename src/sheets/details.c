@@ -197,33 +197,43 @@ static struct detail newel_detail(struct arena *a, const struct sheet_context *c
 	struct view_spec spec = { .from = from, .window = window };
 	struct detail t = { .context = c, .parts = parts, .view = view_make(a, parts, spec) };
 	double u = view_project(from, foot).x;
+	double top = foot.z + p->newel->height;
 	const double heights[] = { foot.z, foot.z + p->newel->rail_low,
-		foot.z + p->newel->rail_high, foot.z + p->newel->height };
+		foot.z + p->newel->rail_high, top };
+	const double bare[] = { foot.z, top };
+	bool has_rail = p->newel->rail_high > 0;
 
 	t.title = arena_printf(a, "Newel %s", p->mark);
 	t.window = window;
-	t.heights = copied(a, heights, 4);
-	t.height_count = 4;
+	t.height_count = has_rail ? 4 : 2;
+	t.heights = copied(a, has_rail ? heights : bare, t.height_count);
 	t.heights_at = u - half;
 	t.wide_from = u - half;
 	t.wide_to = u + half;
 	return t;
 }
 
-static bool is_open(const struct step *step)
+static bool is_guarded_right(const struct stair *s, const struct step *step)
 {
-	return step->open_left || step->open_right;
+	return step->open_right && s->job->stair.right.guard == GUARD_HERE;
 }
 
-/* The step in the middle of the open ones; NULL when none is. */
-static const struct step *middle_open(const struct flight *f)
+static bool is_guarded(const struct stair *s, const struct step *step)
 {
+	return is_guarded_right(s, step) ||
+		(step->open_left && s->job->stair.left.guard == GUARD_HERE);
+}
+
+/* The step in the middle of those that have a balustrade; NULL when none has. */
+static const struct step *middle_guarded(const struct stair *s)
+{
+	const struct flight *f = &s->flights[0];
 	int n = 0, k = 0;
 
 	for (int i = 0; i < f->step_count; i++)
-		n += is_open(&f->steps[i]);
+		n += is_guarded(s, &f->steps[i]);
 	for (int i = 0; i < f->step_count; i++)
-		if (is_open(&f->steps[i]) && k++ == n / 2)
+		if (is_guarded(s, &f->steps[i]) && k++ == n / 2)
 			return &f->steps[i];
 	return NULL;
 }
@@ -231,7 +241,8 @@ static const struct step *middle_open(const struct flight *f)
 /* Across the view from the front; the middle of a rail is the origin of its section. */
 static double rail_middle(const struct sheet_context *c, const struct step *step)
 {
-	double middle = 0, least = INFINITY, edge = step->open_right ? 0 : c->stair->width;
+	double middle = 0, least = INFINITY,
+	       edge = is_guarded_right(c->stair, step) ? 0 : c->stair->width;
 
 	for (const struct part *p = c->parts; p; p = p->next)
 		for (int i = 0; p->kind == &part_rail && i < p->count; i++) {
@@ -257,9 +268,10 @@ static struct detail across_detail(struct arena *a, const struct sheet_context *
 	const struct stair *s = c->stair;
 	const struct flight *f = &s->flights[0];
 	double x = step->riser_x + behind_riser(s);
-	struct vec3 at = frame_place(f->frame, vec3(x, step->open_right ? 0 : s->width, 0));
+	struct vec3 at =
+		frame_place(f->frame, vec3(x, is_guarded_right(s, step) ? 0 : s->width, 0));
 	struct view_spec spec = { .from = VIEW_FRONT, .cut = true };
-	double u = view_project(spec.from, at).x, inward = step->open_right ? -1 : 1;
+	double u = view_project(spec.from, at).x, inward = is_guarded_right(s, step) ? -1 : 1;
 	double top = slope_at(flight_nosing_line(s, f), x) + s->job->rail.height;
 	double out = u - inward * AROUND, in = u + inward * ALONG * 0.6;
 	const double heights[] = { step->level, top };
@@ -294,6 +306,7 @@ static void note_sheet(struct sheet *s)
 				"the balustrade, %s behind the riser's face: from the "
 				"tread to the rail's top; and the rail's width.",
 				length_words(a, st, behind_riser(st))) },
+		{ NULL, by_others_words(a, st->job) },
 	};
 
 	sheet_notes(s, notes, sizeof(notes) / sizeof(*notes));
@@ -332,7 +345,7 @@ static int newel_count(const struct part *parts)
 
 static int all_details(struct arena *a, const struct sheet_context *c, struct detail *list)
 {
-	const struct step *step = middle_open(&c->stair->flights[0]);
+	const struct step *step = middle_guarded(c->stair);
 	int n = 0;
 
 	for (const struct part *p = c->parts; p; p = p->next)

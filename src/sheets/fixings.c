@@ -168,10 +168,10 @@ static struct closeup head_closeup(struct arena *a, const struct sheet_context *
 
 /* ---- newels ---- */
 
-static const struct part *any_newel(const struct sheet_context *c)
+static const struct part *newel_with_rail(const struct sheet_context *c)
 {
 	for (const struct part *p = c->parts; p; p = p->next)
-		if (p->newel)
+		if (p->newel && p->newel->rail_high > 0)
 			return p;
 	return NULL;
 }
@@ -333,7 +333,7 @@ static const struct part *any_baluster(const struct sheet_context *c)
 
 static int all_fixings(struct arena *a, const struct sheet_context *c, struct closeup *list)
 {
-	const struct part *railed = any_newel(c), *baluster = any_baluster(c);
+	const struct part *railed = newel_with_rail(c), *baluster = any_baluster(c);
 	int n = 0;
 
 	if (shown_stringer(c)) {

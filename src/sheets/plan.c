@@ -329,6 +329,7 @@ static void note_sheet(struct sheet *s, const struct plan *p, set_notes_fn *set)
 		{ NULL, plan_walls_words(a, st) },
 		{ NULL, landings_words(a, p) },
 		{ NULL, guard_words(a, p) },
+		{ NULL, by_others_words(a, st->job) },
 		{ NULL, not_met_words(a, p->context->findings) },
 		{ "Taken where the job is silent", assumptions_text(a, st->job, SHOWN_PLAN) },
 	};

@@ -132,6 +132,7 @@ static void note_sheet(struct sheet *s, const struct side_view *v, set_notes_fn 
 		{ NULL, header_words(v->context->parts) },
 		{ NULL, not_met_words(a, v->context->findings) },
 		{ "Balustrade", balustrade_words(a, v) },
+		{ NULL, by_others_words(a, st->job) },
 		{ "Taken where the job is silent", assumptions_text(a, st->job, SHOWN_ELEVATION) },
 	};
 

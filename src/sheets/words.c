@@ -94,6 +94,28 @@ const char *general_words(const struct stair *s)
 		: "Feet and inches. Figures govern; do not scale. Measure again before cutting.";
 }
 
+const char *by_others_where(const struct job *job)
+{
+	bool right = side_has_guard(&job->stair.right, GUARD_BY_OTHERS);
+	bool left = side_has_guard(&job->stair.left, GUARD_BY_OTHERS);
+
+	if (right && left)
+		return "on both sides";
+	return right ? "on the right" : left ? "on the left" : "";
+}
+
+const char *by_others_words(struct arena *a, const struct job *job)
+{
+	const char *where = by_others_where(job);
+
+	if (!*where)
+		return "";
+	return arena_printf(a,
+		"Rail and guard %s, going up: by others, and not drawn. Steps must be guarded "
+		"before the stair is used.",
+		where);
+}
+
 const char *not_met_words(struct arena *a, const struct finding *list)
 {
 	struct text words = { .arena = a };

@@ -31,6 +31,13 @@ const char *section_words(struct arena *a, const struct stair *s, double one, do
 /* How the header and the floor behind it receive the landing nosing; "" when nothing is cut. */
 const char *header_words(const struct part *parts);
 
+/* "on the right", "on both sides": where the guard of an open side is made by others; "" nowhere.
+ */
+const char *by_others_where(const struct job *job);
+
+/* The same as a note. */
+const char *by_others_words(struct arena *a, const struct job *job);
+
 /* The notes that stand on every dimensioned sheet. */
 const char *general_words(const struct stair *s);
 

@@ -294,6 +294,6 @@ const char *balls_agree(struct arena *a, const struct stair *st, const struct pa
 	struct rod r = rod_make(st, &st->flights[0]);
 	const char *why = NULL;
 	for (const struct stretch *s = stretches_make(a, &r); s && !why; s = s->next)
-		why = stretch_agrees(a, s, parts, balls);
+		why = stretch_is_made(s) ? stretch_agrees(a, s, parts, balls) : NULL;
 	return why;
 }

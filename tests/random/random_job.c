@@ -55,9 +55,14 @@ static void add_floors(struct draft *d)
 		put(d, 2, "upper_finish", upper);
 }
 
+/* Whether others guard it is thrown by dice of its own, so that the seeds of before throw the
+ * stairs of before. */
 static void add_side(struct draft *d, const char *name, bool open)
 {
+	struct dice own = dice_from(d->dice.state);
 	text_add(&d->text, "  %s:\n    side: %s\n", name, open ? "open" : "wall");
+	if (open && dice_once_in(&own, 12))
+		text_add(&d->text, "    guard: by_others\n");
 	if (!open || d->steps < 4)
 		return;
 	int from = once_in(d, 2) ? dice_count(&d->dice, 1, d->steps - 2) : 1;
