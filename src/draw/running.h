@@ -6,6 +6,9 @@
  *      |        |         |
  *      |        \         |
  *   ---+---------+--------+----
+ *
+ * Beside a view they lie, each on its own line, and none lower than the first: what is under a view
+ * belongs to it.
  */
 #ifndef DRAW_RUNNING_H
 #define DRAW_RUNNING_H
@@ -14,15 +17,15 @@
 #include "draw/dimension.h"
 
 struct running_mark {
-	double at;   /* along, on paper */
-	double foot; /* across, on paper: where its line starts */
+	double at;   /* along the edge, on paper */
+	double foot; /* across it: where its line starts */
 	const char *text;
 };
 
 /* The least length in which so many stand side by side. */
 double running_length(struct hand h, int n);
 
-/* Above or below `edge` (DIM_ABOVE, DIM_BELOW); marks in rising order.  The box it took. */
+/* Beyond `edge`, on that side; marks in rising order.  The box it took. */
 struct box draw_running(struct hand h, enum dim_side side, double edge,
 	const struct running_mark *marks, int n);
 

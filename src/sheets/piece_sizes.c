@@ -9,8 +9,8 @@
 /* Positions nearer than this are one. */
 #define SAME 0.01
 
-/* More lanes than this across a piece are no help to anybody. */
-#define MOST_LANES 7
+/* More lanes than this side by side are a thicket. */
+#define MOST_LANES 2
 
 /* How closely a position is lettered. */
 enum closeness { AS_CUT, AS_JOINT };
@@ -122,21 +122,44 @@ struct axis {
 	double zero, scale;
 };
 
-/* A lane for each. */
+/* From zero to each of them, in a lane of its own. */
 static void lanes(struct dims *d, const struct sheet *s, enum dim_side side,
-	const struct sizes *sizes, struct axis axis, double foot)
+	const struct sizes *sizes, struct axis axis)
 {
-	int n = 0;
+	double foot = side == DIM_LEFT ? d->around.x0 : d->around.y0;
 
-	for (int i = 0; i < sizes->n && n < MOST_LANES; i++) {
+	for (int i = 0; i < sizes->n; i++) {
 		double at = axis.zero + sizes->size[i].at * axis.scale;
 		if (sizes->size[i].at < SAME)
 			continue;
 		const struct dim_link link[] = { { fmin(axis.zero, at), fmax(axis.zero, at), foot,
 			foot, size_words(s, sizes->size[i]) } };
 		dims_chain(d, side, link, 1);
-		n++;
 	}
+}
+
+/* Running positions, each at the end of its own line. */
+static struct box run_across(struct sheet *s, enum dim_side side, double edge,
+	const struct sizes *sizes, struct axis axis)
+{
+	struct running_mark *m = NEW_N(s->drawing->arena, struct running_mark, sizes->n + 1);
+
+	for (int i = 0; i < sizes->n; i++) {
+		struct size z = sizes->size[axis.scale > 0 ? i : sizes->n - 1 - i];
+		m[i] = (struct running_mark){ axis.zero + z.at * axis.scale, edge,
+			size_words(s, z) };
+	}
+	return draw_running(s->hand, side, edge, m, sizes->n);
+}
+
+/* Across the piece a size or two are a lane each; more are positions from zero. */
+static bool are_many(const struct sizes *sizes)
+{
+	int n = 0;
+
+	for (int i = 0; i < sizes->n; i++)
+		n += sizes->size[i].at >= SAME;
+	return n > MOST_LANES;
 }
 
 /* Up the left of a view. */
@@ -147,9 +170,11 @@ static struct box draw_across(struct sheet *s, const struct piece_view *v,
 	struct dims d = dims_begin(s->drawing, s->hand.measure, s->hand.letter, used);
 	struct axis axis = { piece_point(v, v->zero).y * scale, scale };
 
+	if (are_many(sizes))
+		return box_join(used, run_across(s, DIM_LEFT, used.x0, sizes, axis));
 	/* below stands the first of the running positions */
 	d.lowest = used.y0;
-	lanes(&d, s, DIM_LEFT, sizes, axis, used.x0);
+	lanes(&d, s, DIM_LEFT, sizes, axis);
 	return dims_draw(&d);
 }
 
@@ -186,13 +211,23 @@ static struct box size_end(struct sheet *s, const struct piece_view *v, double s
 	struct box used = box_scale(v->box, scale);
 	struct dims d = dims_begin(s->drawing, s->hand.measure, s->hand.letter, used);
 	struct vec zero = vec_scale(piece_point(v, v->zero), scale);
+	const struct axis right = { zero.x, way * scale }, over = { zero.y, scale };
 
+	add_point(&across, &up, v, v->zero, AS_CUT);
 	add_bores(&across, &up, v);
 	add(&across, v->part->size.width * v->stretch.x, AS_CUT);
 	add(&up, v->part->size.thickness * v->stretch.y, AS_CUT);
-	lanes(&d, s, DIM_BELOW, &across, (struct axis){ zero.x, way * scale }, used.y0);
-	lanes(&d, s, DIM_LEFT, &up, (struct axis){ zero.y, scale }, used.x0);
-	return dims_draw(&d);
+	if (are_many(&across)) {
+		used = box_join(used, run_across(s, DIM_BELOW, used.y0, &across, right));
+		d.lowest = d.around.y0;
+	} else {
+		lanes(&d, s, DIM_BELOW, &across, right);
+	}
+	if (are_many(&up))
+		used = box_join(used, run_across(s, DIM_LEFT, d.around.x0, &up, over));
+	else
+		lanes(&d, s, DIM_LEFT, &up, over);
+	return box_join(used, dims_draw(&d));
 }
 
 struct box piece_sizes_draw(struct sheet *s, const struct piece_view *v, double scale)
