@@ -160,6 +160,24 @@ static void running_figures_never_touch(void **state)
 	assert_int_equal(drawing_faults(arena, g, six_tenths(), NULL), 0);
 }
 
+/* Six positions in 4 mm, beside a view: under it stand those along it. */
+static void running_figures_beside_a_view_stand_apart_and_none_below_its_zero(void **state)
+{
+	(void)state;
+	static const double at[] = { 100, 101, 101.5, 102, 103, 104 };
+	struct running_mark m[6];
+	struct hand h = { g, six_tenths(), 2.5 };
+
+	for (int i = 0; i < 6; i++)
+		m[i] = (struct running_mark){ at[i], 50, "1 1/16\"" };
+	struct box took = draw_running(h, DIM_LEFT, 50, m, 6);
+	assert_int_equal(drawing_faults(arena, g, six_tenths(), NULL), 0);
+	assert_true(took.x1 <= 50 + 1e-9);
+	for (const struct mark *k = g->first; k; k = k->next)
+		if (k->kind == MARK_TEXT)
+			assert_true(k->text.at.y + 2.5 / 2 >= 100 - 1e-9);
+}
+
 static void wrapped_lines_are_no_wider_than_asked(void **state)
 {
 	(void)state;
@@ -254,6 +272,9 @@ int main(void)
 		cmocka_unit_test_setup_teardown(places_too_near_share_the_push, start, stop),
 		cmocka_unit_test_setup_teardown(a_push_may_carry_the_next_along, start, stop),
 		cmocka_unit_test_setup_teardown(running_figures_never_touch, start, stop),
+		cmocka_unit_test_setup_teardown(
+			running_figures_beside_a_view_stand_apart_and_none_below_its_zero, start,
+			stop),
 		cmocka_unit_test_setup_teardown(wrapped_lines_are_no_wider_than_asked, start, stop),
 		cmocka_unit_test_setup_teardown(a_fraction_stays_with_its_whole_number, start,
 			stop),

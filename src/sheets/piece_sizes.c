@@ -152,14 +152,29 @@ static struct box run_across(struct sheet *s, enum dim_side side, double edge,
 	return draw_running(s->hand, side, edge, m, sizes->n);
 }
 
-/* Across the piece a size or two are a lane each; more are positions from zero. */
-static bool are_many(const struct sizes *sizes)
+/* Is there room in its lane for the figure of a size, between the ticks? */
+static bool fits_lane(const struct sheet *s, struct size z, double scale)
 {
+	double wide =
+		measure_width(s->hand.measure, LETTER_REGULAR, s->hand.letter, size_words(s, z));
+
+	return wide + s->hand.letter < z.at * fabs(scale);
+}
+
+/* Across the piece one size is a lane, and so are two where their figures stand in them; others are
+ * positions from zero. */
+static bool are_many(const struct sheet *s, const struct sizes *sizes, double scale)
+{
+	bool all_fit = true;
 	int n = 0;
 
-	for (int i = 0; i < sizes->n; i++)
-		n += sizes->size[i].at >= SAME;
-	return n > MOST_LANES;
+	for (int i = 0; i < sizes->n; i++) {
+		if (sizes->size[i].at < SAME)
+			continue;
+		all_fit &= fits_lane(s, sizes->size[i], scale);
+		n++;
+	}
+	return n > MOST_LANES || (n > 1 && !all_fit);
 }
 
 /* Up the left of a view. */
@@ -170,7 +185,7 @@ static struct box draw_across(struct sheet *s, const struct piece_view *v,
 	struct dims d = dims_begin(s->drawing, s->hand.measure, s->hand.letter, used);
 	struct axis axis = { piece_point(v, v->zero).y * scale, scale };
 
-	if (are_many(sizes))
+	if (are_many(s, sizes, scale))
 		return box_join(used, run_across(s, DIM_LEFT, used.x0, sizes, axis));
 	/* below stands the first of the running positions */
 	d.lowest = used.y0;
@@ -217,13 +232,13 @@ static struct box size_end(struct sheet *s, const struct piece_view *v, double s
 	add_bores(&across, &up, v);
 	add(&across, v->part->size.width * v->stretch.x, AS_CUT);
 	add(&up, v->part->size.thickness * v->stretch.y, AS_CUT);
-	if (are_many(&across)) {
+	if (are_many(s, &across, scale)) {
 		used = box_join(used, run_across(s, DIM_BELOW, used.y0, &across, right));
 		d.lowest = d.around.y0;
 	} else {
 		lanes(&d, s, DIM_BELOW, &across, right);
 	}
-	if (are_many(&up))
+	if (are_many(s, &up, scale))
 		used = box_join(used, run_across(s, DIM_LEFT, d.around.x0, &up, over));
 	else
 		lanes(&d, s, DIM_LEFT, &up, over);
