@@ -203,7 +203,8 @@ static void spots_beside(const struct hand *h, const struct plan *p, struct stri
 	bool is_left = w.low + w.high > p->context->stair->width;
 
 	for (int k = 0; k < 2 * SPOTS_A_SIDE; k++) {
-		double x = (0.445 + k % SPOTS_A_SIDE) * p->flight->unit_run;
+		int tread = k % SPOTS_A_SIDE, last = p->flight->step_count - 1;
+		double x = (0.445 + (tread < last ? tread : last)) * p->flight->unit_run;
 		bool inside = k < SPOTS_A_SIDE;
 		double y = inside == is_left ? below : above;
 		spots[k] = (struct spot){ vec(plan_at(p, x, 0, scale).x, y), ALIGN_MIDDLE, 0,
