@@ -10,6 +10,11 @@ struct node;
 
 enum which_side { ON_THE_RIGHT, ON_THE_LEFT }; /* going up */
 
+static inline const char *side_word(enum which_side side)
+{
+	return side == ON_THE_RIGHT ? "right" : "left";
+}
+
 /* A level rail at the upper floor.  The runs of one side are a chain from the head of the stair:
  * each begins at the newel where the one before it ends. */
 enum run_direction {

@@ -103,7 +103,7 @@ static struct neighbour nearest_newel(const struct post *p)
 static const char *newel_words(struct arena *a, const struct stretch *s, enum stretch_end end)
 {
 	bool at_foot = end == STRETCH_FOOT;
-	const char *hand = s->side->hand == HAND_LEFT ? "left" : "right";
+	const char *hand = hand_word(s->side->hand);
 	if (s->run)
 		return arena_printf(a, "at the %s of a level run, on the %s",
 			at_foot ? "beginning" : "end", hand);
@@ -173,8 +173,7 @@ static struct demand clears_rail(struct arena *a, const struct post *p, const st
 	d.fault = arena_printf(a,
 		"with an overhang of %s a cap on a level run, on the %s, runs into the raked rail: "
 		"there is room for %s",
-		letter(a, p, overhang), p->side->hand == HAND_LEFT ? "left" : "right",
-		letter(a, p, room));
+		letter(a, p, overhang), hand_word(p->side->hand), letter(a, p, room));
 	return d;
 }
 

@@ -179,7 +179,7 @@ static void add_seen_ends(struct arena *a, struct part *p, const struct rod *r)
 		nosing_goes_round(p);
 		p->note = arena_printf(a,
 			"%s; work the edge round its %s end too, which is seen: the end first",
-			p->note, i == HAND_LEFT ? "left" : "right");
+			p->note, hand_word((enum side_hand)i));
 	}
 }
 

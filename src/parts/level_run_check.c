@@ -158,7 +158,7 @@ static bool keeps_clear(const struct run_check *c, const struct run_line *l)
 		arena_printf(c->arena, "write opening.width: %s", letter_up(c, least_opening(r))),
 		"opening.width: the floor under a level run would run %s into the treads, rail or "
 		"newels on the %s",
-		letter(c, reach - past), c->side->hand == HAND_RIGHT ? "right" : "left");
+		letter(c, reach - past), hand_word(c->side->hand));
 	return false;
 }
 
@@ -175,7 +175,7 @@ static void warn_of_edge(const struct run_check *c, const struct run_line *l)
 			letter_up(c, least_opening(r))),
 		"opening: no width is given; on the %s the floor under the level run is taken to "
 		"end %s outside the stair, clear of treads, rail and newels",
-		c->side->hand == HAND_RIGHT ? "right" : "left", letter(c, past));
+		hand_word(c->side->hand), letter(c, past));
 }
 
 /* How far from the wall that it is said to end at a run may stop: what is scribed away. */

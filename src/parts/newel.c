@@ -104,7 +104,7 @@ static void warn_of_let_in(const struct rod *r, const struct stretch *all, struc
 			"it is bolted to what is under its tread: leave out let_in",
 			"newels.let_in: the bottom newel on the %s stands on a tread and is not "
 			"let into the floor",
-			k->side->hand == HAND_LEFT ? "left" : "right");
+			hand_word(k->side->hand));
 	}
 }
 

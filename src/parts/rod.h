@@ -25,6 +25,11 @@
 
 enum side_hand { HAND_RIGHT = ON_THE_RIGHT, HAND_LEFT = ON_THE_LEFT }; /* going up */
 
+static inline const char *hand_word(enum side_hand hand)
+{
+	return side_word((enum which_side)hand);
+}
+
 /* What the rail dies into. */
 enum rail_end_kind {
 	RAIL_END_PLUMB,        /* nothing: cut plumb over a riser's face */

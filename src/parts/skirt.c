@@ -314,14 +314,14 @@ static void warn_of_housed(const struct rod *r, const struct side *side, struct 
 		side_has_wall(r, side))
 		diag_warning(d, rod_pos(r, r->job->skirts.src, "wall"), "write none",
 			"skirts.wall: none on the %s, where the housed stringer is its own skirt",
-			side->hand == HAND_LEFT ? "left" : "right");
+			hand_word(side->hand));
 }
 
 /* A stringer goes straight on from the wall to the open steps: a finished one cannot stand in
  * behind a plain skirt there and be flush here; a rough one can, and wants a board here. */
 static void warn_of_plain(const struct rod *r, const struct side *side, struct diags *d)
 {
-	const char *hand = side->hand == HAND_LEFT ? "left" : "right";
+	const char *hand = hand_word(side->hand);
 	if (r->job->skirts.wall != SKIRT_PLAIN || !side->is_open || !side_has_wall(r, side))
 		return;
 	if (side->kind == STRINGER_MITRED)

@@ -252,7 +252,7 @@ static void wall_ends_fit(struct arena *a, const struct rod *r, const struct sid
 	bool newel = side->foot.kind == RAIL_END_TREAD_NEWEL;
 	double post = r->job->newels.section + rod_cap_overhang(r);
 	double most = r->run - r->nosing - (newel ? post : LEAST_BODY);
-	const char *hand = side->hand == HAND_LEFT ? "left" : "right";
+	const char *hand = hand_word(side->hand);
 	if (!side->is_open || side->from == 1 || side->job->wall_past <= most + NEAR_ENOUGH)
 		return;
 	diag_error(d, rod_pos(r, side->job->src, "wall_past"),

@@ -237,7 +237,7 @@ static bool ends_are_clear(const struct trial *c, const struct tread_plan *t)
 		diag_error(c->diags, node_pos(c->notch->src, "from"),
 			"at a wall, write at: left or right without from",
 			"treads.notches: it comes nearer than %s to the %s end of step %d",
-			say(c, LEAST_LEFT), i == HAND_LEFT ? "left" : "right", c->notch->step);
+			say(c, LEAST_LEFT), hand_word((enum side_hand)i), c->notch->step);
 		return false;
 	}
 	return true;

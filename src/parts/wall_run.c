@@ -163,7 +163,7 @@ static void say_no_wall(const struct rod *r, const struct job_wall_rail *w, doub
 	struct diags *d)
 {
 	struct lettering l = job_lettering(r->job);
-	const char *side = w->side == ON_THE_RIGHT ? "right" : "left";
+	const char *side = side_word(w->side);
 	if (isfinite(longest))
 		diag_error(d, node_pos(w->src, "side"), "take in more steps, or leave it out",
 			"wall_rails: on the %s the wall is too short for a rail: it has room for "
@@ -209,7 +209,7 @@ static void check_apart(const struct rod *r, const struct wall_runs *runs, struc
 			diag_error(d, node_pos(b->spec->src, "side"),
 				"give them steps of their own with from_step and to_step",
 				"wall_rails: two rails on the %s run into each other",
-				b->spec->side == ON_THE_RIGHT ? "right" : "left");
+				side_word(b->spec->side));
 			return;
 		}
 }

@@ -73,7 +73,7 @@ enum edges { EDGES_ALL, EDGES_BARE };
 static const char *open_at(const struct survey *s, const struct step *step, enum which_side side,
 	enum edges edges)
 {
-	const char *name = side == ON_THE_RIGHT ? "right" : "left";
+	const char *name = side_word(side);
 
 	if (edges == EDGES_ALL)
 		return arena_printf(s->arena, "%s side, step %d", name, step->number);

@@ -17,7 +17,7 @@ static bool any_rail(const struct survey *s)
 
 static const char *side_of(const struct survey *s, const struct placed *p)
 {
-	return placed_side(s, p) == ON_THE_RIGHT ? "right" : "left";
+	return side_word(placed_side(s, p));
 }
 
 /* ---- height ---- */

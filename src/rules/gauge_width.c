@@ -132,7 +132,7 @@ static struct reading wall_clearance(const struct survey *s)
 		double wall = counts_rails(p->part) ? wall_beside(s, p, side) : NAN;
 		if (!isnan(wall) && (on_right ? wall <= p->box.low.y : wall >= p->box.high.y))
 			reading_add(&r, on_right ? p->box.low.y - wall : wall - p->box.high.y,
-				arena_printf(s->arena, "%s side", on_right ? "right" : "left"));
+				arena_printf(s->arena, "%s side", side_word(side)));
 	}
 	return r.state == READING_TAKEN ? r : reading_not_applicable("no rail runs along a wall");
 }

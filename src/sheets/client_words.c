@@ -119,8 +119,7 @@ static const char *wall_rail_on(struct arena *a, const struct job_wall_rail *w)
 	const char *from = w->from_step > 1 ? arena_printf(a, " from step %d", w->from_step) : "";
 	const char *to = w->to_step > 0 ? arena_printf(a, " to step %d", w->to_step) : "";
 
-	return arena_printf(a, "on the %s%s%s", w->side == ON_THE_RIGHT ? "right" : "left", from,
-		to);
+	return arena_printf(a, "on the %s%s%s", side_word(w->side), from, to);
 }
 
 static const char *wall_rail_words(struct arena *a, const struct sheet_context *c)

@@ -137,7 +137,7 @@ const char *guard_balls_other_side(struct arena *a, const struct sheet_context *
 {
 	const struct ball *most = NULL;
 	enum which_side side = is_drawn_side(balls, ON_THE_RIGHT) ? ON_THE_LEFT : ON_THE_RIGHT;
-	const char *name = side == ON_THE_LEFT ? "left" : "right";
+	const char *name = side_word(side);
 
 	for (const struct ball *b = balls->all; b; b = b->next)
 		if (side_of(b) == side && (!most || b->diameter > most->diameter))
