@@ -154,7 +154,7 @@ static struct drawing *draw_sheet(struct arena *a, const struct side_view *v)
 	client_notes(&s, notes, sizeof(notes) / sizeof(*notes));
 	struct composed done = sheet_compose(&s, (struct composition){ compose, v, v->view.box, 0 },
 		s.room, SET_CENTRED);
-	s.drawing->scale = scale_letter(a, done.ratio, v->context->stair->job->about.units);
+	s.drawing->scale = scale_words(a, v->context->stair, done.ratio);
 	return s.drawing;
 }
 

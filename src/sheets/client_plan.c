@@ -124,7 +124,7 @@ static struct drawing *draw(struct arena *a, const struct sheet_context *c)
 	client_notes(&s, notes, 2);
 	struct composed done = sheet_compose(&s,
 		(struct composition){ compose, &p, plan_box(&p), 0 }, s.room, SET_CENTRED);
-	s.drawing->scale = scale_letter(a, done.ratio, c->stair->job->about.units);
+	s.drawing->scale = scale_words(a, c->stair, done.ratio);
 	return s.drawing;
 }
 

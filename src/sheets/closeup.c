@@ -78,9 +78,8 @@ struct box closeup_draw_foot(struct sheet *s, struct box used, struct closeup_fo
 {
 	struct hand h = s->hand;
 	struct arena *a = s->drawing->arena;
-	enum units units = s->context->stair->job->about.units;
 
-	used = draw_title(h, used, foot.title, scale_letter(a, 1 / foot.scale, units));
+	used = draw_title(h, used, foot.title, scale_words(a, s->context->stair, 1 / foot.scale));
 	for (int i = 0; i < foot.word_count; i++) {
 		struct lines l = wrap_text(a, h.measure, h.letter, WORDS * h.letter, foot.words[i]);
 		used.y0 -= h.letter * 0.3;

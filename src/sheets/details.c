@@ -120,7 +120,7 @@ static struct box compose_detail(struct sheet *s, const void *what, double scale
 	add_heights(&d, t, scale);
 	dims_chain(&d, DIM_BELOW, wide, 1);
 	used = draw_marks(s, t, scale, dims_draw(&d));
-	const char *written = scale_letter(a, 1 / scale, t->context->stair->job->about.units);
+	const char *written = scale_words(a, t->context->stair, 1 / scale);
 	used.y0 -= s->hand.letter * 3;
 	double w = draw_view_title(s->hand, vec(used.x0, used.y0), t->title, written);
 	used.x1 = fmax(used.x1, used.x0 + w);

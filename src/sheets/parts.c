@@ -289,7 +289,7 @@ static struct composition step_composition(const struct step_section *t)
 
 static const char *step_scale(struct arena *a, const struct step_section *t, struct composed done)
 {
-	return scale_letter(a, done.ratio, t->context->stair->job->about.units);
+	return scale_words(a, t->context->stair, done.ratio);
 }
 
 /* Beside the list, where there is room for it. */

@@ -110,9 +110,8 @@ static void draw_heading(struct filling *f)
 		letter_lines(f, text_width, piece_size_words(a, s, f->part));
 	if (f->wish->holds & CELL_VIEWS)
 		letter_lines(f, text_width,
-			arena_printf(a, "Scale %s.%s%s",
-				scale_letter(a, 1 / f->scale, s->job->about.units), lap_words(f),
-				goes_on ? " Continued in another cell." : ""));
+			arena_printf(a, "Scale %s.%s%s", scale_words(a, s, 1 / f->scale),
+				lap_words(f), goes_on ? " Continued in another cell." : ""));
 	f->y = fmin(f->y - h.letter, -2 * PAD - box_height(f->wish->key->box));
 }
 
@@ -246,7 +245,7 @@ static struct block end_block(struct filling *f, enum piece_side side, const cha
 	name_block(f, &b,
 		arena_printf(a, "%s%s, %s", name,
 			cut.x * cut.y > 1 + NEAR_ENOUGH ? ", square to its cut" : "",
-			scale_letter(a, ratio, f->sheet->context->stair->job->about.units)));
+			scale_words(a, f->sheet->context->stair, ratio)));
 	return b;
 }
 
@@ -258,7 +257,7 @@ static struct block section_block(struct filling *f)
 
 	name_block(f, &block,
 		arena_printf(s.drawing->arena, "Section, %s",
-			scale_letter(s.drawing->arena, ratio, s.context->stair->job->about.units)));
+			scale_words(s.drawing->arena, s.context->stair, ratio)));
 	return block;
 }
 

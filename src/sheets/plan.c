@@ -343,8 +343,7 @@ static double draw_view(struct sheet *s, const struct plan *p)
 	struct composition what = { compose, p, box_join(plan_box(p), plan_landings_box(p)), 0 };
 	struct composed done = sheet_compose(s, what, s->room, SET_CENTRED);
 
-	s->drawing->scale =
-		scale_letter(s->drawing->arena, done.ratio, p->context->stair->job->about.units);
+	s->drawing->scale = scale_words(s->drawing->arena, p->context->stair, done.ratio);
 	return done.ratio;
 }
 

@@ -226,8 +226,7 @@ static double draw_view(struct sheet *s, const struct side_view *v)
 {
 	struct composed done = sheet_compose(s, composition(v), s->room, SET_CENTRED);
 
-	s->drawing->scale =
-		scale_letter(s->drawing->arena, done.ratio, v->context->stair->job->about.units);
+	s->drawing->scale = scale_words(s->drawing->arena, v->context->stair, done.ratio);
 	return done.ratio;
 }
 

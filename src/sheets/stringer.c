@@ -161,7 +161,7 @@ static struct sheet begin_bench_sheet(struct arena *a, const struct stringer_sub
 
 	note_sheet(&s, t);
 	struct composed bench = sheet_compose(&s, stringer_on_bench(t), s.room, SET_TOP);
-	s.drawing->scale = scale_letter(a, bench.ratio, t->context->stair->job->about.units);
+	s.drawing->scale = scale_words(a, t->context->stair, bench.ratio);
 	s.room.y1 = bench.box.y0 - GAP;
 	return s;
 }
@@ -178,7 +178,7 @@ static struct drawing *step_sheet(struct arena *a, const struct stringer_subject
 	struct sheet s = sheet_begin(a, t->context, arena_printf(a, "%s, one step", title));
 	struct composed step = sheet_compose(&s, stringer_step(t), s.room, SET_CENTRED);
 
-	s.drawing->scale = scale_letter(a, step.ratio, t->context->stair->job->about.units);
+	s.drawing->scale = scale_words(a, t->context->stair, step.ratio);
 	return s.drawing;
 }
 
@@ -223,7 +223,7 @@ static struct drawing *draw_detail_sheet(struct arena *a, const struct stringer_
 	struct composed foot = sheet_compose(&s, stringer_foot(t), left, SET_CENTRED);
 	struct composed head = sheet_compose(&s, stringer_head(t), right, SET_CENTRED);
 	s.drawing->scale = near_enough(foot.ratio, head.ratio)
-		? scale_letter(a, foot.ratio, t->context->stair->job->about.units)
+		? scale_words(a, t->context->stair, foot.ratio)
 		: "as noted";
 	return s.drawing;
 }

@@ -201,7 +201,7 @@ static struct box compose_bench(struct sheet *s, const void *what, double scale)
 	used = box_join(used, run_below(s, &bench));
 	draw_view_title(s->hand, vec(used.x0, used.y0 - s->hand.letter * 3),
 		arena_printf(a, "%s on the bench", t->part->mark),
-		scale_letter(a, 1 / scale, t->context->stair->job->about.units));
+		scale_words(a, t->context->stair, 1 / scale));
 	used.y0 -= s->hand.letter * 4;
 	return used;
 }

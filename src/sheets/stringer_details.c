@@ -23,7 +23,7 @@ static struct box title_under(struct sheet *s, const struct stringer_subject *t,
 {
 	struct arena *a = s->drawing->arena;
 	const char *full = arena_printf(a, "%s %s", t->part->mark, title);
-	const char *written = scale_letter(a, 1 / scale, t->context->stair->job->about.units);
+	const char *written = scale_words(a, t->context->stair, 1 / scale);
 	double w = draw_view_title(s->hand, vec(used.x0, used.y0 - s->hand.letter * 3.4), full,
 		written);
 

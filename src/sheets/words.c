@@ -3,6 +3,7 @@
 #include <string.h>
 
 #include "base/text.h"
+#include "draw/annotate.h"
 
 const char *length_words(struct arena *a, const struct stair *s, double mm)
 {
@@ -30,6 +31,16 @@ const char *measured_words(struct arena *a, const struct stair *s, const char *s
 		job_is_measured(s->job, size) ? "" : " VIF");
 }
 
+const char *size_name(struct arena *a, const char *size)
+{
+	char *name = arena_strdup(a, size);
+
+	for (char *c = name; *c; c++)
+		if (*c == '_')
+			*c = ' ';
+	return name;
+}
+
 const char *unverified_words(struct arena *a, const struct job *job)
 {
 	const char *const *names;
@@ -37,10 +48,7 @@ const char *unverified_words(struct arena *a, const struct job *job)
 	struct text list = { .arena = a };
 
 	for (int i = 0; i < n; i++)
-		text_join(&list, ", ", names[i]);
-	for (size_t i = 0; i < list.length; i++)
-		if (list.chars[i] == '_')
-			list.chars[i] = ' ';
+		text_join(&list, ", ", size_name(a, names[i]));
 	return text_chars(&list);
 }
 
@@ -149,6 +157,11 @@ const char *balustrade_species(struct arena *a, const struct job_material *m, co
 		return arena_printf(a, "%s%s", before, m->rail);
 	return arena_printf(a, "newels of %s, rail of %s, balusters of %s", m->newels, m->rail,
 		m->balusters);
+}
+
+const char *scale_words(struct arena *a, const struct stair *s, double ratio)
+{
+	return scale_letter(a, ratio, s->job->about.units);
 }
 
 const char *square_words(struct arena *a, const struct stair *s, double rise, double run)

@@ -15,6 +15,9 @@ const char *bit_words(struct arena *a, const struct stair *s, double mm);
 /* A site measurement, flagged "VIF" (verify in field) while it is not marked as measured. */
 const char *measured_words(struct arena *a, const struct stair *s, const char *size, double mm);
 
+/* A site size as it is said: "floor thickness", of floor_thickness. */
+const char *size_name(struct arena *a, const char *size);
+
 /* The site sizes still to be verified, in words: "floor thickness, width"; "" when none is. */
 const char *unverified_words(struct arena *a, const struct job *job);
 
@@ -51,6 +54,9 @@ const char *code_words(struct arena *a, const struct finding *list);
 /* "balustrade red oak", the first word given; where its trades differ "newels of ash, rail of red
  * oak, balusters of poplar". */
 const char *balustrade_species(struct arena *a, const struct job_material *m, const char *before);
+
+/* A view's scale, by its ratio, as the job's units have it: 1/2" = 1'-0", 1:24. */
+const char *scale_words(struct arena *a, const struct stair *s, double ratio);
 
 /* The setting of a framing square: rise on the tongue, run on the blade. */
 const char *square_words(struct arena *a, const struct stair *s, double rise, double run);
