@@ -52,6 +52,13 @@ static void words_are_joined_without_a_comma_at_either_end(void **state)
 	assert_string_equal(text_chars(&text), "rise, run or pitch");
 }
 
+static void a_key_is_said_with_spaces(void **state)
+{
+	(void)state;
+	assert_string_equal(text_spoken(text.arena, "floor_thickness"), "floor thickness");
+	assert_string_equal(text_spoken(text.arena, "width"), "width");
+}
+
 static void thousandths_are_written_as_short_as_they_can_be(void **state)
 {
 	static const long values[] = { 0, 7, 50, 1250, -1250, -1, 3000, -12000, 1234567 };
@@ -86,6 +93,7 @@ int main(void)
 		ON_A_NEW_TEXT(nothing_added_is_an_empty_text),
 		ON_A_NEW_TEXT(a_long_text_keeps_its_beginning),
 		ON_A_NEW_TEXT(words_are_joined_without_a_comma_at_either_end),
+		ON_A_NEW_TEXT(a_key_is_said_with_spaces),
 		ON_A_NEW_TEXT(thousandths_are_written_as_short_as_they_can_be),
 		ON_A_NEW_TEXT(numbers_are_written_to_both_ends_of_their_range),
 	};

@@ -99,6 +99,16 @@ void text_join(struct text *t, const char *between, const char *word)
 	text_put(t, word);
 }
 
+const char *text_spoken(struct arena *a, const char *key)
+{
+	char *words = arena_strdup(a, key);
+
+	for (char *c = words; *c; c++)
+		if (*c == '_')
+			*c = ' ';
+	return words;
+}
+
 int text_columns(const char *words)
 {
 	int n = 0;

@@ -30,6 +30,9 @@ void text_put_thousandths(struct text *t, long v);
 /* One more word of a list; `between` stands before every word but the first: "a, b, c". */
 void text_join(struct text *t, const char *between, const char *word);
 
+/* A key as it is said: "floor thickness", of floor_thickness. */
+const char *text_spoken(struct arena *a, const char *key);
+
 /* The columns that a terminal gives it: the bytes that go on with a character (10xxxxxx) are not
  * counted.
  */

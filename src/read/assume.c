@@ -19,16 +19,6 @@ static const char *letter_lengths(const struct walk *w, const double *list, int 
 	return text_chars(&out);
 }
 
-static const char *words_of(struct arena *a, const char *word)
-{
-	char *out = arena_strdup(a, word);
-
-	for (char *p = out; *p; p++)
-		if (*p == '_')
-			*p = ' ';
-	return out;
-}
-
 static const char *letter(const struct walk *w, const struct field *f, const char *group)
 {
 	const void *at = group + f->at;
@@ -40,7 +30,7 @@ static const char *letter(const struct walk *w, const struct field *f, const cha
 		return length_letter(w->arena, job_lettering(w->job), *(const double *)at);
 	case FIELD_NUMBER: return arena_printf(w->arena, "%g", *(const double *)at);
 	case FIELD_COUNT: return arena_printf(w->arena, "%d", *(const int *)at);
-	case FIELD_CHOICE: return words_of(w->arena, choice_word(f->choices, *(const int *)at));
+	case FIELD_CHOICE: return text_spoken(w->arena, choice_word(f->choices, *(const int *)at));
 	case FIELD_YES_NO: return *(const bool *)at ? "yes" : "no";
 	case FIELD_LENGTHS:
 		return letter_lengths(w, *(const double *const *)at,

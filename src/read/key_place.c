@@ -2,6 +2,8 @@
 
 #include <string.h>
 
+#include "base/text.h"
+
 /* Groups whose own key does not say enough; in lists, one entry of them. */
 static const struct {
 	const char *plain, *words;
@@ -35,19 +37,9 @@ static const struct {
 	{ "stock.boards.", "board on offer" },
 };
 
-static const char *spaced(struct arena *a, const char *key)
-{
-	char *words = arena_strdup(a, key);
-
-	for (char *c = words; *c; c++)
-		if (*c == '_')
-			*c = ' ';
-	return words;
-}
-
 static const char *joined(struct arena *a, const char *group, const char *key)
 {
-	return *group ? arena_printf(a, "%s, %s", group, spaced(a, key)) : spaced(a, key);
+	return *group ? arena_printf(a, "%s, %s", group, text_spoken(a, key)) : text_spoken(a, key);
 }
 
 static const char *name_of(struct arena *a, const char *plain, const char *group, const char *key)

@@ -3,6 +3,8 @@
 #include <stdlib.h>
 #include <string.h>
 
+#include "base/text.h"
+
 static const char *lengths_words(struct arena *a, struct lettering l, const double *mm, int n)
 {
 	const char *words = "";
@@ -53,16 +55,6 @@ static const struct field *find_part(const struct group *g, const char *key, siz
 	return NULL;
 }
 
-static const char *plain_words(struct arena *a, const char *word)
-{
-	char *plain = arena_printf(a, "%s", word);
-
-	for (char *p = plain; *p; p++)
-		if (*p == '_')
-			*p = ' ';
-	return plain;
-}
-
 /* One step along a path: the field, and the struct that its value is in. */
 struct step {
 	const struct field *field;
@@ -107,5 +99,5 @@ const char *job_value_words(struct arena *a, const struct job *job, const char *
 		path += strcspn(path, ".");
 		path += *path == '.';
 	}
-	return s.field->kind == FIELD_CHOICE ? plain_words(a, words) : words;
+	return s.field->kind == FIELD_CHOICE ? text_spoken(a, words) : words;
 }

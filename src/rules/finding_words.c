@@ -2,6 +2,8 @@
 
 #include <string.h>
 
+#include "base/text.h"
+
 const char *finding_word(enum finding_state state)
 {
 	switch (state) {
@@ -90,22 +92,11 @@ const char *finding_source(struct arena *a, const struct judging *w, const struc
 	return arena_printf(a, "%s; carried over from memory", finding_source_in_short(a, w, rule));
 }
 
-/* "landing_slope" as it is said. */
-static const char *spoken(struct arena *a, const char *row)
-{
-	char *words = arena_strdup(a, row);
-
-	for (char *c = words; *c; c++)
-		if (*c == '_')
-			*c = ' ';
-	return words;
-}
-
 const char *finding_subject(struct arena *a, const struct rule *rule)
 {
 	const struct gauge *g = gauge_find(rule->gauge);
 
 	if (*rule->what)
 		return rule->what;
-	return g ? g->what : spoken(a, rule->row);
+	return g ? g->what : text_spoken(a, rule->row);
 }

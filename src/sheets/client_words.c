@@ -152,7 +152,7 @@ static const char *headroom_rests_on(struct arena *a, const struct stair *s)
 	for (; *rests; rests++)
 		for (int i = 0; i < n; i++)
 			if (strcmp(names[i], *rests) == 0)
-				text_join(&list, ", ", size_name(a, *rests));
+				text_join(&list, ", ", text_spoken(a, *rests));
 	return text_chars(&list);
 }
 

@@ -31,16 +31,6 @@ const char *measured_words(struct arena *a, const struct stair *s, const char *s
 		job_is_measured(s->job, size) ? "" : " VIF");
 }
 
-const char *size_name(struct arena *a, const char *size)
-{
-	char *name = arena_strdup(a, size);
-
-	for (char *c = name; *c; c++)
-		if (*c == '_')
-			*c = ' ';
-	return name;
-}
-
 const char *unverified_words(struct arena *a, const struct job *job)
 {
 	const char *const *names;
@@ -48,7 +38,7 @@ const char *unverified_words(struct arena *a, const struct job *job)
 	struct text list = { .arena = a };
 
 	for (int i = 0; i < n; i++)
-		text_join(&list, ", ", size_name(a, names[i]));
+		text_join(&list, ", ", text_spoken(a, names[i]));
 	return text_chars(&list);
 }
 

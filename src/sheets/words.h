@@ -15,9 +15,6 @@ const char *bit_words(struct arena *a, const struct stair *s, double mm);
 /* A site measurement, flagged "VIF" (verify in field) while it is not marked as measured. */
 const char *measured_words(struct arena *a, const struct stair *s, const char *size, double mm);
 
-/* A site size as it is said: "floor thickness", of floor_thickness. */
-const char *size_name(struct arena *a, const char *size);
-
 /* The site sizes still to be verified, in words: "floor thickness, width"; "" when none is. */
 const char *unverified_words(struct arena *a, const struct job *job);
 
