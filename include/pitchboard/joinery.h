@@ -96,6 +96,12 @@ struct bore {
 	const char *text; /* for people: "dowel, baluster foot" */
 };
 
+/* What a hole is for: as its family says it, else by what goes into it. */
+static inline const char *bore_purpose(const struct bore *b)
+{
+	return b->text ? b->text : fixing_name(b->fixing);
+}
+
 /* As it is asked for in a shop: 3/8" x 2", #8 x 2 1/2", 18 gauge x 1 1/4"; in millimetres 4 x 60.
  */
 const char *fixing_size(struct arena *a, struct lettering how, const struct bore *b);

@@ -113,6 +113,66 @@ static inline int vec_by_place(const void *one, const void *other)
 	return (p->y > q->y) - (p->y < q->y);
 }
 
+/* For qsort: numbers that rise. */
+static inline int number_by_size(const void *one, const void *other)
+{
+	double p = *(const double *)one, q = *(const double *)other;
+
+	return (p > q) - (p < q);
+}
+
+static inline struct box box_empty(void)
+{
+	return (struct box){ INFINITY, INFINITY, -INFINITY, -INFINITY };
+}
+
+static inline bool box_is_empty(struct box b)
+{
+	return b.x1 < b.x0 || b.y1 < b.y0;
+}
+
+static inline struct box box_add(struct box b, struct vec p)
+{
+	return (struct box){ fmin(b.x0, p.x), fmin(b.y0, p.y), fmax(b.x1, p.x), fmax(b.y1, p.y) };
+}
+
+static inline struct box box_join(struct box a, struct box b)
+{
+	return (struct box){ fmin(a.x0, b.x0), fmin(a.y0, b.y0), fmax(a.x1, b.x1),
+		fmax(a.y1, b.y1) };
+}
+
+static inline struct box box_grow(struct box b, double by)
+{
+	return (struct box){ b.x0 - by, b.y0 - by, b.x1 + by, b.y1 + by };
+}
+
+static inline struct box box_about(struct vec middle, double by)
+{
+	return (struct box){ middle.x - by, middle.y - by, middle.x + by, middle.y + by };
+}
+
+/* From the house to paper. */
+static inline struct box box_scale(struct box b, double by)
+{
+	return (struct box){ b.x0 * by, b.y0 * by, b.x1 * by, b.y1 * by };
+}
+
+static inline bool box_touches(struct box a, struct box b)
+{
+	return a.x0 < b.x1 && b.x0 < a.x1 && a.y0 < b.y1 && b.y0 < a.y1;
+}
+
+static inline double box_width(struct box b)
+{
+	return b.x1 - b.x0;
+}
+
+static inline double box_height(struct box b)
+{
+	return b.y1 - b.y0;
+}
+
 static inline struct vec3 vec3(double x, double y, double z)
 {
 	return (struct vec3){ x, y, z };
@@ -171,6 +231,13 @@ static inline struct box3 box3_add(struct box3 b, struct vec3 p)
 		{ fmin(b.low.x, p.x), fmin(b.low.y, p.y), fmin(b.low.z, p.z) },
 		{ fmax(b.high.x, p.x), fmax(b.high.y, p.y), fmax(b.high.z, p.z) },
 	};
+}
+
+/* Do they touch, or stand less than a gap apart? */
+static inline bool box3_near(struct box3 a, struct box3 b, double gap)
+{
+	return a.low.x < b.high.x + gap && b.low.x < a.high.x + gap && a.low.y < b.high.y + gap &&
+		b.low.y < a.high.y + gap && a.low.z < b.high.z + gap && b.low.z < a.high.z + gap;
 }
 
 /* The house itself as a frame. */

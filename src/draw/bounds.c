@@ -134,6 +134,16 @@ static struct box arc_box(const struct mark *m)
 	return b;
 }
 
+double points_area(const struct vec *points, int n)
+{
+	double twice = 0;
+
+	for (int i = 2; i < n; i++)
+		twice +=
+			vec_cross(vec_sub(points[i - 1], points[0]), vec_sub(points[i], points[0]));
+	return twice / 2;
+}
+
 struct box points_box(const struct vec *points, int n)
 {
 	struct box b = box_empty();

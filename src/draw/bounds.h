@@ -8,60 +8,11 @@
 
 #include "pitchboard/drawing.h"
 
-static inline struct box box_empty(void)
-{
-	return (struct box){ INFINITY, INFINITY, -INFINITY, -INFINITY };
-}
-
-static inline bool box_is_empty(struct box b)
-{
-	return b.x1 < b.x0 || b.y1 < b.y0;
-}
-
-static inline struct box box_add(struct box b, struct vec p)
-{
-	return (struct box){ fmin(b.x0, p.x), fmin(b.y0, p.y), fmax(b.x1, p.x), fmax(b.y1, p.y) };
-}
-
-static inline struct box box_join(struct box a, struct box b)
-{
-	return (struct box){ fmin(a.x0, b.x0), fmin(a.y0, b.y0), fmax(a.x1, b.x1),
-		fmax(a.y1, b.y1) };
-}
-
 /* Round all of them. */
 struct box points_box(const struct vec *points, int n);
 
-static inline struct box box_grow(struct box b, double by)
-{
-	return (struct box){ b.x0 - by, b.y0 - by, b.x1 + by, b.y1 + by };
-}
-
-/* From the house to paper. */
-static inline struct box box_about(struct vec middle, double by)
-{
-	return (struct box){ middle.x - by, middle.y - by, middle.x + by, middle.y + by };
-}
-
-static inline struct box box_scale(struct box b, double by)
-{
-	return (struct box){ b.x0 * by, b.y0 * by, b.x1 * by, b.y1 * by };
-}
-
-static inline bool box_touches(struct box a, struct box b)
-{
-	return a.x0 < b.x1 && b.x0 < a.x1 && a.y0 < b.y1 && b.y0 < a.y1;
-}
-
-static inline double box_width(struct box b)
-{
-	return b.x1 - b.x0;
-}
-
-static inline double box_height(struct box b)
-{
-	return b.y1 - b.y0;
-}
+/* What they enclose: negative where they run clockwise. */
+double points_area(const struct vec *points, int n);
 
 /* The four corners of a text's own rectangle, counter-clockwise from its lower left; capitals and
  * descenders counted. */

@@ -206,12 +206,6 @@ static void ruling_meet(struct arena *a, struct ruling *r, const struct cut_face
 	}
 }
 
-static int compare_numbers(const void *a, const void *b)
-{
-	double p = *(const double *)a, q = *(const double *)b;
-	return (p > q) - (p < q);
-}
-
 static struct vec ruling_at(const struct ruling *r, int line, double along)
 {
 	struct vec across = vec_scale(r->across, (r->first + line) * r->spacing);
@@ -224,7 +218,7 @@ static void ruling_draw(struct drawing *g, const struct ruling *r, int line, str
 	double *m = r->meetings + r->starts[line];
 	int n = r->starts[line + 1] - r->starts[line];
 
-	qsort(m, (size_t)n, sizeof(*m), compare_numbers);
+	qsort(m, (size_t)n, sizeof(*m), number_by_size);
 	for (int i = 0; i + 1 < n; i += 2) {
 		if ((m[i + 1] - m[i]) * at.scale < BLOT)
 			continue;

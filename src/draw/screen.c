@@ -19,14 +19,6 @@
 /* Upright lines nearer than this are one. */
 #define SLIVER 1e-7
 
-static struct box box_round(const struct vec *points, int n)
-{
-	struct box b = box_empty();
-	for (int i = 0; i < n; i++)
-		b = box_add(b, points[i]);
-	return b;
-}
-
 static int halves_of(const struct vec *points, int n, struct half *out)
 {
 	int count = 0;
@@ -59,7 +51,7 @@ static void screen_add(struct scene *s, const struct face *f, struct plane plane
 
 	c->face = f;
 	c->plane = plane;
-	c->box = box_round(points, n);
+	c->box = points_box(points, n);
 	c->n = halves_of(points, n, sides);
 	c->sides = sides;
 	if (s->spec->picture)
@@ -113,12 +105,6 @@ static int compare_rims(const void *a, const void *b)
 	return 0;
 }
 
-static int compare_numbers(const void *a, const void *b)
-{
-	double p = *(const double *)a, q = *(const double *)b;
-	return (p > q) - (p < q);
-}
-
 static int rims_of(const struct vec *points, int n, struct rim *out)
 {
 	int count = 0;
@@ -138,7 +124,7 @@ static int strips_of(const struct vec *points, int n, double *out)
 	int count = 0;
 	for (int i = 0; i < n; i++)
 		out[i] = points[i].x;
-	qsort(out, (size_t)n, sizeof(*out), compare_numbers);
+	qsort(out, (size_t)n, sizeof(*out), number_by_size);
 	for (int i = 0; i < n; i++) {
 		if (count == 0 || out[i] - out[count - 1] > SLIVER)
 			out[count++] = out[i];

@@ -4,6 +4,7 @@
  * The plane is square to the view, so what is kept has z <= at.  A corner lying in the plane is
  * kept: a solid that only touches the plane is not cut by it.
  */
+#include "draw/bounds.h"
 #include "draw/scene.h"
 
 #include <stdlib.h>
@@ -152,15 +153,6 @@ static int ring_take(struct ring *c, int edge, struct vec *out)
 	return n;
 }
 
-static double area(const struct vec *points, int n)
-{
-	double twice = 0;
-	for (int i = 2; i < n; i++)
-		twice +=
-			vec_cross(vec_sub(points[i - 1], points[0]), vec_sub(points[i], points[0]));
-	return twice / 2;
-}
-
 static void cut_add(struct scene *s, int piece, const struct vec *points, int n)
 {
 	struct cut *c = NEW(s->arena, struct cut);
@@ -189,7 +181,7 @@ void section_cut(struct scene *s, struct body *b)
 	struct vec *points = NEW_N(s->arena, struct vec, crossed);
 	for (int i = 0; i < 3 * b->n; i++) {
 		int n = ring_take(&c, i, points);
-		if (n < 3 || fabs(area(points, n)) < GRAZE)
+		if (n < 3 || fabs(points_area(points, n)) < GRAZE)
 			continue;
 		cut_add(s, b->piece, points, n);
 		points += n;

@@ -49,15 +49,6 @@ static void make_room(struct tinter *t, int room)
 	t->hides = NEW_N(a, struct half, t->room);
 }
 
-static double area_of(const struct vec *at, int n)
-{
-	double twice = 0;
-
-	for (int i = 2; i < n; i++)
-		twice += vec_cross(vec_sub(at[i - 1], at[0]), vec_sub(at[i], at[0]));
-	return twice / 2;
-}
-
 static double inside(struct half h, struct vec p)
 {
 	return h.x * p.x + h.y * p.y + h.at;
@@ -93,7 +84,7 @@ static int clip_half(const struct vec *at, int n, struct half h, struct vec *out
 		if ((from > 0 && to < 0) || (from < 0 && to > 0))
 			out[count++] = vec_add(p, vec_scale(vec_sub(q, p), from / (from - to)));
 	}
-	return count >= 3 && area_of(out, count) > CRUMB ? count : 0;
+	return count >= 3 && points_area(out, count) > CRUMB ? count : 0;
 }
 
 /* Where a screen lies before a plane, and inside itself. */

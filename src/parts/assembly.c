@@ -59,18 +59,12 @@ static struct box3 bore_box(struct frame at, struct bore_size size)
 	return b;
 }
 
-static bool boxes_near(struct box3 a, struct box3 b, double gap)
-{
-	return a.low.x < b.high.x + gap && b.low.x < a.high.x + gap && a.low.y < b.high.y + gap &&
-		b.low.y < a.high.y + gap && a.low.z < b.high.z + gap && b.low.z < a.high.z + gap;
-}
-
 /* In the piece's own axes, along which most holes run. */
 bool bore_is_clear(const struct part *p, struct frame mouth, struct bore_size size, double gap)
 {
 	struct box3 takes = bore_box(frame_within(p->places[0], mouth), size);
 	for (const struct bore *o = p->bores; o; o = o->next)
-		if (boxes_near(takes, bore_box(o->at, o->size), gap))
+		if (box3_near(takes, bore_box(o->at, o->size), gap))
 			return false;
 	return true;
 }

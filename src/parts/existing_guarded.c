@@ -48,13 +48,6 @@ static struct boxes less(struct arena *a, struct boxes from, struct box hole)
 	return left;
 }
 
-/* In the flight's axes. */
-static struct box turned(const struct rod *r, const struct side *side, struct box b)
-{
-	double y0 = rod_y(r, side, b.y0), y1 = rod_y(r, side, b.y1);
-	return (struct box){ b.x0, fmin(y0, y1), b.x1, fmax(y0, y1) };
-}
-
 /* Round all runs of a side; in front of the header only where one runs back.  It stops at walls. */
 static struct box floor_wanted(const struct rod *r, const struct side *side,
 	const struct run_lines *l)
@@ -67,7 +60,7 @@ static struct box floor_wanted(const struct rod *r, const struct side *side,
 	}
 	bool runs_back = b.x0 < r->header_x - r->job->newels.section;
 	double front = runs_back ? b.x0 - MARGIN : fmax(b.x0 - MARGIN, r->header_x);
-	b = turned(r, side, (struct box){ front, b.y0 - MARGIN, b.x1 + MARGIN, b.y1 + MARGIN });
+	b = rod_box(r, side, (struct box){ front, b.y0 - MARGIN, b.x1 + MARGIN, b.y1 + MARGIN });
 	if (!r->sides[HAND_LEFT].is_open && side->hand == HAND_RIGHT)
 		b.y1 = fmin(b.y1, r->width);
 	if (!r->sides[HAND_RIGHT].is_open && side->hand == HAND_LEFT)

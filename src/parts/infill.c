@@ -21,6 +21,11 @@ bool infill_has_shoe(const struct job *job)
 	return job->infill.shoe || panel_is_in_rails(&job->infill);
 }
 
+bool infill_on_treads(const struct stretch *s)
+{
+	return s->feet == FEET_ON_TREADS && !infill_has_shoe(s->rod->job);
+}
+
 bool infill_has_subrail(const struct job *job)
 {
 	return job->infill.subrail || panel_is_in_rails(&job->infill);

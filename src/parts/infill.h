@@ -31,6 +31,9 @@ extern const struct infill_kind infill_plain, infill_braced, infill_bars, infill
 bool infill_has_shoe(const struct job *job);
 bool infill_has_subrail(const struct job *job);
 
+/* Does it stand on the treads themselves, with no shoe between? */
+bool infill_on_treads(const struct stretch *s);
+
 /* Plumb over x: the line on which shoe or lowest gap begin, the shoe's top, what balusters stand
  * on. */
 double infill_base(const struct stretch *s, double x);

@@ -208,13 +208,6 @@ static bool check_side(const struct run_check *c, const struct run_lines *l)
 	return true;
 }
 
-/* In the flight's own axes. */
-static struct box on_plan(const struct rod *r, const struct side *side, struct box b)
-{
-	double y0 = rod_y(r, side, b.y0), y1 = rod_y(r, side, b.y1);
-	return (struct box){ b.x0, fmin(y0, y1), b.x1, fmax(y0, y1) };
-}
-
 /* Runs that follow each other share a newel; all others keep apart. */
 static void check_meetings(const struct run_check *c, const struct run_lines *one,
 	const struct run_lines *other, int apart)
@@ -224,8 +217,8 @@ static void check_meetings(const struct run_check *c, const struct run_lines *on
 		for (int k = apart > 0 ? i + apart : 0; k < other->n; k++) {
 			struct box a = level_run_box(c->rod, &one->line[i]);
 			struct box b = level_run_box(c->rod, &other->line[k]);
-			a = on_plan(c->rod, &sides[one->line[i].run->side], a);
-			b = on_plan(c->rod, &sides[other->line[k].run->side], b);
+			a = rod_box(c->rod, &sides[one->line[i].run->side], a);
+			b = rod_box(c->rod, &sides[other->line[k].run->side], b);
 			if (!overlap(a, b))
 				continue;
 			refuse(c, &other->line[k], "length", "make one of them shorter",

@@ -148,28 +148,23 @@ struct profile profile_of(struct arena *a, struct outline o)
 	return f;
 }
 
-static struct box stretched(struct box b, struct vec p)
-{
-	return (struct box){ fmin(b.x0, p.x), fmin(b.y0, p.y), fmax(b.x1, p.x), fmax(b.y1, p.y) };
-}
-
 /* An arc reaches furthest where it passes a quarter of its circle. */
 static struct box stretched_by_arc(struct box b, struct corner_arc arc)
 {
 	double low = fmin(arc.from, arc.to), high = fmax(arc.from, arc.to), quarter = PI / 2;
 	for (double k = ceil(low / quarter); k * quarter < high; k++) {
 		double share = (k * quarter - arc.from) / (arc.to - arc.from);
-		b = stretched(b, corner_arc_point(arc, share));
+		b = box_add(b, corner_arc_point(arc, share));
 	}
 	return b;
 }
 
 struct box outline_extent(struct outline o)
 {
-	struct box b = { INFINITY, INFINITY, -INFINITY, -INFINITY };
+	struct box b = box_empty();
 	for (int i = 0; i < o.n; i++) {
 		struct corner c = o.corners[i];
-		b = stretched(b, c.at);
+		b = box_add(b, c.at);
 		if (c.bulge != 0)
 			b = stretched_by_arc(b, corner_arc(c, o.corners[(i + 1) % o.n].at));
 	}

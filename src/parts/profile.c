@@ -13,6 +13,12 @@ struct profile_sizes profile_of_rail(const struct job_rail *rail)
 		rail->recess };
 }
 
+struct profile_sizes profile_of_wall_rail(const struct job_wall_rail *rail)
+{
+	return (struct profile_sizes){ rail->profile, rail->width, rail->depth, rail->edge_radius,
+		rail->recess };
+}
+
 struct profile_fault profile_fault_of(struct profile_sizes z)
 {
 	return kinds[z.kind]->fault(z);

@@ -31,6 +31,7 @@ struct profile_kind {
 extern const struct profile_kind profile_moulded, profile_flat_oval, profile_round, profile_square;
 
 struct profile_sizes profile_of_rail(const struct job_rail *rail);
+struct profile_sizes profile_of_wall_rail(const struct job_wall_rail *rail);
 
 struct profile_fault profile_fault_of(struct profile_sizes z);
 

@@ -38,6 +38,12 @@ double rod_y(const struct rod *r, const struct side *side, double in)
 	return side->hand == HAND_RIGHT ? in : r->width - in;
 }
 
+struct box rod_box(const struct rod *r, const struct side *side, struct box in)
+{
+	double y0 = rod_y(r, side, in.y0), y1 = rod_y(r, side, in.y1);
+	return (struct box){ in.x0, fmin(y0, y1), in.x1, fmax(y0, y1) };
+}
+
 double rod_along(const struct rod *r, const struct side *side, double in)
 {
 	return side->hand == HAND_LEFT ? in : r->width - in;

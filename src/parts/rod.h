@@ -113,6 +113,9 @@ double rod_y(const struct rod *r, const struct side *side, double in);
  * the front, are measured along. */
 double rod_along(const struct rod *r, const struct side *side, double in);
 
+/* A box on plan whose y is counted in from the limit of a side, in the flight's axes. */
+struct box rod_box(const struct rod *r, const struct side *side, struct box in);
+
 /* Where treads and risers end at a wall, in from its limit: the scribe less than to the wall, or to
  * the face of a plain skirt. */
 double rod_wall_end(const struct rod *r, const struct side *side);

@@ -92,14 +92,9 @@ static struct gap_found largest_gap(const struct setting *s)
 	return wider(largest, t->to - before, end_words(t, t->head));
 }
 
-static bool is_on_tread(const struct stretch *s)
-{
-	return s->feet == FEET_ON_TREADS && !infill_has_shoe(s->rod->job);
-}
-
 static double room_for_one(const struct setting *s)
 {
-	return s->pitch - (is_on_tread(s->stretch) ? s->stretch->rod->nosing : 0);
+	return s->pitch - (infill_on_treads(s->stretch) ? s->stretch->rod->nosing : 0);
 }
 
 static bool fits_tread(const struct setting *s)
@@ -162,7 +157,7 @@ static int per_tread(struct arena *a, const struct stretch *s, struct diags *d)
 static bool fits(struct arena *a, const struct setting *set, struct diags *d)
 {
 	const struct stretch *s = set->stretch;
-	bool on_tread = is_on_tread(s);
+	bool on_tread = infill_on_treads(s);
 	double room = room_for_one(set);
 	if (fits_tread(set))
 		return true;

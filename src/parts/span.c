@@ -85,16 +85,11 @@ static bool ends_open(const struct stretch *s, struct rail_end e)
 	return e.kind != RAIL_END_WALL && !infill_meets_newel(s, e);
 }
 
-static bool stands_on_tread(const struct stretch *s)
-{
-	return s->feet == FEET_ON_TREADS && !infill_has_shoe(s->rod->job);
-}
-
 /* On a tread, in line with the riser's face. */
 static double post_place(const struct stretch *s, double x)
 {
 	double run = s->rod->run;
-	return stands_on_tread(s) ? run * round(x / run) : x;
+	return infill_on_treads(s) ? run * round(x / run) : x;
 }
 
 /* Kept clear in front of a riser's face: the nosing over it, and the moulding at its foot. */
@@ -102,13 +97,13 @@ static double kept_clear(const struct stretch *s)
 {
 	const struct job_mouldings *m = &s->rod->job->mouldings;
 	double moulding = m->back != MOULDING_NONE ? m->back_size : 0;
-	return stands_on_tread(s) ? fmax(s->rod->nosing, moulding) : 0;
+	return infill_on_treads(s) ? fmax(s->rod->nosing, moulding) : 0;
 }
 
 static bool post_fits(struct arena *a, const struct stretch *s, struct diags *d)
 {
 	double post = s->rod->job->infill.post, room = s->rod->run - kept_clear(s);
-	if (!stands_on_tread(s) || post <= room)
+	if (!infill_on_treads(s) || post <= room)
 		return true;
 	diag_error(d, rod_pos(s->rod, s->rod->job->infill.src, "post"),
 		job_write_most(a, s->rod->job, "infill.post", room),
@@ -123,7 +118,7 @@ static bool first_fits(struct arena *a, const struct stretch *s, struct diags *d
 	double run = s->rod->run, post = s->rod->job->infill.post;
 	double riser = run * (floor(s->from / run + NEAR_ENOUGH) + 1);
 	double over = s->from + post - (riser - kept_clear(s));
-	if (!stands_on_tread(s) || !ends_open(s, s->foot) || over <= NEAR_ENOUGH)
+	if (!infill_on_treads(s) || !ends_open(s, s->foot) || over <= NEAR_ENOUGH)
 		return true;
 	diag_error(d, rod_pos(s->rod, s->rod->job->infill.src, "post"),
 		arena_printf(a, "%s, or take a thinner newel, or one that is not panelled",

@@ -41,15 +41,9 @@ static struct box3 hole_box(struct frame at, struct bore_size size, double from,
 	return b;
 }
 
-static bool boxes_meet(struct box3 a, struct box3 b, double gap)
-{
-	return a.low.x < b.high.x + gap && b.low.x < a.high.x + gap && a.low.y < b.high.y + gap &&
-		b.low.y < a.high.y + gap && a.low.z < b.high.z + gap && b.low.z < a.high.z + gap;
-}
-
 static void take(struct splicing *s, struct box3 b)
 {
-	if (boxes_meet(b, s->own, 1))
+	if (box3_near(b, s->own, 1))
 		s->taken[s->taken_count++] = b;
 }
 
@@ -138,7 +132,7 @@ static struct end_plane cut_at(const struct splicing *s, double x)
 static bool is_clear_of(const struct splicing *s, struct box3 b)
 {
 	for (int i = 0; i < s->taken_count; i++)
-		if (boxes_meet(b, s->taken[i], CLEAR))
+		if (box3_near(b, s->taken[i], CLEAR))
 			return false;
 	return true;
 }

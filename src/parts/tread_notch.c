@@ -141,7 +141,7 @@ static struct box box_common(struct box a, struct box b)
 		fmin(a.y1, b.y1) };
 }
 
-static bool box_is_empty(struct box b)
+static bool is_nothing(struct box b)
 {
 	return b.x1 - b.x0 < NEAR_ENOUGH || b.y1 - b.y0 < NEAR_ENOUGH;
 }
@@ -194,7 +194,7 @@ static void notch_add(struct arena *a, struct part *p, const struct tread_plan *
 	const struct tread_end *e, const struct gap *g, struct box part)
 {
 	struct box cut = box_common(part, gap_box(t, e, g));
-	if (box_is_empty(cut))
+	if (is_nothing(cut))
 		return;
 	const char *words = cut_words(a, job_lettering(t->rod->job), g, part, cut);
 	piece_feature(a, p,

@@ -118,11 +118,6 @@ static void cut_at_notches(struct arena *a, const struct rod *r, const struct si
 	}
 }
 
-static struct profile_sizes sizes_of(const struct job_wall_rail *w)
-{
-	return (struct profile_sizes){ w->profile, w->width, w->depth, w->edge_radius, w->recess };
-}
-
 /* Length 0: this wall is too short for it. */
 static struct wall_run run_on(const struct rod *r, const struct side *side,
 	const struct job_wall_rail *w, struct wall wall)
@@ -133,7 +128,10 @@ static struct wall_run run_on(const struct rod *r, const struct side *side,
 	double to = fmin(last * r->run, wall.to - GAP - lean);
 	double over = rod_nosing_z(r, 0) + w->height + GAP;
 	to = fmin(to, (wall.top - over) / r->slope);
-	struct wall_run n = { .spec = w, .side = side, .sizes = sizes_of(w), .start = from };
+	struct wall_run n = { .spec = w,
+		.side = side,
+		.sizes = profile_of_wall_rail(w),
+		.start = from };
 	n.room = to - from;
 	n.length = to - from >= LEAST ? (to - from + lean) / r->cosine : 0;
 	n.under = rod_nosing_z(r, from) + w->height - w->depth / r->cosine;
@@ -143,7 +141,7 @@ static struct wall_run run_on(const struct rod *r, const struct side *side,
 
 static bool has_section(const struct rod *r, const struct job_wall_rail *w, struct diags *d)
 {
-	struct profile_fault wrong = profile_fault_of(sizes_of(w));
+	struct profile_fault wrong = profile_fault_of(profile_of_wall_rail(w));
 	if (!wrong.key)
 		return true;
 	if (d)

@@ -3,6 +3,7 @@
 #include <assert.h>
 #include <string.h>
 
+#include "base/text.h"
 #include "read/suggest.h"
 #include "read/value.h"
 
@@ -26,6 +27,15 @@ const struct field *field_find(const struct group *g, const char *key)
 		if (strcmp(f->key, key) == 0)
 			return f;
 	return NULL;
+}
+
+const char *choice_list(struct arena *a, const struct choice *choices)
+{
+	struct text list = { .arena = a };
+
+	for (const struct choice *c = choices; c->word; c++)
+		text_join(&list, c[1].word ? ", " : " or ", c->word);
+	return text_chars(&list);
 }
 
 const char *choice_word(const struct choice *choices, int value)

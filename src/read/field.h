@@ -94,4 +94,7 @@ const struct field *field_find(const struct group *g, const char *key);
 /* The word for a choice's value. */
 const char *choice_word(const struct choice *choices, int value);
 
+/* "plain, braced or bars" */
+const char *choice_list(struct arena *a, const struct choice *choices);
+
 #endif

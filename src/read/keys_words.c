@@ -2,17 +2,6 @@
 
 #include <string.h>
 
-#include "base/text.h"
-
-static const char *list_words(struct arena *a, const struct choice *choices)
-{
-	struct text list = { .arena = a };
-
-	for (const struct choice *c = choices; c->word; c++)
-		text_join(&list, c[1].word ? ", " : " or ", c->word);
-	return text_chars(&list);
-}
-
 const char *key_kind(struct arena *a, const struct field *f)
 {
 	switch (f->kind) {
@@ -21,13 +10,13 @@ const char *key_kind(struct arena *a, const struct field *f)
 	case FIELD_LENGTH: return "length";
 	case FIELD_NUMBER: return "number";
 	case FIELD_COUNT: return "whole number";
-	case FIELD_CHOICE: return list_words(a, f->choices);
+	case FIELD_CHOICE: return choice_list(a, f->choices);
 	case FIELD_YES_NO: return "yes or no";
 	case FIELD_GROUP: return "keys";
 	case FIELD_GROUPS: return "list of keys";
 	case FIELD_LENGTHS: return "list of lengths";
 	case FIELD_TEXTS:
-		return f->choices ? arena_printf(a, "list of %s", list_words(a, f->choices))
+		return f->choices ? arena_printf(a, "list of %s", choice_list(a, f->choices))
 				  : "list of texts";
 	}
 	return "";

@@ -242,15 +242,6 @@ const char *suggest_key(struct arena *a, const struct group *top, const struct g
 	return suggest_keys(a, g);
 }
 
-static const char *list_choices(struct arena *a, const struct choice *choices)
-{
-	struct text list = { .arena = a };
-
-	for (const struct choice *c = choices; c->word; c++)
-		text_join(&list, c[1].word ? ", " : " or ", c->word);
-	return text_chars(&list);
-}
-
 const char *suggest_choice(struct arena *a, const struct choice *choices, const char *typed)
 {
 	const char *folded = fold(a, typed);
@@ -265,5 +256,5 @@ const char *suggest_choice(struct arena *a, const struct choice *choices, const 
 				best.word = c->word;
 	if (best.word)
 		return did_you_mean(a, best.word);
-	return arena_printf(a, "one of %s", list_choices(a, choices));
+	return arena_printf(a, "one of %s", choice_list(a, choices));
 }

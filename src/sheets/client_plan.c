@@ -11,13 +11,6 @@
 
 #define CLEAR 6.0 /* from the view to its words */
 
-static struct vec at(const struct plan *p, double x, double y, double scale)
-{
-	struct vec3 v = frame_place(p->flight->frame, vec3(x, y, 0));
-
-	return vec_scale(vec(v.x, v.y), scale);
-}
-
 enum { UP_SPOTS = 5 };
 
 /* Before the first step, where no balustrade of the floor above stands in the way; else over the
@@ -30,7 +23,7 @@ static void letter_up(struct hand h, const struct plan *p, struct vec start, dou
 	spots[0] = (struct spot){ vec(start.x - before, start.y - big / 2), ALIGN_RIGHT, 0,
 		SPOT_PLAIN };
 	for (int i = 1; i < UP_SPOTS; i++)
-		spots[i] = (struct spot){ at(p, (i - 0.55) * p->flight->unit_run,
+		spots[i] = (struct spot){ plan_at(p, (i - 0.55) * p->flight->unit_run,
 						  p->context->stair->width * 0.56, scale),
 			ALIGN_MIDDLE, 0, SPOT_PLAIN };
 	place_text(h.g, h.measure, big, spots, UP_SPOTS, "UP");
@@ -61,7 +54,7 @@ static struct box draw_words(struct hand h, const struct plan *p, struct box aro
 	struct arena *a = h.g->arena;
 	struct label *over = NEW_N(a, struct label, MOST_LABELS);
 	struct label *under = NEW_N(a, struct label, MOST_LABELS);
-	double middle = at(p, 0, p->context->stair->width / 2, scale).y;
+	double middle = plan_at(p, 0, p->context->stair->width / 2, scale).y;
 	int above = 0, below = 0;
 
 	for (int v = 0; v < 2; v++) {
@@ -74,8 +67,8 @@ static struct box draw_words(struct hand h, const struct plan *p, struct box aro
 				under[below++] = list[i];
 	}
 	/* under it between the extension lines of the length */
-	double from = at(p, 0, 0, scale).x + h.letter;
-	double to = at(p, p->flight->total_run, 0, scale).x - h.letter;
+	double from = plan_at(p, 0, 0, scale).x + h.letter;
+	double to = plan_at(p, p->flight->total_run, 0, scale).x - h.letter;
 	struct label_row low = { LABELS_BELOW, around.y0 - CLEAR, from, to };
 	struct label_row high = { LABELS_ABOVE, around.y1 + CLEAR, 0, 0 };
 	around = box_join(around, label_row_draw(h, under, below, low));
@@ -88,7 +81,7 @@ static struct box draw_sizes(struct hand h, const struct plan *p, struct box aro
 	const struct flight *f = p->flight;
 	struct arena *a = h.g->arena;
 	struct dims d = dims_begin(h.g, h.measure, h.letter, around);
-	struct vec low = at(p, 0, 0, scale), high = at(p, f->total_run, s->width, scale);
+	struct vec low = plan_at(p, 0, 0, scale), high = plan_at(p, f->total_run, s->width, scale);
 	struct dim_link length = { low.x, high.x, low.y, low.y,
 		arena_printf(a, "%s long", length_words(a, s, f->total_run)) };
 	struct dim_link width = { low.y, high.y, low.x, low.x,

@@ -9,11 +9,6 @@
 
 #define LETTERS 26
 
-static const char *bore_purpose(const struct bore *b)
-{
-	return b->text ? b->text : fixing_name(b->fixing);
-}
-
 static bool are_of_one_kind(const struct unit_bore *one, const struct unit_bore *other)
 {
 	const struct bore_size *a = &one->bore->size, *b = &other->bore->size;

@@ -75,7 +75,7 @@ static void add_tread_row(struct rod_gatherer *g, const struct unit_face *f, dou
 	for (int i = 0; i < f->bores.n; i++)
 		if (is_in_row(&f->bores.bore[i], x))
 			rod_ticks_add(&t, f->bores.bore[i].at.origin.y + f->by.y,
-				rod_bore_name(f->bores.bore[i].bore));
+				bore_purpose(f->bores.bore[i].bore));
 	if (t.n < 2)
 		return;
 	double end = fmin(t.list[t.n - 1].at + ROD_PAST, f->extent.y1);

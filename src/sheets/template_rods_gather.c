@@ -53,8 +53,3 @@ struct marking_rod rod_of_ticks(struct rod_ticks t, double end)
 	}
 	return (struct marking_rod){ .end = end, .ticks = t.list, .n = t.n };
 }
-
-const char *rod_bore_name(const struct bore *b)
-{
-	return b->text ? b->text : fixing_name(b->fixing);
-}

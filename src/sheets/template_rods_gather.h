@@ -29,9 +29,6 @@ void rod_ticks_add(struct rod_ticks *t, double at, const char *name);
 /* Numbered in order, and so named where there is no room for more. */
 struct marking_rod rod_of_ticks(struct rod_ticks t, double end);
 
-/* What a hole is called on a rod. */
-const char *rod_bore_name(const struct bore *b);
-
 /* Joints and brackets along newels, infill and wall rails. */
 void rods_gather_long(struct rod_gatherer *g);
 

@@ -86,7 +86,7 @@ static void add_rod_for_all(struct rod_gatherer *g, const struct marked_kind *m,
 	for (const struct bore *b = p->bores; b; b = b->next)
 		if (is_marked(m, b))
 			rod_ticks_add(&t, b->at.origin.x,
-				arena_printf(a, "%s, %s", rod_bore_name(b), m->faces[face_of(b)]));
+				arena_printf(a, "%s, %s", bore_purpose(b), m->faces[face_of(b)]));
 	add_long_rod(g, m, p, t, "");
 }
 
@@ -99,7 +99,7 @@ static void add_rods_by_face(struct rod_gatherer *g, const struct marked_kind *m
 		struct rod_ticks t = rod_ticks_begin(a, bore_count(p));
 		for (const struct bore *b = p->bores; b; b = b->next)
 			if (is_marked(m, b) && face_of(b) == face)
-				rod_ticks_add(&t, b->at.origin.x, rod_bore_name(b));
+				rod_ticks_add(&t, b->at.origin.x, bore_purpose(b));
 		add_long_rod(g, m, p, t, m->faces[face]);
 	}
 }
