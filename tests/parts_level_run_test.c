@@ -1,5 +1,5 @@
 /*
- * The floor that level runs stand on, and what is said where there is none.
+ * Level runs on the upper floor, the floor they stand on, and what is said where there is none.
  */
 #include <setjmp.h>
 #include <stdarg.h>
@@ -8,7 +8,86 @@
 
 #include <cmocka.h>
 
-#include "built.h"
+#include "near.h"
+#include "railed.h"
+
+static void a_level_run_goes_on_from_the_top_newel(void **state)
+{
+	struct built b = with(JOB("wall", "open",
+		RAIL ", level_runs: [{side: right, direction: on, length: 700, height: 950}]}\n"));
+	(void)state;
+	struct extent rail = built_extent(built_part(&b, "level rail", 0), 0);
+	/* the top newel stands from 2250 to 2340 */
+	assert_near(rail.low.x, 2340, 1e-9);
+	assert_near(rail.high.x, 2340 + 700, 1e-9);
+	assert_near(rail.high.z, 1800 + 950, 1e-9);
+	assert_near(rail.low.z, 1800 + 950 - 60, 1e-9);
+	assert_int_equal(built_count(&b, "newel"), 3);
+	arena_free(b.arena);
+}
+
+static void a_run_back_guards_the_opening_from_the_floor_beside_it(void **state)
+{
+	struct built b = with(JOB("wall", "open",
+		RAIL ", level_runs: [{side: right, direction: back, length: 2000}]}\n"));
+	(void)state;
+	struct extent rail = built_extent(built_part(&b, "level rail", 0), 0);
+	/* on the right the opening is 300 wider; the rail's middle is half a newel from its edge */
+	assert_near((rail.low.y + rail.high.y) / 2, -300 - 45, 1e-9);
+	assert_near(rail.high.x, 2268, 1e-9);
+	assert_near(rail.low.x, 268, 1e-9);
+	assert_non_null(built_part(&b, "upper floor under the level rails", 0));
+	arena_free(b.arena);
+}
+
+static void runs_of_a_chain_share_the_newel_at_their_corner(void **state)
+{
+	struct built b = with(JOB("open", "open",
+		RAIL ", level_runs: [{side: right, direction: back, length: 2000},\n"
+		     "  {side: right, direction: across, length: 600, end: wall}]}\n"));
+	(void)state;
+	/* two on each side of the flight, and one at either end of the run back */
+	assert_int_equal(built_count(&b, "newel"), 6);
+	struct extent across = built_extent(built_part(&b, "level rail", 1), 0);
+	/* from the left face of the corner newel, whose right face lies 90 beyond the edge */
+	assert_near(across.low.y, -150, 1e-9);
+	assert_near(across.high.y, -150 + 600, 1e-9);
+	arena_free(b.arena);
+}
+
+static void a_newel_is_as_high_as_the_higher_of_its_two_rails_asks(void **state)
+{
+	struct built b = with(JOB("wall", "open",
+		RAIL ", level_runs: [{side: right, direction: on, length: 700, height: 1100}]}\n"));
+	double highest = -INFINITY;
+	(void)state;
+	for (int i = 0; built_part(&b, "newel", i); i++)
+		for (int k = 0; k < built_part(&b, "newel", i)->count; k++)
+			highest = fmax(highest, built_extent(built_part(&b, "newel", i), k).high.z);
+	assert_near(highest, 1800 + 1100 + 70, 1e-9);
+	arena_free(b.arena);
+}
+
+static void a_level_run_that_cannot_stand_is_refused(void **state)
+{
+	(void)state;
+	refused(JOB("wall", "open",
+			RAIL ", level_runs: [{side: right, direction: across, length: 700}]}\n"),
+		"rail.level_runs: a run across the head of the stair bars the way");
+	refused(JOB("wall", "open",
+			RAIL ", level_runs: [{side: right, direction: back, length: 900},\n"
+			     "  {side: right, direction: across, length: 700}]}\n"),
+		"rail.level_runs: this run stands over the opening");
+	refused(JOB("wall", "open",
+			RAIL ", level_runs: [{side: right, direction: on, length: 900, end: wall},"
+			     "\n  {side: right, direction: out, length: 700}]}\n"),
+		"rail.level_runs: the run before this one ends at a wall, there is no newel to go "
+		"on from");
+	refused(JOB("wall", "open",
+			RAIL ", level_runs: [{side: right, direction: on, length: 900},\n"
+			     "  {side: right, direction: back, length: 700}]}\n"),
+		"rail.level_runs: this run goes back over the one before it");
+}
 
 /* Newels of 90 stand with their middle on the rail's, which lies in over the balusters. */
 static void where_no_width_of_the_opening_is_given_the_floor_keeps_clear_of_the_stair(void **state)
@@ -55,6 +134,11 @@ static void an_opening_too_narrow_for_its_stair_is_refused_with_the_width_it_tak
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
+		cmocka_unit_test(a_level_run_goes_on_from_the_top_newel),
+		cmocka_unit_test(a_run_back_guards_the_opening_from_the_floor_beside_it),
+		cmocka_unit_test(runs_of_a_chain_share_the_newel_at_their_corner),
+		cmocka_unit_test(a_newel_is_as_high_as_the_higher_of_its_two_rails_asks),
+		cmocka_unit_test(a_level_run_that_cannot_stand_is_refused),
 		cmocka_unit_test(
 			where_no_width_of_the_opening_is_given_the_floor_keeps_clear_of_the_stair),
 		cmocka_unit_test(

@@ -1,5 +1,5 @@
 /*
- * Level runs, wall rails and what fixes a rail to its newels.
+ * What fixes a rail to its newels and walls, and its profile.
  */
 #include <setjmp.h>
 #include <stdarg.h>
@@ -8,236 +8,9 @@
 
 #include <cmocka.h>
 
-#include "built_refused.h"
 #include "near.h"
 #include "pitchboard/rail.h"
-
-/* Header at 2268; the opening reaches 150 past the stair on each open side. */
-#define JOB(left, right, more)                                                                     \
-	"pitchboard: 1\n"                                                                          \
-	"job: {name: Test, units: millimetres}\n"                                                  \
-	"floors: {total_rise: 1800}\n"                                                             \
-	"opening: {length: 2000, width: 1200, floor_thickness: 300}\n"                             \
-	"stair: {width: 900, left: " left ", right: " right                                        \
-	", segments: [{risers: 10, run: 250}]}\n"                                                  \
-	"treads: {thickness: 30, nosing: 25, side_overhang: 32}\n"                                 \
-	"risers: {thickness: 18}\n"                                                                \
-	"newels: {section: 90, above_rail: 70}\n" more
-
-#define RAIL "rail: {height: 900, width: 57, depth: 60"
-
-static struct built with(const char *text)
-{
-	struct built b = built_from(text);
-	if (!b.parts)
-		print_message("%s\n", built_complaint(&b));
-	assert_non_null(b.parts);
-	return b;
-}
-
-/* ---- level runs ---- */
-
-static void a_level_run_goes_on_from_the_top_newel(void **state)
-{
-	struct built b = with(JOB("wall", "open",
-		RAIL ", level_runs: [{side: right, direction: on, length: 700, height: 950}]}\n"));
-	(void)state;
-	struct extent rail = built_extent(built_part(&b, "level rail", 0), 0);
-	/* the top newel stands from 2250 to 2340 */
-	assert_near(rail.low.x, 2340, 1e-9);
-	assert_near(rail.high.x, 2340 + 700, 1e-9);
-	assert_near(rail.high.z, 1800 + 950, 1e-9);
-	assert_near(rail.low.z, 1800 + 950 - 60, 1e-9);
-	assert_int_equal(built_count(&b, "newel"), 3);
-	arena_free(b.arena);
-}
-
-static void a_run_back_guards_the_opening_from_the_floor_beside_it(void **state)
-{
-	struct built b = with(JOB("wall", "open",
-		RAIL ", level_runs: [{side: right, direction: back, length: 2000}]}\n"));
-	(void)state;
-	struct extent rail = built_extent(built_part(&b, "level rail", 0), 0);
-	/* on the right the opening is 300 wider; the rail's middle is half a newel from its edge */
-	assert_near((rail.low.y + rail.high.y) / 2, -300 - 45, 1e-9);
-	assert_near(rail.high.x, 2268, 1e-9);
-	assert_near(rail.low.x, 268, 1e-9);
-	assert_non_null(built_part(&b, "upper floor under the level rails", 0));
-	arena_free(b.arena);
-}
-
-static void runs_of_a_chain_share_the_newel_at_their_corner(void **state)
-{
-	struct built b = with(JOB("open", "open",
-		RAIL ", level_runs: [{side: right, direction: back, length: 2000},\n"
-		     "  {side: right, direction: across, length: 600, end: wall}]}\n"));
-	(void)state;
-	/* two on each side of the flight, and one at either end of the run back */
-	assert_int_equal(built_count(&b, "newel"), 6);
-	struct extent across = built_extent(built_part(&b, "level rail", 1), 0);
-	/* from the left face of the corner newel, whose right face lies 90 beyond the edge */
-	assert_near(across.low.y, -150, 1e-9);
-	assert_near(across.high.y, -150 + 600, 1e-9);
-	arena_free(b.arena);
-}
-
-static void a_newel_is_as_high_as_the_higher_of_its_two_rails_asks(void **state)
-{
-	struct built b = with(JOB("wall", "open",
-		RAIL ", level_runs: [{side: right, direction: on, length: 700, height: 1100}]}\n"));
-	double highest = -INFINITY;
-	(void)state;
-	for (int i = 0; built_part(&b, "newel", i); i++)
-		for (int k = 0; k < built_part(&b, "newel", i)->count; k++)
-			highest = fmax(highest, built_extent(built_part(&b, "newel", i), k).high.z);
-	assert_near(highest, 1800 + 1100 + 70, 1e-9);
-	arena_free(b.arena);
-}
-
-static void a_level_run_that_cannot_stand_is_refused(void **state)
-{
-	(void)state;
-	refused(JOB("wall", "open",
-			RAIL ", level_runs: [{side: right, direction: across, length: 700}]}\n"),
-		"rail.level_runs: a run across the head of the stair bars the way");
-	refused(JOB("wall", "open",
-			RAIL ", level_runs: [{side: right, direction: back, length: 900},\n"
-			     "  {side: right, direction: across, length: 700}]}\n"),
-		"rail.level_runs: this run stands over the opening");
-	refused(JOB("wall", "open",
-			RAIL ", level_runs: [{side: right, direction: on, length: 900, end: wall},"
-			     "\n  {side: right, direction: out, length: 700}]}\n"),
-		"rail.level_runs: the run before this one ends at a wall, there is no newel to go "
-		"on from");
-	refused(JOB("wall", "open",
-			RAIL ", level_runs: [{side: right, direction: on, length: 900},\n"
-			     "  {side: right, direction: back, length: 700}]}\n"),
-		"rail.level_runs: this run goes back over the one before it");
-}
-
-/* ---- wall rails ---- */
-
-static void a_wall_rail_reaches_from_riser_to_riser(void **state)
-{
-	struct built b = with(JOB("wall", "wall",
-		"wall_rails: [{side: left, height: 920, profile: square, edge_radius: 0}]\n"));
-	(void)state;
-	const struct part *p = built_part(&b, "wall rail", 0);
-	struct extent e = built_extent(p, 0);
-	double lean = p->size.thickness * sin(p->rail->pitch);
-	/* plumb over the faces of the first riser, 0, and the last, 2250, with its whole depth */
-	assert_near(e.low.x, 0 - lean, 1e-6);
-	assert_near(e.high.x, 2250 + lean, 1e-6);
-	arena_free(b.arena);
-}
-
-static void a_wall_rail_keeps_its_clearance_and_its_height(void **state)
-{
-	struct built b = with(JOB("wall", "wall",
-		"wall_rails: [{side: left, height: 920, clearance: 50, profile: round, width: 40}]"
-		"\n"));
-	(void)state;
-	const struct part *p = built_part(&b, "wall rail", 0);
-	struct extent e = built_extent(p, 0);
-	struct slope_line nosing = flight_nosing_line(b.stair, &b.stair->flights[0]);
-	assert_near(e.high.y, 900 - 50, 1e-6);
-	assert_near(e.low.y, 900 - 50 - 40, 1e-6);
-	/* the middle of its upper end, 40 under the top line square to the slope */
-	struct vec3 top = frame_place(p->places[0], vec3(p->size.length / 2, 0, 40));
-	assert_near(top.z, slope_at(nosing, top.x) + 920, 1e-6);
-	arena_free(b.arena);
-}
-
-static void both_ends_are_returned_to_the_wall(void **state)
-{
-	struct built b = with(JOB("wall", "wall", "wall_rails: [{side: right}]\n"));
-	const struct unit *u = units_make(b.arena, b.parts);
-	(void)state;
-	assert_int_equal(built_count(&b, "wall rail return"), 2);
-	for (int i = 0; i < 2; i++)
-		assert_near(built_extent(built_part(&b, "wall rail return", i), 0).low.y, 0, 1e-9);
-	while (u && u->kind != &part_wall_rail)
-		u = u->next;
-	assert_non_null(u);
-	assert_int_equal(u->piece_count, 3);
-	arena_free(b.arena);
-}
-
-/* 50 from the wall to a rail 40 wide: its short point 50 from the wall, the long one 90. */
-static void a_return_is_outlined_to_its_short_point(void **state)
-{
-	struct built b = with(JOB("wall", "wall",
-		"wall_rails: [{side: right, clearance: 50, profile: round, width: 40}]\n"));
-	(void)state;
-	const struct part *p = built_part(&b, "wall rail return", 0);
-	double low = INFINITY, high = -INFINITY;
-	for (int i = 0; i < p->outline.n; i++) {
-		struct vec at = p->outline.corners[i].at;
-		low = at.x > 1 ? fmin(low, at.x) : low;
-		high = fmax(high, at.x);
-	}
-	assert_int_equal(p->outline.n, 4);
-	assert_near(low, 50, 1e-9);
-	assert_near(high, 90, 1e-9);
-	arena_free(b.arena);
-}
-
-/* At most 48 in apart and within 12 in of each end (from memory: trade practice). */
-static void brackets_are_no_farther_apart_than_the_job_says(void **state)
-{
-	struct built b = with(JOB("wall", "wall",
-		"wall_rails: [{side: left, bracket_spacing: 800, bracket_from_end: 250}]\n"));
-	(void)state;
-	const struct part *p = built_part(&b, "wall rail", 0);
-	const struct part *g = built_part(&b, "rail bracket", 0);
-	double c = cos(p->rail->pitch), first = g->places[0].origin.x / c;
-	assert_near(first, 250, 1e-6);
-	for (int i = 1; i < g->count; i++)
-		assert_true((g->places[i].origin.x - g->places[i - 1].origin.x) / c <= 800 + 1e-6);
-	double last = g->places[g->count - 1].origin.x / c;
-	assert_near(last, p->size.length - 250, 1e-6);
-	arena_free(b.arena);
-}
-
-/* 1 1/4 to 2 in: IRC 2018 R311.7.8.5 (read); 30 to 43 mm: NBC 9.8.7.5 (from memory). */
-static void a_round_wall_rail_is_one_to_grip_by_default(void **state)
-{
-	static const char *const units[] = { "inches", "millimetres" };
-	(void)state;
-	for (int i = 0; i < 2; i++) {
-		struct arena *a = arena_new();
-		struct built b = with(arena_printf(a,
-			"pitchboard: 1\njob: {name: Test, units: %s}\n"
-			"floors: {total_rise: 1800 mm}\n"
-			"stair: {width: 900 mm, segments: [{risers: 10, run: 250 mm}]}\n"
-			"wall_rails: [{side: left, profile: round}]\n",
-			units[i]));
-		double across = built_part(&b, "wall rail", 0)->rail->profile.diameter;
-		assert_true(across >= 1.25 * 25.4 && across <= 2 * 25.4);
-		assert_true(across >= 30 && across <= 43);
-		arena_free(b.arena);
-		arena_free(a);
-	}
-}
-
-static void a_flat_oval_wall_rail_lies_flat_by_default(void **state)
-{
-	struct built b =
-		with(JOB("wall", "wall", "wall_rails: [{side: left, profile: flat_oval}]\n"));
-	(void)state;
-	const struct part *p = built_part(&b, "wall rail", 0);
-	assert_true(p->size.thickness < p->size.width);
-	arena_free(b.arena);
-}
-
-static void a_wall_rail_needs_a_wall(void **state)
-{
-	(void)state;
-	refused(JOB("wall", "open", RAIL "}\nwall_rails: [{side: right}]\n"),
-		"wall_rails: the stair is open on the right, there is no wall");
-	refused(JOB("wall", "wall", "wall_rails: [{side: left}, {side: left}]\n"),
-		"wall_rails: two rails on the left run into each other");
-}
+#include "railed.h"
 
 /* ---- joints ---- */
 
@@ -411,19 +184,6 @@ static void a_rail_says_where_it_meets_its_newels(void **state)
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
-		cmocka_unit_test(a_level_run_goes_on_from_the_top_newel),
-		cmocka_unit_test(a_run_back_guards_the_opening_from_the_floor_beside_it),
-		cmocka_unit_test(runs_of_a_chain_share_the_newel_at_their_corner),
-		cmocka_unit_test(a_newel_is_as_high_as_the_higher_of_its_two_rails_asks),
-		cmocka_unit_test(a_level_run_that_cannot_stand_is_refused),
-		cmocka_unit_test(a_wall_rail_reaches_from_riser_to_riser),
-		cmocka_unit_test(a_wall_rail_keeps_its_clearance_and_its_height),
-		cmocka_unit_test(both_ends_are_returned_to_the_wall),
-		cmocka_unit_test(a_return_is_outlined_to_its_short_point),
-		cmocka_unit_test(brackets_are_no_farther_apart_than_the_job_says),
-		cmocka_unit_test(a_round_wall_rail_is_one_to_grip_by_default),
-		cmocka_unit_test(a_flat_oval_wall_rail_lies_flat_by_default),
-		cmocka_unit_test(a_wall_rail_needs_a_wall),
 		cmocka_unit_test(a_bolt_is_drilled_level_with_its_other_half_in_the_newel),
 		cmocka_unit_test(the_access_hole_comes_up_under_the_bolt),
 		cmocka_unit_test(a_bolt_asked_for_where_there_is_no_wood_is_refused),
@@ -435,5 +195,6 @@ int main(void)
 		cmocka_unit_test(a_profile_that_cannot_be_struck_is_refused_at_its_key),
 		cmocka_unit_test(a_rail_says_where_it_meets_its_newels),
 	};
+
 	return cmocka_run_group_tests(tests, NULL, NULL);
 }

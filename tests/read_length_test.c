@@ -146,63 +146,62 @@ static void a_unit_goes_before_the_jobs_own(void **state)
 	arena_free(a);
 }
 
+static const char rule[] = "halves, quarters, eighths, 16ths, 32nds and 64ths are read; else "
+			   "use a decimal point";
+static const char marks[] = "feet and inches look like 5'-6 1/2\", the inch mark behind the "
+			    "fraction";
+static const char looks[] = "a length looks like 7 5/8\", 5'-6 1/2\" or 194 mm";
+static const struct {
+	const char *text, *problem, *hint;
+} refusals[] = {
+	{ "75/8", "\"75/8\" was read as 9 3/8\"", "did you mean 7 5/8\"?" },
+	{ "711/16\"", "\"711/16\"\" was read as 44 7/16\"", "did you mean 7 11/16\"?" },
+	{ "9/8", "\"9/8\" was read as 1 1/8\"", "write 1 1/8\"" },
+	{ "7 9/8", "\"7 9/8\": the fraction 9/8 is not less than one", NULL },
+	{ "7 1/3", "\"7 1/3\": a rule has no division of 1/3", rule },
+	{ "7 1/128", "\"7 1/128\": a rule has no division of 1/128", rule },
+	{ "1/0", "\"1/0\" divides by zero", NULL },
+	{ "7 5/", "\"7 5/\": the fraction has no lower figure", NULL },
+	{ "5-6", "\"5-6\" is ambiguous",
+		"write feet and inches as 5'-6\", inches and a fraction as 5 3/4\"" },
+	{ "-3", "\"-3\" is negative", "a length here is never below zero" },
+	{ "19,4 cm", "\"19,4 cm\" has a comma", "write a decimal point" },
+	{ "5' 200 mm", "\"5' 200 mm\" mixes feet or inches with metric units",
+		"one length, one system" },
+	{ "7 5/8\" 12 mm", "\"7 5/8\" 12 mm\" mixes feet or inches with metric units",
+		"one length, one system" },
+	{ "5' 14\"", "\"5' 14\"\" has twelve inches or more after the feet",
+		"inches after feet stay under twelve: check the figures" },
+	{ "5.5' 3\"", "\"5.5' 3\"\" gives inches after a part of a foot",
+		"write whole feet, then inches" },
+	{ "7 5/8\" pine", "\"7 5/8\" pine\": cannot read \"pine\"",
+		"the length alone; behind a space and # you may say what you like" },
+	{ "7 5/8 5/8", "\"7 5/8 5/8\": cannot read \"5/8\"", marks },
+	{ "7\" 5/8", "\"7\" 5/8\": cannot read \"5/8\"", marks },
+	{ "5 6", "\"5 6\": cannot read \"6\"", marks },
+	{ "0x1F", "\"0x1F\": cannot read \"x1F\"", NULL },
+	{ "1e3", "\"1e3\": cannot read \"e3\"", NULL },
+	{ "nan", "\"nan\" is not a length", looks },
+	{ "inf", "\"inf\" is not a length", looks },
+	{ "tall", "\"tall\" is not a length", looks },
+	{ "", "no length is given", looks },
+	{ "123456789", "\"123456789\" has too many figures",
+		"at most 7 figures, and 4 behind a decimal point" },
+};
+
 static void every_refusal_says_what_was_read_and_how_to_mend_it(void **state)
 {
-	static const char rule[] =
-		"halves, quarters, eighths, 16ths, 32nds and 64ths are read; else "
-		"use a decimal point";
-	static const char marks[] =
-		"feet and inches look like 5'-6 1/2\", the inch mark behind the "
-		"fraction";
-	static const char looks[] = "a length looks like 7 5/8\", 5'-6 1/2\" or 194 mm";
-	static const struct {
-		const char *text, *problem, *hint;
-	} list[] = {
-		{ "75/8", "\"75/8\" was read as 9 3/8\"", "did you mean 7 5/8\"?" },
-		{ "711/16\"", "\"711/16\"\" was read as 44 7/16\"", "did you mean 7 11/16\"?" },
-		{ "9/8", "\"9/8\" was read as 1 1/8\"", "write 1 1/8\"" },
-		{ "7 9/8", "\"7 9/8\": the fraction 9/8 is not less than one", NULL },
-		{ "7 1/3", "\"7 1/3\": a rule has no division of 1/3", rule },
-		{ "7 1/128", "\"7 1/128\": a rule has no division of 1/128", rule },
-		{ "1/0", "\"1/0\" divides by zero", NULL },
-		{ "7 5/", "\"7 5/\": the fraction has no lower figure", NULL },
-		{ "5-6", "\"5-6\" is ambiguous",
-			"write feet and inches as 5'-6\", inches and a fraction as 5 3/4\"" },
-		{ "-3", "\"-3\" is negative", "a length here is never below zero" },
-		{ "19,4 cm", "\"19,4 cm\" has a comma", "write a decimal point" },
-		{ "5' 200 mm", "\"5' 200 mm\" mixes feet or inches with metric units",
-			"one length, one system" },
-		{ "7 5/8\" 12 mm", "\"7 5/8\" 12 mm\" mixes feet or inches with metric units",
-			"one length, one system" },
-		{ "5' 14\"", "\"5' 14\"\" has twelve inches or more after the feet",
-			"inches after feet stay under twelve: check the figures" },
-		{ "5.5' 3\"", "\"5.5' 3\"\" gives inches after a part of a foot",
-			"write whole feet, then inches" },
-		{ "7 5/8\" pine", "\"7 5/8\" pine\": cannot read \"pine\"",
-			"the length alone; behind a space and # you may say what you like" },
-		{ "7 5/8 5/8", "\"7 5/8 5/8\": cannot read \"5/8\"", marks },
-		{ "7\" 5/8", "\"7\" 5/8\": cannot read \"5/8\"", marks },
-		{ "5 6", "\"5 6\": cannot read \"6\"", marks },
-		{ "0x1F", "\"0x1F\": cannot read \"x1F\"", NULL },
-		{ "1e3", "\"1e3\": cannot read \"e3\"", NULL },
-		{ "nan", "\"nan\" is not a length", looks },
-		{ "inf", "\"inf\" is not a length", looks },
-		{ "tall", "\"tall\" is not a length", looks },
-		{ "", "no length is given", looks },
-		{ "123456789", "\"123456789\" has too many figures",
-			"at most 7 figures, and 4 behind a decimal point" },
-	};
 	struct arena *a = arena_new();
 
 	(void)state;
-	for (size_t i = 0; i < LENGTH(list); i++) {
-		struct length_result r = length_read(a, list[i].text, UNITS_INCHES);
+	for (size_t i = 0; i < LENGTH(refusals); i++) {
+		struct length_result r = length_read(a, refusals[i].text, UNITS_INCHES);
 		assert_non_null(r.problem);
-		assert_string_equal(r.problem, list[i].problem);
-		if (list[i].hint)
-			assert_string_equal(r.hint, list[i].hint);
+		assert_string_equal(r.problem, refusals[i].problem);
+		if (refusals[i].hint)
+			assert_string_equal(r.hint, refusals[i].hint);
 		else if (r.hint)
-			fail_msg("%s: hint %s", list[i].text, r.hint);
+			fail_msg("%s: hint %s", refusals[i].text, r.hint);
 	}
 	arena_free(a);
 }
