@@ -152,6 +152,28 @@ static void a_piece_that_is_gone_is_told(void **state)
 	done(&p);
 }
 
+/* Three balusters a step are two of the old kind and one more: the old kind is still made. */
+static void a_piece_beside_those_that_are_still_made_is_new(void **state)
+{
+	struct pair p = compared(JOB("treads: {notches: []}\n"),
+		JOB("treads: {notches: [{step: 3, at: left, along: 60, across: 40, from: "
+		    "100}]}\n"));
+	(void)state;
+	for (const struct change *c = p.changes; c; c = c->next)
+		if (c->part && c->part->kind == &part_tread && strstr(c->text, "body"))
+			assert_non_null(strstr(c->text, ": new"));
+	done(&p);
+}
+
+static void an_entry_that_was_not_there_had_no_values(void **state)
+{
+	struct pair p = compared(JOB(""),
+		JOB("rail: {level_runs: [{side: right, direction: on, length: 800}]}\n"));
+	(void)state;
+	assert_true(says(p.changes, "level rail 1, length: was none, now 800 mm"));
+	done(&p);
+}
+
 static void who_drew_it_and_when_is_no_change(void **state)
 {
 	struct pair p = compared(JOB(""),
@@ -177,6 +199,8 @@ int main(void)
 		cmocka_unit_test(a_piece_that_only_is_glued_up_otherwise_says_so),
 		cmocka_unit_test(all_that_is_made_otherwise_is_told),
 		cmocka_unit_test(a_piece_that_is_gone_is_told),
+		cmocka_unit_test(a_piece_beside_those_that_are_still_made_is_new),
+		cmocka_unit_test(an_entry_that_was_not_there_had_no_values),
 		cmocka_unit_test(who_drew_it_and_when_is_no_change),
 	};
 	return cmocka_run_group_tests(tests, NULL, NULL);

@@ -27,7 +27,8 @@ static void changes(const char *const *then, int m, const char *const *now, int 
 	const char *expected)
 {
 	struct arena *a = arena_new();
-	const bool *kept = words_kept(a, sheet(a, then, m, vec(20, 250)),
+	const struct drawing *before = sheet(a, then, m, vec(20, 250));
+	const bool *kept = words_kept(a, (struct earlier_sheets){ &before, 1 },
 		sheet(a, now, n, vec(20 + moved.x, 250 + moved.y)));
 
 	for (int i = 0; i < n; i++)

@@ -273,9 +273,9 @@ const char *job_dump(struct arena *a, const struct job *job);
 /* A key whose value is not the same in two jobs, each as lettered there. */
 struct key_change {
 	struct key_change *next;
-	const char *path;  /* "treads.nosing", "stair.segments[1].run" */
-	const char *words; /* "treads, nosing", "flight 1, run" */
-	const char *was, *is;
+	const char *path;     /* "treads.nosing", "stair.segments[1].run" */
+	const char *words;    /* "treads, nosing", "flight 1, run" */
+	const char *was, *is; /* "": that job has no such entry in a list */
 };
 
 /* In the order of the tables of keys; NULL when the jobs say the same. */

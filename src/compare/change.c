@@ -80,13 +80,15 @@ static const struct part *same_as(const struct part *list, const struct part *p)
 	return NULL;
 }
 
-/* What it most likely was: of the same mark and name, else of the same name. */
-static const struct part *forerunner(const struct part *list, const struct part *p)
+/* What it most likely was: of the same mark and name, else of the same name; but no piece that is
+ * still among `others`. */
+static const struct part *forerunner(const struct part *list, const struct part *others,
+	const struct part *p)
 {
 	const struct part *named = NULL;
 
 	for (; list; list = list->next) {
-		if (strcmp(list->name, p->name) != 0)
+		if (strcmp(list->name, p->name) != 0 || same_as(others, list))
 			continue;
 		if (strcmp(list->mark, p->mark) == 0)
 			return list;
@@ -121,9 +123,10 @@ static void compare_same(struct finding_out *f, const struct part *was, const st
 				was->mark));
 }
 
-static void compare_part(struct finding_out *f, const struct part *before, const struct part *p)
+static void compare_part(struct finding_out *f, const struct part *before, const struct part *now,
+	const struct part *p)
 {
-	const struct part *same = same_as(before, p), *was = forerunner(before, p);
+	const struct part *same = same_as(before, p), *was = forerunner(before, now, p);
 
 	if (same)
 		compare_same(f, same, p);
@@ -137,9 +140,9 @@ static void compare_parts(struct finding_out *f, const struct part *before, cons
 {
 	for (const struct part *p = now; p; p = p->next)
 		if (!part_is_existing(p))
-			compare_part(f, before, p);
+			compare_part(f, before, now, p);
 	for (const struct part *p = before; p; p = p->next)
-		if (!part_is_existing(p) && !forerunner(now, p))
+		if (!part_is_existing(p) && !same_as(now, p) && !forerunner(now, before, p))
 			tell(f, NULL,
 				arena_printf(f->arena, "%s: no longer made",
 					part_label(f->arena, p)));

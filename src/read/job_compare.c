@@ -6,9 +6,13 @@
 #include "read/key_place.h"
 #include "read/key_value.h"
 
+/* Which of the jobs has the entry of a list that is compared. */
+enum entry_in { ENTRY_IN_BOTH, ENTRY_IS_NEW, ENTRY_IS_GONE };
+
 struct comparing {
 	struct arena *arena;
 	struct lettering was, is; /* each job's own */
+	enum entry_in entry;
 	struct key_change *first, **tail;
 };
 
@@ -25,12 +29,14 @@ static void compare_value(struct comparing *c, const struct field *f, struct key
 		return;
 	struct key_change *k = NEW(c->arena, struct key_change);
 	*k = (struct key_change){ NULL, arena_printf(c->arena, "%s%s", at.path, f->key),
-		key_place_words(c->arena, at, f), before, now };
+		key_place_words(c->arena, at, f), c->entry == ENTRY_IS_NEW ? "" : before,
+		c->entry == ENTRY_IS_GONE ? "" : now };
 	*c->tail = k;
 	c->tail = &k->next;
 }
 
-/* Entry by entry; one that only one of the jobs has is compared with an empty one. */
+/* Entry by entry; one that only one of the jobs has is compared with an empty one, of which nothing
+ * is said. */
 static void compare_lists(struct comparing *c, const struct field *f, struct key_place at,
 	const char *was, const char *is)
 {
@@ -40,10 +46,13 @@ static void compare_lists(struct comparing *c, const struct field *f, struct key
 	size_t size = f->group->size;
 	const char *empty = NEW_N(c->arena, char, size);
 
-	for (int i = 0; i < had || i < has; i++)
+	for (int i = 0; i < had || i < has; i++) {
+		c->entry = i >= had ? ENTRY_IS_NEW : i >= has ? ENTRY_IS_GONE : ENTRY_IN_BOTH;
 		compare_groups(c, f->group, key_place_in(c->arena, at, f, i + 1),
 			i < had ? before + (size_t)i * size : empty,
 			i < has ? now + (size_t)i * size : empty);
+	}
+	c->entry = ENTRY_IN_BOTH;
 }
 
 static void compare_groups(struct comparing *c, const struct group *g, struct key_place at,

@@ -38,6 +38,49 @@ static const struct drawing *counterpart(const struct drawing *earlier,
 	return NULL;
 }
 
+static bool shows(const struct drawing *g, const char *mark)
+{
+	for (int i = 0; g->shows && g->shows[i]; i++)
+		if (strcmp(g->shows[i], mark) == 0)
+			return true;
+	return false;
+}
+
+static bool show_one_piece(const struct drawing *a, const struct drawing *b)
+{
+	for (int i = 0; a->shows && a->shows[i]; i++)
+		if (shows(b, a->shows[i]))
+			return true;
+	return false;
+}
+
+/* "S-8" of "S-801". */
+static bool are_of_one_series(const struct drawing *a, const struct drawing *b)
+{
+	size_t digit = strcspn(a->id, "0123456789") + 1;
+
+	return strlen(a->id) >= digit && strncmp(a->id, b->id, digit) == 0;
+}
+
+/* Where its lettering may have been before.  Pieces, and rows of lists, move from one sheet to
+ * another where there are more or fewer of them. */
+static struct earlier_sheets sheets_before(struct arena *a, const struct drawing *earlier,
+	const struct drawing *sheets, const struct drawing *g)
+{
+	const struct drawing *same = counterpart(earlier, sheets, g);
+	const struct drawing **list;
+	int n = 0, most = 1;
+
+	for (const struct drawing *e = earlier; e; e = e->next)
+		most++;
+	list = NEW_N(a, const struct drawing *, most);
+	for (const struct drawing *e = earlier; e; e = e->next)
+		if (e == same || show_one_piece(g, e) ||
+			(e->use == USE_SHEET && !g->shows && same && are_of_one_series(g, e)))
+			list[n++] = e;
+	return (struct earlier_sheets){ list, n };
+}
+
 /* ---- what to go round ---- */
 
 struct boxes {
@@ -53,7 +96,7 @@ struct lettered {
 };
 
 static struct lettered lettered_of(struct arena *a, const struct sheet_context *c,
-	const struct drawing *g, const struct drawing *was)
+	const struct drawing *g, struct earlier_sheets was)
 {
 	struct lettered l = { NEW_N(a, struct box, g->mark_count + 1),
 		NEW_N(a, bool, g->mark_count + 1), 0 };
@@ -261,7 +304,7 @@ static const char *revision_mark(const struct job *job)
 }
 
 static void cloud_sheet(struct arena *a, const struct sheet_context *c, struct drawing *g,
-	const struct drawing *was)
+	struct earlier_sheets was)
 {
 	struct hand h = { g, c->measure, c->paper->lettering };
 	struct lettered l = lettered_of(a, c, g, was);
@@ -278,8 +321,8 @@ static void cloud_sheet(struct arena *a, const struct sheet_context *c, struct d
 void clouds_draw(struct arena *a, const struct sheet_context *c, struct drawing *sheets)
 {
 	for (struct drawing *g = sheets; c->earlier && g; g = g->next) {
-		const struct drawing *was = counterpart(c->earlier, sheets, g);
-		if (was && !g->tells_changes)
+		struct earlier_sheets was = sheets_before(a, c->earlier, sheets, g);
+		if (was.n > 0 && !g->tells_changes)
 			cloud_sheet(a, c, g, was);
 	}
 }

@@ -27,13 +27,22 @@ struct pairing {
 	int *of;
 };
 
-static struct words words_of(struct arena *a, const struct drawing *g)
+static void add_words(struct words *w, const struct drawing *g)
 {
-	struct words w = { NEW_N(a, struct word, g->mark_count + 1), 0 };
-
 	for (const struct mark *k = g->first; k; k = k->next)
 		if (k->kind == MARK_TEXT)
-			w.at[w.n++] = (struct word){ k->text.text, k->text.at };
+			w->at[w->n++] = (struct word){ k->text.text, k->text.at };
+}
+
+static struct words words_of(struct arena *a, struct earlier_sheets sheets)
+{
+	int marks = 0;
+
+	for (int i = 0; i < sheets.n; i++)
+		marks += sheets.sheet[i]->mark_count;
+	struct words w = { NEW_N(a, struct word, marks + 1), 0 };
+	for (int i = 0; i < sheets.n; i++)
+		add_words(&w, sheets.sheet[i]);
 	return w;
 }
 
@@ -109,10 +118,11 @@ static bool is_kept(const struct pairing *p, int k)
 		is_beside(p, k, next_kept(p, k, -1)) || is_beside(p, k, next_kept(p, k, 1));
 }
 
-const bool *words_kept(struct arena *a, const struct drawing *then, const struct drawing *now)
+const bool *words_kept(struct arena *a, struct earlier_sheets then, const struct drawing *now)
 {
 	struct arena *scratch = arena_new();
-	struct pairing p = { words_of(scratch, then), words_of(scratch, now), NULL };
+	struct pairing p = { words_of(scratch, then),
+		words_of(scratch, (struct earlier_sheets){ &now, 1 }), NULL };
 	bool *kept = NEW_N(a, bool, p.now.n + 1);
 
 	p.of = NEW_N(scratch, int, p.now.n + 1);

@@ -18,7 +18,13 @@
 
 #include "pitchboard/drawing.h"
 
-/* One answer for every MARK_TEXT of `now`, in its order: was it there? */
-const bool *words_kept(struct arena *a, const struct drawing *then, const struct drawing *now);
+/* Sheets of the earlier job, in their order. */
+struct earlier_sheets {
+	const struct drawing *const *sheet;
+	int n;
+};
+
+/* One answer for every MARK_TEXT of `now`, in its order: was it on one of those? */
+const bool *words_kept(struct arena *a, struct earlier_sheets then, const struct drawing *now);
 
 #endif
