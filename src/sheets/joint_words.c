@@ -1,7 +1,5 @@
 #include "sheets/joint_words.h"
 
-#include "sheets/words.h"
-
 /* The finest division of a rule that is laid out by. */
 enum { FINEST_INCH = 64, FINEST_MILLIMETRE = 2 };
 
@@ -18,9 +16,8 @@ bool bore_is_of_joint(const struct bore *b)
 }
 
 /* The coarsest that says it to half of what two halves may miss by. */
-static struct lettering lettering_for(const struct job *job, double mm)
+static struct lettering lettering_for(struct lettering how, double mm)
 {
-	struct lettering how = job_lettering(job);
 	int finest = how.units == UNITS_INCHES ? FINEST_INCH : FINEST_MILLIMETRE;
 
 	while (how.fraction < finest &&
@@ -31,16 +28,22 @@ static struct lettering lettering_for(const struct job *job, double mm)
 
 const char *joint_words(struct arena *a, const struct stair *s, double mm)
 {
-	return length_letter_inches(a, lettering_for(s->job, mm), mm);
+	return length_letter_inches(a, lettering_for(job_lettering(s->job), mm), mm);
 }
 
 const char *bore_place_words(struct arena *a, const struct stair *s, const struct bore *b,
 	double mm)
 {
-	return bore_is_of_joint(b) ? joint_words(a, s, mm) : inches_words(a, s, mm);
+	return bore_place_letter(a, job_lettering(s->job), b, mm);
+}
+
+const char *bore_place_letter(struct arena *a, struct lettering how, const struct bore *b,
+	double mm)
+{
+	return length_letter_inches(a, bore_is_of_joint(b) ? lettering_for(how, mm) : how, mm);
 }
 
 double joint_lettered(const struct job *job, double mm)
 {
-	return length_lettered_value(lettering_for(job, mm), mm);
+	return length_lettered_value(lettering_for(job_lettering(job), mm), mm);
 }

@@ -26,4 +26,8 @@ double joint_lettered(const struct job *job, double mm);
 const char *bore_place_words(struct arena *a, const struct stair *s, const struct bore *b,
 	double mm);
 
+/* And where the job's way of lettering is at hand, as on a template. */
+const char *bore_place_letter(struct arena *a, struct lettering how, const struct bore *b,
+	double mm);
+
 #endif

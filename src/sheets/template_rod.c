@@ -5,7 +5,7 @@
 static void draw_tick(struct draft *d, const struct rod_tick *t)
 {
 	struct arena *a = d->arena;
-	const char *figure = draft_figure(d, t->at);
+	const char *figure = t->figure ? t->figure : draft_figure(d, t->at);
 
 	draft_segment(d, PEN_GUIDE, vec(t->at, 0), vec(t->at, ROD_HEIGHT / 3));
 	draft_label(d,

@@ -15,9 +15,11 @@
 #define ROD_HEIGHT 22.0
 
 struct rod_tick {
-	double at;         /* along the work */
-	const char *name;  /* "3 back of tread 1" */
-	const char *brief; /* where there is no room: "3" */
+	double at;          /* along the work */
+	const char *name;   /* "3 back of tread 1" */
+	const char *brief;  /* where there is no room: "3" */
+	const char *figure; /* its place as the sheet of the work letters it; NULL: to the job's
+			       fraction */
 };
 
 enum rod_begins { ROD_BEGINS_LEFT, ROD_BEGINS_RIGHT };

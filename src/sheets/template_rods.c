@@ -2,6 +2,7 @@
  * What is marked with rods: levels of the steps, balusters on treads; and along long pieces
  * (template_rods_long.c).
  */
+#include "sheets/joint_words.h"
 #include "sheets/template_rods_gather.h"
 #include "sheets/template_tread.h"
 
@@ -29,12 +30,14 @@ static void add_storey_rod(struct rod_gatherer *g)
 	for (int i = 0; i < s->flight_count; i++)
 		for (int k = 0; k < s->flights[i].step_count; k++) {
 			const struct step *step = &s->flights[i].steps[k];
-			ticks[n++] = (struct rod_tick){ step->level,
-				arena_printf(g->arena, "top of tread %d", step->number),
-				arena_printf(g->arena, "%d", step->number) };
+			ticks[n++] = (struct rod_tick){ .at = step->level,
+				.name = arena_printf(g->arena, "top of tread %d", step->number),
+				.brief = arena_printf(g->arena, "%d", step->number) };
 		}
 	if (n == 0 || ticks[n - 1].at < s->total_rise - PATTERN_ALIKE)
-		ticks[n++] = (struct rod_tick){ s->total_rise, "upper finished floor", "top" };
+		ticks[n++] = (struct rod_tick){ .at = s->total_rise,
+			.name = "upper finished floor",
+			.brief = "top" };
 	rod_gather(g,
 		(struct named_rod){
 			.rod = { .end = s->total_rise, .ticks = ticks, .n = n },
@@ -67,26 +70,31 @@ static bool opens_row(struct unit_bores b, int i)
 	return b.bore[i].side != BORE_IN_EDGE;
 }
 
-static void add_tread_row(struct rod_gatherer *g, const struct unit_face *f, double x)
+static void add_tread_row(struct rod_gatherer *g, const struct unit_face *f,
+	const struct unit_bore *first)
 {
 	struct arena *a = g->arena;
+	double x = first->at.origin.x;
 	struct rod_ticks t = rod_ticks_begin(a, f->bores.n + 1); /* and the riser */
 
 	for (int i = 0; i < f->bores.n; i++)
 		if (is_in_row(&f->bores.bore[i], x))
-			rod_ticks_add(&t, f->bores.bore[i].at.origin.y + f->by.y,
-				bore_purpose(f->bores.bore[i].bore));
+			rod_ticks_add(&t,
+				rod_bore_tick(a, f->lettering, f->bores.bore[i].bore,
+					f->bores.bore[i].at.origin.y + f->by.y));
 	if (t.n < 2)
 		return;
 	double end = fmin(t.list[t.n - 1].at + ROD_PAST, f->extent.y1);
 	const struct step *step = tread_step(g->context->stair, f->unit);
 	if (step)
-		rod_ticks_add(&t, step->riser_x - step->nosing_x, "face of the riser below");
+		rod_ticks_add(&t,
+			(struct rod_tick){ .at = step->riser_x - step->nosing_x,
+				.name = "face of the riser below" });
 	rod_gather(g,
 		(struct named_rod){
 			.rod = rod_of_ticks(t, end),
 			.what = arena_printf(a, "holes %s from the left-hand end",
-				length_letter_inches(a, f->lettering, x + f->by.x)),
+				bore_place_letter(a, f->lettering, first->bore, x + f->by.x)),
 			.on = f->unit->mark,
 			.from = "back from the front edge",
 			.note = "",
@@ -101,7 +109,7 @@ static void add_tread_rods(struct rod_gatherer *g, const struct unit *units)
 		struct unit_face f = tread_face(g->arena, g->context->stair, u);
 		for (int i = 0; i < f.bores.n; i++)
 			if (opens_row(f.bores, i))
-				add_tread_row(g, &f, f.bores.bore[i].at.origin.x);
+				add_tread_row(g, &f, &f.bores.bore[i]);
 	}
 }
 

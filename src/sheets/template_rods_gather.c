@@ -2,6 +2,8 @@
 
 #include <string.h>
 
+#include "sheets/joint_words.h"
+
 static bool ticks_are_alike(const struct marking_rod *one, const struct marking_rod *other)
 {
 	if (one->n != other->n || !pattern_alike(one->end, other->end))
@@ -36,13 +38,13 @@ struct rod_ticks rod_ticks_begin(struct arena *a, int room)
 	return (struct rod_ticks){ a, NEW_N(a, struct rod_tick, room + 1), 0 };
 }
 
-void rod_ticks_add(struct rod_ticks *t, double at, const char *name)
+void rod_ticks_add(struct rod_ticks *t, struct rod_tick tick)
 {
 	int i = t->n++;
 
-	for (; i > 0 && t->list[i - 1].at > at; i--)
+	for (; i > 0 && t->list[i - 1].at > tick.at; i--)
 		t->list[i] = t->list[i - 1];
-	t->list[i] = (struct rod_tick){ at, name, "" };
+	t->list[i] = tick;
 }
 
 struct marking_rod rod_of_ticks(struct rod_ticks t, double end)
@@ -52,4 +54,17 @@ struct marking_rod rod_of_ticks(struct rod_ticks t, double end)
 		t.list[i].name = arena_printf(t.arena, "%d %s", i + 1, t.list[i].name);
 	}
 	return (struct marking_rod){ .end = end, .ticks = t.list, .n = t.n };
+}
+
+const char *rod_bore_name(const struct bore *b)
+{
+	return b->text ? b->text : fixing_name(b->fixing);
+}
+
+struct rod_tick rod_bore_tick(struct arena *a, struct lettering how, const struct bore *b,
+	double at)
+{
+	return (struct rod_tick){ .at = at,
+		.name = rod_bore_name(b),
+		.figure = bore_place_letter(a, how, b, at) };
 }

@@ -4,6 +4,7 @@
 
 #include "base/text.h"
 #include "draw/bounds.h"
+#include "sheets/joint_words.h"
 
 static struct chain *moved(struct arena *a, const struct chain *list, struct vec by)
 {
@@ -96,12 +97,28 @@ struct position_list {
 	int n;
 };
 
-static void add_position(struct position_list *l, struct vec at, const char *what)
+static void add_position(struct position_list *l, struct position p)
 {
-	l->list[l->n] = (struct position){ l->n + 1, at, what,
-		length_letter_inches(l->arena, l->lettering, at.x),
-		length_letter_inches(l->arena, l->lettering, at.y) };
-	l->n++;
+	p.number = l->n + 1;
+	l->list[l->n++] = p;
+}
+
+static void add_corner(struct position_list *l, struct vec at, const char *what)
+{
+	add_position(l,
+		(struct position){ .at = at,
+			.what = what,
+			.along = length_letter_inches(l->arena, l->lettering, at.x),
+			.across = length_letter_inches(l->arena, l->lettering, at.y) });
+}
+
+static void add_bore(struct position_list *l, struct vec at, const struct unit_bore *b)
+{
+	add_position(l,
+		(struct position){ .at = at,
+			.what = bore_words(l->arena, l->lettering, b),
+			.along = bore_place_letter(l->arena, l->lettering, b->bore, at.x),
+			.across = bore_place_letter(l->arena, l->lettering, b->bore, at.y) });
 }
 
 struct places {
@@ -131,12 +148,11 @@ struct positions face_positions(struct arena *a, const struct unit_face *f)
 	struct places turned = turning_corners(a, f);
 
 	for (int i = 0; i < turned.n; i++)
-		add_position(&p, turned.at[i], corner_words(a, f, turned.at[i]));
+		add_corner(&p, turned.at[i], corner_words(a, f, turned.at[i]));
 	for (int i = 0; i < f->bores.n; i++)
 		if (f->bores.bore[i].side != BORE_IN_EDGE &&
 			f->bores.bore[i].bore->fixing != FIXING_PLUG)
-			add_position(&p, bore_middle(f, &f->bores.bore[i]),
-				bore_words(a, f->lettering, &f->bores.bore[i]));
+			add_bore(&p, bore_middle(f, &f->bores.bore[i]), &f->bores.bore[i]);
 	return (struct positions){ p.list, p.n };
 }
 
