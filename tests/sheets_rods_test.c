@@ -10,6 +10,7 @@
 #include <cmocka.h>
 
 #include "near.h"
+#include "sheets/rail_runs.h"
 #include "sheets/template_rods.h"
 #include "sheets/template_tread.h"
 #include "sheets_of.h"
@@ -115,7 +116,8 @@ static void figures_of_holes_on_rods_are_those_of_the_sheets(void **state)
 	for (const struct named_rod *r = rods_of(&b); r; r = r->next)
 		for (int i = 0; i < r->rod.n; i++) {
 			const struct rod_tick *t = &r->rod.ticks[i];
-			if (!strstr(r->what, "newel") && !strstr(r->what, "baluster, "))
+			bool of_piece = strstr(r->what, "newel") || strstr(r->what, "baluster, ");
+			if (!of_piece || !t->figure)
 				continue;
 			assert_true(is_lettered(sheets, t->figure));
 			seen++;
@@ -148,6 +150,112 @@ static void figures_of_holes_on_tread_templates_are_as_fine_as_on_sheets(void **
 	arena_free(b.arena);
 }
 
+/* A balustrade on treads, on the rake 4 up to 3 along, two balusters of 32 to a tread of 240, the
+ * first with its front in line with the riser; a newel of 90 that ends 18 behind the first riser,
+ * where the second of that tread stands 120 + 16 behind it. */
+#define ON_TREADS_AND(rail)                                                                        \
+	"pitchboard: 1\n"                                                                          \
+	"job: {name: Test, units: millimetres}\n"                                                  \
+	"floors: {total_rise: 1800}\n"                                                             \
+	"stair: {width: 900, left: wall, right: open, segments: [{risers: 10, run: 240}]}\n"       \
+	"treads: {thickness: 30, nosing: 25}\n"                                                    \
+	"risers: {thickness: 18}\n"                                                                \
+	"stringers: {open: mitred}\n"                                                              \
+	"rail: {width: 57, depth: 60, height: 900" rail "}\n"                                      \
+	"newels: {section: 90, above_rail: 70}\n"                                                  \
+	"balusters: {section: 32, per_tread: 2}\n"
+
+#define ON_TREADS ON_TREADS_AND("")
+
+static void balusters_are_marked_on_the_rake_from_the_face_of_the_newel(void **state)
+{
+	struct built b = built_from(ON_TREADS);
+	const struct named_rod *r = rod_of(rods_of(&b), "balusters along the rail");
+
+	(void)state;
+	assert_non_null(r);
+	assert_string_equal(r->from, "up the rake from the face of the lower newel");
+	assert_near(r->rod.ticks[0].at, (120 + 16 - 18) * 1.25, 1e-6);
+	for (int i = 1; i < r->rod.n; i++)
+		assert_near(r->rod.ticks[i].at - r->rod.ticks[i - 1].at, 150, 1e-6);
+	arena_free(b.arena);
+}
+
+/* Each is under one run of rail and no other. */
+static void every_baluster_is_marked_on_one_rod(void **state)
+{
+	struct built b = built_from(
+		ON_TREADS_AND(", level_runs: [{side: right, direction: back, length: 2000}]"));
+	struct rail_runs runs = rail_runs(b.arena, b.parts);
+
+	(void)state;
+	assert_int_equal(runs.n, 2);
+	for (const struct part *p = b.parts; p; p = p->next)
+		for (int i = 0; p->baluster && i < p->count; i++) {
+			int n = 0;
+			for (int k = 0; k < runs.n; k++)
+				n += rail_run_upright(&runs.run[k], p, i) >= 0;
+			assert_int_equal(n, 1);
+		}
+	arena_free(b.arena);
+}
+
+static const struct rod_tick *tick_named(const struct named_rod *r, const char *name)
+{
+	for (int i = 0; r && i < r->rod.n; i++)
+		if (strstr(r->rod.ticks[i].name, name))
+			return &r->rod.ticks[i];
+	return NULL;
+}
+
+static void a_newel_is_marked_where_the_rail_comes_against_it(void **state)
+{
+	struct built b = built_from(ON_TREADS);
+	const struct named_rod *r = rod_of(rods_of(&b), "newel");
+	const struct newel *newel = built_part(&b, "newel", 0)->newel;
+	const struct rod_tick *under = tick_named(r, "underside of the rail, uphill face");
+	const struct rod_tick *top = tick_named(r, "top of the rail, uphill face");
+
+	(void)state;
+	assert_non_null(under);
+	assert_non_null(top);
+	assert_near(under->at, newel->rail_low, 1e-6);
+	assert_near(top->at, newel->rail_high, 1e-6);
+	arena_free(b.arena);
+}
+
+static void a_newel_core_is_marked_where_its_cross_rails_begin_and_end(void **state)
+{
+	struct built b = built_from(PANELLED);
+	const struct named_rod *r = rod_of(rods_of(&b), "newel core");
+	const struct newel *newel = built_part(&b, "newel core", 0)->newel;
+
+	(void)state;
+	assert_true(newel->ring_count >= 2);
+	assert_near(tick_named(r, "cross rails 1, upper edge")->at, newel->rings[0].to, 1e-6);
+	assert_near(tick_named(r, "cross rails 2, lower edge")->at, newel->rings[1].from, 1e-6);
+	arena_free(b.arena);
+}
+
+/* Ticks at 10, 12 and 300 of a rod of 400: the first is lettered over the second. */
+static void a_tick_runs_up_beside_its_lettering_over_those_that_are_near(void **state)
+{
+	const struct rod_tick ticks[] = { { .at = 10, .name = "1 rail bolt", .brief = "1" },
+		{ .at = 12, .name = "2 dowel", .brief = "2" },
+		{ .at = 300, .name = "3 dowel", .brief = "3" } };
+	const struct marking_rod rod = { .end = 400, .ticks = ticks, .n = 3 };
+	struct lettering mm = { UNITS_MILLIMETRES, 1, 0 };
+	struct arena *a = arena_new();
+	const struct pattern p = rod_pattern(a, &rod, mm);
+	const struct pattern_label *l = p.labels;
+
+	(void)state;
+	assert_int_equal(rod_lanes(a, &rod, mm), 2);
+	assert_true(l->at.y > l->next->at.y + 2.5);
+	assert_near(l->next->at.y, l->next->next->at.y, 1e-9);
+	arena_free(a);
+}
+
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
@@ -155,6 +263,11 @@ int main(void)
 		cmocka_unit_test(a_strip_on_the_rake_is_marked_from_its_lower_end),
 		cmocka_unit_test(figures_of_holes_on_rods_are_those_of_the_sheets),
 		cmocka_unit_test(figures_of_holes_on_tread_templates_are_as_fine_as_on_sheets),
+		cmocka_unit_test(balusters_are_marked_on_the_rake_from_the_face_of_the_newel),
+		cmocka_unit_test(every_baluster_is_marked_on_one_rod),
+		cmocka_unit_test(a_newel_is_marked_where_the_rail_comes_against_it),
+		cmocka_unit_test(a_newel_core_is_marked_where_its_cross_rails_begin_and_end),
+		cmocka_unit_test(a_tick_runs_up_beside_its_lettering_over_those_that_are_near),
 	};
 
 	return cmocka_run_group_tests(tests, NULL, NULL);

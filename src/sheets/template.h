@@ -10,7 +10,7 @@
  *   template_joined.c template_bores.c
  *   template_tread.c template_skirt.c template_jig*.c
  *   template_small*.c       profiles and cut ends, several to a sheet
- *   template_rods*.c        what is marked with rods
+ *   template_rods*.c        what is marked with rods; rail_runs.c: straight runs of rail
  *   template_rod.c          a marking rod: a strip with running positions
  *   template_tiling.c       how a pattern is spread over sheets of one size
  *   template_window.c       one sheet of it: its piece of the lines, joints and checks

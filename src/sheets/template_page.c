@@ -4,7 +4,8 @@
 
 #include "draw/place.h"
 
-#define AIR 0.8      /* round lettering */
+#define AIR 0.8      /* over and under lettering */
+#define AIR_ENDS 1.6 /* before and after it: words must not run on into others, or into a cross */
 #define LINE_AIR 0.9 /* between lines of words */
 #define RINGS 16     /* of places tried round a wish */
 
@@ -208,7 +209,7 @@ static struct vec words_size(struct measure m, const struct wording *lines, int 
 		size.y += i + 1 < n ? line_pitch(lines[i], lines[i + 1]) : 0;
 	}
 	size.y += lines[0].height + lines[n - 1].height * DESCENDER;
-	return vec(size.x + 2 * AIR, size.y + 2 * AIR);
+	return vec(size.x + 2 * AIR_ENDS, size.y + 2 * AIR);
 }
 
 struct box page_words(struct page *p, struct wish wish, enum turn turn, const struct wording *lines,
@@ -223,8 +224,8 @@ struct box page_words(struct page *p, struct wish wish, enum turn turn, const st
 	for (int i = 0; i < n; i++) {
 		down += i == 0 ? lines[i].height + AIR : line_pitch(lines[i - 1], lines[i]);
 		page_text(p,
-			turn == TURN_LEVEL ? vec(b.x0 + AIR, b.y1 - down)
-					   : vec(b.x0 + down, b.y0 + AIR),
+			turn == TURN_LEVEL ? vec(b.x0 + AIR_ENDS, b.y1 - down)
+					   : vec(b.x0 + down, b.y0 + AIR_ENDS),
 			ALIGN_LEFT, turn, lines[i]);
 	}
 	return b;

@@ -1,6 +1,7 @@
 /*
- * What is marked with rods: levels of the steps, balusters on treads; and along long pieces
- * (template_rods_long.c).
+ * What is marked with rods: levels of the steps, balusters on treads; along long pieces
+ * (template_rods_long.c), up newels (template_rods_newel.c), and along rails
+ * (template_rods_rails.c).
  */
 #include "sheets/joint_words.h"
 #include "sheets/template_rods_gather.h"
@@ -116,11 +117,12 @@ static void add_tread_rods(struct rod_gatherer *g, const struct unit *units)
 struct named_rod *rods_make(struct arena *a, const struct sheet_context *c,
 	const struct unit *units)
 {
-	struct rod_gatherer g = { .arena = a, .context = c };
+	struct rod_gatherer g = { .arena = a, .context = c, .runs = rail_runs(a, c->parts) };
 
 	g.tail = &g.first;
 	add_storey_rod(&g);
 	add_tread_rods(&g, units);
 	rods_gather_long(&g);
+	rods_gather_rails(&g);
 	return g.first;
 }

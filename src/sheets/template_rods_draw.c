@@ -103,8 +103,21 @@ static struct drawing *list_pages(const struct template_sheets *s, const struct 
 	return list;
 }
 
+/* Strips are equally high: as the one that needs most. */
+static int lanes_of_all(struct arena *a, const struct named_rod *rods, struct lettering l)
+{
+	int most = 1;
+
+	for (; rods; rods = rods->next) {
+		int lanes = rod_lanes(a, &rods->rod, l);
+		most = lanes > most ? lanes : most;
+	}
+	return most;
+}
+
 /* Every rod cut into lengths. */
-static struct strips cut_into_strips(const struct template_sheets *s, const struct named_rod *rods)
+static struct strips cut_into_strips(const struct template_sheets *s, const struct named_rod *rods,
+	int lanes)
 {
 	struct arena *a = s->arena;
 	struct lettering l = job_lettering(s->job->context->stair->job);
@@ -114,7 +127,9 @@ static struct strips cut_into_strips(const struct template_sheets *s, const stru
 
 	for (const struct named_rod *r = rods; r; r = r->next, nth++) {
 		struct pattern *p = NEW(a, struct pattern);
-		*p = rod_pattern(a, &r->rod, l);
+		struct marking_rod rod = r->rod;
+		rod.lanes = lanes;
+		*p = rod_pattern(a, &rod, l);
 		tilings[nth] = strip_tiling(a, s, p, arena_printf(a, "%d/", nth + 1));
 		n += tilings[nth].columns;
 	}
@@ -148,16 +163,16 @@ static struct template_job rods_job(struct arena *a, const struct sheet_context 
 }
 
 /* As long as the longest rod, as high as all of them. */
-static struct paper *roll_paper(struct arena *a, const struct named_rod *rods)
+static struct paper *roll_paper(struct arena *a, const struct named_rod *rods, int lanes)
 {
 	struct paper *p = NEW(a, struct paper);
-	double longest = 0;
+	double longest = 0, pitch = rod_height(lanes) + 2 * TILE_EDGE + STRIP_GAP;
 
 	for (const struct named_rod *r = rods; r; r = r->next)
 		longest = fmax(longest, r->rod.end - r->rod.start);
 	p->name = "a roll";
 	p->width = fmin(fmax(longest + 2 * TILE_EDGE + PAPER_SIDES, ROLL_LONG), PAGE_MOST);
-	p->height = fmin(fmax(rod_count(rods) * STRIP_PITCH + ROLL_WORDS, ROLL_LEAST), ROLL_MOST);
+	p->height = fmin(fmax(rod_count(rods) * pitch + ROLL_WORDS, ROLL_LEAST), ROLL_MOST);
 	return p;
 }
 
@@ -167,14 +182,16 @@ struct drawing *rods_draw(struct arena *a, const struct sheet_context *c,
 	struct template_job *sheets = NEW(a, struct template_job),
 			    *roll = NEW(a, struct template_job);
 
+	int lanes = lanes_of_all(a, rods, job_lettering(c->stair->job));
 	*sheets = rods_job(a, c, paper, number);
-	*roll = rods_job(a, c, roll_paper(a, rods), number);
+	*roll = rods_job(a, c, roll_paper(a, rods, lanes), number);
 	struct template_sheets s = template_sheets(a, sheets, USE_TILES, "",
 		paper->width > paper->height ? PAPER_AS_GIVEN : PAPER_TURNED);
 	struct template_sheets on_roll = template_sheets(a, roll, USE_ROLL, "roll", PAPER_AS_GIVEN);
-	struct drawing *list = strips_draw(&on_roll, cut_into_strips(&on_roll, rods), "rods");
+	struct drawing *list =
+		strips_draw(&on_roll, cut_into_strips(&on_roll, rods, lanes), "rods");
 	*drawings_end(&list) = template_calibration(a, c->measure, s.paper, s.file);
 	*drawings_end(&list) = list_pages(&s, rods);
-	*drawings_end(&list) = strips_draw(&s, cut_into_strips(&s, rods), "strips");
+	*drawings_end(&list) = strips_draw(&s, cut_into_strips(&s, rods, lanes), "strips");
 	return list;
 }

@@ -25,7 +25,7 @@ void rod_gather(struct rod_gatherer *g, struct named_rod rod)
 {
 	for (struct named_rod *r = g->first; r; r = r->next)
 		if (is_like(r, &rod)) {
-			r->on = arena_printf(g->arena, "%s, %s", r->on, rod.on);
+			r->on = marks_with(g->arena, r->on, rod.on);
 			return;
 		}
 	*g->tail = NEW(g->arena, struct named_rod);
@@ -54,6 +54,15 @@ struct marking_rod rod_of_ticks(struct rod_ticks t, double end)
 		t.list[i].name = arena_printf(t.arena, "%d %s", i + 1, t.list[i].name);
 	}
 	return (struct marking_rod){ .end = end, .ticks = t.list, .n = t.n };
+}
+
+int rod_face_toward(struct vec3 w)
+{
+	if (fabs(w.x) > fmax(fabs(w.y), fabs(w.z)))
+		return w.x > 0 ? FACE_UP_X : FACE_DOWN_X;
+	if (fabs(w.y) > fabs(w.z))
+		return w.y > 0 ? FACE_UP_Y : FACE_DOWN_Y;
+	return w.z > 0 ? FACE_UP_Z : FACE_DOWN_Z;
 }
 
 const char *rod_bore_name(const struct bore *b)

@@ -4,8 +4,6 @@
 #include "sheets/piece_view.h"
 #include "sheets/template_rods_gather.h"
 
-enum { FACE_UP_Y, FACE_DOWN_Y, FACE_UP_Z, FACE_DOWN_Z, FACE_UP_X, FACE_DOWN_X, FACES };
-
 /* Whether each face of a piece has a rod of its own. */
 enum rod_faces { ROD_FOR_EACH_FACE, ROD_FOR_ALL_FACES };
 
@@ -89,18 +87,6 @@ static struct laid laid(const struct marked_kind *m, const struct part *p)
 	return l;
 }
 
-/* The face that a hole goes into. */
-static int face_of(const struct bore *b)
-{
-	struct vec3 w = b->at.w;
-
-	if (fabs(w.x) > fmax(fabs(w.y), fabs(w.z)))
-		return w.x > 0 ? FACE_UP_X : FACE_DOWN_X;
-	if (fabs(w.y) > fabs(w.z))
-		return w.y > 0 ? FACE_UP_Y : FACE_DOWN_Y;
-	return w.z > 0 ? FACE_UP_Z : FACE_DOWN_Z;
-}
-
 static int bore_count(const struct part *p)
 {
 	int n = 0;
@@ -154,12 +140,16 @@ static void add_long_rod(struct rod_gatherer *g, const struct laid *l, struct ro
 static void add_rod_for_all(struct rod_gatherer *g, const struct laid *l)
 {
 	struct arena *a = g->arena;
-	struct rod_ticks t = rod_ticks_begin(a, bore_count(l->part));
+	int more = l->part->newel ? rod_newel_tick_count(g, l->part) : 0;
+	struct rod_ticks t = rod_ticks_begin(a, bore_count(l->part) + more);
 
+	if (l->part->newel)
+		rod_newel_ticks_add(g, &t, l->part, l->faces);
 	for (const struct bore *b = l->part->bores; b; b = b->next)
 		if (is_marked(l, b)) {
 			struct rod_tick tick = tick_of(g, l, b);
-			tick.name = arena_printf(a, "%s, %s", tick.name, l->faces[face_of(b)]);
+			tick.name = arena_printf(a, "%s, %s", tick.name,
+				l->faces[rod_face_toward(b->at.w)]);
 			rod_ticks_add(&t, tick);
 		}
 	add_long_rod(g, l, t, "");
@@ -170,7 +160,7 @@ static void add_rods_by_face(struct rod_gatherer *g, const struct laid *l)
 	for (int face = 0; face < FACES; face++) {
 		struct rod_ticks t = rod_ticks_begin(g->arena, bore_count(l->part));
 		for (const struct bore *b = l->part->bores; b; b = b->next)
-			if (is_marked(l, b) && face_of(b) == face)
+			if (is_marked(l, b) && rod_face_toward(b->at.w) == face)
 				rod_ticks_add(&t, tick_of(g, l, b));
 		add_long_rod(g, l, t, l->faces[face]);
 	}

@@ -14,9 +14,7 @@
 #include "sheets/template_rod.h"
 #include "sheets/template_sheets.h"
 
-/* From strip to strip, of rods. */
-#define STRIP_GAP 3.0
-#define STRIP_PITCH (ROD_HEIGHT + 2 * TILE_EDGE + STRIP_GAP)
+#define STRIP_GAP 3.0 /* from strip to strip */
 
 /* One length of a strip: a tile of its tiling, and what is lettered on it. */
 struct strip {

@@ -135,3 +135,19 @@ const char *correction_words(struct arena *a, struct vec c)
 	return arena_printf(a,
 		"Corrected for a printer that draws x %.4g and y %.4g times true size.", c.x, c.y);
 }
+
+static bool has_mark(const char *marks, const char *mark)
+{
+	const char *at = strstr(marks, mark);
+	size_t n = strlen(mark);
+
+	for (; at; at = strstr(at + 1, mark))
+		if ((at == marks || at[-1] == ' ') && (!at[n] || at[n] == ','))
+			return true;
+	return false;
+}
+
+const char *marks_with(struct arena *a, const char *marks, const char *mark)
+{
+	return has_mark(marks, mark) ? marks : arena_printf(a, "%s, %s", marks, mark);
+}
