@@ -56,6 +56,20 @@ static void it_reaches_out_as_far_as_the_job_says(void **state)
 	arena_free(b.arena);
 }
 
+/* The riser goes on round it 3 thick: from front to back, and out, but not at the stringer. */
+static void the_core_of_the_block_is_less_by_the_bent_riser(void **state)
+{
+	struct built b = built_from(JOB(RIGHT, "mitred", "right"));
+	const struct part *block = built_part(&b, "riser block", 0);
+	struct box face = outline_extent(block->outline), core = outline_extent(block->core);
+	(void)state;
+	assert_near(core.x0 - face.x0, 0, 1e-9);
+	assert_near(face.x1 - core.x1, 3, 1e-9);
+	assert_near(core.y0 - face.y0, 3, 1e-9);
+	assert_near(face.y1 - core.y1, 3, 1e-9);
+	arena_free(b.arena);
+}
+
 static void its_outline_keeps_the_true_rounds(void **state)
 {
 	struct built b = built_from(JOB(RIGHT, "mitred", "{ends: right, radius: 80}"));
@@ -266,6 +280,7 @@ int main(void)
 		cmocka_unit_test(the_riser_is_kerfed_so_that_the_kerfs_close_on_the_curve),
 		cmocka_unit_test(without_more_its_end_is_a_half_round),
 		cmocka_unit_test(it_reaches_out_as_far_as_the_job_says),
+		cmocka_unit_test(the_core_of_the_block_is_less_by_the_bent_riser),
 		cmocka_unit_test(its_outline_keeps_the_true_rounds),
 		cmocka_unit_test(the_block_stands_back_by_the_nosing_all_round),
 		cmocka_unit_test(it_stands_on_the_structure_as_the_stringers_do),

@@ -91,6 +91,9 @@ struct part {
 	struct outline outline;
 	/* across its length: y of the part to the right, z up; empty: a rectangle */
 	struct outline section;
+	/* of a block that another piece is bent round: what it is sawn to, in its outline; empty:
+	 * its outline */
+	struct outline core;
 	struct feature *features;
 	struct bore *bores;
 	struct fastening *fastenings; /* rows still to be drilled, while parts are made */

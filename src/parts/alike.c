@@ -131,7 +131,9 @@ bool parts_are_alike_in(enum aspect aspect, const struct part *a, const struct p
 	case ASPECT_MAKEUP: return same_makeup(a->makeup, b->makeup);
 	case ASPECT_GRAIN: return a->grain == b->grain;
 	case ASPECT_ENDS: return same_cut(a->start, b->start) && same_cut(a->end, b->end);
-	case ASPECT_OUTLINE: return outlines_are_same(a->outline, b->outline);
+	case ASPECT_OUTLINE:
+		return outlines_are_same(a->outline, b->outline) &&
+			outlines_are_same(a->core, b->core);
 	case ASPECT_SECTION: return outlines_are_same(a->section, b->section);
 	case ASPECT_SOLID: return same_solids(a->solids, b->solids);
 	case ASPECT_FEATURES: return same_features(a->features, b->features);

@@ -120,6 +120,7 @@ static void add_part(struct text *t, const struct part *p)
 		degrees(p->start.bevel), degrees(p->end.mitre), degrees(p->end.bevel));
 	add_outline(t, "outline", p->outline);
 	add_outline(t, "section", p->section);
+	add_outline(t, "core", p->core);
 	add_features(t, p->features);
 	add_bores(t, p->bores);
 	if (p->stringer)

@@ -60,6 +60,7 @@ void start_block_add(struct pieces *list, const struct rod *r, const struct side
 	struct part *p = piece_add(list, "riser block", r->job->material.risers,
 		rod_flat(r, at.x0, at.y0 - r->nosing, r->foot));
 	p->outline = outline_moved(a, o, -at.x0, -at.y0);
+	p->core = outline_moved(a, start_core_outline(a, r, side, BENT), -at.x0, -at.y0);
 	p->size = (struct part_size){ at.x1 - at.x0, at.y1 - at.y0, height };
 	/* layers no thicker than the risers, all alike */
 	p->makeup.plies = (int)ceil(height / r->riser - NEAR_ENOUGH);

@@ -20,6 +20,10 @@ void start_tread_add(struct pieces *list, const struct tread_plan *t);
  * front of the nosing. */
 struct outline start_block_outline(struct arena *a, const struct rod *r, const struct side *side);
 
+/* And what is left of it under the riser bent round it. */
+struct outline start_core_outline(struct arena *a, const struct rod *r, const struct side *side,
+	double skin);
+
 /* How much longer the first riser is for being bent round the block at this side. */
 double start_bent_length(const struct rod *r, const struct side *side);
 

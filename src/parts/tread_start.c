@@ -63,15 +63,22 @@ static void strike_end(struct path *p, const struct rod *r, const struct side *s
 	}
 }
 
-struct outline start_block_outline(struct arena *a, const struct rod *r, const struct side *side)
+struct outline start_core_outline(struct arena *a, const struct rod *r, const struct side *side,
+	double skin)
 {
 	struct path p = path_begin(a, 8);
+	double less = r->nosing + skin;
 	if (side->hand == HAND_RIGHT)
-		path_to(&p, rod_along(r, side, 0), r->nosing);
-	strike_end(&p, r, side, r->nosing, start_back(r) - r->nosing);
+		path_to(&p, rod_along(r, side, 0), less);
+	strike_end(&p, r, side, less, start_back(r) - less);
 	if (side->hand == HAND_LEFT)
-		path_to(&p, rod_along(r, side, 0), r->nosing);
+		path_to(&p, rod_along(r, side, 0), less);
 	return path_close(p);
+}
+
+struct outline start_block_outline(struct arena *a, const struct rod *r, const struct side *side)
+{
+	return start_core_outline(a, r, side, 0);
 }
 
 static struct outline tread_outline(struct arena *a, const struct tread_plan *t)
