@@ -132,9 +132,7 @@ static void figures_of_holes_on_tread_templates_are_as_fine_as_on_sheets(void **
 	struct built b = built_from(PANELLED);
 	const struct drawing *sheets = sheets_of(&b, &sheet_pieces, 914, 610);
 	struct sheet_context c = { .stair = b.stair, .parts = b.parts, .measure = six_tenths() };
-	struct paper paper = { .name = "A4", .width = 297, .height = 210 };
-	struct template_group g =
-		tread_templates(b.arena, &c, units_make(b.arena, b.parts), &paper, 1);
+	struct template_group g = tread_templates(b.arena, &c, units_make(b.arena, b.parts));
 	int fine = 0;
 
 	(void)state;
