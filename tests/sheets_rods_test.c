@@ -12,6 +12,7 @@
 #include "near.h"
 #include "sheets/rail_runs.h"
 #include "sheets/template_rods.h"
+#include "sheets/template_small.h"
 #include "sheets/template_tread.h"
 #include "sheets_of.h"
 
@@ -26,7 +27,7 @@
 	"stair: {width: 40\", left: wall, right: {side: open, to_step: 10}}\n"                     \
 	"stringers: {middle_count: 1}\n"                                                           \
 	"treads: {nosing: 1 1/4\", side_overhang: 1 1/4\", starting_step: right}\n"                \
-	"newels: {section: 5\", build: panelled}\n"                                                \
+	"newels: {section: 5\", build: panelled, cap: {kind: pyramid, build: mitred}}\n"           \
 	"balusters: {section: 1 1/4\", per_tread: 2}\n"                                            \
 	"infill: {kind: braced}\n"                                                                 \
 	"skirts: {wall: cut_round, open: mitred}\n"
@@ -254,6 +255,74 @@ static void a_tick_runs_up_beside_its_lettering_over_those_that_are_near(void **
 	arena_free(a);
 }
 
+static const struct small *small_of(const struct small *list, const char *what)
+{
+	for (; list; list = list->next)
+		if (!strcmp(list->what, what))
+			return list;
+	return NULL;
+}
+
+/* On the rake 3 up and 4 along, 60 deep: the plumb cut runs out by 45. */
+static void a_rail_cut_to_the_rake_has_a_pattern_of_either_end(void **state)
+{
+	struct built b = built_from(ON_TREADS);
+	struct sheet_context c = { .stair = b.stair, .parts = b.parts };
+	const struct small *list = small_patterns(b.arena, &c);
+	const struct small *low = small_of(list, "rail, lower end");
+
+	(void)state;
+	assert_non_null(low);
+	assert_non_null(small_of(list, "rail, upper end"));
+	assert_string_equal(low->marks, built_part(&b, "rail", 0)->mark);
+	double least = INFINITY, over = INFINITY;
+	for (const struct pattern_line *l = low->pattern.lines; l; l = l->next)
+		for (int i = 0; i < l->chain.n; i++) {
+			struct vec at = l->chain.points[i];
+			least = fmin(least, at.x);
+			over = at.y > 59.9 ? fmin(over, at.x) : over;
+		}
+	assert_near(least, 0, 1e-6);
+	assert_near(over, 45, 1e-6);
+	arena_free(b.arena);
+}
+
+static void raked_cross_pieces_and_slopes_of_mitred_caps_have_patterns(void **state)
+{
+	struct built b = built_from(PANELLED);
+	struct sheet_context c = { .stair = b.stair, .parts = b.parts };
+	const struct small *list = small_patterns(b.arena, &c);
+
+	(void)state;
+	assert_true(small_of(list, "cross piece") || small_of(list, "cross piece, lower end"));
+	assert_non_null(small_of(list, "newel cap slope"));
+	arena_free(b.arena);
+}
+
+static bool is_among(const char *const *marks, const char *mark)
+{
+	for (; *marks; marks++)
+		if (!strcmp(*marks, mark))
+			return true;
+	return false;
+}
+
+static void the_list_of_rods_names_its_parts_to_the_cut_list(void **state)
+{
+	struct built b = built_from(ON_TREADS);
+	struct sheet_context c = { .stair = b.stair, .parts = b.parts, .measure = six_tenths() };
+	struct paper paper = { .name = "A4", .width = 297, .height = 210 };
+	const struct drawing *g = rods_draw(b.arena, &c, rods_of(&b), &paper, 1);
+
+	(void)state;
+	while (g && !g->shows)
+		g = g->next;
+	assert_non_null(g);
+	assert_true(is_among(g->shows, built_part(&b, "newel", 0)->mark));
+	assert_true(is_among(g->shows, built_part(&b, "rail", 0)->mark));
+	arena_free(b.arena);
+}
+
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
@@ -266,6 +335,9 @@ int main(void)
 		cmocka_unit_test(a_newel_is_marked_where_the_rail_comes_against_it),
 		cmocka_unit_test(a_newel_core_is_marked_where_its_cross_rails_begin_and_end),
 		cmocka_unit_test(a_tick_runs_up_beside_its_lettering_over_those_that_are_near),
+		cmocka_unit_test(a_rail_cut_to_the_rake_has_a_pattern_of_either_end),
+		cmocka_unit_test(raked_cross_pieces_and_slopes_of_mitred_caps_have_patterns),
+		cmocka_unit_test(the_list_of_rods_names_its_parts_to_the_cut_list),
 	};
 
 	return cmocka_run_group_tests(tests, NULL, NULL);

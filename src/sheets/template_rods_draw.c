@@ -78,6 +78,16 @@ static struct table rows_that_fit(const struct template_sheets *s, struct hand h
 	return t;
 }
 
+/* The first page of the list names the parts of all rods to the cut list. */
+static const char *const *marked_parts(struct arena *a, const struct named_rod *rods)
+{
+	const char *marks = "";
+
+	for (; rods; rods = rods->next)
+		marks = *marks ? arena_printf(a, "%s, %s", marks, rods->on) : rods->on;
+	return marks_list(a, marks);
+}
+
 static struct drawing *list_pages(const struct template_sheets *s, const struct named_rod *rods)
 {
 	struct arena *a = s->arena;
@@ -97,6 +107,8 @@ static struct drawing *list_pages(const struct template_sheets *s, const struct 
 			y = page_paragraph(&page, vec(x, y), width, words[i]) - 1.5;
 		struct table t = rows_that_fit(s, h, rods, first, y - 2 - TEMPLATE_MARGIN);
 		draw_table(h, vec(x, y - 2), &t);
+		if (first == 0)
+			page.drawing->shows = marked_parts(a, rods);
 		first += t.row_count;
 		*drawings_end(&list) = page.drawing;
 	}

@@ -75,8 +75,9 @@ static void draw_cell(const struct template_sheets *s, struct page *page, const 
 /* A sheet being filled from the upper left, row by row. */
 struct shelf {
 	struct page page;
-	struct vec at; /* of the next cell */
-	double low;    /* of the row so far */
+	const char *marks; /* of what is on it */
+	struct vec at;     /* of the next cell */
+	double low;        /* of the row so far */
 };
 
 static struct shelf begin_sheet(const struct template_sheets *s, int nth)
@@ -85,7 +86,7 @@ static struct shelf begin_sheet(const struct template_sheets *s, int nth)
 	struct box f = s->place.frame;
 	struct shelf l = { template_page(s, arena_printf(a, "%s/%d", template_id(a, s->job), nth),
 				   arena_printf(a, "Small patterns, sheet %d", nth)),
-		{ f.x0, f.y1 }, f.y1 };
+		"", { f.x0, f.y1 }, f.y1 };
 
 	sheet_checks(s, &l.page, arena_printf(a, "small patterns, sheet %d", nth));
 	return l;
@@ -110,8 +111,17 @@ static bool finds_room(struct shelf *l, const struct template_sheets *s, const s
 static void put(struct shelf *l, const struct template_sheets *s, const struct cell *c)
 {
 	draw_cell(s, &l->page, c, l->at);
+	l->marks = *l->marks ? arena_printf(s->arena, "%s, %s", l->marks, c->small->marks)
+			     : c->small->marks;
 	l->low = fmin(l->low, l->at.y - c->size.y);
 	l->at.x += c->size.x + CELL_GAP;
+}
+
+/* It names its parts to the cut list. */
+static struct drawing *sheet_done(struct shelf *l, struct arena *a)
+{
+	l->page.drawing->shows = marks_list(a, l->marks);
+	return l->page.drawing;
 }
 
 static struct template_job small_job(struct arena *a, const struct sheet_context *c,
@@ -143,11 +153,11 @@ struct drawing *small_draw(struct arena *a, const struct sheet_context *c, const
 	for (const struct small *k = list; k; k = k->next) {
 		struct cell cell = cell_of(&s, k);
 		if (!finds_room(&shelf, &s, &cell)) {
-			*drawings_end(&drawings) = shelf.page.drawing;
+			*drawings_end(&drawings) = sheet_done(&shelf, a);
 			shelf = begin_sheet(&s, ++nth);
 		}
 		put(&shelf, &s, &cell);
 	}
-	*drawings_end(&drawings) = shelf.page.drawing;
+	*drawings_end(&drawings) = sheet_done(&shelf, a);
 	return drawings;
 }

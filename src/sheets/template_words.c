@@ -110,6 +110,20 @@ const char *marks_words(struct arena *a, const char *marks)
 	return text_chars(&t);
 }
 
+const char *const *marks_list(struct arena *a, const char *marks)
+{
+	const char **list;
+	int n = 0;
+
+	for (const char *s = marks; *s; s = mark_after(s))
+		n++;
+	list = NEW_N(a, const char *, n + 1);
+	n = 0;
+	for (const char *s = marks; *s; s = mark_after(s))
+		list[n++] = arena_strndup(a, s, (size_t)mark_read(s).length);
+	return list;
+}
+
 const char *template_id(struct arena *a, const struct template_job *t)
 {
 	return arena_printf(a, "T-%d", t->number);

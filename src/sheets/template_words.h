@@ -30,6 +30,9 @@ const char *piece_words(struct arena *a, const char *mark, const char *what, int
 /* "B1, B2, B3, B5" as "B1 to B3, B5" */
 const char *marks_words(struct arena *a, const char *marks);
 
+/* One by one, ended by NULL. */
+const char *const *marks_list(struct arena *a, const char *marks);
+
 /* A mark more, unless it is among them. */
 const char *marks_with(struct arena *a, const char *marks, const char *mark);
 
