@@ -65,15 +65,10 @@ int rod_face_toward(struct vec3 w)
 	return w.z > 0 ? FACE_UP_Z : FACE_DOWN_Z;
 }
 
-const char *rod_bore_name(const struct bore *b)
-{
-	return b->text ? b->text : fixing_name(b->fixing);
-}
-
 struct rod_tick rod_bore_tick(struct arena *a, struct lettering how, const struct bore *b,
 	double at)
 {
 	return (struct rod_tick){ .at = at,
-		.name = rod_bore_name(b),
+		.name = bore_purpose(b),
 		.figure = bore_place_letter(a, how, b, at) };
 }

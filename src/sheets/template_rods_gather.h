@@ -37,9 +37,6 @@ void rod_ticks_add(struct rod_ticks *t, struct rod_tick tick);
 /* Numbered in order, and so named where there is no room for more. */
 struct marking_rod rod_of_ticks(struct rod_ticks t, double end);
 
-/* What a hole is called on a rod. */
-const char *rod_bore_name(const struct bore *b);
-
 /* A tick for it, lettered as on the sheet of its piece. */
 struct rod_tick rod_bore_tick(struct arena *a, struct lettering how, const struct bore *b,
 	double at);
