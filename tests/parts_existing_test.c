@@ -33,7 +33,7 @@ static void it_has_no_marks_and_is_never_listed(void **state)
 }
 
 /* Its end in front of the newel. */
-#define SEEN "; work the edge round its right end too, which is seen"
+#define SEEN "; work the edge round its right end too, which is seen: the end first"
 
 #define FLOORS(upper)                                                                              \
 	"pitchboard: 1\n"                                                                          \
