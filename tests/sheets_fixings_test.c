@@ -41,6 +41,7 @@ static void every_way_in_which_a_foot_is_held_is_shown_once(void **state)
 	const struct drawing *g = sheets_of(&b, &sheet_fixings, 420, 297);
 	assert_int_equal(said(g, "Foot of newel"), 3);
 	assert_int_equal(said(g, "Rail to newel"), 1);
+	assert_int_equal(said(g, "In the newel, up from its foot: rail bolt "), 1);
 	assert_int_equal(said(g, "Bracket G1"), 1);
 	arena_free(b.arena);
 }

@@ -6,10 +6,13 @@
  */
 #include <string.h>
 
+#include "base/text.h"
 #include "draw/bounds.h"
 #include "pitchboard/rail.h"
 #include "sheets/closeup.h"
 #include "sheets/fixing_words.h"
+#include "sheets/joint_words.h"
+#include "sheets/piece_view.h"
 #include "sheets/some_parts.h"
 #include "sheets/splice_closeup.h"
 #include "sheets/stands.h"
@@ -220,6 +223,42 @@ static struct closeup newel_closeup(struct arena *a, const struct sheet_context 
 	return t;
 }
 
+/* Where the rail's holes meet those of the newel, as the newel's own sheet figures them. */
+static const char *rail_holes_words(struct arena *a, const struct sheet_context *c,
+	const struct part *p)
+{
+	struct text words = { .arena = a };
+	double zero = piece_zero(p).x;
+	const char *said = ""; /* two stand side by side */
+
+	for (const struct bore *b = p->bores; b; b = b->next) {
+		double up = b->at.origin.x - zero;
+		bool is_in_face = fabs(b->at.w.x) < 0.5;
+		if (!b->is_mate || b->fixing == FIXING_NONE || !is_in_face ||
+			up < p->newel->rail_low || up > p->newel->rail_high)
+			continue;
+		const char *hole = arena_printf(a, "%s %s", fixing_name(b->fixing),
+			joint_words(a, c->stair, up));
+		if (strcmp(hole, said) != 0)
+			text_join(&words, "; ", hole);
+		said = hole;
+	}
+	return words.length
+		? arena_printf(a, "In the newel, up from its foot: %s.", text_chars(&words))
+		: "";
+}
+
+static struct closeup rail_closeup(struct arena *a, const struct sheet_context *c,
+	const struct part *p)
+{
+	struct closeup t = newel_closeup(a, c,
+		(struct newel_joint){ p, (p->newel->rail_low + p->newel->rail_high) / 2,
+			"Rail to newel", tells_rail });
+
+	closeup_say(&t, rail_holes_words(a, c, p));
+	return t;
+}
+
 static bool is_said(const struct closeup *list, int n, const char *words)
 {
 	for (int i = 0; i < n; i++)
@@ -315,7 +354,9 @@ static struct closeup baluster_closeup(struct arena *a, const struct sheet_conte
 		frame_place(*place, vec3(p->size.length, p->size.width / 2, p->size.thickness / 2));
 	const char *head = fixings_in(a, c, space_round(end, 60), tells_infill);
 	const char *foot = fixings_in(a, c, space_round(at, 40), tells_infill);
+	const struct told told = { c->parts, space_round(at, 40), tells_infill };
 
+	t.holes = closeup_holes_find(a, c->parts, from, told_shows_hole, &told);
 	closeup_say(&t, *foot ? arena_printf(a, "Foot: %s", foot) : "");
 	closeup_say(&t, *head ? arena_printf(a, "Head: %s", head) : "");
 	return t;
@@ -342,10 +383,7 @@ static int all_fixings(struct arena *a, const struct sheet_context *c, struct cl
 	}
 	n += newel_feet(a, c, list + n);
 	if (railed)
-		list[n++] = newel_closeup(a, c,
-			(struct newel_joint){ railed,
-				(railed->newel->rail_low + railed->newel->rail_high) / 2,
-				"Rail to newel", tells_rail });
+		list[n++] = rail_closeup(a, c, railed);
 	if (any_bracket(c))
 		list[n++] = bracket_closeup(a, c, any_bracket(c));
 	if (baluster)
