@@ -48,10 +48,12 @@ static void take(struct splicing *s, struct box3 b)
 }
 
 /* A hole with what it leads on to in the piece on the other side of its joint, and what is driven
- * beyond its bottom. */
+ * beyond its bottom.  A brad through a scarf does no harm. */
 static void take_bores(struct splicing *s, const struct part *p)
 {
 	for (const struct bore *b = p->bores; b; b = b->next) {
+		if (b->fixing == FIXING_BRAD && s->part->splice == SPLICE_SCARF)
+			continue;
 		struct frame at =
 			frame_within(s->part->places[0], frame_compose(p->places[0], b->at));
 		take(s, hole_box(at, b->size, -b->size.depth - b->driven, b->mate.depth));
@@ -168,7 +170,8 @@ static double place_of(const struct splicing *s, int lengths)
 	double from = fmax(FROM_END, all - (lengths - 1) * long_each);
 	double to = fmin(long_each, all - (lengths - 1) * FROM_END);
 	for (int i = 0; i * rule / 2 <= to - from + rule; i++) {
-		double x = wanted + rule * ((i + 1) / 2) * (i & 1 ? 1 : -1);
+		int steps = (i + 1) / 2 * (i & 1 ? 1 : -1); /* 0, 1, -1, 2 ... */
+		double x = wanted + rule * steps;
 		if (x >= from && x <= to && can_be_at(s, x))
 			return x;
 	}

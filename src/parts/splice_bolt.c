@@ -40,27 +40,20 @@ static double wood_round(const struct part *p, struct vec at, double radius)
 	return wood;
 }
 
-/* In the middle, as low as is usual, or where there is wood. */
-static bool bolt_fits(struct joint *j)
+/* How high a bolt is tried: as the job says, or as is usual, and then lower, for the dowels' sake.
+ */
+static double first_height(const struct joint *j)
 {
-	double radius = j->bolt.clearance / 2, keep = radius + ROOMY;
-	double depth = j->part->size.thickness;
 	double wanted = j->bolt.height > 0 ? j->bolt.height : USUAL_HEIGHT;
-	if (depth < 2 * keep)
-		return false;
-	j->height = fmin(fmax(wanted, keep), depth - keep);
-	return wood_round(j->part, vec(0, j->height), radius) >= ROOMY &&
-		profile_half_width(j->part->section, j->height / 2) >=
-		j->bolt.access_diameter / 2 + WOOD;
+	return fmin(wanted, j->part->size.thickness - j->bolt.clearance / 2 - ROOMY);
 }
 
-static struct joint joint_of(const struct job *job, const struct part *p)
+static bool bolt_fits(const struct joint *j)
 {
-	double step = round_size(job->about.units, 1.0 / 16, 1);
-	struct joint j = { p, job->rail.bolt, job->rail.dowel, 0, step };
-	if (!bolt_fits(&j) && rail_bolt_may_be_smaller(&job->rail))
-		j.bolt = rail_bolt_smaller(job);
-	return j;
+	double access = j->bolt.access_diameter / 2 + WOOD;
+	return wood_round(j->part, vec(0, j->height), j->bolt.clearance / 2) >=
+		ROOMY - NEAR_ENOUGH &&
+		profile_half_width(j->part->section, j->height / 2) >= access;
 }
 
 /* Least wood about a pair of dowels, each so far aside; about one in the middle when that is 0. */
@@ -113,32 +106,51 @@ static void add_bolt(struct splice_holes *h, const struct joint *j)
 		j->part->size.thickness);
 }
 
-/* Two; where there is wood for one only, one. */
-static bool add_dowels(struct splice_holes *h, const struct joint *j)
+static void add_dowels(struct splice_holes *h, const struct joint *j, struct vec at)
 {
 	struct hole hole = dowel_hole(&j->dowel);
-	int outermost = (int)(j->part->size.width / 2 / j->step);
 	struct bore b = dowel_bore(
 		(struct dowel){ hole.diameter, j->dowel.length, hole.depth, hole.depth });
-	struct vec at = dowels_at(j, hole, 1, outermost);
-	if (at.x <= 0)
-		at = dowels_at(j, hole, 0, 0);
-	if (at.y <= 0)
-		return false;
 	add(h, b, at, "dowel, length to length");
 	if (at.x > 0)
 		add(h, b, vec(-at.x, at.y), "dowel, length to length");
-	return true;
 }
 
+/* A pair, or one over the bolt. */
+enum dowels { DOWELS_TWO, DOWELS_ONE };
+
+/* At the first height of the bolt that leaves wood for them. */
+static bool drill(struct splice_holes *h, struct joint j, enum dowels dowels)
+{
+	struct hole hole = dowel_hole(&j.dowel);
+	int first = dowels == DOWELS_TWO ? 1 : 0;
+	int last = dowels == DOWELS_TWO ? (int)(j.part->size.width / 2 / j.step) : 0;
+	double highest = first_height(&j), least = j.bolt.height > 0 ? highest : j.step;
+	for (int i = 0; highest - i * j.step >= least; i++) {
+		j.height = highest - i * j.step;
+		if (!bolt_fits(&j))
+			continue;
+		struct vec at = dowels_at(&j, hole, first, last);
+		if (at.y <= 0)
+			continue;
+		add_bolt(h, &j);
+		add_dowels(h, &j, at);
+		return true;
+	}
+	return false;
+}
+
+/* Two dowels sooner than the larger bolt; the smaller one where it may be. */
 struct splice_holes splice_holes_of(const struct job *job, const struct part *p)
 {
 	struct splice_holes h = { .n = 0 };
-	struct joint j = joint_of(job, p);
-	if (!bolt_fits(&j))
-		return h;
-	add_bolt(&h, &j);
-	if (!add_dowels(&h, &j))
-		h.n = 0;
+	double step = round_size(job->about.units, 1.0 / 16, 1);
+	struct joint larger = { p, job->rail.bolt, job->rail.dowel, 0, step };
+	struct joint smaller = larger;
+	if (rail_bolt_may_be_smaller(&job->rail))
+		smaller.bolt = rail_bolt_smaller(job);
+	if (!drill(&h, larger, DOWELS_TWO) && !drill(&h, smaller, DOWELS_TWO) &&
+		!drill(&h, larger, DOWELS_ONE))
+		drill(&h, smaller, DOWELS_ONE);
 	return h;
 }
