@@ -101,6 +101,19 @@ static void a_bolt_and_two_dowels_hold_them(void **state)
 	arena_free(b.arena);
 }
 
+/* 45 mm round: a bolt at its usual height would leave no wood for dowels over it. */
+static void a_slim_round_rail_has_its_dowels_too(void **state)
+{
+	struct built b = built_from(
+		STAIR SHORT "wall_rails: [{side: right, profile: round, width: 45, depth: 45}]\n");
+	const struct part *one = built_part(&b, "wall rail, 1 of 2", 0);
+	(void)state;
+	assert_non_null(one);
+	assert_int_equal(halves(one, one->size.length, "rail bolt, length to length"), 1);
+	assert_int_equal(halves(one, one->size.length, "dowel, length to length"), 2);
+	arena_free(b.arena);
+}
+
 static bool is_of_the_joint(const struct bore *b)
 {
 	return strstr(b->text, "length to length") || strstr(b->text, "access hole");
@@ -226,6 +239,7 @@ int main(void)
 		cmocka_unit_test(a_rail_longer_than_any_board_is_two_that_butt),
 		cmocka_unit_test(neither_length_is_longer_than_a_board_nor_a_stub),
 		cmocka_unit_test(a_bolt_and_two_dowels_hold_them),
+		cmocka_unit_test(a_slim_round_rail_has_its_dowels_too),
 		cmocka_unit_test(a_joint_keeps_clear_of_the_screws_of_brackets),
 		cmocka_unit_test(a_skirt_is_scarfed_by_its_thickness),
 		cmocka_unit_test(a_skirt_cut_round_the_steps_is_cut_through_no_corner),
