@@ -301,6 +301,20 @@ static bool is_at_wall(const struct part *p, int place, const void *with)
 		p->existing == EXISTING_WALL;
 }
 
+/* How high the rails that a wall carries stand: no elevation looks at a wall that the section has
+ * behind it. */
+static const char *wall_rail_heights(struct arena *a, const struct sheet_context *c)
+{
+	struct text t = { .arena = a };
+
+	for (const struct part *p = c->parts; p; p = p->next)
+		if (p->kind == &part_wall_rail && p->rail && p->rail->pitch > 0)
+			text_join(&t, "; ",
+				arena_printf(a, "top of %s %s plumb over the nosing line", p->mark,
+					inches_words(a, c->stair, p->rail->height)));
+	return t.length ? arena_printf(a, "Wall rail: %s.", text_chars(&t)) : "";
+}
+
 /* Seen along the wall. */
 static struct closeup bracket_closeup(struct arena *a, const struct sheet_context *c,
 	const struct part *p)
@@ -325,6 +339,7 @@ static struct closeup bracket_closeup(struct arena *a, const struct sheet_contex
 	t.holes = closeup_holes_find(a, shown, VIEW_FRONT, told_shows_hole, &told);
 	closeup_say(&t, arena_printf(a, "Held by %s", held));
 	closeup_say(&t, p->note ? arena_printf(a, "%d brackets, each %s.", p->count, p->note) : "");
+	closeup_say(&t, wall_rail_heights(a, c));
 	return t;
 }
 
