@@ -57,6 +57,21 @@ static void add_floor_to_floor(struct dims *dims, const struct drafting *d)
 
 enum { FLOOR_PLACES = 9 };
 
+/* Words on one line with others, and near them, would be read as one with them. */
+static int spots_with_air(struct hand h, struct spot *spots, int n, double width)
+{
+	int kept = 0;
+
+	for (int i = 0; i < n; i++) {
+		struct vec at = vec(spots[i].at.x, spots[i].at.y + h.letter / 2);
+		struct vec from = vec(at.x - 2 * h.letter, at.y);
+		struct vec to = vec(at.x + width + 2 * h.letter, at.y);
+		if (!stroke_strikes_text(h.g, h.measure, from, to, h.letter))
+			spots[kept++] = spots[i];
+	}
+	return kept;
+}
+
 /* In the floor where it is deep enough, from the head of the view to its foot; else over it. */
 static void letter_floor(const struct drafting *d, struct box around, double top, double depth,
 	const char *words)
@@ -77,7 +92,8 @@ static void letter_floor(const struct drafting *d, struct box around, double top
 	for (int i = 0; i < 2; i++)
 		spots[FLOOR_PLACES + i] = (struct spot){ vec(i ? at_foot : at_head, over),
 			ALIGN_LEFT, 0, SPOT_PLAIN };
-	place_text(h.g, h.measure, h.letter, spots, FLOOR_PLACES + 2, words);
+	int n = spots_with_air(h, spots, FLOOR_PLACES + 2, width);
+	place_text(h.g, h.measure, h.letter, spots, n, words);
 }
 
 static void letter_floors(const struct drafting *d, struct box around)
