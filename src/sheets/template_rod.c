@@ -74,8 +74,7 @@ static void draw_tick(struct draft *d, const struct rod_tick *t, int lane)
 struct pattern rod_pattern(struct arena *a, const struct marking_rod *rod,
 	struct lettering lettering)
 {
-	int lanes = rod->lanes ? rod->lanes : rod_lanes(a, rod, lettering);
-	double height = rod_height(lanes);
+	double height = rod_height(rod_lanes(a, rod, lettering));
 	struct draft *d =
 		draft_begin(a, lettering, (struct box){ rod->start, 0, rod->end, height });
 	const int *lane = lanes_of(d, rod);

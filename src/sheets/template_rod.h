@@ -30,7 +30,6 @@ struct marking_rod {
 	enum rod_begins begins;
 	const struct rod_tick *ticks; /* in rising order */
 	int n;
-	int lanes; /* of lettering; 0: as many as it needs */
 };
 
 /* How many lanes its lettering needs, and how high a rod with so many is. */

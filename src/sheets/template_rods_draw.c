@@ -115,21 +115,8 @@ static struct drawing *list_pages(const struct template_sheets *s, const struct 
 	return list;
 }
 
-/* Strips are equally high: as the one that needs most. */
-static int lanes_of_all(struct arena *a, const struct named_rod *rods, struct lettering l)
-{
-	int most = 1;
-
-	for (; rods; rods = rods->next) {
-		int lanes = rod_lanes(a, &rods->rod, l);
-		most = lanes > most ? lanes : most;
-	}
-	return most;
-}
-
 /* Every rod cut into lengths. */
-static struct strips cut_into_strips(const struct template_sheets *s, const struct named_rod *rods,
-	int lanes)
+static struct strips cut_into_strips(const struct template_sheets *s, const struct named_rod *rods)
 {
 	struct arena *a = s->arena;
 	struct lettering l = job_lettering(s->job->context->stair->job);
@@ -139,9 +126,7 @@ static struct strips cut_into_strips(const struct template_sheets *s, const stru
 
 	for (const struct named_rod *r = rods; r; r = r->next, nth++) {
 		struct pattern *p = NEW(a, struct pattern);
-		struct marking_rod rod = r->rod;
-		rod.lanes = lanes;
-		*p = rod_pattern(a, &rod, l);
+		*p = rod_pattern(a, &r->rod, l);
 		tilings[nth] = strip_tiling(a, s, p, arena_printf(a, "%d/", nth + 1));
 		n += tilings[nth].columns;
 	}
@@ -175,16 +160,18 @@ static struct template_job rods_job(struct arena *a, const struct sheet_context 
 }
 
 /* As long as the longest rod, as high as all of them. */
-static struct paper *roll_paper(struct arena *a, const struct named_rod *rods, int lanes)
+static struct paper *roll_paper(struct arena *a, const struct named_rod *rods, struct lettering l)
 {
 	struct paper *p = NEW(a, struct paper);
-	double longest = 0, pitch = rod_height(lanes) + 2 * TILE_EDGE + STRIP_GAP;
+	double longest = 0, high = ROLL_WORDS;
 
-	for (const struct named_rod *r = rods; r; r = r->next)
+	for (const struct named_rod *r = rods; r; r = r->next) {
 		longest = fmax(longest, r->rod.end - r->rod.start);
+		high += rod_height(rod_lanes(a, &r->rod, l)) + 2 * TILE_EDGE + STRIP_GAP;
+	}
 	p->name = "a roll";
 	p->width = fmin(fmax(longest + 2 * TILE_EDGE + PAPER_SIDES, ROLL_LONG), PAGE_MOST);
-	p->height = fmin(fmax(rod_count(rods) * pitch + ROLL_WORDS, ROLL_LEAST), ROLL_MOST);
+	p->height = fmin(fmax(high, ROLL_LEAST), ROLL_MOST);
 	return p;
 }
 
@@ -194,16 +181,14 @@ struct drawing *rods_draw(struct arena *a, const struct sheet_context *c,
 	struct template_job *sheets = NEW(a, struct template_job),
 			    *roll = NEW(a, struct template_job);
 
-	int lanes = lanes_of_all(a, rods, job_lettering(c->stair->job));
 	*sheets = rods_job(a, c, paper, number);
-	*roll = rods_job(a, c, roll_paper(a, rods, lanes), number);
+	*roll = rods_job(a, c, roll_paper(a, rods, job_lettering(c->stair->job)), number);
 	struct template_sheets s = template_sheets(a, sheets, USE_TILES, "",
 		paper->width > paper->height ? PAPER_AS_GIVEN : PAPER_TURNED);
 	struct template_sheets on_roll = template_sheets(a, roll, USE_ROLL, "roll", PAPER_AS_GIVEN);
-	struct drawing *list =
-		strips_draw(&on_roll, cut_into_strips(&on_roll, rods, lanes), "rods");
+	struct drawing *list = strips_draw(&on_roll, cut_into_strips(&on_roll, rods), "rods");
 	*drawings_end(&list) = template_calibration(a, c->measure, s.paper, s.file);
 	*drawings_end(&list) = list_pages(&s, rods);
-	*drawings_end(&list) = strips_draw(&s, cut_into_strips(&s, rods, lanes), "strips");
+	*drawings_end(&list) = strips_draw(&s, cut_into_strips(&s, rods), "strips");
 	return list;
 }

@@ -4,7 +4,8 @@
  * Uprights are plumb, and rail, shoe and string rise alike: the same marks along the rake serve
  * under the rail and on what they stand on.
  */
-#include "base/text.h"
+#include <string.h>
+
 #include "sheets/joint_words.h"
 #include "sheets/template_rods_gather.h"
 
@@ -72,7 +73,7 @@ static void add_upright(struct stand *s, const struct part *p, int place)
 		return;
 	if (is_from_the_high_end(s))
 		at = s->run->length - at;
-	s->what = p->name;
+	s->what = s->what && strcmp(s->what, p->name) != 0 ? "upright" : p->name;
 	s->on_treads = stands_on_tread(s->run, p);
 	rod_ticks_add(&s->ticks,
 		(struct rod_tick){ .at = at,

@@ -12,24 +12,39 @@ struct tiling strip_tiling(struct arena *a, const struct template_sheets *s,
 	return t;
 }
 
-static double strip_height(const struct template_sheets *s, struct strips l)
+static double strip_height(const struct template_sheets *s, const struct strip *t)
 {
-	return l.strip[0].tiling->window.y / s->place.correction.y;
+	return t->tiling->window.y / s->place.correction.y;
+}
+
+/* How many of them stand on one sheet, from this one on. */
+static int strips_that_fit(const struct template_sheets *s, struct strips l, int first)
+{
+	double room = box_height(s->place.frame) + STRIP_GAP;
+	int n = 0;
+
+	while (first + n < l.n) {
+		room -= strip_height(s, &l.strip[first + n]) + STRIP_GAP;
+		if (room < 0 && n > 0)
+			break;
+		n++;
+	}
+	return n;
 }
 
 int strips_a_sheet(const struct template_sheets *s, struct strips l)
 {
-	double room = box_height(s->place.frame) + STRIP_GAP;
-
-	return (int)fmax(1, floor(room / (strip_height(s, l) + STRIP_GAP)));
+	return strips_that_fit(s, l, 0);
 }
 
-static struct window_place strip_place(const struct template_sheets *s, struct strips l, int nth)
+/* Hanging from `top`. */
+static struct window_place strip_place(const struct template_sheets *s, const struct strip *t,
+	double top)
 {
 	struct window_place place = s->place;
 
-	place.frame.y1 -= nth * (strip_height(s, l) + STRIP_GAP);
-	place.frame.y0 = place.frame.y1 - strip_height(s, l);
+	place.frame.y1 = top;
+	place.frame.y0 = top - strip_height(s, t);
 	return place;
 }
 
@@ -37,7 +52,8 @@ static struct drawing *strip_sheet(const struct template_sheets *s, struct strip
 	const char *prefix)
 {
 	struct arena *a = s->arena;
-	int after = (int)fmin(first + strips_a_sheet(s, l), l.n);
+	int after = first + strips_that_fit(s, l, first);
+	double top = s->place.frame.y1;
 	const char *name = arena_printf(a, "%s %d to %d", prefix, first + 1, after);
 	struct page page = template_page(s, arena_printf(a, "%s/%s", template_id(a, s->job), name),
 		arena_printf(a, "Template %s, %s", s->job->mark, name));
@@ -47,8 +63,9 @@ static struct drawing *strip_sheet(const struct template_sheets *s, struct strip
 		const struct strip *t = &l.strip[i];
 		const struct wording heading[] = { { t->name, TEMPLATE_LETTER, LETTER_BOLD },
 			{ t->title, TEMPLATE_LETTER, LETTER_REGULAR } };
-		window_draw(&page, strip_place(s, l, i - first), t->tiling, t->at, heading,
+		window_draw(&page, strip_place(s, t, top), t->tiling, t->at, heading,
 			t->title ? 2 : 1);
+		top -= strip_height(s, t) + STRIP_GAP;
 	}
 	return page.drawing;
 }
@@ -57,7 +74,7 @@ struct drawing *strips_draw(const struct template_sheets *s, struct strips l, co
 {
 	struct drawing *list = NULL;
 
-	for (int first = 0; first < l.n; first += strips_a_sheet(s, l))
+	for (int first = 0; first < l.n; first += strips_that_fit(s, l, first))
 		*drawings_end(&list) = strip_sheet(s, l, first, prefix);
 	return list;
 }

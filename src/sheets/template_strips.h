@@ -33,7 +33,7 @@ struct strips {
 struct tiling strip_tiling(struct arena *a, const struct template_sheets *s,
 	const struct pattern *p, const char *prefix);
 
-/* How many strips stand on one sheet; they are equally high. */
+/* How many strips stand on the first sheet: on every one, where they are equally high. */
 int strips_a_sheet(const struct template_sheets *s, struct strips l);
 
 /* All of them on as many sheets as it takes; a sheet's name begins with `prefix`. */
