@@ -11,6 +11,10 @@
 #define LETTER_WIDTH (0.72 * TEMPLATE_LETTER) /* of one letter, the widest words apart */
 #define BESIDE 4.0                            /* round what is lettered */
 
+/* So many stand on a sheet of A4; above them it begins below again, where what has no room beside
+ * its neighbours is told by its number. */
+#define MOST_LANES 26
+
 double rod_height(int lanes)
 {
 	return fmax(HEIGHT_LEAST, TICK_LEAST + lanes * LANE);
@@ -39,6 +43,8 @@ static int *lanes_of(const struct draft *d, const struct marking_rod *rod)
 		for (int k = i + 1; k < rod->n && rod->ticks[k].at < to; k++)
 			lane[i] = lane[k] >= lane[i] ? lane[k] + 1 : lane[i];
 	}
+	for (int i = 0; i < rod->n; i++)
+		lane[i] %= MOST_LANES;
 	return lane;
 }
 
