@@ -171,12 +171,15 @@ static int row_with(const struct list *l, const char *work, const char *words)
 
 static struct listed small_job(const char *more)
 {
-	return listed_from(arena_printf(arena_new(),
+	struct arena *a = arena_new();
+	struct listed l = listed_from(arena_printf(a,
 		"pitchboard: 1\njob: {name: Test, units: millimetres}\n"
 		"floors: {total_rise: 1800}\n"
 		"stair: {width: 900, left: wall, right: open,\n"
 		"  segments: [{risers: 10, run: 250}]}\n%s",
 		more));
+	arena_free(a);
+	return l;
 }
 
 /* Long cuts take off what cross cuts broke out of the edge. */
