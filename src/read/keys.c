@@ -171,7 +171,7 @@ static const struct field left_side[] = {
 	{ FIELD_COUNT, "to_step", LANDS(job_side, to_step), .least = 1, .most = 200,
 		.help = to_step_help, .absent = "to the top" },
 	{ FIELD_CHOICE, "guard", LANDS(job_side, guard), .choices = guards, .usual = "here",
-		.help = guard_help },
+		.help = guard_help, .matters = left_is_open },
 	{ 0 },
 };
 
@@ -186,7 +186,7 @@ static const struct field right_side[] = {
 	{ FIELD_COUNT, "to_step", LANDS(job_side, to_step), .least = 1, .most = 200,
 		.help = to_step_help, .absent = "to the top" },
 	{ FIELD_CHOICE, "guard", LANDS(job_side, guard), .choices = guards, .usual = "here",
-		.help = guard_help },
+		.help = guard_help, .matters = right_is_open },
 	{ 0 },
 };
 

@@ -3,7 +3,8 @@
 #   awk -f model.awk -f storey.awk STAIR PATHS
 #
 # STAIR is what `pitchboard draw --dump stair` says, PATHS the lines of the rods on a roll.  The
-# storey rod is the uppermost strip; its ends are lines 22 mm long, its ticks a third of that.  The
+# storey rod is the uppermost strip; it begins with the tallest of its lines, at least 22 mm long, and
+# all its ticks stand on the same edge, each as tall as its lettering stands high.  The
 # status is 0 when every level has its tick within 0.02 mm.
 
 FILENAME == ARGV[1] && $1 == "stair:" { sub(/,/, "", $7); level[++levels] = $7 + 0 }
@@ -17,19 +18,19 @@ FILENAME == ARGV[2] && $1 == 1 && NF == 4 {
 	x[n] = p[1]
 	low[n] = p[2] < q[2] ? p[2] : q[2]
 	tall[n] = abs(p[2] - q[2])
-	if (abs(tall[n] - 22) < 0.002 && low[n] > base)
+	if (tall[n] > 22 - 0.002 && low[n] > base)
 		base = low[n]
 }
 
 END {
 	start = 1e9
 	for (i = 1; i <= n; i++)
-		if (abs(low[i] - base) < 0.002 && abs(tall[i] - 22) < 0.002 && x[i] < start)
+		if (abs(low[i] - base) < 0.002 && tall[i] > 22 - 0.002 && x[i] < start)
 			start = x[i]
 	for (k = 1; k <= levels; k++) {
 		best = 1e9
 		for (i = 1; i <= n; i++)
-			if (abs(low[i] - base) < 0.002 && abs(tall[i] - 22 / 3) < 0.002)
+			if (abs(low[i] - base) < 0.002)
 				if (abs(x[i] - start - level[k]) < best)
 					best = abs(x[i] - start - level[k])
 		if (best > 0.02)
