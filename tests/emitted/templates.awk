@@ -20,8 +20,11 @@ BEGIN {
 FILENAME == ARGV[1] {
 	if ($0 ~ /^[^ ]/)
 		mine = $1 == mark
-	if (mine && $1 == "outline") {
-		sub(/^ *outline /, "")
+	# a block that a riser is bent round is sawn to its core
+	if (mine && $1 == "core")
+		corners = sides = 0
+	if (mine && ($1 == "outline" || $1 == "core")) {
+		sub(/^ *(outline|core) /, "")
 		outline($0)
 		own = corners; own_sides = sides
 	}

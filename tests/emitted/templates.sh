@@ -35,7 +35,7 @@ would_be_noticed() { # STEM MARK KIND
 	cp "$TMPDIR/$1.parts" "$TMPDIR/$1.kept"
 	awk -v mark="$2" '
 		/^[^ ]/ { mine = $1 == mark }
-		mine && $1 == "outline" { split($4, at, /[,~]/); sub($4, at[1] + 0.05 "," at[2] + 0.05) }
+		mine && /^ *(outline|core) / { split($4, at, /[,~]/); sub($4, at[1] + 0.05 "," at[2] + 0.05) }
 		{ print }' "$TMPDIR/$1.kept" >"$TMPDIR/$1.parts"
 	agrees "$@"
 	status=$?
