@@ -9,9 +9,7 @@
 
 #include <cmocka.h>
 
-#include "built.h"
-#include "pitchboard/sheet.h"
-#include "six_tenths.h"
+#include "sheets_of.h"
 
 static struct built walled(void)
 {
@@ -19,28 +17,6 @@ static struct built walled(void)
 			  "job: {name: Test, units: millimetres}\n"
 			  "floors: {total_rise: 2700}\n"
 			  "stair: {width: 900, left: wall, right: wall}\n");
-}
-
-static const struct drawing *drawn(const struct built *b, const struct sheet_kind *kind,
-	double width, double height)
-{
-	struct paper paper = { .name = "of the test",
-		.width = width,
-		.height = height,
-		.left = 20,
-		.right = 10,
-		.top = 10,
-		.bottom = 10,
-		.lettering = 2.5,
-		.scales = SCALES_METRIC };
-	struct stationery none = { .paper_count = 0 };
-	struct sheet_context c = { .stair = b->stair,
-		.parts = b->parts,
-		.stationery = &none,
-		.paper = &paper,
-		.measure = six_tenths() };
-
-	return kind->draw(b->arena, &c);
 }
 
 /* On how many sheets these words stand. */
@@ -70,8 +46,8 @@ static void a_step_in_section_is_drawn_on_every_paper(void **state)
 {
 	struct built b = walled();
 	(void)state;
-	const struct drawing *large = drawn(&b, &sheet_parts, 841, 594);
-	const struct drawing *small = drawn(&b, &sheet_parts, 297, 210);
+	const struct drawing *large = sheets_of(&b, &sheet_parts, 841, 594);
+	const struct drawing *small = sheets_of(&b, &sheet_parts, 297, 210);
 	assert_int_equal(count(large), 1);
 	assert_int_equal(sheets_with(large, "A step in section"), 1);
 	assert_int_equal(sheets_with(small, "A step in section"), 1);
@@ -84,7 +60,7 @@ static void one_step_of_a_stringer_is_drawn_on_every_paper(void **state)
 	struct built b = walled();
 	(void)state;
 	for (double width = 240; width < 900; width += 60) {
-		const struct drawing *g = drawn(&b, &sheet_stringer, width, width / 1.4);
+		const struct drawing *g = sheets_of(&b, &sheet_stringer, width, width / 1.4);
 		assert_int_equal(sheets_with(g, "S1 one step"), 1);
 	}
 	arena_free(b.arena);
