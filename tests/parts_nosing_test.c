@@ -199,13 +199,13 @@ static void the_note_says_how_the_waste_is_sawn_off(void **state)
 {
 	struct built b = built_from(JOB "treads: {nosing_radius: 1/2\"}\n");
 	(void)state;
-	/* legs of 0.2487 in, set to the 1/32 in below */
+	/* legs of 0.2487 in, set to the 1/32 in below: 7/32, whose flat of 0.3094 is 5/16 */
 	const struct feature *f = built_part(&b, "tread front strip", 1)->features;
 	while (f && f->kind != FEATURE_WASTE)
 		f = f->next;
 	assert_string_equal(f ? f->text : "none",
 		"before the router saw both arrises at 45 degrees, 7/32\" along each face (flat "
-		"9/32\"): it clears the profile by at least 1/32\"");
+		"5/16\"): it clears the profile by at least 1/32\"");
 	arena_free(b.arena);
 }
 

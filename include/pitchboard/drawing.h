@@ -148,6 +148,9 @@ void draw_text_styled(struct drawing *g, struct vec at, double height, double an
 /* Moves every mark of `from`, shifted, to the end of `g`; `from` is empty afterwards. */
 void drawing_take(struct drawing *g, struct drawing *from, struct vec by);
 
+/* Does it show how to make the part of this mark? */
+bool drawing_shows(const struct drawing *g, const char *mark);
+
 /* The last one's `next`, to hang more drawings on. */
 struct drawing **drawings_end(struct drawing **list);
 

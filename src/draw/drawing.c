@@ -209,6 +209,14 @@ static struct drawing *drawing_keep(struct arena *a, const struct drawing *g)
 	return kept;
 }
 
+bool drawing_shows(const struct drawing *g, const char *mark)
+{
+	for (int i = 0; g->shows && g->shows[i]; i++)
+		if (strcmp(g->shows[i], mark) == 0)
+			return true;
+	return false;
+}
+
 struct drawing **drawings_end(struct drawing **list)
 {
 	while (*list)

@@ -105,14 +105,6 @@ static bool is_on_edge(const struct blank *b)
 	return b && b->is_turned && (b->gang > 1 || lies_flat(b->part));
 }
 
-static bool shows(const struct drawing *g, const char *mark)
-{
-	for (int i = 0; g->shows && g->shows[i]; i++)
-		if (strcmp(g->shows[i], mark) == 0)
-			return true;
-	return false;
-}
-
 static const char *shown_on(struct arena *a, const struct part *p, const struct list_sources *from)
 {
 	const struct drawing *const lists[2] = { from->sheets, from->templates };
@@ -120,7 +112,7 @@ static const char *shown_on(struct arena *a, const struct part *p, const struct 
 
 	for (int i = 0; i < 2; i++)
 		for (const struct drawing *g = lists[i]; g; g = g->next)
-			if (shows(g, p->mark))
+			if (drawing_shows(g, p->mark))
 				text_join(&t, ", ", g->id);
 	return text_chars(&t);
 }

@@ -157,6 +157,14 @@ static const char *arrises_words(const struct waste *w)
 	return w->arrises > 1 ? "both arrises" : "the upper arris";
 }
 
+/* The flat that such a leg leaves, as it is measured; less where that would be over the profile. */
+static double flat_of(struct lettering l, const struct waste *w, double leg)
+{
+	double flat = length_lettered_value(l, leg * sqrt(2));
+
+	return flat <= w->leg * sqrt(2) + NEAR_ENOUGH ? flat : set_down(l, leg * sqrt(2));
+}
+
 const char *nosing_note(struct arena *a, const struct job *job, const struct nosing *n)
 {
 	struct lettering l = saw_lettering(job);
@@ -167,8 +175,8 @@ const char *nosing_note(struct arena *a, const struct job *job, const struct nos
 	return arena_printf(a,
 		"before the router saw %s at 45 degrees, %s along each face (flat %s): it "
 		"clears the profile by at least %s",
-		arrises_words(w), length_say(a, l, leg),
-		length_say(a, l, set_down(l, leg * sqrt(2))), length_say(a, l, w->margin));
+		arrises_words(w), length_say(a, l, leg), length_say(a, l, flat_of(l, w, leg)),
+		length_say(a, l, w->margin));
 }
 
 /* The same figure as in the note: a setting lettered more coarsely would saw into the profile. */

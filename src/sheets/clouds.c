@@ -38,18 +38,10 @@ static const struct drawing *counterpart(const struct drawing *earlier,
 	return NULL;
 }
 
-static bool shows(const struct drawing *g, const char *mark)
-{
-	for (int i = 0; g->shows && g->shows[i]; i++)
-		if (strcmp(g->shows[i], mark) == 0)
-			return true;
-	return false;
-}
-
 static bool show_one_piece(const struct drawing *a, const struct drawing *b)
 {
 	for (int i = 0; a->shows && a->shows[i]; i++)
-		if (shows(b, a->shows[i]))
+		if (drawing_shows(b, a->shows[i]))
 			return true;
 	return false;
 }

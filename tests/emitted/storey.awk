@@ -4,8 +4,8 @@
 #
 # STAIR is what `pitchboard draw --dump stair` says, PATHS the lines of the rods on a roll.  The
 # storey rod is the uppermost strip; it begins with the tallest of its lines, at least 22 mm long, and
-# all its ticks stand on the same edge, each as tall as its lettering stands high.  The
-# status is 0 when every level has its tick within 0.02 mm.
+# all its ticks stand on the same edge, 6 mm tall and 4.4 mm more for every lane that their lettering
+# stands higher.  The status is 0 when every level has its tick within 0.02 mm.
 
 FILENAME == ARGV[1] && $1 == "stair:" { sub(/,/, "", $7); level[++levels] = $7 + 0 }
 FILENAME == ARGV[1] && $1 == "step" { sub(/,/, "", $4); level[++levels] = $4 + 0 }
@@ -22,6 +22,11 @@ FILENAME == ARGV[2] && $1 == 1 && NF == 4 {
 		base = low[n]
 }
 
+function is_tick(tall,    lanes) {
+	lanes = (tall - 6) / 4.4
+	return lanes > -0.001 && abs(lanes - int(lanes + 0.5)) < 0.001
+}
+
 END {
 	start = 1e9
 	for (i = 1; i <= n; i++)
@@ -30,7 +35,7 @@ END {
 	for (k = 1; k <= levels; k++) {
 		best = 1e9
 		for (i = 1; i <= n; i++)
-			if (abs(low[i] - base) < 0.002)
+			if (abs(low[i] - base) < 0.002 && is_tick(tall[i]))
 				if (abs(x[i] - start - level[k]) < best)
 					best = abs(x[i] - start - level[k])
 		if (best > 0.02)

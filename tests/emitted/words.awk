@@ -41,25 +41,37 @@ function squeezed(s) {
 	return s
 }
 
-# pdftotext takes lettering on a slant apart into letters: that is found without its blanks.
-function is_found(found, unspaced, text, slants) {
-	if (index(found, " " text " "))
-		return 1
+# pdftotext takes lettering on a slant apart, but keeps its letters in their order: between two of
+# them there may be one blank more, and before the first and after the last there is one.
+function is_apart(found, text,    start, at, i, n) {
 	gsub(/ /, "", text)
-	return slants && index(unspaced, text)
+	n = length(text)
+	for (start = 1; start < length(found); start++) {
+		if (substr(found, start, 1) != " ")
+			continue
+		at = start + 1
+		for (i = 1; i <= n && substr(found, at, 1) == substr(text, i, 1); i++)
+			at += i < n && substr(found, at + 1, 1) == " " ? 2 : 1
+		if (i > n && substr(found, at, 1) == " ")
+			return 1
+	}
+	return 0
 }
 
-function look(page, found,    i, heading, unspaced) {
+function is_found(found, text, slants) {
+	return index(found, " " text " ") || (slants && is_apart(found, text))
+}
+
+function look(page, found,    i, heading) {
 	heading = title[page]
-	found = unspaced = squeezed(found " ")
-	gsub(/ /, "", unspaced)
+	found = squeezed(found " ")
 	if (!(heading in count)) {
 		print "page " page ": no drawing is called \"" heading "\""
 		missing++
 	}
 	for (i = 1; i <= count[heading]; i++) {
 		looked++
-		if (is_found(found, unspaced, text[heading, i], slants[heading, i]))
+		if (is_found(found, text[heading, i], slants[heading, i]))
 			continue
 		print "page " page ", " heading ": not found: " text[heading, i]
 		missing++
