@@ -73,20 +73,35 @@ static void a_level_run_that_cannot_stand_is_refused(void **state)
 	(void)state;
 	refused(JOB("wall", "open",
 			RAIL ", level_runs: [{side: right, direction: across, length: 700}]}\n"),
-		"rail.level_runs: a run across the head of the stair bars the way");
+		"rail.level_runs[1]: a run across the head of the stair bars the way");
 	refused(JOB("wall", "open",
 			RAIL ", level_runs: [{side: right, direction: back, length: 900},\n"
 			     "  {side: right, direction: across, length: 700}]}\n"),
-		"rail.level_runs: this run stands over the opening");
+		"rail.level_runs[2]: this run stands over the opening");
 	refused(JOB("wall", "open",
 			RAIL ", level_runs: [{side: right, direction: on, length: 900, end: wall},"
 			     "\n  {side: right, direction: out, length: 700}]}\n"),
-		"rail.level_runs: the run before this one ends at a wall, there is no newel to go "
-		"on from");
+		"rail.level_runs[2]: the run before this one ends at a wall, there is no newel to "
+		"go on from");
 	refused(JOB("wall", "open",
 			RAIL ", level_runs: [{side: right, direction: on, length: 900},\n"
 			     "  {side: right, direction: back, length: 700}]}\n"),
-		"rail.level_runs: this run goes back over the one before it");
+		"rail.level_runs[2]: this run goes back over the one before it");
+}
+
+/* Across before the opening's far end, and back from there: both are over it. */
+static void every_level_run_without_a_floor_is_told(void **state)
+{
+	(void)state;
+	struct built b = built_from(JOB("wall", "open",
+		RAIL ", level_runs: [{side: right, direction: back, length: 900},\n"
+		     "  {side: right, direction: across, length: 700},\n"
+		     "  {side: right, direction: back, length: 300}]}\n"));
+	int told = 0;
+	for (const struct diag *d = b.diags.first; d; d = d->next)
+		told += strstr(d->text, "this run stands over the opening") != NULL;
+	assert_int_equal(told, 2);
+	arena_free(b.arena);
 }
 
 /* Newels of 90 stand with their middle on the rail's, which lies in over the balusters. */
@@ -139,6 +154,7 @@ int main(void)
 		cmocka_unit_test(runs_of_a_chain_share_the_newel_at_their_corner),
 		cmocka_unit_test(a_newel_is_as_high_as_the_higher_of_its_two_rails_asks),
 		cmocka_unit_test(a_level_run_that_cannot_stand_is_refused),
+		cmocka_unit_test(every_level_run_without_a_floor_is_told),
 		cmocka_unit_test(
 			where_no_width_of_the_opening_is_given_the_floor_keeps_clear_of_the_stair),
 		cmocka_unit_test(

@@ -16,16 +16,17 @@ static const char *letter(const struct run_check *c, double mm)
 	return length_say(c->arena, c->lettering, mm);
 }
 
-static void refuse(const struct run_check *c, const struct run_line *l, const char *key,
-	const char *hint, const char *why)
-{
-	diag_error(c->diags, node_pos(l->run->src, key), hint, "rail.level_runs: %s", why);
-}
-
 /* Which of the job's, as they are written. */
 static int number_of(const struct run_check *c, const struct run_line *l)
 {
 	return (int)(l->run - c->rod->job->rail.level_runs) + 1;
+}
+
+static void refuse(const struct run_check *c, const struct run_line *l, const char *key,
+	const char *hint, const char *why)
+{
+	diag_error(c->diags, node_pos(l->run->src, key), hint, "rail.level_runs[%d]: %s",
+		number_of(c, l), why);
 }
 
 static const char *write_length(const struct run_check *c, const struct run_line *l, double mm,
@@ -193,19 +194,22 @@ static void warn_short(const struct run_check *c, const struct run_line *l)
 		return;
 	diag_warning(c->diags, node_pos(l->run->src, "length"),
 		write_length(c, l, l->run->length + gap, -1),
-		"rail.level_runs: this run is said to end at a wall, and stops %s short of it",
-		letter(c, gap));
+		"rail.level_runs[%d]: this run is said to end at a wall, and stops %s short of it",
+		number_of(c, l), letter(c, gap));
 }
 
+/* Where one does not follow the one before it, nothing is known of those after it. */
 static bool check_side(const struct run_check *c, const struct run_lines *l)
 {
+	bool fine = true;
+
 	for (int i = 0; i < l->n; i++) {
 		const struct run_line *before = i ? &l->line[i - 1] : NULL;
-		if (!follows(c, &l->line[i], before) || !has_floor(c, &l->line[i], before) ||
-			!keeps_clear(c, &l->line[i]))
+		if (!follows(c, &l->line[i], before))
 			return false;
+		fine = has_floor(c, &l->line[i], before) && keeps_clear(c, &l->line[i]) && fine;
 	}
-	return true;
+	return fine;
 }
 
 /* Runs that follow each other share a newel; all others keep apart. */

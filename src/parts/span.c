@@ -112,17 +112,31 @@ static bool post_fits(struct arena *a, const struct stretch *s, struct diags *d)
 	return false;
 }
 
-/* The one beside the first newel stands where that leaves off: before the nosing above? */
-static bool first_fits(struct arena *a, const struct stretch *s, struct diags *d)
+/* How far the post beside the first newel, which stands where that leaves off, comes into the
+ * nosing above; not at all: 0 or less. */
+static double into_nosing(const struct stretch *s)
 {
 	double run = s->rod->run, post = s->rod->job->infill.post;
 	double riser = run * (floor(s->from / run + NEAR_ENOUGH) + 1);
-	double over = s->from + post - (riser - kept_clear(s));
-	if (!infill_on_treads(s) || !ends_open(s, s->foot) || over <= NEAR_ENOUGH)
+
+	if (!stretch_is_made(s) || !infill_on_treads(s) || !ends_open(s, s->foot))
+		return 0;
+	return s->from + post - (riser - kept_clear(s));
+}
+
+/* What mends it does so on the other side too. */
+static bool first_fits(struct arena *a, const struct stretch *s, struct diags *d)
+{
+	double over = into_nosing(s), most = over;
+
+	if (over <= NEAR_ENOUGH)
 		return true;
+	for (const struct stretch *next = s->next; next; next = next->next)
+		most = fmax(most, into_nosing(next));
 	diag_error(d, rod_pos(s->rod, s->rod->job->infill.src, "post"),
 		arena_printf(a, "%s, or take a thinner newel, or one that is not panelled",
-			job_write_most(a, s->rod->job, "infill.post", post - over)),
+			job_write_most(a, s->rod->job, "infill.post",
+				s->rod->job->infill.post - most)),
 		"the post at the foot of the rail comes %s into the nosing above its tread",
 		infill_letter(s, a, over));
 	return false;
