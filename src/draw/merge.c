@@ -289,10 +289,10 @@ static struct choice choose(const struct merger *m, const struct over *o, struct
 	return s.seen.pen != PEN_COUNT ? s.seen : s.hidden;
 }
 
-/* The lengths of a long piece lie in one line, and each has a mark of its own to point at. */
-static bool are_lengths(const struct part *p, const struct part *q)
+/* Of what shows, each part has a line of its own for its mark to point at; dashes run on. */
+static bool runs_on(const struct stroke *last, enum pen pen, const struct part *part)
 {
-	return p != q && p->length_of.count && q->length_of.count;
+	return last->pen == pen && (pen == PEN_HIDDEN || last->part == part);
 }
 
 static void draw(struct merger *m, struct choice c, const struct end *from, const struct end *to)
@@ -300,8 +300,7 @@ static void draw(struct merger *m, struct choice c, const struct end *from, cons
 	struct drawn *last = m->last;
 	const struct part *part = m->scene->pieces[c.piece].part;
 
-	if (last && last->stroke.pen == c.pen && from->at - last->to < SHORTEST &&
-		!are_lengths(last->stroke.part, part)) {
+	if (last && from->at - last->to < SHORTEST && runs_on(&last->stroke, c.pen, part)) {
 		last->stroke.b = to->point;
 		last->to = to->at;
 		return;
