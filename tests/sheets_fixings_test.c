@@ -46,6 +46,53 @@ static void every_way_in_which_a_foot_is_held_is_shown_once(void **state)
 	arena_free(b.arena);
 }
 
+/* Does an edge stand plumb there, 10 mm high or more on paper? */
+static bool has_edge(const struct drawing *g, double x)
+{
+	for (const struct mark *m = g->first; m; m = m->next)
+		if (m->kind == MARK_LINE && m->line.pen == PEN_OUTLINE &&
+			fabs(m->line.points[0].x - x) < 1e-6 &&
+			fabs(m->line.points[1].x - x) < 1e-6 &&
+			fabs(m->line.points[1].y - m->line.points[0].y) > 10)
+			return true;
+	return false;
+}
+
+/* Dimension lines under a figure that end under two edges. */
+static int sizes_from_edge_to_edge(const struct drawing *g, const char *figure)
+{
+	int n = 0;
+
+	for (const struct mark *t = g->first; t; t = t->next)
+		for (const struct mark *m = g->first; m; m = m->next) {
+			if (t->kind != MARK_TEXT || strcmp(t->text.text, figure) != 0 ||
+				m->kind != MARK_LINE || m->line.pen != PEN_DIM)
+				continue;
+			struct vec a = m->line.points[0], b = m->line.points[1];
+			bool is_under = fabs(a.y - b.y) < 1e-9 && fabs(a.y - t->text.at.y) < 2 &&
+				fabs((a.x + b.x) / 2 - t->text.at.x) < 1e-6;
+			n += is_under && has_edge(g, a.x) && has_edge(g, b.x);
+		}
+	return n;
+}
+
+/* Its core is thinner than the newel by the strips on both sides. */
+static void the_width_of_a_panelled_newel_stands_under_its_faces(void **state)
+{
+	struct built b = built_from(
+		"pitchboard: 1\n"
+		"job: {name: Test, units: millimetres}\n"
+		"floors: {total_rise: 2700}\n"
+		"stair: {width: 900, left: wall, right: open, segments: [{risers: 15, run: 250}]}\n"
+		"newels: {section: 123, build: panelled, panels: {strip_thickness: 12}}\n");
+	(void)state;
+	assert_near(built_part(&b, "newel core", 0)->size.width, 123 - 2 * 12, 1e-9);
+	const struct drawing *g = sheets_of(&b, &sheet_fixings, 600, 420);
+	assert_int_equal(sizes_from_edge_to_edge(g, "123"), said(g, "123"));
+	assert_true(said(g, "123") >= 2);
+	arena_free(b.arena);
+}
+
 static bool shows_all(const struct part *p, const struct bore *b, struct vec3 mouth,
 	const void *with)
 {
@@ -123,6 +170,7 @@ int main(void)
 {
 	const struct CMUnitTest tests[] = {
 		cmocka_unit_test(every_way_in_which_a_foot_is_held_is_shown_once),
+		cmocka_unit_test(the_width_of_a_panelled_newel_stands_under_its_faces),
 		cmocka_unit_test(a_bolt_is_drawn_on_into_what_is_not_drilled_here),
 		cmocka_unit_test(a_hole_along_the_line_of_sight_is_a_circle),
 		cmocka_unit_test(a_long_title_takes_a_second_line_and_no_more_width),

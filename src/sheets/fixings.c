@@ -181,9 +181,8 @@ static const struct part *newel_with_rail(const struct sheet_context *c)
 
 static struct vec3 newel_middle(const struct part *p, double up)
 {
-	double half = p->newel->section / 2;
-
-	return frame_place(p->places[0], vec3(up, half, half));
+	/* of a panelled one the part is its core */
+	return frame_place(p->places[0], vec3(up, p->size.width / 2, p->size.thickness / 2));
 }
 
 /* What is shown of a newel: how far up, and whose bores are told of. */
