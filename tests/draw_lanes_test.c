@@ -199,6 +199,28 @@ static void a_fraction_stays_with_its_whole_number(void **state)
 	assert_string_equal(l.line[1], "3 15/16\".");
 }
 
+static void a_count_stays_with_its_mark(void **state)
+{
+	(void)state;
+	/* 10 letters of 1.5 mm: the lines would end after the 12 and the 7 */
+	struct lines l = wrap_text(arena, six_tenths(), 2.5, 10 * 1.5, "1 T3, 12 T4, 7 T6");
+
+	assert_string_equal(l.line[0], "1 T3,");
+	assert_string_equal(l.line[1], "12 T4,");
+	assert_string_equal(l.line[2], "7 T6");
+}
+
+static void a_times_stays_with_what_follows(void **state)
+{
+	(void)state;
+	/* 19 letters of 1.5 mm: the line would end after the 7 */
+	struct lines l =
+		wrap_text(arena, six_tenths(), 2.5, 19 * 1.5, "bolt, 1 of 3/8\" x 7 1/16\"");
+
+	assert_string_equal(l.line[0], "bolt, 1 of 3/8\"");
+	assert_string_equal(l.line[1], "x 7 1/16\"");
+}
+
 static void a_taken_spot_is_passed_over(void **state)
 {
 	(void)state;
@@ -278,6 +300,8 @@ int main(void)
 		cmocka_unit_test_setup_teardown(wrapped_lines_are_no_wider_than_asked, start, stop),
 		cmocka_unit_test_setup_teardown(a_fraction_stays_with_its_whole_number, start,
 			stop),
+		cmocka_unit_test_setup_teardown(a_count_stays_with_its_mark, start, stop),
+		cmocka_unit_test_setup_teardown(a_times_stays_with_what_follows, start, stop),
 		cmocka_unit_test_setup_teardown(a_taken_spot_is_passed_over, start, stop),
 		cmocka_unit_test_setup_teardown(a_ring_is_passed_over_as_lettering_is, start, stop),
 		cmocka_unit_test_setup_teardown(only_heavy_lines_count_as_crossing_a_box, start,

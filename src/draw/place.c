@@ -155,7 +155,6 @@ void spread(struct arena *a, double *at, int n, double gap)
 			at[i] = pools[p].sum / pools[p].count + i * gap;
 }
 
-/* 3 15/16" is one word: a fraction stays with its whole number. */
 static bool is_fraction(const char *s)
 {
 	size_t over = strspn(s, "0123456789");
@@ -163,13 +162,29 @@ static bool is_fraction(const char *s)
 	return over > 0 && s[over] == '/';
 }
 
+static bool is_mark_of_part(const char *s)
+{
+	return s[0] >= 'A' && s[0] <= 'Z' && s[1] >= '0' && s[1] <= '9';
+}
+
+/* A fraction stays with its whole number, a times with what follows, a count with its mark:
+ * 3 15/16", x 3", 7 T6. */
+static bool stay_together(const char *word, size_t length, const char *next)
+{
+	if (is_fraction(next) || (length == 1 && *word == 'x'))
+		return true;
+	return length > 0 && strspn(word, "0123456789") == length && is_mark_of_part(next);
+}
+
 /* Length of the words up to the next place where a line may end. */
 static size_t next_break(const char *text, size_t from)
 {
-	size_t end = from + strcspn(text + from, " \n");
+	size_t word = from, end = from + strcspn(text + from, " \n");
 
-	while (text[end] == ' ' && is_fraction(text + end + 1))
-		end += 1 + strcspn(text + end + 1, " \n");
+	while (text[end] == ' ' && stay_together(text + word, end - word, text + end + 1)) {
+		word = end + 1;
+		end = word + strcspn(text + word, " \n");
+	}
 	return end;
 }
 
