@@ -66,11 +66,39 @@ static void one_step_of_a_stringer_is_drawn_on_every_paper(void **state)
 	arena_free(b.arena);
 }
 
+static const struct drawing *titled(const struct drawing *g, const char *title)
+{
+	while (g && strcmp(g->title, title) != 0)
+		g = g->next;
+	return g;
+}
+
+/* Half of a plank of 295 mm, the widest there is, goes in on 420 by 220; a fifth would leave the
+ * sheet nearly empty. */
+static void one_step_on_a_sheet_of_its_own_is_as_large_as_goes_in(void **state)
+{
+	struct built b = built_from("pitchboard: 1\n"
+				    "job: {name: Test, units: millimetres}\n"
+				    "floors: {total_rise: 2700}\n"
+				    "stair: {width: 900, left: wall, right: open}\n"
+				    "stringers: {open: {kind: mitred}}\n");
+	(void)state;
+	const struct drawing *g =
+		titled(sheets_of(&b, &sheet_stringer, 420, 220), "Stringer S1, right, one step");
+	assert_non_null(g);
+	assert_string_equal(g->scale, "1:2");
+	struct drawing alone = *g;
+	alone.next = NULL;
+	assert_int_equal(sheets_with(&alone, "Notes"), 1);
+	arena_free(b.arena);
+}
+
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
 		cmocka_unit_test(a_step_in_section_is_drawn_on_every_paper),
 		cmocka_unit_test(one_step_of_a_stringer_is_drawn_on_every_paper),
+		cmocka_unit_test(one_step_on_a_sheet_of_its_own_is_as_large_as_goes_in),
 	};
 	return cmocka_run_group_tests(tests, NULL, NULL);
 }

@@ -172,12 +172,18 @@ static struct sheet begin_figures_sheet(struct arena *a, const struct stringer_s
 	return sheet_begin(a, t->context, arena_printf(a, "%s, figures", title));
 }
 
+/* As large as it goes in, up to half size. */
 static struct drawing *step_sheet(struct arena *a, const struct stringer_subject *t,
 	const char *title)
 {
 	struct sheet s = sheet_begin(a, t->context, arena_printf(a, "%s, one step", title));
-	struct composed step = sheet_compose(&s, stringer_step(t), s.room, SET_CENTRED);
+	struct composition alone = stringer_step(t);
+	const struct note notes[] = { { "Notes", general_words(t->context->stair) },
+		{ NULL, arena_printf(a, "%s.", stringer_face_words(a, t->part)) } };
 
+	sheet_notes(&s, notes, sizeof(notes) / sizeof(*notes));
+	alone.least_ratio = 2;
+	struct composed step = sheet_compose(&s, alone, s.room, SET_CENTRED);
 	s.drawing->scale = scale_words(a, t->context->stair, step.ratio);
 	return s.drawing;
 }
