@@ -1,5 +1,7 @@
 #include "sheets/template_stringer.h"
 
+#include "sheets/template_rods_gather.h"
+
 static const char *edge_words(const struct stringer *s)
 {
 	return stringer_is_mirrored(s) ? "↑ crown edge up, ↔ grain, → lower end"
@@ -61,19 +63,22 @@ struct marking_rod stringer_rod(struct arena *a, const struct part *part,
 {
 	struct box extent = stringer_extent(a, part);
 	struct positions p = stringer_marks(a, part, lettering);
-	struct rod_tick *ticks = NEW_N(a, struct rod_tick, p.n);
+	struct rod_ticks ticks = rod_ticks_begin(a, p.n);
 
+	/* numbered round the outline, as in the table of positions */
 	for (int i = 0; i < p.n; i++) {
 		const struct position *q = &p.position[i];
-		ticks[i].at = q->at.x;
-		ticks[i].brief = arena_printf(a, "%d", q->number);
-		ticks[i].name = arena_printf(a, "%d%s%s", q->number, *q->what ? " " : "", q->what);
+		rod_ticks_add(&ticks,
+			(struct rod_tick){ .at = q->at.x,
+				.brief = arena_printf(a, "%d", q->number),
+				.name = arena_printf(a, "%d%s%s", q->number, *q->what ? " " : "",
+					q->what) });
 	}
 	return (struct marking_rod){
 		.start = extent.x0,
 		.end = extent.x1,
 		.begins = stringer_is_mirrored(part->stringer) ? ROD_BEGINS_RIGHT : ROD_BEGINS_LEFT,
-		.ticks = ticks,
-		.n = p.n,
+		.ticks = ticks.list,
+		.n = ticks.n,
 	};
 }
