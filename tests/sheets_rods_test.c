@@ -256,6 +256,37 @@ static void a_tick_runs_up_beside_its_lettering_over_those_that_are_near(void **
 	arena_free(a);
 }
 
+static bool is_on_strips(const struct drawing *g, const char *words)
+{
+	for (; g; g = g->next)
+		for (const struct mark *k = g->first; k; k = k->next)
+			if (k->kind == MARK_TEXT && strstr(g->title, "strips") &&
+				!strcmp(k->text.text, words))
+				return true;
+	return false;
+}
+
+/* On strips of A4 some of them have the strip's end where their name would be. */
+static void a_tick_wherever_it_is_on_its_strip_is_named(void **state)
+{
+	struct built b = built_from(ON_TREADS);
+	struct sheet_context c = { .stair = b.stair, .parts = b.parts, .measure = six_tenths() };
+	struct paper paper = { .name = "A4", .width = 297, .height = 210 };
+
+	(void)state;
+	for (int at = 20; at < 600; at += 20) {
+		struct rod_tick tick = { at, "1 loose tenon, stringer to newel", "1", NULL };
+		struct named_rod rod = { .rod = { .end = 600, .ticks = &tick, .n = 1 },
+			.what = "newel",
+			.on = "N1",
+			.from = "from its foot",
+			.note = "" };
+		const struct drawing *g = rods_draw(b.arena, &c, &rod, &paper, 1);
+		assert_true(is_on_strips(g, arena_printf(b.arena, "%s: %d", tick.name, at)));
+	}
+	arena_free(b.arena);
+}
+
 static const struct small *small_of(const struct small *list, const char *what)
 {
 	for (; list; list = list->next)
@@ -336,6 +367,7 @@ int main(void)
 		cmocka_unit_test(a_newel_is_marked_where_the_rail_comes_against_it),
 		cmocka_unit_test(a_newel_core_is_marked_where_its_cross_rails_begin_and_end),
 		cmocka_unit_test(a_tick_runs_up_beside_its_lettering_over_those_that_are_near),
+		cmocka_unit_test(a_tick_wherever_it_is_on_its_strip_is_named),
 		cmocka_unit_test(a_rail_cut_to_the_rake_has_a_pattern_of_either_end),
 		cmocka_unit_test(raked_cross_pieces_and_slopes_of_mitred_caps_have_patterns),
 		cmocka_unit_test(the_list_of_rods_names_its_parts_to_the_cut_list),

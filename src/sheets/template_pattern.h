@@ -35,6 +35,9 @@ struct pattern_line {
 
 #define LABEL_WAYS 3
 
+/* Before it is said shorter, lettering may go over to the other side of its point. */
+enum label_side { LABEL_KEEPS_ITS_SIDE, LABEL_ON_EITHER_SIDE };
+
 /* Lettering that belongs to a point of the pattern. */
 struct pattern_label {
 	struct pattern_label *next;
@@ -42,6 +45,7 @@ struct pattern_label {
 	struct vec toward;            /* unit: on which side of the point it would like to stand */
 	const char *ways[LABEL_WAYS]; /* of saying it, the shorter where there is no room; NULL:
 					 left out */
+	enum label_side side;
 };
 
 struct pattern {

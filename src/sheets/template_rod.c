@@ -74,6 +74,7 @@ static void draw_tick(struct draft *d, const struct rod_tick *t, int lane)
 			.at = vec_sub(top, vec(0, TEMPLATE_LETTER / 2)),
 			.toward = vec(1, 0),
 			.ways = { tick_words(d, t, t->name), tick_words(d, t, t->brief), t->brief },
+			.side = LABEL_ON_EITHER_SIDE,
 		});
 }
 

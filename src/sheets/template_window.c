@@ -185,6 +185,8 @@ static void draw_label(struct view_through *v, const struct pattern_label *l)
 	struct vec at = on_paper(v, l->at);
 	for (int i = 0; i < LABEL_WAYS && l->ways[i]; i++) {
 		struct box words = letter_label(v, at, l->toward, l->ways[i]);
+		if (box_is_empty(words) && l->side == LABEL_ON_EITHER_SIDE)
+			words = letter_label(v, at, vec_scale(l->toward, -1), l->ways[i]);
 		if (box_is_empty(words))
 			continue;
 		draw_leader(v, words, at);
