@@ -225,6 +225,46 @@ static void every_open_side_is_seen_and_a_closed_stair_is_cut(void **state)
 	arena_free(none.built.arena);
 }
 
+/* Does an edge of existing work run level over or under all of the lettering, no farther from it
+ * than a floor is thick on paper? */
+static bool is_by_floor(const struct drawing *g, const struct mark *text)
+{
+	const double wide = 20, near = 12 * 25.4 / 32; /* 12" at 3/8" to the foot */
+	struct vec at = text->text.at;
+
+	for (const struct mark *k = g->first; k; k = k->next) {
+		if (k->kind != MARK_LINE || k->line.pen != PEN_EXISTING)
+			continue;
+		struct vec a = k->line.points[0], b = k->line.points[1];
+		if (fabs(a.y - b.y) < 0.1 && fabs(a.y - at.y) < near &&
+			fmin(a.x, b.x) < at.x && fmax(a.x, b.x) > at.x + wide)
+			return true;
+	}
+	return false;
+}
+
+static void the_upper_floor_is_named_where_there_is_floor(void **state)
+{
+	struct issued it = issue("pitchboard: 1\n"
+				 "job: {name: Test, client: Somebody, units: inches}\n"
+				 "floors: {total_rise: 11' 4\"}\n"
+				 "opening: {length: 13', width: 4' 4\", floor_thickness: 12\",\n"
+				 "  upper_ceiling_height: 8'}\n"
+				 "stair: {width: 42\", left: wall,\n"
+				 "  right: {side: open, guard: by_others},\n"
+				 "  segments: [{kind: flight, risers: 18, run: 10\"}]}\n"
+				 "stringers: {wall: sawtooth, open: {kind: mitred}}\n"
+				 "wall_rails: [{side: left, profile: moulded}]\n"
+				 "sheets: {set: client}\n");
+	const struct drawing *g = sheet_of(&it, "C-201");
+	const struct mark *name = find_text(g, "Upper floor");
+
+	(void)state;
+	assert_non_null(name);
+	assert_true(is_by_floor(g, name));
+	arena_free(it.built.arena);
+}
+
 /* "The program never says approved, safe or complies": issue 4, section 5. */
 static void it_never_says_that_it_approves(void **state)
 {
@@ -255,6 +295,7 @@ int main(void)
 		cmocka_unit_test(a_material_that_names_its_finish_has_no_other),
 		cmocka_unit_test(open_measurements_are_named_in_plain_words),
 		cmocka_unit_test(every_open_side_is_seen_and_a_closed_stair_is_cut),
+		cmocka_unit_test(the_upper_floor_is_named_where_there_is_floor),
 		cmocka_unit_test(it_never_says_that_it_approves),
 	};
 

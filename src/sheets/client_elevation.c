@@ -54,6 +54,7 @@ static void add_floor_to_floor(struct dims *dims, const struct drafting *d)
 /* ---- the floors, by their names ---- */
 
 #define SLAB 150.0 /* what is shown of the lower floor */
+#define EDGE 0.5   /* an edge so near to a level lies in it */
 
 enum { FLOOR_PLACES = 9 };
 
@@ -72,6 +73,22 @@ static int spots_with_air(struct hand h, struct spot *spots, int n, double width
 	return kept;
 }
 
+/* Is there floor there, and not its opening?  Its upper edge or its lower one is seen then. */
+static bool is_floor_at(const struct drafting *d, double x, double top, double depth)
+{
+	const struct view *v = &d->what->view;
+
+	for (int i = 0; i < v->stroke_count; i++) {
+		const struct stroke *s = &v->strokes[i];
+		bool is_edge = fabs(s->a.y - top) < EDGE || fabs(s->a.y - top + depth) < EDGE;
+		if (is_edge && fabs(s->a.y - s->b.y) < EDGE && part_is_existing(s->part) &&
+			fmin(s->a.x, s->b.x) * d->scale <= x &&
+			fmax(s->a.x, s->b.x) * d->scale >= x)
+			return true;
+	}
+	return false;
+}
+
 /* In the floor where it is deep enough, from the head of the view to its foot; else over it. */
 static void letter_floor(const struct drafting *d, struct box around, double top, double depth,
 	const char *words)
@@ -84,15 +101,18 @@ static void letter_floor(const struct drafting *d, struct box around, double top
 	double at_head = side_high(d) == DIM_RIGHT ? right : left;
 	double at_foot = side_high(d) == DIM_RIGHT ? left : right;
 	struct spot spots[FLOOR_PLACES + 2];
+	int n = 0;
 
 	for (int i = 0; i < FLOOR_PLACES; i++) {
 		double x = at_head + i / (FLOOR_PLACES - 1.0) * (at_foot - at_head);
-		spots[i] = (struct spot){ vec(x, in), ALIGN_LEFT, 0, SPOT_KNOCKED_OUT };
+		if (is_floor_at(d, x, top, depth) && is_floor_at(d, x + width, top, depth))
+			spots[n++] =
+				(struct spot){ vec(x, in), ALIGN_LEFT, 0, SPOT_KNOCKED_OUT };
 	}
 	for (int i = 0; i < 2; i++)
-		spots[FLOOR_PLACES + i] = (struct spot){ vec(i ? at_foot : at_head, over),
-			ALIGN_LEFT, 0, SPOT_PLAIN };
-	int n = spots_with_air(h, spots, FLOOR_PLACES + 2, width);
+		spots[n++] = (struct spot){ vec(i ? at_foot : at_head, over), ALIGN_LEFT, 0,
+			SPOT_PLAIN };
+	n = spots_with_air(h, spots, n, width);
 	place_text(h.g, h.measure, h.letter, spots, n, words);
 }
 
