@@ -236,8 +236,8 @@ static bool is_by_floor(const struct drawing *g, const struct mark *text)
 		if (k->kind != MARK_LINE || k->line.pen != PEN_EXISTING)
 			continue;
 		struct vec a = k->line.points[0], b = k->line.points[1];
-		if (fabs(a.y - b.y) < 0.1 && fabs(a.y - at.y) < near &&
-			fmin(a.x, b.x) < at.x && fmax(a.x, b.x) > at.x + wide)
+		if (fabs(a.y - b.y) < 0.1 && fabs(a.y - at.y) < near && fmin(a.x, b.x) < at.x &&
+			fmax(a.x, b.x) > at.x + wide)
 			return true;
 	}
 	return false;

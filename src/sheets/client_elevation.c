@@ -106,8 +106,7 @@ static void letter_floor(const struct drafting *d, struct box around, double top
 	for (int i = 0; i < FLOOR_PLACES; i++) {
 		double x = at_head + i / (FLOOR_PLACES - 1.0) * (at_foot - at_head);
 		if (is_floor_at(d, x, top, depth) && is_floor_at(d, x + width, top, depth))
-			spots[n++] =
-				(struct spot){ vec(x, in), ALIGN_LEFT, 0, SPOT_KNOCKED_OUT };
+			spots[n++] = (struct spot){ vec(x, in), ALIGN_LEFT, 0, SPOT_KNOCKED_OUT };
 	}
 	for (int i = 0; i < 2; i++)
 		spots[n++] = (struct spot){ vec(i ? at_foot : at_head, over), ALIGN_LEFT, 0,
