@@ -137,6 +137,9 @@ static double number_base(struct arena *a, const struct plan *p, double letter, 
 	return beside;
 }
 
+/* Places just behind a riser, one over the other: the floor's number may go past its nosing. */
+enum { STEP_PLACES = 8, FLOOR_PLACES = 14 };
+
 /* Beside the walking line, just behind each riser; every one, or every fifth where they crowd.  The
  * box they took: the floor's number stands beyond the stair. */
 static struct box draw_riser_numbers(struct hand h, const struct plan *p, double scale)
@@ -157,14 +160,15 @@ static struct box draw_riser_numbers(struct hand h, const struct plan *p, double
 		struct vec v = plan_at(p, i * f->unit_run, s->width / 2, scale);
 		/* a wall may stand there that a tread wraps, the opening's edge run through, or
 		 * one be cut behind the last step */
-		struct spot spots[8];
-		for (int k = 0; k < 8; k++) {
+		struct spot spots[FLOOR_PLACES];
+		int places = number == f->risers ? FLOOR_PLACES : STEP_PLACES;
+		for (int k = 0; k < places; k++) {
 			int column = k / 2;
 			spots[k] = (struct spot){ vec(v.x + 1.3 + 1.5 * column,
 							  k % 2 ? v.y - 1.2 - h.letter : base),
 				ALIGN_LEFT, 0, SPOT_PLAIN };
 		}
-		int taken = place_text(h.g, h.measure, h.letter, spots, 8,
+		int taken = place_text(h.g, h.measure, h.letter, spots, places,
 			arena_printf(a, "%d", number));
 		if (taken < 0)
 			continue;
