@@ -82,6 +82,7 @@ static void set_all_notes(struct sheet *s)
 			"cutting of the opening; blocking in walls for brackets; lighting and its "
 			"switches; glazing near the stair; fire separation under it; finishes of "
 			"floors and walls. None of these is shown here to be built from." },
+		{ NULL, by_others_words(a, st->job) },
 		{ NULL,
 			"Structure is by a licensed designer where one is required. Where a "
 			"designer's drawing differs, it governs." },
