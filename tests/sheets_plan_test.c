@@ -1,5 +1,6 @@
 /*
- * Words under the plan: what of the walls stands out into the steps.
+ * Words under the plan, of walls that stand out into the steps, and what it and the sheets of
+ * newels say of rails.
  */
 #include <setjmp.h>
 #include <stdarg.h>
@@ -8,8 +9,8 @@
 
 #include <cmocka.h>
 
-#include "built.h"
 #include "sheets/plan_walls.h"
+#include "sheets_of.h"
 
 #define STAIR(of, more)                                                                            \
 	"pitchboard: 1\n"                                                                          \
@@ -68,6 +69,53 @@ static void one_at_the_back_and_a_stair_without_any_say_nothing(void **state)
 	assert_words(STAIR("", ""), "");
 }
 
+/* How many texts begin so. */
+static int count_texts(const struct drawing *g, const char *words)
+{
+	int n = 0;
+
+	for (; g; g = g->next)
+		for (const struct mark *k = g->first; k; k = k->next)
+			n += k->kind == MARK_TEXT &&
+				strncmp(k->text.text, words, strlen(words)) == 0;
+	return n;
+}
+
+static void a_level_rail_joined_out_of_lengths_is_figured_whole(void **state)
+{
+	struct built b =
+		built_from("pitchboard: 1\n"
+			   "job: {name: Test, units: millimetres}\n"
+			   "floors: {total_rise: 2700}\n"
+			   "opening: {length: 4100, width: 1300, floor_thickness: 300}\n"
+			   "stair: {width: 1000, left: wall, right: open}\n"
+			   "rail: {level_runs: [{side: right, direction: back, length: 4100}]}\n"
+			   "stock: {lengths: [2 m, 2.4 m]}\n");
+	const struct drawing *g = sheets_of(&b, &sheet_plan, 420, 297);
+
+	(void)state;
+	assert_int_equal(count_texts(g, "level rail 4100"), 1);
+	assert_int_equal(count_texts(g, "level rail"), 1);
+	arena_free(b.arena);
+}
+
+static void newels_without_a_rail_have_no_note_of_how_a_rail_meets_them(void **state)
+{
+	struct built none = built_from("pitchboard: 1\n"
+				       "job: {name: Test, units: millimetres}\n"
+				       "floors: {total_rise: 2700}\n"
+				       "stair: {width: 1000, left: wall,\n"
+				       "  right: {side: open, guard: by_others}}\n");
+	const struct drawing *g = sheets_of(&none, &sheet_details, 420, 297);
+
+	(void)state;
+	assert_true(count_texts(g, "On a newel") == 1);
+	for (; g; g = g->next)
+		for (const struct mark *k = g->first; k; k = k->next)
+			assert_false(k->kind == MARK_TEXT && strstr(k->text.text, "rail's"));
+	arena_free(none.arena);
+}
+
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
@@ -75,6 +123,8 @@ int main(void)
 		cmocka_unit_test(sizes_that_nobody_measured_are_flagged),
 		cmocka_unit_test(that_plain_skirts_end_at_it_is_said),
 		cmocka_unit_test(one_at_the_back_and_a_stair_without_any_say_nothing),
+		cmocka_unit_test(a_level_rail_joined_out_of_lengths_is_figured_whole),
+		cmocka_unit_test(newels_without_a_rail_have_no_note_of_how_a_rail_meets_them),
 	};
 	return cmocka_run_group_tests(tests, NULL, NULL);
 }

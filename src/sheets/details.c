@@ -292,6 +292,29 @@ static struct detail across_detail(struct arena *a, const struct sheet_context *
 
 /* ---- the sheets ---- */
 
+/* What is figured on a newel: only what stands without a rail is figured from foot to top. */
+static const char *newel_words(const struct part *parts)
+{
+	for (const struct part *p = parts; p; p = p->next)
+		if (p->newel && p->newel->rail_high > 0)
+			return "On a newel: from its foot to the underside of the rail on the face "
+			       "it "
+			       "meets, to the rail's top there, to the newel's top without a cap: "
+			       "at "
+			       "that face, not at the newel's middle.";
+	return "On a newel: from its foot to its top without a cap.";
+}
+
+static const char *across_words(struct arena *a, const struct stair *s)
+{
+	if (!middle_guarded(s))
+		return "";
+	return arena_printf(a,
+		" Across the balustrade, %s behind the riser's face: from the tread to the rail's "
+		"top; and the rail's width.",
+		length_words(a, s, behind_riser(s)));
+}
+
 static void note_sheet(struct sheet *s)
 {
 	const struct stair *st = s->context->stair;
@@ -299,13 +322,8 @@ static void note_sheet(struct sheet *s)
 	const struct note notes[] = {
 		{ "Notes", general_words(st) },
 		{ NULL,
-			arena_printf(a,
-				"On a newel: from its foot to the underside of the rail on the "
-				"face it meets, to the rail's top there, to the newel's top "
-				"without a cap: at that face, not at the newel's middle. Across "
-				"the balustrade, %s behind the riser's face: from the "
-				"tread to the rail's top; and the rail's width.",
-				length_words(a, st, behind_riser(st))) },
+			arena_printf(a, "%s%s", newel_words(s->context->parts),
+				across_words(a, st)) },
 		{ NULL, by_others_words(a, st->job) },
 	};
 

@@ -2,9 +2,9 @@
  * The chains of dimensions round the plan.
  */
 #include "draw/bounds.h"
-#include "pitchboard/rail.h"
 #include "pitchboard/width.h"
 #include "sheets/plan_landings.h"
+#include "sheets/rail_runs.h"
 #include "sheets/reader.h"
 #include "sheets/stands.h"
 #include "sheets/words.h"
@@ -133,20 +133,21 @@ static void stringer_widths(struct dims *d, const struct plan *p, double scale)
 		dims_chain(d, DIM_RIGHT, across, n);
 }
 
-/* A piece of level rail as it lies: end to end, on that side of the stair where it is. */
-static void level_rail(struct dims *d, const struct plan *p, const struct part *rail, int place,
+/* A level rail, in however many lengths, from end to end: on that side of the stair where it is. */
+static void level_rail(struct dims *d, const struct plan *p, const struct rail_run *run,
 	double scale)
 {
 	const struct stair *s = p->context->stair;
-	struct box b = box_scale(part_cover(rail, place), scale);
-	struct vec middle = vec((b.x0 + b.x1) / 2, (b.y0 + b.y1) / 2);
+	struct vec3 from = rail_run_point(run, RUN_LOW_END), to = rail_run_point(run, RUN_HIGH_END);
+	struct vec a = vec(from.x * scale, from.y * scale), b = vec(to.x * scale, to.y * scale);
+	struct vec middle = vec_scale(vec_add(a, b), 0.5);
 	struct vec centre = plan_at(p, p->flight->total_run / 2, s->width / 2, scale);
 	const char *text = arena_printf(d->drawing->arena, "level rail %s",
-		length_words(d->drawing->arena, s, rail->size.length));
-	const struct dim_link along = { b.x0, b.x1, middle.y, middle.y, text };
-	const struct dim_link across = { b.y0, b.y1, middle.x, middle.x, text };
+		length_words(d->drawing->arena, s, run->length));
+	const struct dim_link along = { fmin(a.x, b.x), fmax(a.x, b.x), middle.y, middle.y, text };
+	const struct dim_link across = { fmin(a.y, b.y), fmax(a.y, b.y), middle.x, middle.x, text };
 
-	if (box_width(b) > box_height(b))
+	if (along.b - along.a > across.b - across.a)
 		dims_chain(d, middle.y > centre.y ? DIM_ABOVE : DIM_BELOW, &along, 1);
 	else
 		dims_chain(d, middle.x > centre.x ? DIM_RIGHT : DIM_LEFT, &across, 1);
@@ -154,10 +155,11 @@ static void level_rail(struct dims *d, const struct plan *p, const struct part *
 
 static void level_rails(struct dims *d, const struct plan *p, double scale)
 {
-	for (const struct part *k = p->context->parts; k; k = k->next)
-		for (int i = 0; k->kind == &part_rail && k->rail && i < k->count; i++)
-			if (k->rail->pitch <= 0)
-				level_rail(d, p, k, i, scale);
+	struct rail_runs runs = rail_runs(d->drawing->arena, p->context->parts);
+
+	for (int i = 0; i < runs.n; i++)
+		if (runs.run[i].end[RUN_LOW_END]->pitch <= 0)
+			level_rail(d, p, &runs.run[i], scale);
 }
 
 void plan_add_dimensions(struct dims *d, const struct plan *p, double scale)
