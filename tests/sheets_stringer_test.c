@@ -147,6 +147,28 @@ static void a_hole_is_on_the_rod_of_its_stringer(void **state)
 	arena_free(a);
 }
 
+/* With another half in the post: to the half millimetre, where corners are lettered to the whole.
+ */
+static void a_hole_is_figured_on_the_rod_as_on_the_sheet(void **state)
+{
+	struct arena *a = arena_new();
+	struct bench_stair *b = bench_stair(a, 5, STRINGER_HOUSED, STRINGER_LEFT_HAND);
+	struct bore dowel = dowel_at(408.4, 20);
+	(void)state;
+	dowel.mate.depth = 25;
+	drill(a, &b->part, dowel);
+	struct stringer_subject t = subject_of(a, b);
+	struct table table = stringer_bore_table(a, &t);
+	struct marking_rod rod = stringer_rod(a, &b->part, job_lettering(&b->job));
+	const struct rod_tick *hole = rod.ticks;
+	while (hole < rod.ticks + rod.n && !strstr(hole->name, "dowel, post foot"))
+		hole++;
+	assert_true(hole < rod.ticks + rod.n);
+	assert_string_equal(hole->figure, "408.5");
+	assert_string_equal(table.cells[4], "408.5");
+	arena_free(a);
+}
+
 /* Round its outline the corners go up and come back; 240 mm apart, none runs over another. */
 static void the_rod_of_a_stringer_is_ticked_in_rising_order(void **state)
 {
@@ -197,6 +219,7 @@ int main(void)
 		cmocka_unit_test(holes_of_one_kind_share_a_row_of_the_table),
 		cmocka_unit_test(through_the_plank_is_measured_from_the_face_that_lies_up),
 		cmocka_unit_test(a_hole_is_on_the_rod_of_its_stringer),
+		cmocka_unit_test(a_hole_is_figured_on_the_rod_as_on_the_sheet),
 		cmocka_unit_test(the_rod_of_a_stringer_is_ticked_in_rising_order),
 		cmocka_unit_test(a_hole_for_the_screw_of_another_piece_is_not_marked_out),
 		cmocka_unit_test(a_sawtooth_with_holes_off_its_middle_says_which_face_is_up),

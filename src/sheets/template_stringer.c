@@ -70,6 +70,7 @@ struct marking_rod stringer_rod(struct arena *a, const struct part *part,
 		const struct position *q = &p.position[i];
 		rod_ticks_add(&ticks,
 			(struct rod_tick){ .at = q->at.x,
+				.figure = q->along,
 				.brief = arena_printf(a, "%d", q->number),
 				.name = arena_printf(a, "%d%s%s", q->number, *q->what ? " " : "",
 					q->what) });

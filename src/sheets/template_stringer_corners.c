@@ -1,6 +1,7 @@
 /*
  * Every corner of a stringer in figures, as it is listed and as it is lettered beside the corner.
  */
+#include "sheets/joint_words.h"
 #include "sheets/template_bores.h"
 #include "sheets/template_stringer.h"
 
@@ -86,8 +87,11 @@ struct positions stringer_marks(struct arena *a, const struct part *part,
 	struct lister l = list_corners(a, part, lettering, b.n);
 
 	for (int i = 0; i < b.n; i++) {
-		list_corner(&l, vec(b.bore[i].at.origin.x, b.bore[i].at.origin.y));
-		l.list[l.n - 1].what = bore_words(a, lettering, &b.bore[i]);
+		struct vec at = vec(b.bore[i].at.origin.x, b.bore[i].at.origin.y);
+		l.list[l.n] = (struct position){ l.n + 1, at, bore_words(a, lettering, &b.bore[i]),
+			bore_place_letter(a, lettering, b.bore[i].bore, at.x),
+			bore_place_letter(a, lettering, b.bore[i].bore, at.y) };
+		l.n++;
 	}
 	return (struct positions){ l.list, l.n };
 }
