@@ -137,6 +137,21 @@ static void the_floor_over_the_foot_is_shown_only_under_a_guard(void **state)
 	arena_free(with.built.arena);
 }
 
+static void a_wall_behind_does_not_go_up_through_the_guard_that_stands_over_it(void **state)
+{
+	(void)state;
+	struct house h = house_of(STAIR("left: wall, right: wall",
+					  "rail: {level_runs: [{side: right, direction: back, "
+					  "length: 2700, from_edge: 60}]}\n"),
+		ON_THE_LEFT);
+
+	for (int i = 0; wall_of(&h, i); i++)
+		if (built_extent(wall_of(&h, i), 0).low.y < 0)
+			assert_true(built_extent(wall_of(&h, i), 0).high.z <=
+				h.built.stair->total_rise);
+	arena_free(h.built.arena);
+}
+
 /* ---- on the sheet ---- */
 
 static const struct drawing *cover_of(struct built *b)
@@ -219,6 +234,8 @@ int main(void)
 		cmocka_unit_test(a_wall_before_the_stair_is_cut_off_along_its_steps),
 		cmocka_unit_test(a_wall_taken_away_is_outlined_only_where_a_rail_hangs_on_it),
 		cmocka_unit_test(the_floor_over_the_foot_is_shown_only_under_a_guard),
+		cmocka_unit_test(
+			a_wall_behind_does_not_go_up_through_the_guard_that_stands_over_it),
 		cmocka_unit_test(it_is_seen_from_the_open_side),
 		cmocka_unit_test(the_picture_of_a_mirrored_stair_is_as_large),
 	};

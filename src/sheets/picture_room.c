@@ -278,7 +278,7 @@ static void wall_add(struct room *r, struct box3 b, enum which_side from)
 
 	b.low.x = fmax(b.low.x, r->made.low.x - ALONG);
 	b.high.x = fmin(b.high.x, r->made.high.x + ALONG);
-	if (side != from && has_level_runs(r))
+	if (side != from && has_level_runs(r) && b.high.z > r->stair->total_rise)
 		b.high.z = fmax(b.high.z, r->made.high.z);
 	if (side != from) {
 		wall_behind_add(r, b);
