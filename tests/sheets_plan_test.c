@@ -116,6 +116,33 @@ static void newels_without_a_rail_have_no_note_of_how_a_rail_meets_them(void **s
 	arena_free(none.arena);
 }
 
+/* Three carriages: the walking line runs over the middle one, where its mark stood. */
+static void no_mark_of_a_stringer_stands_on_the_walking_line(void **state)
+{
+	struct built b =
+		built_from("pitchboard: 1\n"
+			   "job: {name: Test, units: inches}\n"
+			   "floors: {total_rise: 107\"}\n"
+			   "stair: {width: 40\", left: wall, right: {side: open, from_step: 5},\n"
+			   "  segments: [{risers: 14, run: 10 1/4\"}]}\n"
+			   "stringers: {wall_gap: 5 1/2\"}\n"
+			   "skirts: {wall: none}\n");
+	const struct drawing *g = sheets_of(&b, &sheet_plan, 432, 279);
+	const struct vec *line = NULL;
+
+	(void)state;
+	for (const struct mark *k = g->first; k && !line; k = k->next)
+		if (k->kind == MARK_LINE && k->line.pen == PEN_CENTRE)
+			line = k->line.points;
+	assert_non_null(line);
+	assert_int_equal(count_texts(g, "S2"), 2);
+	for (const struct mark *k = g->first; k; k = k->next)
+		if (k->kind == MARK_TEXT && strncmp(k->text.text, "S2", 2) == 0)
+			assert_true(
+				k->text.at.y > line->y || k->text.at.y + k->text.height < line->y);
+	arena_free(b.arena);
+}
+
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
@@ -125,6 +152,7 @@ int main(void)
 		cmocka_unit_test(one_at_the_back_and_a_stair_without_any_say_nothing),
 		cmocka_unit_test(a_level_rail_joined_out_of_lengths_is_figured_whole),
 		cmocka_unit_test(newels_without_a_rail_have_no_note_of_how_a_rail_meets_them),
+		cmocka_unit_test(no_mark_of_a_stringer_stands_on_the_walking_line),
 	};
 	return cmocka_run_group_tests(tests, NULL, NULL);
 }

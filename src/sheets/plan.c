@@ -216,23 +216,25 @@ static void spots_beside(const struct hand *h, const struct plan *p, struct stri
 	}
 }
 
+/* One between the outer two has the stair on both sides. */
+enum stringer_side { STRINGER_OUTER, STRINGER_BETWEEN };
+
 /* With its thickness, where a tread is wide enough for both. */
 static void letter_stringer(struct hand h, const struct plan *p, struct stringer_stand w,
-	double scale)
+	enum stringer_side where, double scale)
 {
 	struct arena *a = h.g->arena;
 	const char *thickness = inches_words(a, p->context->stair, w.high - w.low);
 	const char *both = arena_printf(a, "%s, %s", w.part->mark, thickness);
 	struct spot spots[2 * SPOTS_A_SIDE];
 
+	int n = where == STRINGER_BETWEEN ? 2 * SPOTS_A_SIDE : SPOTS_A_SIDE;
+
 	spots_beside(&h, p, w, scale, spots);
-	for (int side = 0; side < 2; side++) {
-		const struct spot *beside = spots + side * SPOTS_A_SIDE;
-		if (place_text(h.g, h.measure, h.letter, beside, SPOTS_A_SIDE, both) >= 0 ||
-			place_text(h.g, h.measure, h.letter, beside, SPOTS_A_SIDE, w.part->mark) >=
-				0)
+	for (const struct spot *beside = spots; beside < spots + 2 * SPOTS_A_SIDE; beside += n)
+		if (place_text(h.g, h.measure, h.letter, beside, n, both) >= 0 ||
+			place_text(h.g, h.measure, h.letter, beside, n, w.part->mark) >= 0)
 			return;
-	}
 }
 
 static void letter_stringers(struct hand h, const struct plan *p, double scale)
@@ -240,7 +242,8 @@ static void letter_stringers(struct hand h, const struct plan *p, double scale)
 	struct stands stands = list_stands(h.g->arena, p->context->parts);
 
 	for (int i = 0; i < stands.n; i++)
-		letter_stringer(h, p, stands.at[i], scale);
+		letter_stringer(h, p, stands.at[i],
+			i > 0 && i < stands.n - 1 ? STRINGER_BETWEEN : STRINGER_OUTER, scale);
 }
 
 /* The cutting plane of the section at one end: a thick dash, an arrow the way it looks, its letter.
