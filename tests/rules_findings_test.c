@@ -97,6 +97,30 @@ static void a_rail_too_high_is_mended_together_with_one_too_low_on_the_other_sid
 	arena_free(c.built.arena);
 }
 
+/* 92 3/4 in into 14 is 6 5/8 in: 5 1/16 in clear under a tread of 1 9/16 in, and a ball of 4 in must
+ * not go through (IRC 2018 R311.7.5.1).  The bar, 3/4 in thick usually, stands under the flat of a
+ * nosing that is bevelled; over 13 risers it would not be deep enough. */
+static void a_nosing_that_is_made_longer_for_a_bar_keeps_the_risers_that_were_chosen(void **state)
+{
+	struct checked c = check("pitchboard: 1\njob: {name: Test}\n"
+				 "floors: {total_rise: 92 3/4\"}\n"
+				 "stair: {width: 37\", right: wall,\n"
+				 "  segments: [{total_run: 172 13/16\"}]}\n"
+				 "stringers: {head: flush}\nrisers: {kind: open}\n"
+				 "treads: {thickness: 1 9/16\", nosing: 11/16\",\n"
+				 "  nosing_profile: chamfer, nosing_radius: 25/32\"}\n");
+	const struct finding *f = checked_row(&c, "riser_opening");
+	(void)state;
+	assert_string_equal(f->provided, "5 1/16\"");
+	assert_int_equal(f->setting_count, 3);
+	assert_string_equal(f->settings[0].path, "risers.bar");
+	assert_string_equal(f->settings[0].value, "1 1/8\"");
+	assert_string_equal(f->settings[1].path, "treads.nosing");
+	assert_string_equal(f->settings[2].path, "stair.segments[1].risers");
+	assert_string_equal(f->settings[2].value, "14");
+	arena_free(c.built.arena);
+}
+
 static void a_value_that_would_read_like_its_limit_is_said_finer(void **state)
 {
 	/* 7 3/4 in and 0.01 in over */
@@ -243,6 +267,8 @@ int main(void)
 		cmocka_unit_test(a_flight_without_a_rail_is_told_how_many_risers_it_has),
 		cmocka_unit_test(
 			a_rail_too_high_is_mended_together_with_one_too_low_on_the_other_side),
+		cmocka_unit_test(
+			a_nosing_that_is_made_longer_for_a_bar_keeps_the_risers_that_were_chosen),
 		cmocka_unit_test(a_value_that_would_read_like_its_limit_is_said_finer),
 		cmocka_unit_test(a_step_out_of_its_place_is_named),
 		cmocka_unit_test(what_is_met_by_less_than_the_tolerance_is_near),

@@ -246,6 +246,16 @@ static double rounded_under(const struct job_treads *t)
 	return 0;
 }
 
+/* Where the program chooses the risers, it would weigh them anew over a longer nosing: the bar is
+ * as deep as those that are drawn ask. */
+static struct mend mend_keeping_risers(const struct survey *s, struct mend m)
+{
+	if (s->stair->job->stair.segments[0].risers > 0)
+		return m;
+	return mend_also(s, m, "stair.segments[1].risers",
+		arena_printf(s->arena, "%d", s->flight->risers));
+}
+
 /* A bar stands under the flat of the nosing: as thin as that asks, or the nosing as long. */
 static struct mend mend_bar_thickness(const struct survey *s, struct shortfall f, struct mend m)
 {
@@ -256,8 +266,9 @@ static struct mend mend_bar_thickness(const struct survey *s, struct shortfall f
 		return m;
 	if (room >= THINNEST_BAR)
 		return mend_also_size(s, m, "risers.bar_thickness", mend_size(s, f, room, -1));
-	return mend_also_size(s, m, "treads.nosing",
+	m = mend_also_size(s, m, "treads.nosing",
 		mend_size(s, f, under + job->risers.bar_thickness, 1));
+	return mend_keeping_risers(s, m);
 }
 
 static struct mend mend_opening(const struct survey *s, struct shortfall f)
