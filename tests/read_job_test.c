@@ -235,6 +235,21 @@ static void a_default_that_cannot_matter_is_no_assumption(void **state)
 	assert_null(assumed(job_of(SOUND "risers: open\n"), "riser thickness"));
 }
 
+/* The guard of the flight is somebody else's, the one at the upper floor is made here. */
+static void a_level_run_is_filled_by_default_where_others_guard_the_steps(void **state)
+{
+	static const char others[] =
+		"pitchboard: 1\njob: {name: Test}\nfloors: {total_rise: 107}\n"
+		"stair: {width: 36, left: wall, right: {side: open, guard: by_others}}\n";
+	const struct job *steps = job_of(others);
+	const struct job *run = job_of(arena_printf(arena,
+		"%srail: {level_runs: [{side: right, direction: back, length: 60}]}\n", others));
+
+	(void)state;
+	assert_null(assumed(steps, "largest gap in the balustrade"));
+	assert_non_null(assumed(run, "largest gap in the balustrade"));
+}
+
 static const char *unmeasured(const struct job *job)
 {
 	const char *const *names;
@@ -376,6 +391,7 @@ int main(void)
 		cmocka_unit_test(a_default_that_was_used_is_an_assumption),
 		cmocka_unit_test(what_was_typed_is_no_assumption),
 		cmocka_unit_test(a_default_that_cannot_matter_is_no_assumption),
+		cmocka_unit_test(a_level_run_is_filled_by_default_where_others_guard_the_steps),
 		cmocka_unit_test(sizes_are_open_until_they_are_said_to_be_measured),
 		cmocka_unit_test(notches_are_measured_on_site_where_there_are_any),
 		cmocka_unit_test(the_width_is_measured_only_between_walls),

@@ -130,11 +130,6 @@ static const char *profile_depth(const void *group, enum units units)
 	return units == UNITS_INCHES ? "2 3/8\"" : "60 mm";
 }
 
-static bool has_rail(const struct job *job)
-{
-	return has_guard(job) || job->rail.level_run_count > 0;
-}
-
 /* The foot of a moulded rail stands out 3/5 of its recess from the neck and is a fifth of its depth
  * high (parts/profile_moulded.c): its edges take no more than leaves something of either. */
 double edge_radius_most(enum rail_profile_kind profile, double recess, double depth)
@@ -165,12 +160,12 @@ static const char *edge_radius(const void *group, enum units units)
 /* Newels stand as high as if they carried one. */
 static bool has_rail_height(const struct job *job)
 {
-	return has_guard(job) || has_newels(job);
+	return job_has_guard(job, GUARD_HERE) || has_newels(job);
 }
 
 static bool has_moulded_rail(const struct job *job)
 {
-	return has_rail(job) && job->rail.profile == PROFILE_MOULDED;
+	return has_guard(job) && job->rail.profile == PROFILE_MOULDED;
 }
 
 static const struct field rail[] = {
@@ -178,12 +173,12 @@ static const struct field rail[] = {
 		.usual = "moulded", .help = "shape of its section" },
 	{ FIELD_LENGTH, "width", LANDS(job_rail, width), .least = 20, .most = 200,
 		.decide = profile_width, .absent = "2 1/4\" or 57 mm; round 2\" or 50 mm",
-		.label = "rail width", .shown = SHOWN_ELEVATION, .matters = has_rail,
+		.label = "rail width", .shown = SHOWN_ELEVATION, .matters = has_guard,
 		.help = "width of its section" },
 	{ FIELD_LENGTH, "depth", LANDS(job_rail, depth), .least = 20, .most = 200,
 		.decide = profile_depth,
 		.absent = "2 3/8\" or 60 mm; flat_oval 1 3/8\" or 35 mm, round 1 11/16\" or 43 mm",
-		.label = "rail depth", .shown = SHOWN_ELEVATION, .matters = has_rail,
+		.label = "rail depth", .shown = SHOWN_ELEVATION, .matters = has_guard,
 		.help = "depth of its section, square to its length" },
 	/* IRC 2018 R311.7.8.5: at least 5/16 in. */
 	{ FIELD_LENGTH, "recess", LANDS(job_rail, recess), .least = 3, .most = 40, .usual = "3/8\"",
@@ -193,7 +188,7 @@ static const struct field rail[] = {
 	{ FIELD_LENGTH, "edge_radius", LANDS(job_rail, edge_radius), .most = 50,
 		.decide = edge_radius,
 		.absent = "1/8\" or 3 mm; less where a moulded foot is small",
-		.label = "edges of the rail eased to", .matters = has_rail,
+		.label = "edges of the rail eased to", .matters = has_guard,
 		.help = "rounding of its lower edges; square: of all four" },
 	/* IRC 2018 R311.7.8.1: 34 to 38 in; Approved Document K: 900 to 1000 mm. */
 	{ FIELD_LENGTH, "height", LANDS(job_rail, height), .least = 300, .most = 1500,

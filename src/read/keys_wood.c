@@ -73,7 +73,7 @@ bool has_newels(const struct job *job)
 
 bool has_guard(const struct job *job)
 {
-	return job_has_guard(job, GUARD_HERE);
+	return job_has_guard(job, GUARD_HERE) || job->rail.level_run_count > 0;
 }
 
 bool has_riser_bars(const struct job *job)

@@ -16,7 +16,7 @@ bool has_cut(const struct job *job);
 bool has_wall_carriage(const struct job *job);
 bool has_returns(const struct job *job);
 bool has_newels(const struct job *job);
-bool has_guard(const struct job *job); /* of an open side, made here */
+bool has_guard(const struct job *job); /* made here: of an open side, or a level run */
 bool has_riser_bars(const struct job *job);
 bool has_boards(const struct job *job);
 
