@@ -161,7 +161,7 @@ struct part *stringer_part(struct pieces *list, const struct stand *at, struct b
 	p->start.mitre = PI / 2 - r->pitch; /* the level foot cut */
 	p->end.mitre = r->pitch;            /* the plumb head cut */
 	if (g->plank_length <= 0)
-		p->note = "longer than any plank on offer: order it or join it";
+		p->note = "longer than any plank on offer: to be ordered longer";
 	return p;
 }
 
