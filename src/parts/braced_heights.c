@@ -5,8 +5,6 @@
  *     most:  as high as the tops let it, and from the topmost down the rows over it
  *     least: as low as the feet let it, and from the lowest up the rows under it
  */
-#include <string.h>
-
 #include "base/text.h"
 #include "parts/braced_rows.h"
 #include "parts/infill.h"
@@ -35,18 +33,25 @@ static int gaps_of(const struct setting *set, struct gap *gaps)
 	return n;
 }
 
-/* What is wrong with a setting itself is said where it is made. */
-static void find_gaps(struct heights *h, const struct rod *r)
+/* What is wrong with it is said where it is made; where others guard there is none. */
+static struct setting setting_of(const struct heights *h, const struct stretch *s)
 {
 	struct diags unsaid;
-	int most = 0;
 	diags_init(&unsaid, h->arena, "", NULL);
+	if (!stretch_is_made(s))
+		return (struct setting){ .count = 0 };
+	return setting_make(h->arena, s, &unsaid);
+}
+
+static void find_gaps(struct heights *h, const struct rod *r)
+{
+	int most = 0;
 	const struct stretch *all = stretches_make(h->arena, r);
 	for (const struct stretch *s = all; s; s = s->next)
-		most += setting_make(h->arena, s, &unsaid).count;
+		most += setting_of(h, s).count;
 	h->gaps = NEW_N(h->arena, struct gap, most + 1);
 	for (const struct stretch *s = all; s; s = s->next) {
-		struct setting set = setting_make(h->arena, s, &unsaid);
+		struct setting set = setting_of(h, s);
 		h->gap_count += gaps_of(&set, h->gaps + h->gap_count);
 	}
 }

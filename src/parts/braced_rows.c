@@ -1,6 +1,7 @@
 #include "parts/braced_rows.h"
 
 #include "parts/baluster.h"
+#include "parts/fixing.h"
 #include "parts/infill.h"
 
 /* On a floor, the floor. */
@@ -67,7 +68,7 @@ struct opening braced_opening(const struct gap *g)
 const struct job_row *braced_usual_rows(struct arena *a, const struct stretch *s)
 {
 	const struct job *job = s->rod->job;
-	double in = job->about.units == UNITS_INCHES ? 6 * 25.4 : 150;
+	double in = round_size(job->about.units, 6, 150);
 	struct job_row *rows = NEW_N(a, struct job_row, BRACED_USUAL);
 	rows[0].height = in;
 	rows[1].height = infill_top(s, 0) - nosing_line(s, 0) - in;
