@@ -97,9 +97,9 @@ static void a_rail_too_high_is_mended_together_with_one_too_low_on_the_other_sid
 	arena_free(c.built.arena);
 }
 
-/* 92 3/4 in into 14 is 6 5/8 in: 5 1/16 in clear under a tread of 1 9/16 in, and a ball of 4 in must
- * not go through (IRC 2018 R311.7.5.1).  The bar, 3/4 in thick usually, stands under the flat of a
- * nosing that is bevelled; over 13 risers it would not be deep enough. */
+/* 92 3/4 in into 14 is 6 5/8 in: 5 1/16 in clear under a tread of 1 9/16 in, and a ball of 4 in
+ * must not go through (IRC 2018 R311.7.5.1).  The bar, 3/4 in thick usually, stands under the flat
+ * of a nosing that is bevelled; over 13 risers it would not be deep enough. */
 static void a_nosing_that_is_made_longer_for_a_bar_keeps_the_risers_that_were_chosen(void **state)
 {
 	struct checked c = check("pitchboard: 1\njob: {name: Test}\n"

@@ -25,6 +25,23 @@ struct solid {
 	const unsigned char *soft;
 };
 
+static inline struct box3 box3_add_solid(struct box3 b, const struct solid *s)
+{
+	for (int i = 0; i < s->n; i++)
+		b = box3_add(box3_add(b, s->a[i]), s->b[i]);
+	return b;
+}
+
+/* The box round all of a list. */
+static inline struct box3 solids_extent(const struct solid *list)
+{
+	struct box3 b = box3_empty();
+
+	for (; list; list = list->next)
+		b = box3_add_solid(b, list);
+	return b;
+}
+
 /* An outline is a closed chain: each corner, and how the chain goes on from it.
  * bulge is tan(quarter of the swept angle), counter-clockwise positive; 0 is straight. */
 struct corner {

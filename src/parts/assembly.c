@@ -47,14 +47,13 @@ struct part *assembly_wood_at(const struct assembly *all, const struct part *but
 	return NULL;
 }
 
-/* What a hole takes, in the axes that its frame is given in. */
-static struct box3 bore_box(struct frame at, struct bore_size size)
+struct box3 bore_box(struct frame at, struct bore_size size, double from, double to)
 {
 	struct box3 b = box3_empty();
 	for (int i = 0; i < 8; i++) {
 		double u = (i & 1 ? 0.5 : -0.5) * size.length,
 		       v = (i & 2 ? 0.5 : -0.5) * size.width;
-		b = box3_add(b, frame_place(at, vec3(u, v, i & 4 ? -size.depth : 0)));
+		b = box3_add(b, frame_place(at, vec3(u, v, i & 4 ? from : to)));
 	}
 	return b;
 }
@@ -62,9 +61,9 @@ static struct box3 bore_box(struct frame at, struct bore_size size)
 /* In the piece's own axes, along which most holes run. */
 bool bore_is_clear(const struct part *p, struct frame mouth, struct bore_size size, double gap)
 {
-	struct box3 takes = bore_box(frame_within(p->places[0], mouth), size);
+	struct box3 takes = bore_box(frame_within(p->places[0], mouth), size, -size.depth, 0);
 	for (const struct bore *o = p->bores; o; o = o->next)
-		if (box3_near(takes, bore_box(o->at, o->size), gap))
+		if (box3_near(takes, bore_box(o->at, o->size, -o->size.depth, 0), gap))
 			return false;
 	return true;
 }

@@ -23,6 +23,10 @@ struct assembly assembly_make(struct arena *a, struct part *const *families, int
 /* The wood at a point of the house, but not this piece; NULL: there is none. */
 struct part *assembly_wood_at(const struct assembly *all, const struct part *but, struct vec3 p);
 
+/* What a hole takes between two places on its axis, counted from its mouth out of the wood (its
+ * bottom is at -depth), in the axes that its frame is given in. */
+struct box3 bore_box(struct frame at, struct bore_size size, double from, double to);
+
 /* Has this hole, its mouth in the house, `gap` of wood to every other hole of the piece? */
 bool bore_is_clear(const struct part *p, struct frame mouth, struct bore_size size, double gap);
 

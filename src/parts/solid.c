@@ -129,9 +129,7 @@ static double face_angle(const struct vec3 *f, int n, struct vec3 p)
 
 static bool is_beside(const struct solid *s, struct vec3 p)
 {
-	struct box3 b = box3_empty();
-	for (int i = 0; i < s->n; i++)
-		b = box3_add(box3_add(b, s->a[i]), s->b[i]);
+	struct box3 b = box3_add_solid(box3_empty(), s);
 	return p.x < b.low.x || p.x > b.high.x || p.y < b.low.y || p.y > b.high.y ||
 		p.z < b.low.z || p.z > b.high.z;
 }

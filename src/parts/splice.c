@@ -30,17 +30,6 @@ struct splicing {
 
 /* ---- what is taken ---- */
 
-static struct box3 hole_box(struct frame at, struct bore_size size, double from, double to)
-{
-	struct box3 b = box3_empty();
-	for (int i = 0; i < 8; i++) {
-		double u = (i & 1 ? 0.5 : -0.5) * size.length,
-		       v = (i & 2 ? 0.5 : -0.5) * size.width;
-		b = box3_add(b, frame_place(at, vec3(u, v, i & 4 ? from : to)));
-	}
-	return b;
-}
-
 static void take(struct splicing *s, struct box3 b)
 {
 	if (box3_near(b, s->own, 1))
@@ -56,7 +45,7 @@ static void take_bores(struct splicing *s, const struct part *p)
 			continue;
 		struct frame at =
 			frame_within(s->part->places[0], frame_compose(p->places[0], b->at));
-		take(s, hole_box(at, b->size, -b->size.depth - b->driven, b->mate.depth));
+		take(s, bore_box(at, b->size, -b->size.depth - b->driven, b->mate.depth));
 	}
 }
 
@@ -73,19 +62,10 @@ static void take_features(struct splicing *s)
 	}
 }
 
-static struct box3 box_of(const struct solid *list)
-{
-	struct box3 b = box3_empty();
-	for (const struct solid *s = list; s; s = s->next)
-		for (int i = 0; i < s->n; i++)
-			b = box3_add(box3_add(b, s->a[i]), s->b[i]);
-	return b;
-}
-
 /* Joints of pieces that lie on each other are staggered. */
 static void take_joint(struct splicing *s, const struct part *p)
 {
-	struct box3 all = box_of(p->solids);
+	struct box3 all = solids_extent(p->solids);
 	struct box3 end = box3_empty();
 	if (p == s->part || !part_goes_on(p))
 		return;
@@ -143,7 +123,7 @@ static bool holes_are_clear(const struct splicing *s, double x)
 {
 	for (int i = 0; i < s->holes.n; i++) {
 		const struct bore *b = &s->holes.bores[i];
-		struct box3 box = hole_box(b->at, b->size, -b->size.depth, b->mate.depth);
+		struct box3 box = bore_box(b->at, b->size, -b->size.depth, b->mate.depth);
 		box.low.x += x;
 		box.high.x += x;
 		if (!is_clear_of(s, box))
@@ -245,7 +225,7 @@ static double place_among(struct splicing *s, struct part *const *families, int 
 {
 	static const double staggers[] = { STAGGER, STAGGER_LEAST };
 	double x = NAN;
-	s->own = box_of(s->part->solids);
+	s->own = solids_extent(s->part->solids);
 	for (int i = 0; i < 2 && isnan(x); i++) {
 		s->stagger = staggers[i];
 		s->taken_count = 0;
@@ -272,7 +252,7 @@ static void join(struct splicing *s, struct part *const *families, int n)
 
 static struct splicing splicing_of(struct arena *a, const struct job *job, struct part *p)
 {
-	struct splicing s = { .arena = a, .job = job, .part = p, .own = box_of(p->solids) };
+	struct splicing s = { .arena = a, .job = job, .part = p, .own = solids_extent(p->solids) };
 	s.longest = longest_piece(a, job, p);
 	s.overlap = p->splice == SPLICE_SCARF ? p->size.thickness : 0;
 	if (p->splice == SPLICE_BOLT)

@@ -51,16 +51,6 @@ static struct part *room_add(struct room *r, enum existing_kind kind)
 	return p;
 }
 
-static struct box3 box_of(const struct part *p)
-{
-	struct box3 b = box3_empty();
-
-	for (const struct solid *s = p->solids; s; s = s->next)
-		for (int i = 0; i < s->n; i++)
-			b = box3_add(box3_add(b, s->a[i]), s->b[i]);
-	return b;
-}
-
 /* A board across the flight, of a profile along it, counter-clockwise seen from the right. */
 static struct solid *board(struct arena *a, const struct vec *profile, int n, struct vec y)
 {
@@ -121,7 +111,7 @@ static struct part *floor_add(struct room *r, const struct part *parts, unsigned
 	struct part *floor = room_add(r, EXISTING_UPPER_FLOOR);
 
 	for (const struct part *p = parts; p; p = p->next) {
-		struct box3 b = box_of(p);
+		struct box3 b = solids_extent(p->solids);
 		if (!(kinds >> p->existing & 1) || !boxes_meet(b, within) || !is_needed(r, b))
 			continue;
 		for (const struct solid *s = p->solids; s; s = s->next)
@@ -165,7 +155,7 @@ static void floor_before_add(struct room *r, struct box3 wall)
 {
 	double structure = r->stair->lower_structural;
 	struct box3 b = room_round(r, structure - FLOOR_EDGE, ACROSS_BELOW);
-	struct box3 slab = box_of(r->below);
+	struct box3 slab = solids_extent(r->below->solids);
 	struct vec x = vec(wall.low.x, wall.high.x), low = vec(b.low.z, structure);
 
 	if (wall.high.y < r->stair->width / 2) {
@@ -325,6 +315,6 @@ struct picture_room picture_room(struct arena *a, const struct sheet_context *c,
 	floors_add(&r, c->parts);
 	for (const struct part *p = c->parts; p; p = p->next)
 		if (is_wall(&r, p))
-			wall_add(&r, box_of(p), from);
+			wall_add(&r, solids_extent(p->solids), from);
 	return (struct picture_room){ r.first, r.last, r.gone };
 }
