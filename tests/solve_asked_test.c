@@ -148,20 +148,36 @@ static void without_an_edition_the_limits_of_comfort_stand(void **state)
 	arena_free(b.arena);
 }
 
+static const struct layout_limit nosing_under_280 = {
+	.bounds = { MEASURE_NOSING, 30, INFINITY },
+	.where = { { MEASURE_RUN, -INFINITY, 280 } },
+	.where_count = 1,
+	.from = "Test Code 2",
+};
+
 /* Asked only of treads under 280 deep: 300 need no nosing. */
 static void a_limit_counts_only_where_its_condition_holds(void **state)
 {
-	static const struct layout_limit nosing = {
-		.bounds = { MEASURE_NOSING, 30, INFINITY },
-		.where = { { MEASURE_RUN, -INFINITY, 280 } },
-		.where_count = 1,
-		.from = "Test Code 2",
-	};
 	struct solved s =
 		solved_within(JOB("", "{kind: flight}", "{length: 4000, floor_thickness: 250}"),
-			&nosing, 1);
+			&nosing_under_280, 1);
 	(void)state;
 	assert_true(s.chosen->unit_run > 280);
+	arena_free(s.built.arena);
+}
+
+/* IRC 2018 R311.7.5.3 asks none there (second hand): there is no face for it to stand out from. */
+static void no_layout_is_asked_for_a_nosing_over_open_risers(void **state)
+{
+	struct solved s = solved_within("pitchboard: 1\n"
+					"job: {name: Test, units: millimetres}\n"
+					"floors: {total_rise: 2700}\n"
+					"stair: {width: 900, segments: [{kind: flight}]}\n"
+					"treads: {nosing: 25}\n"
+					"risers: open\n",
+		&nosing_under_280, 1);
+	(void)state;
+	assert_true(s.chosen->unit_run < 280);
 	arena_free(s.built.arena);
 }
 
@@ -190,6 +206,7 @@ int main(void)
 		cmocka_unit_test(limits_of_comfort_that_the_job_writes_stand_against_an_edition),
 		cmocka_unit_test(without_an_edition_the_limits_of_comfort_stand),
 		cmocka_unit_test(a_limit_counts_only_where_its_condition_holds),
+		cmocka_unit_test(no_layout_is_asked_for_a_nosing_over_open_risers),
 	};
 	return cmocka_run_group_tests(tests, NULL, NULL);
 }

@@ -27,6 +27,12 @@ static double headroom_after(const struct asked *w, const struct layout_option *
 	return h.state == HEADROOM_NOT_CHECKED ? NAN : h.least;
 }
 
+/* Over open risers none is measured (rules/gauge_nosings.c). */
+static double nosing_of(const struct job *job)
+{
+	return job->risers.kind == RISER_OPEN ? NAN : job->treads.nosing;
+}
+
 static double value_of(const struct asked *w, const struct layout_option *o, enum layout_measure m)
 {
 	switch (m) {
@@ -34,7 +40,7 @@ static double value_of(const struct asked *w, const struct layout_option *o, enu
 	case MEASURE_RUN: return o->unit_run;
 	case MEASURE_PACE: return o->step_sum;
 	case MEASURE_PITCH: return o->pitch;
-	case MEASURE_NOSING: return w->job->treads.nosing;
+	case MEASURE_NOSING: return nosing_of(w->job);
 	case MEASURE_OPEN_RISERS: return w->job->risers.kind == RISER_OPEN;
 	case MEASURE_HEADROOM: return headroom_after(w, o, 0);
 	case MEASURE_HEADROOM_TO_FLOOR: return headroom_after(w, o, o->unit_run);
