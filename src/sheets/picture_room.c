@@ -92,12 +92,6 @@ static const struct solid *solid_within(struct arena *a, const struct solid *s, 
 	return drawn;
 }
 
-static bool boxes_meet(struct box3 b, struct box3 in)
-{
-	return b.low.x < in.high.x && b.high.x > in.low.x && b.low.y < in.high.y &&
-		b.high.y > in.low.y && b.low.z < in.high.z && b.high.z > in.low.z;
-}
-
 /* The floor over the foot of the stair would hang in the air without the guard on it. */
 static bool is_needed(const struct room *r, struct box3 floor)
 {
@@ -112,7 +106,7 @@ static struct part *floor_add(struct room *r, const struct part *parts, unsigned
 
 	for (const struct part *p = parts; p; p = p->next) {
 		struct box3 b = solids_extent(p->solids);
-		if (!(kinds >> p->existing & 1) || !boxes_meet(b, within) || !is_needed(r, b))
+		if (!(kinds >> p->existing & 1) || !box3_near(b, within, 0) || !is_needed(r, b))
 			continue;
 		for (const struct solid *s = p->solids; s; s = s->next)
 			floor->solids = solid_within(r->arena, s, within, floor->solids);
