@@ -224,7 +224,7 @@ static void warn_of_no_wall(const struct rod *r, const struct side *side, double
 	struct diags *d)
 {
 	struct lettering l = job_lettering(r->job);
-	const char *hand = side->hand == HAND_LEFT ? "left" : "right";
+	const char *hand = hand_word(side->hand);
 	diag_warning(d, rod_pos(r, side->job->src, "to_step"),
 		arena_printf(d->arena,
 			"write stair.%s.to_step: %d, and a newel holds the rail; or, where the "

@@ -357,8 +357,7 @@ static void warn_of_breasts(struct arena *a, const struct rod *r, const struct s
 				length_say(a, l, side->skirt), length_say(a, l, 2 * side->skirt)),
 			"skirts.wall: none on the faces of the wall that stands out %s from step "
 			"%d on, on the %s: the skirts of its wall end at it",
-			length_say(a, l, n->along), n->step,
-			side->hand == HAND_LEFT ? "left" : "right");
+			length_say(a, l, n->along), n->step, hand_word(side->hand));
 	}
 }
 

@@ -171,12 +171,12 @@ static bool counts_ends(const struct part *p)
 /* Does another length of rail meet this one here? */
 static bool goes_on(const struct survey *s, const struct placed *p, double x)
 {
+	struct box3 end = p->box;
+
+	end.low.x = end.high.x = x;
 	for (int i = 0; i < s->count; i++) {
 		const struct placed *q = &s->pieces[i];
-		if (q != p && counts_rails(q->part) && x > q->box.low.x - TOUCHING &&
-			x < q->box.high.x + TOUCHING && p->box.low.y < q->box.high.y &&
-			q->box.low.y < p->box.high.y && p->box.low.z < q->box.high.z &&
-			q->box.low.z < p->box.high.z)
+		if (q != p && counts_rails(q->part) && box3_near(end, q->box, TOUCHING))
 			return true;
 	}
 	return false;
