@@ -61,9 +61,6 @@ const struct blank *blanks_make(struct arena *a, const struct stair *s, const st
  * One board foot is 144 cubic inches. */
 double board_feet(double nominal, double width, double length);
 
-/* The boards that plies so thick are sawn out of, in words; NULL: none is so thick. */
-const char *ply_bought(struct arena *a, const struct job *job, const char *species, double exact);
-
 /* What plies so thick are planed to, to 1/64 in or 0.1 mm, and upwards: rounded down, many plies
  * would not fill the piece; and how finely that is lettered, on every sheet. */
 double ply_planed(enum units units, double exact);

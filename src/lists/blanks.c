@@ -4,9 +4,9 @@
 #include <string.h>
 #include <strings.h>
 
-#include "lists/longest.h"
 #include "lists/nominal.h"
 #include "lists/offers.h"
+#include "lists/yard.h"
 
 double board_feet(double nominal, double width, double length)
 {

@@ -2,7 +2,7 @@
 
 #include <stdlib.h>
 
-#include "pitchboard/list.h"
+#include "lists/yard.h"
 
 /*
  * The post of a newel, or its core, and how pieces of it are drawn out.  On the

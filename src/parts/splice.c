@@ -1,6 +1,6 @@
 #include "parts/splice.h"
 
-#include "lists/longest.h"
+#include "lists/yard.h"
 #include "pitchboard/rail.h"
 
 /* From a joint to the end of the piece (24 in), to the joint of a piece that this one lies on, and
