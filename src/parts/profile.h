@@ -44,6 +44,9 @@ struct rail_profile profile_measured(struct outline o);
 /* The outermost y of its outline at a level. */
 double profile_half_width(struct outline o, double z);
 
+/* The least of that beside a hole between two levels; less than 0: it comes out over or under. */
+double profile_narrowest(struct outline o, double low, double high);
+
 /* With its rounds cut into facets as fine as a rail is drawn.  Where a round meets a hollow there
  * is an edge to see, and at every sharp corner. */
 struct profile profile_facets(struct arena *a, struct outline o);

@@ -6,6 +6,7 @@
 
 #define DIRECTIONS 1440 /* at 60 mm they tell the largest size to a ten thousandth */
 #define LEVELS 2000     /* looked at between crown and underside, then closed in on */
+#define HOLE_LEVELS 8   /* and beside a hole */
 
 static struct vec next_of(struct outline o, int i)
 {
@@ -138,6 +139,14 @@ double profile_half_width(struct outline o, double z)
 		}
 	}
 	return far;
+}
+
+double profile_narrowest(struct outline o, double low, double high)
+{
+	double half = INFINITY;
+	for (int i = 0; i <= HOLE_LEVELS; i++)
+		half = fmin(half, profile_half_width(o, low + (high - low) * i / HOLE_LEVELS));
+	return half;
 }
 
 /* The lowest level at which it is as wide as anywhere. */

@@ -16,7 +16,6 @@
 
 #define PLUG 10.0 /* length of the plug of an access hole */
 #define COVER 2.0 /* of wood over an access hole, at least */
-#define LEVELS 8  /* at which a section is looked at for its width */
 
 static double sine_of(const struct rail_cut *c)
 {
@@ -62,11 +61,8 @@ bool hole_has_room(struct hole_range r)
 
 double hole_aside(const struct rail_cut *c, struct hole h, double height)
 {
-	double half = INFINITY, up = reach(c, h);
-	for (int i = 0; i <= LEVELS; i++) {
-		double level = height - up + 2 * up * i / LEVELS;
-		half = fmin(half, profile_half_width(c->part->section, level));
-	}
+	double up = reach(c, h);
+	double half = profile_narrowest(c->part->section, height - up, height + up);
 	return half - h.diameter / 2 - c->wood;
 }
 

@@ -7,6 +7,10 @@
 #include "parts/piece.h"
 #include "parts/stretch.h"
 
+#define HOLE_WOOD 2.0    /* at least so much is left round a hole that the job asks for */
+#define HOLE_ROOMY 6.0   /* and round one chosen by room, where it can be (common practice) */
+#define BOLT_HEIGHT 24.0 /* usual, over the underside: 15/16 in (from memory) */
+
 /* One end of a rail, while it is drilled. */
 struct rail_cut {
 	struct arena *arena;

@@ -18,10 +18,7 @@
  * either hold a guard (common practice).  One dowel alone does not, and is told of.
  */
 
-#define WOOD 2.0          /* at least so much is left round a hole that the job asks for */
-#define ROOMY 6.0         /* and round one chosen by room, where it can be: common practice */
-#define USUAL_HEIGHT 24.0 /* of a bolt: 15/16 in (from memory) */
-#define DOWELS_APART 2.0  /* centre to centre, in diameters */
+#define DOWELS_APART 2.0 /* centre to centre, in diameters */
 
 /* 1/4 by 3 in, with its drills: from memory. */
 struct job_rail_bolt rail_bolt_smaller(const struct job *job)
@@ -63,12 +60,12 @@ static double clamp(double x, struct hole_range r)
 static double bolt_height(const struct rail_cut *c, struct hole_range r)
 {
 	double past = 2 * c->bolt.pilot;
-	bool goes_under = USUAL_HEIGHT + past > r.high && USUAL_HEIGHT - past >= r.low;
+	bool goes_under = BOLT_HEIGHT + past > r.high && BOLT_HEIGHT - past >= r.low;
 	if (c->bolt.height > 0)
 		return c->bolt.height;
 	if (!c->is_met)
-		return clamp(USUAL_HEIGHT, r);
-	return clamp(USUAL_HEIGHT + (goes_under ? -past : past), r);
+		return clamp(BOLT_HEIGHT, r);
+	return clamp(BOLT_HEIGHT + (goes_under ? -past : past), r);
 }
 
 /* As high over the bolt as there is wood: under it is the access hole.  0: there is no room. */
@@ -77,7 +74,7 @@ static double dowel_height(const struct rail_cut *c, double bolt)
 	struct hole h = dowel_hole(&rail_of(c)->dowel), under = bolt_hole(&c->bolt);
 	struct hole_range r = hole_range(c, h);
 	double apart = hole_at_cut(c, h, r.high) - hole_at_cut(c, under, bolt);
-	double wanted = (h.diameter + under.diameter) / 2 + WOOD;
+	double wanted = (h.diameter + under.diameter) / 2 + HOLE_WOOD;
 	return hole_has_room(r) && apart >= wanted ? r.high : 0;
 }
 
@@ -127,7 +124,7 @@ static bool drill_side_by_side(const struct rail_cut *c)
 
 static bool drill_two_dowels(const struct rail_cut *c)
 {
-	struct rail_cut roomy = with_wood(c, ROOMY);
+	struct rail_cut roomy = with_wood(c, HOLE_ROOMY);
 	return drill_over_each_other(&roomy) || drill_side_by_side(&roomy) ||
 		drill_over_each_other(c) || drill_side_by_side(c);
 }
@@ -155,7 +152,7 @@ bool rail_bolt_may_be_smaller(const struct job_rail *rail)
 
 static struct rail_cut with_smaller_bolt(const struct rail_cut *c)
 {
-	struct rail_cut other = with_wood(c, ROOMY);
+	struct rail_cut other = with_wood(c, HOLE_ROOMY);
 	other.bolt = rail_bolt_smaller(c->stretch->rod->job);
 	return other;
 }
@@ -165,13 +162,13 @@ static bool newel_takes_both(const struct rail_cut *c)
 {
 	const struct job *job = c->stretch->rod->job;
 	return job->newels.section >=
-		bolt_hole(&c->bolt).depth + dowel_hole(&job->rail.dowel).depth + WOOD;
+		bolt_hole(&c->bolt).depth + dowel_hole(&job->rail.dowel).depth + HOLE_WOOD;
 }
 
 /* A height that the job gives is the carpenter's choice. */
 static bool drill_bolt_by_room(const struct rail_cut *c)
 {
-	struct rail_cut roomy = with_wood(c, c->bolt.height > 0 ? WOOD : ROOMY);
+	struct rail_cut roomy = with_wood(c, c->bolt.height > 0 ? HOLE_WOOD : HOLE_ROOMY);
 	struct rail_cut smaller = with_smaller_bolt(c);
 	if (!c->at_wall && newel_takes_both(c) && drill_bolt(&roomy, RAIL_JOINT_BOLT_AND_DOWEL))
 		return true;
@@ -183,7 +180,7 @@ static bool drill_bolt_by_room(const struct rail_cut *c)
 static enum outcome drill_as_asked(const struct rail_cut *c, enum rail_joint kind)
 {
 	struct rail_cut smaller = with_smaller_bolt(c);
-	smaller.wood = WOOD;
+	smaller.wood = HOLE_WOOD;
 	if (drill_bolt(c, kind) ||
 		(rail_bolt_may_be_smaller(rail_of(c)) && drill_bolt(&smaller, kind)))
 		return HELD;
@@ -228,13 +225,13 @@ static double deepest_in_newel(const struct job_rail *rail)
 static bool fits_newel(const struct rod *r, struct diags *d)
 {
 	const struct job *job = r->job;
-	double room = job->newels.section - WOOD, deep = deepest_in_newel(&job->rail);
+	double room = job->newels.section - HOLE_WOOD, deep = deepest_in_newel(&job->rail);
 	if (deep <= room)
 		return true;
 	diag_error(d, rod_pos(r, job->newels.src, "section"),
 		arena_printf(d->arena,
 			"%s, or take a shorter bolt (rail.bolt.length), or dowels (rail.joint)",
-			job_write_least(d->arena, job, "newels.section", deep + WOOD)),
+			job_write_least(d->arena, job, "newels.section", deep + HOLE_WOOD)),
 		"a rail bolt does not find room for its half in a newel of %s",
 		length_say(d->arena, job_lettering(job), job->newels.section));
 	return false;
@@ -280,7 +277,7 @@ static void warn(const struct rail_cut *c, enum outcome o, struct diags *d)
 {
 	const struct job *job = c->stretch->rod->job;
 	struct lettering l = job_lettering(job);
-	struct rail_cut smaller = with_smaller_bolt(c), own = with_wood(c, ROOMY);
+	struct rail_cut smaller = with_smaller_bolt(c), own = with_wood(c, HOLE_ROOMY);
 	const struct rail_cut *bolted = rail_bolt_may_be_smaller(&job->rail) ? &smaller : &own;
 	double deep = hole_least_depth(bolted, bolt_hole(&bolted->bolt));
 	diag_warning(d, rod_pos(c->stretch->rod, job->rail.src, "depth"),
@@ -314,7 +311,11 @@ static bool is_fixed(struct rail_end e)
 enum rail_held rail_joints_drill(struct arena *a, struct part *p, const struct stretch *s,
 	enum rail_held before, struct diags *d)
 {
-	struct rail_cut foot = { .arena = a, .part = p, .stretch = s, .inward = 1, .wood = WOOD };
+	struct rail_cut foot = { .arena = a,
+		.part = p,
+		.stretch = s,
+		.inward = 1,
+		.wood = HOLE_WOOD };
 	foot.bolt = s->rod->job->rail.bolt;
 	struct rail_cut head = foot;
 	foot.is_met = s->foot.kind == RAIL_END_MET_NEWEL;

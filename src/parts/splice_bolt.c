@@ -14,11 +14,6 @@
 #include "parts/rail_joint.h"
 #include "parts/splice.h"
 
-#define WOOD 2.0          /* at least so much is left round a dowel */
-#define ROOMY 6.0         /* and round the bolt: common practice */
-#define USUAL_HEIGHT 24.0 /* of the bolt: 15/16 in (from memory) */
-#define LEVELS 8          /* at which a section is looked at for its width */
-
 struct joint {
 	const struct part *part;
 	struct job_rail_bolt bolt;
@@ -30,29 +25,23 @@ struct joint {
 /* Wood from a hole of this radius out to the faces; less than 0: it comes out. */
 static double wood_round(const struct part *p, struct vec at, double radius)
 {
-	double wood = fmin(at.y, p->size.thickness - at.y) - radius;
-	for (int i = 0; i <= LEVELS; i++) {
-		double level = at.y - radius + 2 * radius * i / LEVELS;
-		if (level < 0 || level > p->size.thickness)
-			return -radius;
-		wood = fmin(wood, profile_half_width(p->section, level) - fabs(at.x) - radius);
-	}
-	return wood;
+	double half = profile_narrowest(p->section, at.y - radius, at.y + radius);
+	return fmin(half - fabs(at.x), fmin(at.y, p->size.thickness - at.y)) - radius;
 }
 
 /* How high a bolt is tried: as the job says, or as is usual, and then lower, for the dowels' sake.
  */
 static double first_height(const struct joint *j)
 {
-	double wanted = j->bolt.height > 0 ? j->bolt.height : USUAL_HEIGHT;
-	return fmin(wanted, j->part->size.thickness - j->bolt.clearance / 2 - ROOMY);
+	double wanted = j->bolt.height > 0 ? j->bolt.height : BOLT_HEIGHT;
+	return fmin(wanted, j->part->size.thickness - j->bolt.clearance / 2 - HOLE_ROOMY);
 }
 
 static bool bolt_fits(const struct joint *j)
 {
-	double access = j->bolt.access_diameter / 2 + WOOD;
+	double access = j->bolt.access_diameter / 2 + HOLE_WOOD;
 	return wood_round(j->part, vec(0, j->height), j->bolt.clearance / 2) >=
-		ROOMY - NEAR_ENOUGH &&
+		HOLE_ROOMY - NEAR_ENOUGH &&
 		profile_half_width(j->part->section, j->height / 2) >= access;
 }
 
@@ -62,8 +51,8 @@ static double wood_about(const struct joint *j, struct hole dowel, struct vec at
 	double radius = dowel.diameter / 2, up = at.y - j->height;
 	double wood = wood_round(j->part, at, radius);
 	wood = fmin(wood, hypot(at.x, up) - radius - j->bolt.clearance / 2);
-	if (dowel.depth > j->bolt.access - j->bolt.access_diameter / 2 - WOOD &&
-		up < j->bolt.clearance + radius + WOOD)
+	if (dowel.depth > j->bolt.access - j->bolt.access_diameter / 2 - HOLE_WOOD &&
+		up < j->bolt.clearance + radius + HOLE_WOOD)
 		wood = fmin(wood, at.x - radius - j->bolt.access_diameter / 2);
 	return at.x > 0 ? fmin(wood, 2 * at.x - dowel.diameter) : wood;
 }
@@ -73,7 +62,7 @@ static double wood_about(const struct joint *j, struct hole dowel, struct vec at
 static struct vec dowels_at(const struct joint *j, struct hole dowel, int first, int last)
 {
 	struct vec best = vec(0, 0);
-	double most = WOOD;
+	double most = HOLE_WOOD;
 	for (int i = first; i <= last; i++)
 		for (int k = 1; k * j->step < j->part->size.thickness; k++) {
 			struct vec at = vec(i * j->step, k * j->step);
