@@ -117,10 +117,10 @@ static const char *const *set_up_notes(struct arena *a, const struct stair *s)
 		   "long cut takes off what the other broke out.";
 	notes[3] = arena_printf(a,
 		"Short: under %s. Hold it down with a clamp or a jig, set a stop block clear of "
-		"the "
-		"blade so that nothing is caught between, and keep every free hand away from the "
-		"blade. Under half of that it stays in one length with others like it and is cut "
-		"off that: the length is held, and what falls off lies until the blade stands.",
+		"the blade so that nothing is caught between, and keep every free hand away from "
+		"the blade. Under half of that it stays in one length with others like it and is "
+		"cut off that: the length is held, and what falls off lies until the blade "
+		"stands.",
 		length_say(a, job_lettering(s->job), limit));
 	notes[4] = "Guard, riving knife, eyes and ears covered. Whoever works the machine judges "
 		   "whether a cut can be made with it.";

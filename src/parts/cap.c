@@ -150,17 +150,15 @@ static void add_settings(struct arena *a, struct part *p, const struct lettering
 				.sawn = { 0, c->fence, c->shoulder, 4, lies },
 				.text = arena_printf(a,
 					"four shoulder cuts first, across the grain before along "
-					"it: "
-					"underside against the fence, "
-					"%s from the blade, blade square, %s high",
+					"it: underside against the fence, %s from the blade, blade "
+					"square, %s high",
 					length_say(a, l, c->fence),
 					length_say(a, l, c->shoulder)) });
 	f.sawn = (struct sawn){ c->blade_tilt, c->fence, c->blade_height, 4, lies };
 	f.text = arena_printf(a,
 		"four slopes, across the grain before along it: blade tilted %.1f degrees, fence "
-		"%s from it at the table, blade %s "
-		"high over the table: in a block %s high they meet in one point; clamp it to a "
-		"carriage, hands clear",
+		"%s from it at the table, blade %s high over the table: in a block %s high they "
+		"meet in one point; clamp it to a carriage, hands clear",
 		c->blade_tilt * 180 / PI, length_say(a, l, c->fence),
 		length_say(a, l, c->blade_height), length_say(a, l, c->height));
 	piece_feature(a, p, f);

@@ -84,8 +84,7 @@ static const struct field stock[] = {
 		.usual = "12\"", .usual_mm = "300 mm", .label = "short is less than",
 		.shown = SHOWN_CUTTING,
 		.help = "pieces shorter than this are called out as short; shorter than half of "
-			"it, "
-			"they are cut off a length of several" },
+			"it, they are cut off a length of several" },
 	{ 0 },
 };
 
