@@ -26,8 +26,7 @@ static void tell_plank(struct arena *a, const struct stair *s, const struct part
 		return;
 	double length = p->stringer->cut_length + 2 * stringers->end_trim;
 	diag_warning(d, node_pos(stringers->src, "stock_lengths"),
-		arena_printf(a,
-			"order it longer, and name %s among stringers.stock_lengths",
+		arena_printf(a, "order it longer, and name %s among stringers.stock_lengths",
 			length_say_least(a, l, length)),
 		"stringer %s is %s long with its trim, longer than any plank on offer", p->mark,
 		length_letter(a, l, length));
