@@ -166,6 +166,25 @@ static void a_long_title_takes_a_second_line_and_no_more_width(void **state)
 	arena_free(b.arena);
 }
 
+static void lengths_of_a_wall_rail_are_told_their_height_once(void **state)
+{
+	struct built b = built_from("pitchboard: 1\n"
+				    "job: {name: Test, units: millimetres}\n"
+				    "floors: {total_rise: 2700}\n"
+				    "stair: {width: 900, left: wall, right: wall}\n"
+				    "wall_rails: [{side: left, height: 900}]\n"
+				    "stock: {lengths: [2 m, 2.4 m]}\n");
+	const struct drawing *g = sheets_of(&b, &sheet_fixings, 420, 297);
+	int told = 0;
+
+	(void)state;
+	for (; g; g = g->next)
+		for (const struct mark *k = g->first; k; k = k->next)
+			told += k->kind == MARK_TEXT && strstr(k->text.text, "top of W1, W2");
+	assert_int_equal(told, 1);
+	arena_free(b.arena);
+}
+
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
@@ -174,6 +193,7 @@ int main(void)
 		cmocka_unit_test(a_bolt_is_drawn_on_into_what_is_not_drilled_here),
 		cmocka_unit_test(a_hole_along_the_line_of_sight_is_a_circle),
 		cmocka_unit_test(a_long_title_takes_a_second_line_and_no_more_width),
+		cmocka_unit_test(lengths_of_a_wall_rail_are_told_their_height_once),
 	};
 	return cmocka_run_group_tests(tests, NULL, NULL);
 }

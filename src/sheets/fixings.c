@@ -300,17 +300,39 @@ static bool is_at_wall(const struct part *p, int place, const void *with)
 		p->existing == EXISTING_WALL;
 }
 
+static bool is_raked_wall_rail(const struct part *p)
+{
+	return p->kind == &part_wall_rail && p->rail && p->rail->pitch > 0;
+}
+
+/* "W1, W2": all that stand as high; NULL where one before it is among them. */
+static const char *marks_as_high(struct arena *a, const struct part *parts, const struct part *p)
+{
+	const char *marks = NULL;
+
+	for (const struct part *q = parts; q; q = q->next) {
+		if (!is_raked_wall_rail(q) || !near_enough(q->rail->height, p->rail->height))
+			continue;
+		if (!marks && q != p)
+			return NULL;
+		marks = marks ? arena_printf(a, "%s, %s", marks, q->mark) : q->mark;
+	}
+	return marks;
+}
+
 /* How high the rails that a wall carries stand: no elevation looks at a wall that the section has
  * behind it. */
 static const char *wall_rail_heights(struct arena *a, const struct sheet_context *c)
 {
 	struct text t = { .arena = a };
 
-	for (const struct part *p = c->parts; p; p = p->next)
-		if (p->kind == &part_wall_rail && p->rail && p->rail->pitch > 0)
+	for (const struct part *p = c->parts; p; p = p->next) {
+		const char *marks = is_raked_wall_rail(p) ? marks_as_high(a, c->parts, p) : NULL;
+		if (marks)
 			text_join(&t, "; ",
-				arena_printf(a, "top of %s %s plumb over the nosing line", p->mark,
+				arena_printf(a, "top of %s %s plumb over the nosing line", marks,
 					inches_words(a, c->stair, p->rail->height)));
+	}
 	return t.length ? arena_printf(a, "Wall rail: %s.", text_chars(&t)) : "";
 }
 
