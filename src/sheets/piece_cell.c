@@ -123,21 +123,53 @@ static void draw_datum(struct drawing *g, const struct piece_view *v, double sca
 	draw_circle(g, PEN_DIM, vec_scale(piece_point(v, v->zero), scale), 1.0);
 }
 
+#define GRAIN_HALF 6.0 /* of its line */
+#define GRAIN_BARB 1.4
+
+/* Wood all round it?  Somewhere each way there is an edge. */
+static bool is_on_piece(const struct drawing *g, struct box piece, struct vec p)
+{
+	const struct box ways[] = { { piece.x0 - 1, p.y, p.x, p.y },
+		{ p.x, p.y, piece.x1 + 1, p.y }, { p.x, piece.y0 - 1, p.x, p.y },
+		{ p.x, p.y, p.x, piece.y1 + 1 } };
+
+	for (int i = 0; i < 4; i++)
+		if (!heavy_line_crosses(g, box_grow(ways[i], 0.05)))
+			return false;
+	return true;
+}
+
+/* Past the middle, or where no edge runs through it. */
+static struct vec grain_place(const struct drawing *g, struct box piece)
+{
+	static const struct vec shares[] = { { 0.65, 0.7 }, { 0.65, 0.3 }, { 0.5, 0.5 },
+		{ 0.35, 0.7 }, { 0.35, 0.3 }, { 0.25, 0.5 }, { 0.75, 0.5 } };
+	enum { PLACES = sizeof(shares) / sizeof(*shares) };
+	struct vec at[PLACES];
+
+	for (int i = 0; i < PLACES; i++) {
+		at[i] = vec(piece.x0 + shares[i].x * box_width(piece),
+			piece.y0 + shares[i].y * box_height(piece));
+		struct box b = { at[i].x - GRAIN_HALF, at[i].y - GRAIN_BARB, at[i].x + GRAIN_HALF,
+			at[i].y + GRAIN_BARB };
+		if (is_on_piece(g, piece, at[i]) && !heavy_line_crosses(g, b))
+			return at[i];
+	}
+	return at[0];
+}
+
 /* A line along the grain, with half an arrow head at either end. */
 static void draw_grain(struct drawing *g, const struct piece_view *v, double scale)
 {
-	double room_x = box_width(v->box) * scale, room_y = box_height(v->box) * scale;
-	double half = 6, barb = 1.4;
-	struct vec mid = vec((v->box.x0 * 0.35 + v->box.x1 * 0.65) * scale,
-		(v->box.y0 * 0.3 + v->box.y1 * 0.7) * scale);
-	struct vec d = vec(1, 0), side = vec_left(d);
+	struct box piece = box_scale(v->box, scale);
 
-	if (v->part->grain == GRAIN_NONE || room_x < 5 * half || room_y < 4 * barb)
+	if (v->part->grain == GRAIN_NONE || box_width(piece) < 5 * GRAIN_HALF ||
+		box_height(piece) < 4 * GRAIN_BARB)
 		return;
-	struct vec from = vec_sub(mid, vec_scale(d, half)), to = vec_add(mid, vec_scale(d, half));
-	const struct vec line[] = { vec_add(from,
-					    vec_add(vec_scale(d, 2 * barb), vec_scale(side, barb))),
-		from, to, vec_sub(to, vec_add(vec_scale(d, 2 * barb), vec_scale(side, barb))) };
+	struct vec mid = grain_place(g, piece), half = vec(GRAIN_HALF, 0),
+		   barb = vec(2 * GRAIN_BARB, GRAIN_BARB);
+	struct vec from = vec_sub(mid, half), to = vec_add(mid, half);
+	const struct vec line[] = { vec_add(from, barb), from, to, vec_sub(to, barb) };
 	draw_polyline(g, PEN_DIM, line, 4);
 }
 
