@@ -330,7 +330,8 @@ static struct drawing *sheets_of_details(struct arena *a, const struct sheet_con
 	const struct note notes[] = { { "Notes", general_words(c->stair) },
 		{ NULL,
 			"Sections of rails are square to their length. Asked: by the edition, its "
-			"section in brackets; met: it meets the limit as entered." } };
+			"section in brackets; met: it meets the limit as entered." },
+		{ NULL, by_others_words(a, c->stair->job) } };
 
 	for (int i = 0; i < balls->n; i++) {
 		list[i] = guard_ball_closeup(a, c, &balls->list[i]);
@@ -338,7 +339,7 @@ static struct drawing *sheets_of_details(struct arena *a, const struct sheet_con
 	}
 	int n = balls->n + handrail_details(a, c, all + balls->n);
 	return closeup_sheets(a, c,
-		(struct closeup_page){ "Guards and handrails, details", all, n, notes, 2 });
+		(struct closeup_page){ "Guards and handrails, details", all, n, notes, 3 });
 }
 
 static struct drawing *draw(struct arena *a, const struct sheet_context *c)
