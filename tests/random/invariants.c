@@ -105,9 +105,14 @@ static bool in_line(struct extent a, struct extent b)
 	return fmin(a.high.y, b.high.y) - fmax(a.low.y, b.low.y) > 1;
 }
 
+/* Clear distances: between balusters, and from them to the ends of their rail. */
+struct clear_limits {
+	double between, at_ends;
+};
+
 /* Along one rail, the balusters' fronts and backs between its two ends. */
 static const char *gaps_along(struct arena *a, const struct part *parts, struct extent rail,
-	double limit)
+	struct clear_limits limits)
 {
 	double *x = NEW_N(a, double, 4000);
 	int n = 0;
@@ -122,10 +127,12 @@ static const char *gaps_along(struct arena *a, const struct part *parts, struct 
 		}
 	x[n++] = rail.high.x;
 	qsort(x, (size_t)n, sizeof(*x), by_size);
-	for (int i = 1; i < n; i += 2)
+	for (int i = 1; i < n; i += 2) {
+		double limit = i == 1 || i == n - 1 ? limits.at_ends : limits.between;
 		if (x[i] - x[i - 1] > limit + 1e-6)
 			return arena_printf(a, "a gap of %.3f at x %.3f, limit %.3f",
 				x[i] - x[i - 1], x[i - 1], limit);
+	}
 	return NULL;
 }
 
@@ -171,11 +178,9 @@ static const char *gaps_beside(struct arena *a, const struct stair *s, const str
 	struct extent rail)
 {
 	double limit = s->job->balusters.largest_gap;
-	const char *why = gaps_along(a, parts, rail, limit);
 	bool is_raked = rail.high.z - rail.low.z > s->job->rail.depth + 1;
-	if (!why || !is_raked)
-		return why;
-	return gaps_along(a, parts, rail, fmax(limit, least_possible(s, rail)));
+	double at_ends = is_raked ? fmax(limit, least_possible(s, rail)) : limit;
+	return gaps_along(a, parts, rail, (struct clear_limits){ limit, at_ends });
 }
 
 /* A number that the job gives is drawn, whatever gap it leaves. */
