@@ -152,7 +152,7 @@ static void a_piece_that_is_gone_is_told(void **state)
 	done(&p);
 }
 
-/* Three balusters a step are two of the old kind and one more: the old kind is still made. */
+/* One body of several is cut out: the others are made as before, and only fewer. */
 static void a_piece_beside_those_that_are_still_made_is_new(void **state)
 {
 	struct pair p = compared(JOB("treads: {notches: []}\n"),

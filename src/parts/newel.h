@@ -95,7 +95,7 @@ void cap_moulding_add(struct pieces *list, const struct post *p);
 /* Of how many plies of the newels' stock a thickness is glued up: none when one board does. */
 struct makeup newel_plies(const struct job *job, double thickness);
 
-/* "plies out of 2 in stock"; NULL for one board. */
+/* "plies out of 8/4 boards"; NULL for one board. */
 const char *newel_plies_note(struct arena *a, const struct job *job, struct makeup m);
 
 #endif

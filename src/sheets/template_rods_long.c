@@ -64,8 +64,7 @@ static const char *end_words(double rise)
 	return rise > 0 ? "from its lower end" : "from its upper end";
 }
 
-/* A cross rail of a newel is longer on its sheet than it is high, or not: it is laid out upright.
- */
+/* A cross rail of a newel, which lies across it: it is marked up its width. */
 static bool lies_across(const struct part *p)
 {
 	return p->kind == &part_newel && fabs(p->places[0].u.z) < LEVEL && p->places[0].v.z > PLUMB;

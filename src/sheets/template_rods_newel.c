@@ -10,7 +10,7 @@ static double up_newel(const struct part *newel, double level)
 	return level - newel->places[0].origin.z;
 }
 
-/* To the middle of the newel's foot from where the rail ends against it. */
+/* The face of the newel that the rail ends against, as it is called. */
 static const char *face_words(const struct rail_run *r, enum rail_run_end end,
 	const struct part *newel, const char *const *faces)
 {
