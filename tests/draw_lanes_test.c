@@ -238,6 +238,7 @@ static void a_ring_is_passed_over_as_lettering_is(void **state)
 		{ { 50, 60 }, ALIGN_LEFT, 0, SPOT_PLAIN } };
 
 	draw_circle(g, PEN_DIM, vec(53, 51), 3);
+	draw_line(g, PEN_HATCH, vec(40, 61), vec(90, 61));
 	assert_int_equal(place_text(g, six_tenths(), 2.5, spots, 2, "here"), 1);
 }
 
