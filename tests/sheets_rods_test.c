@@ -150,7 +150,7 @@ static void figures_of_holes_on_tread_templates_are_as_fine_as_on_sheets(void **
 	arena_free(b.arena);
 }
 
-/* A balustrade on treads, on the rake 4 up to 3 along, two balusters of 32 to a tread of 240, the
+/* A balustrade on treads, on the rake 3 up to 4 along, two balusters of 32 to a tread of 240, the
  * first with its front in line with the riser; a newel of 90 that ends 18 behind the first riser,
  * where the second of that tread stands 120 + 16 behind it. */
 #define ON_TREADS_AND(rail)                                                                        \
@@ -197,6 +197,24 @@ static void every_baluster_is_marked_on_one_rod(void **state)
 				n += rail_run_upright(&runs.run[k], p, i) >= 0;
 			assert_int_equal(n, 1);
 		}
+	arena_free(b.arena);
+}
+
+/* 9 x 240 along is 2700 on the rake, less the newels: more than one board of 1600. */
+static void a_rail_made_in_lengths_is_one_run(void **state)
+{
+	struct built b = built_from(ON_TREADS "stock: {lengths: [1600], end_trim: 0}\n");
+	struct rail_runs runs = rail_runs(b.arena, b.parts);
+	const struct part *one = built_part(&b, "rail, 1 of 2", 0);
+	const struct part *two = built_part(&b, "rail, 2 of 2", 0);
+
+	(void)state;
+	assert_non_null(one);
+	assert_non_null(two);
+	assert_int_equal(runs.n, 1);
+	assert_near(runs.run[0].length, (one->rail->between + two->rail->between) * 1.25, 1e-6);
+	assert_string_equal(runs.run[0].marks,
+		arena_printf(b.arena, "%s, %s", one->mark, two->mark));
 	arena_free(b.arena);
 }
 
@@ -364,6 +382,7 @@ int main(void)
 		cmocka_unit_test(figures_of_holes_on_tread_templates_are_as_fine_as_on_sheets),
 		cmocka_unit_test(balusters_are_marked_on_the_rake_from_the_face_of_the_newel),
 		cmocka_unit_test(every_baluster_is_marked_on_one_rod),
+		cmocka_unit_test(a_rail_made_in_lengths_is_one_run),
 		cmocka_unit_test(a_newel_is_marked_where_the_rail_comes_against_it),
 		cmocka_unit_test(a_newel_core_is_marked_where_its_cross_rails_begin_and_end),
 		cmocka_unit_test(a_tick_runs_up_beside_its_lettering_over_those_that_are_near),
