@@ -175,7 +175,7 @@ static const char *mouth_words(struct arena *a, struct lettering l, struct bore_
 
 const char *bore_words(struct arena *a, struct lettering l, const struct unit_bore *b)
 {
-	const char *what = b->bore->text ? b->bore->text : fixing_name(b->bore->fixing);
+	const char *what = bore_purpose(b->bore);
 	const char *plug = "";
 
 	if (b->plug)
