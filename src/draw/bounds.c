@@ -98,6 +98,17 @@ bool mark_is_ring(const struct mark *k)
 	return k->kind == MARK_ARC && k->arc.to - k->arc.from > 2 * PI - NEAR_ENOUGH;
 }
 
+bool mark_is_heavy(const struct mark *k)
+{
+	switch (k->kind) {
+	case MARK_LINE: return pen_is_heavy(k->line.pen);
+	case MARK_ARC: return pen_is_heavy(k->arc.pen) || mark_is_ring(k);
+	case MARK_FILL:
+	case MARK_TEXT: break;
+	}
+	return false;
+}
+
 bool fill_holds(const struct mark *fill, struct vec p)
 {
 	int left = 0, right = 0;

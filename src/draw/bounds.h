@@ -38,6 +38,9 @@ bool mark_crosses(const struct mark *k, const struct text_room *room, struct box
 /* A ring round a mark, or a hole's: no other lettering may run into it. */
 bool mark_is_ring(const struct mark *k);
 
+/* A line, an arc or a ring that lettering must not stand on. */
+bool mark_is_heavy(const struct mark *k);
+
 /* Is a point inside a fill, or on its edge?  Fills have no dents. */
 bool fill_holds(const struct mark *fill, struct vec p);
 

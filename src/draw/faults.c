@@ -68,22 +68,11 @@ static bool is_spoilt(const struct lettered *t, const struct mark *fill)
 	return false;
 }
 
-static bool is_heavy(const struct mark *k)
-{
-	switch (k->kind) {
-	case MARK_LINE: return pen_is_heavy(k->line.pen);
-	case MARK_ARC: return pen_is_heavy(k->arc.pen) || mark_is_ring(k);
-	case MARK_FILL:
-	case MARK_TEXT: break;
-	}
-	return false;
-}
-
 static void check_mark(struct checker *c, const struct lettered *t, const struct mark *k)
 {
 	if (k->kind == MARK_FILL && is_spoilt(t, k))
 		fault(c, "a fill touches", t->mark->text.text, NULL);
-	if (is_heavy(k) && mark_crosses(k, &t->room, t->box))
+	if (mark_is_heavy(k) && mark_crosses(k, &t->room, t->box))
 		fault(c, k->kind == MARK_LINE ? "a line crosses" : "an arc crosses",
 			t->mark->text.text, NULL);
 }
@@ -94,7 +83,7 @@ static void check_marks(struct checker *c, const struct lettered *texts, int n)
 	int number = 1;
 
 	for (const struct mark *k = c->drawing->first; k; k = k->next, number++) {
-		if (k->kind != MARK_FILL && !is_heavy(k))
+		if (k->kind != MARK_FILL && !mark_is_heavy(k))
 			continue;
 		struct box box = box_grow(mark_box(k, c->measure), GRACE);
 		for (int i = 0; i < n; i++)

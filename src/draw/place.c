@@ -118,13 +118,9 @@ bool heavy_line_crosses(const struct drawing *g, struct box b)
 	const struct text_room room = { { { b.x0, b.y0 }, { b.x1, b.y0 }, { b.x1, b.y1 },
 		{ b.x0, b.y1 } } };
 
-	for (const struct mark *k = g->first; k; k = k->next) {
-		bool is_line = k->kind == MARK_LINE;
-		if (!is_line && k->kind != MARK_ARC)
-			continue;
-		if (pen_is_heavy(is_line ? k->line.pen : k->arc.pen) && mark_crosses(k, &room, b))
+	for (const struct mark *k = g->first; k; k = k->next)
+		if (mark_is_heavy(k) && mark_crosses(k, &room, b))
 			return true;
-	}
 	return false;
 }
 
