@@ -183,21 +183,16 @@ static void a_plain_skirt_stops_before_it_and_goes_on_behind(void **state)
 	arena_free(b.arena);
 }
 
+#define PIER BREAST("{step: 6, at: right, along: 70, from: 60, across: 480}")
+
 /* From 1285 to 1765; at 1380 it ends under a floor with a guard on it, and under tread 8, whose
  * riser stands at 1750. */
 static void a_plain_skirt_goes_on_behind_one_that_ends_under_a_tread(void **state)
 {
-	struct built b = built_from(BREAST(
-		"{step: 6, at: right, along: 70, from: 60, across: 480}") "skirts: {wall: plain, "
-									  "thickness: 18, height: "
-									  "80}\n"
-									  "opening: "
-									  "{floor_thickness: 420}\n"
-									  "rail: {level_runs: "
-									  "[{side: left, "
-									  "direction: back, "
-									  "length: "
-									  "1000}]}\n");
+	struct built b = built_from(PIER "skirts: {wall: plain, thickness: 18, height: 80}\n"
+					 "opening: {floor_thickness: 420}\n"
+					 "rail: {level_runs: [{side: left, direction: back, "
+					 "length: 1000}]}\n");
 	double behind = -INFINITY;
 	(void)state;
 	for (const struct part *p = b.parts; p; p = p->next)
@@ -216,8 +211,7 @@ static void with_plain_skirts_its_own_faces_are_told_of(void **state)
 	(void)state;
 	assert_string_equal(built_complaint(&b),
 		"skirts.wall: none on the faces of the wall that stands out 70 mm from step 4 on, "
-		"on "
-		"the right: the skirts of its wall end at it");
+		"on the right: the skirts of its wall end at it");
 	assert_string_equal(b.diags.first->hint,
 		"treads and risers are scribed to it; boards on its faces are entered as part of "
 		"it: along 18 mm more, from as much less, across 36 mm more");

@@ -34,10 +34,8 @@ static void a_breast_is_given_with_the_sizes_that_it_is_measured_by(void **state
 {
 	(void)state;
 	assert_words(STAIR("{step: 4, at: right, along: 70, from: 60, across: 600}", MEASURED),
-		"Walls in the steps: right, 70 out and 600 along the stair, from 60 "
-		"behind "
-		"the nosing of step 4 on. Treads and risers are scribed to their faces; their "
-		"sizes "
+		"Walls in the steps: right, 70 out and 600 along the stair, from 60 behind the "
+		"nosing of step 4 on. Treads and risers are scribed to their faces; their sizes "
 		"leave 3 there.");
 }
 
@@ -45,8 +43,7 @@ static void sizes_that_nobody_measured_are_flagged(void **state)
 {
 	(void)state;
 	assert_words(STAIR("{step: 4, at: left, along: 70, across: 100}", ""),
-		"Walls in the steps: left, 70 VIF out and 100 VIF along the stair, in the "
-		"back "
+		"Walls in the steps: left, 70 VIF out and 100 VIF along the stair, in the back "
 		"corner of step 4. Treads and risers are scribed to their faces; their sizes leave "
 		"3 there.");
 }
@@ -56,8 +53,7 @@ static void that_plain_skirts_end_at_it_is_said(void **state)
 	(void)state;
 	assert_words(STAIR("{step: 4, at: right, along: 70, from: 0, across: 275}",
 			     MEASURED "skirts: {wall: plain}\n"),
-		"Walls in the steps: right, 70 out and 275 along the stair, from the nosing "
-		"of "
+		"Walls in the steps: right, 70 out and 275 along the stair, from the nosing of "
 		"step 4 on. Treads and risers are scribed to their faces; their sizes leave 3 "
 		"there. No skirt is on those: the skirts of their wall end there.");
 }
