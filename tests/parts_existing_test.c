@@ -196,6 +196,16 @@ static void a_wall_goes_up_in_the_opening_as_high_as_it_holds_the_rail(void **st
 	arena_free(b.arena);
 }
 
+/* The floor beside the stair ends 120 out: the wall goes up before it, but not into a cap. */
+static void a_wall_does_not_go_up_into_the_cap_of_a_guards_newel(void **state)
+{
+	struct built b =
+		built_from(GUARDED("1020", "7") "newels: {cap: {kind: flat, overhang: 12}}\n");
+	(void)state;
+	assert_near(built_extent(built_part(&b, "wall right", 0), 0).high.z, 1520, 1e-9);
+	arena_free(b.arena);
+}
+
 /* A partition is taken to be 115 thick. */
 static void where_a_floor_is_in_its_way_the_rail_is_said_to_have_no_wall(void **state)
 {
@@ -224,6 +234,7 @@ int main(void)
 {
 	const struct CMUnitTest tests[] = {
 		cmocka_unit_test(a_wall_goes_up_in_the_opening_as_high_as_it_holds_the_rail),
+		cmocka_unit_test(a_wall_does_not_go_up_into_the_cap_of_a_guards_newel),
 		cmocka_unit_test(where_a_floor_is_in_its_way_the_rail_is_said_to_have_no_wall),
 		cmocka_unit_test(a_rail_that_ends_under_the_ceiling_ends_at_a_wall),
 		cmocka_unit_test(it_has_no_marks_and_is_never_listed),

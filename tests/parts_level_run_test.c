@@ -104,6 +104,31 @@ static void every_level_run_without_a_floor_is_told(void **state)
 	arena_free(b.arena);
 }
 
+/* 120 wide, beside newels of 90 without caps: the floor ends where the widest of the wood does. */
+static void the_floor_keeps_clear_of_wide_infill_too(void **state)
+{
+	struct built b = built_from(
+		"pitchboard: 1\njob: {name: Test, units: millimetres}\n"
+		"floors: {total_rise: 1800}\n"
+		"stair: {width: 900, right: open, segments: [{risers: 10, run: "
+		"250}]}\n"
+		"newels: {bottom: no, section: 90}\n"
+		"infill: {kind: panel, shoe: no, subrail: no, fillets: yes, panel_held: ends, "
+		"strip_width: 120}\n"
+		"rail: {level_runs: [{side: right, direction: back, length: "
+		"2000}]}\n");
+	const struct part *floor = built_part(&b, "upper floor under the level rails", 0);
+	(void)state;
+	for (int i = 0; built_part(&b, "stile", i); i++)
+		for (int k = 0; k < built_part(&b, "stile", i)->count; k++) {
+			struct extent e = built_extent(built_part(&b, "stile", i), k);
+			if (e.low.z < 1800)
+				assert_true(built_extent(floor, 0).high.y <= e.low.y + 1e-9);
+		}
+	assert_non_null(built_part(&b, "stile", 0));
+	arena_free(b.arena);
+}
+
 /* Newels of 90 stand with their middle on the rail's, which lies in over the balusters. */
 static void where_no_width_of_the_opening_is_given_the_floor_keeps_clear_of_the_stair(void **state)
 {
@@ -155,6 +180,7 @@ int main(void)
 		cmocka_unit_test(a_newel_is_as_high_as_the_higher_of_its_two_rails_asks),
 		cmocka_unit_test(a_level_run_that_cannot_stand_is_refused),
 		cmocka_unit_test(every_level_run_without_a_floor_is_told),
+		cmocka_unit_test(the_floor_keeps_clear_of_wide_infill_too),
 		cmocka_unit_test(
 			where_no_width_of_the_opening_is_given_the_floor_keeps_clear_of_the_stair),
 		cmocka_unit_test(

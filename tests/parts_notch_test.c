@@ -268,6 +268,17 @@ static void or_as_high_as_it_is_given(void **state)
 	arena_free(b.arena);
 }
 
+/* Measured smaller in the tread above, it is that there: the one below ends under its nosing. */
+static void the_wall_of_a_tread_ends_under_one_that_has_its_own_smaller_one(void **state)
+{
+	struct built b = built_from(NOTCH("{step: 4, at: right, along: 70, across: 100}, "
+					  "{step: 5, at: right, along: 50, across: 60, from: 0}"));
+	(void)state;
+	assert_near(built_extent(built_part(&b, "wall in a tread", 0), 0).high.z, 5 * 180 - 30,
+		1e-9);
+	arena_free(b.arena);
+}
+
 /* Its nosing stands 25 over the wall's back: cut out so far and the scribe, 28; from the end of the
  * strip, 3 off its wall, 70 in and the scribe make 70. */
 static void the_nosing_above_is_cut_out_for_the_wall_that_comes_up_through_it(void **state)
@@ -337,6 +348,7 @@ int main(void)
 	const struct CMUnitTest tests[] = {
 		cmocka_unit_test(a_wall_in_a_tread_goes_up_to_the_upper_floor),
 		cmocka_unit_test(or_as_high_as_it_is_given),
+		cmocka_unit_test(the_wall_of_a_tread_ends_under_one_that_has_its_own_smaller_one),
 		cmocka_unit_test(the_nosing_above_is_cut_out_for_the_wall_that_comes_up_through_it),
 		cmocka_unit_test(a_wall_at_the_back_ends_under_the_nosing_above_it),
 		cmocka_unit_test(a_wall_rail_stops_before_it_and_goes_on_behind),

@@ -45,6 +45,19 @@ static void a_riser_too_high_is_mended_by_one_more(void **state)
 		"15 risers make it 7 7/16\", and the run 10\" longer");
 }
 
+/* 16 3/8 in is 8.19 in twice and 5.46 in three times: DIN 18065 asks for 140 to 200 mm. */
+static void where_no_number_of_risers_will_do_none_is_named(void **state)
+{
+	struct checked c = checked_against("din-18065-2020",
+		"pitchboard: 1\njob: {name: Test}\nfloors: {total_rise: 16 3/8\"}\n"
+		"stair: {width: 37\", right: wall, segments: [{risers: 2, run: 10\"}]}\n",
+		NULL, 0);
+	(void)state;
+	assert_int_equal(checked_row(&c, "riser_height")->state, FINDING_NOT_MET);
+	assert_string_equal(checked_row(&c, "riser_height")->mend, "5/16\" less");
+	arena_free(c.built.arena);
+}
+
 /* 15 treads of a quarter inch more each. */
 static void a_tread_too_short_is_mended_by_run(void **state)
 {
@@ -279,6 +292,7 @@ int main(void)
 	const struct CMUnitTest tests[] = {
 		cmocka_unit_test(a_guard_by_others_is_not_checked_and_never_met),
 		cmocka_unit_test(a_riser_too_high_is_mended_by_one_more),
+		cmocka_unit_test(where_no_number_of_risers_will_do_none_is_named),
 		cmocka_unit_test(a_tread_too_short_is_mended_by_run),
 		cmocka_unit_test(headroom_is_mended_by_moving_the_edge_of_the_opening),
 		cmocka_unit_test(a_flight_without_a_rail_is_told_how_many_risers_it_has),

@@ -192,13 +192,26 @@ static struct part *wall_add(struct pieces *list, const struct rod *r, const str
 	return existing_slab_add(list, r, walls[side->hand], plan, z.x, z.y);
 }
 
-/* Is there no floor of a guard where it goes up beside the stair? */
+/* Beyond a newel's face: its cap, and the moulding under it. */
+static double cap_reach(const struct rod *r)
+{
+	const struct job_newel_cap *cap = &r->job->newels.cap;
+
+	return cap->kind == CAP_NONE ? 0 : fmax(cap->overhang, cap->quarter_round);
+}
+
+/* Is there no floor of a guard, and none of its wood, where it goes up beside the stair? */
 static bool goes_up(struct arena *a, const struct rod *r, const struct side *side)
 {
 	struct run_lines l = level_run_lines(a, r, side);
+	struct box wall = { side->head.x, -WALL, r->header_x, 0 };
 	bool is_beside = false;
-	for (int i = 0; i < l.n; i++)
-		is_beside |= level_run_box(r, &l.line[i]).x0 < r->header_x - NEAR_ENOUGH;
+	for (int i = 0; i < l.n; i++) {
+		struct box b = level_run_box(r, &l.line[i]);
+		is_beside |= b.x0 < r->header_x - NEAR_ENOUGH;
+		if (box_touches(box_grow(b, cap_reach(r) - NEAR_ENOUGH), wall))
+			return false;
+	}
 	return !is_beside || level_run_edge(r, side) <= -WALL + NEAR_ENOUGH;
 }
 
@@ -229,7 +242,7 @@ static void warn_of_no_wall(const struct rod *r, const struct side *side, double
 		arena_printf(d->arena,
 			"write stair.%s.to_step: %d, and a newel holds the rail; or, where the "
 			"wall goes up in the opening, an opening.width that leaves %s for it",
-			hand, r->steps, length_say(d->arena, l, WALL)),
+			hand, r->steps, length_say(d->arena, l, WALL + cap_reach(r))),
 		"rail: on the %s its end stands %s over the ceiling, under the floor of a guard: "
 		"no wall is known there that holds it",
 		hand, length_say(d->arena, l, over));

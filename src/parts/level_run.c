@@ -1,4 +1,5 @@
 #include "parts/level_run.h"
+#include "parts/infill.h"
 
 /*
  * Set out on plan.  A chain goes on from the stair's own newel where it leads away from the
@@ -41,6 +42,17 @@ struct box level_run_opening(const struct rod *r, const struct side *side)
 		r->width - level_run_edge(r, other) };
 }
 
+/* The widest piece of infill, whose middle is the rail's. */
+static double infill_width(const struct job *job)
+{
+	const struct job_infill *f = &job->infill;
+	bool has_strips =
+		f->kind == INFILL_PANEL || infill_has_shoe(job) || infill_has_subrail(job);
+	bool has_posts = f->kind == INFILL_PANEL || f->kind == INFILL_BARS;
+
+	return fmax(has_strips ? f->strip_width : 0, has_posts ? f->post : 0);
+}
+
 double level_run_reach(const struct rod *r, const struct side *side)
 {
 	const struct job *job = r->job;
@@ -49,7 +61,8 @@ double level_run_reach(const struct rod *r, const struct side *side)
 	double treads = side->kind == STRINGER_HOUSED ? 0 : job->treads.side_overhang;
 	double rail = job->rail.width / 2 - side->rail;
 	double newel = job->newels.section / 2 + rod_cap_overhang(r) - side->rail;
-	return fmax(treads, fmax(rail, newel));
+	double infill = infill_width(job) / 2 - side->rail;
+	return fmax(fmax(treads, infill), fmax(rail, newel));
 }
 
 /* Does the chain begin at the newel that the raked rail ends at?  One that stands on the last tread

@@ -61,6 +61,27 @@ static double ceiling_over(const struct rod *r, struct vec3 low, struct vec3 hig
 		: r->top;
 }
 
+/* Is the tread above cut out for less than this wall, by a notch of its own?  Then that was
+ * measured there, and this wall ends under it. */
+static bool is_smaller_above(const struct rod *r, const struct notch_wall *w)
+{
+	const struct job_treads *job = &r->job->treads;
+	double front = w->last * r->run - r->nosing;
+
+	for (int i = 0; i < job->notch_count; i++) {
+		const struct job_notch *n = &job->notches[i];
+		if (n->step != w->last + 1 || n->at != w->notch->at)
+			continue;
+		struct notch_wall own = notch_wall_make(r, n);
+		if (own.low.x < w->high.x + 2 * job->scribe + NEAR_ENOUGH)
+			return own.low.x > fmax(w->low.x, front) + NEAR_ENOUGH ||
+				own.high.x < w->high.x - NEAR_ENOUGH ||
+				own.low.y > w->low.y + NEAR_ENOUGH ||
+				own.high.y < w->high.y - NEAR_ENOUGH;
+	}
+	return false;
+}
+
 static double top_of(const struct rod *r, const struct notch_wall *w)
 {
 	const struct job_notch *n = w->notch;
@@ -69,7 +90,8 @@ static double top_of(const struct rod *r, const struct notch_wall *w)
 	if (n->height > 0)
 		top = fmin(top, tread + n->height);
 	double over_x = w->last * r->run - r->nosing;
-	if (!is_flush && w->high.x > over_x + NEAR_ENOUGH && !is_cut_above(r, w))
+	if (!is_flush && w->high.x > over_x + NEAR_ENOUGH &&
+		(!is_cut_above(r, w) || is_smaller_above(r, w)))
 		top = fmin(top, under_nosing(r, w->last));
 	return fmax(top, tread);
 }

@@ -2,6 +2,7 @@
  * Rise and run, as the feet find them.
  */
 #include "rules/footing.h"
+#include "rules/limits.h"
 #include "rules/mend.h"
 
 #include <stdlib.h>
@@ -137,7 +138,7 @@ static struct mend mend_riser(const struct survey *s, struct shortfall f)
 	int n = f.by > 0 ? (int)floor(total / f.limit + NEAR_ENOUGH)
 			 : (int)ceil(total / f.limit - NEAR_ENOUGH);
 
-	if (n < 2 || n == s->flight->risers)
+	if (n < 2 || n == s->flight->risers || !bounds_hold(f.row, total / n))
 		return mend_said(NULL);
 	struct mend m = mend_said(arena_printf(s->arena, "%d risers make it %s, and the run %s %s",
 		n, survey_say(s, total / n), survey_say(s, abs(n - s->flight->risers) * run(s)),

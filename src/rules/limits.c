@@ -44,6 +44,14 @@ bool bounds_given(const struct bounds *b)
 		limit_given(b->below);
 }
 
+bool bounds_hold(const struct bounds *b, double value)
+{
+	return !(limit_given(b->least) && value < b->least.value - NEAR_ENOUGH) &&
+		!(limit_given(b->most) && value > b->most.value + NEAR_ENOUGH) &&
+		!(limit_given(b->above) && value < b->above.value + NEAR_ENOUGH) &&
+		!(limit_given(b->below) && value > b->below.value - NEAR_ENOUGH);
+}
+
 const char *value_words(struct arena *a, double value, enum gauge_unit unit, struct lettering how)
 {
 	switch (unit) {
