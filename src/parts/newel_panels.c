@@ -232,8 +232,7 @@ static void cross_rail_add(struct pieces *list, const struct post *p, const stru
 	struct part *piece = slat_add(list, p, &rail);
 	/* the core it is glued to moves the other way (common practice) */
 	if (piece->size.width > piece->size.length + NEAR_ENOUGH)
-		piece->note = "grain across the newel, as of every cross rail; glue it to the core "
-			      "along the middle of its height only, so that it can move";
+		piece->note = "glue along the middle of its height only";
 	if (on_foot && p->slope > 0)
 		piece_feature(list->arena, piece,
 			(struct feature){ .kind = FEATURE_MITRE,

@@ -10,6 +10,8 @@
 #include "sheets/tables.h"
 #include "sheets/words.h"
 
+#include <string.h>
+
 #define COLUMNS 8
 #define STEP_SMALLEST 12 /* a section of a step at less than 1 to so much tells nothing */
 
@@ -141,6 +143,16 @@ static const char *moulding_words(const struct part *parts)
 	return "";
 }
 
+static const char *cross_rail_words(const struct part *parts)
+{
+	for (const struct part *p = parts; p; p = p->next)
+		if (strcmp(p->name, "newel cross rail") == 0)
+			return "Cross rails of newels: grain across the newel. One that is higher "
+			       "than long is glued to the core along the middle of its height "
+			       "only, so that it can move.";
+	return "";
+}
+
 static const char *return_words(struct arena *a, const struct stair *s)
 {
 	if (!has_returns(s))
@@ -164,6 +176,7 @@ static void note_sheet(struct sheet *s)
 		{ NULL, waste_words(a, s->context->parts) },
 		{ NULL, return_words(a, st) },
 		{ NULL, moulding_words(s->context->parts) },
+		{ NULL, cross_rail_words(s->context->parts) },
 	};
 
 	sheet_notes(s, notes, sizeof(notes) / sizeof(*notes));
