@@ -1,11 +1,16 @@
 #include "sheets/template_strips.h"
 
+#define NARROWEST 200.0 /* its name and what it marks stand on it */
+#define BEYOND 90.0     /* the lettering of a tick at its end */
+
+/* A strip that is in one piece is no longer than what is on it. */
 struct tiling strip_tiling(struct arena *a, const struct template_sheets *s,
 	const struct pattern *p, const char *prefix)
 {
-	struct vec window = window_size(s->place);
-	double height = p->box.y1 - p->box.y0 + 2 * TILE_EDGE;
-	struct tiling t = tiling_make(a, p, vec(window.x, height), TILE_LAP);
+	double height = box_height(p->box) + 2 * TILE_EDGE;
+	double length = fmax(box_width(p->box) + 2 * TILE_EDGE + BEYOND, NARROWEST);
+	struct vec window = vec(fmin(length, window_size(s->place).x), height);
+	struct tiling t = tiling_make(a, p, window, TILE_LAP);
 
 	t.names = TILES_IN_A_ROW;
 	t.prefix = prefix;
@@ -43,6 +48,7 @@ static struct window_place strip_place(const struct template_sheets *s, const st
 {
 	struct window_place place = s->place;
 
+	place.frame.x1 = place.frame.x0 + t->tiling->window.x / place.correction.x;
 	place.frame.y1 = top;
 	place.frame.y0 = top - strip_height(s, t);
 	return place;
