@@ -388,6 +388,33 @@ static void a_newel_without_any_fixing_on_its_floor_is_told_of_once(void **state
 	arena_free(b.arena);
 }
 
+/* A tread of 44 without an overhang, its edge a full round of 22: the newel of 62 stands with its
+ * face over the face of the riser, and its dowel before the bolt would come out at 10 to 20 back.
+ */
+static void no_dowel_of_a_newel_comes_out_in_a_rounded_edge(void **state)
+{
+	static const char *const noses[] = { "full_round", "eased" };
+	(void)state;
+	for (int i = 0; i < 2; i++) {
+		struct arena *a = arena_new();
+		struct built b = built_from(arena_printf(a,
+			"pitchboard: 1\njob: {name: Test, units: millimetres}\n"
+			"floors: {total_rise: 2212}\n"
+			"stair: {width: 1266, left: wall, right: {side: open, from_step: 2},\n"
+			"  segments: [{risers: 14, run: 307}]}\n"
+			"treads: {thickness: 44, nosing: 0, nosing_profile: %s}\n"
+			"stringers: {wall: sawtooth, open: sawtooth}\n"
+			"risers: {kind: open}\nnewels: {section: 62}\ninfill: {shoe: yes}\n",
+			noses[i]));
+		int dowels = 0;
+		for (const struct bore *o = built_part(&b, "newel", 0)->bores; o; o = o->next)
+			dowels += strcmp(o->text ? o->text : "", "dowel, newel to tread") == 0;
+		assert_int_equal(dowels, i == 0 ? 0 : 2);
+		arena_free(b.arena);
+		arena_free(a);
+	}
+}
+
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
@@ -404,6 +431,7 @@ int main(void)
 		cmocka_unit_test(a_starting_step_is_bolted_through_its_block_and_into_the_stringer),
 		cmocka_unit_test(a_nut_under_a_plug_is_reached_in_a_panel_too),
 		cmocka_unit_test(a_newel_without_any_fixing_on_its_floor_is_told_of_once),
+		cmocka_unit_test(no_dowel_of_a_newel_comes_out_in_a_rounded_edge),
 	};
 	return cmocka_run_group_tests(tests, NULL, NULL);
 }

@@ -324,7 +324,7 @@ static void a_tread_that_cannot_hold_a_newel_is_told_of(void **state)
 				    "newels: {section: 60}\n");
 	(void)state;
 	assert_true(is_said(&b,
-		"the end of the tread leaves no wood for dowels under a newel of 60 mm"));
+		"the edges of the tread leave no wood for dowels under a newel of 60 mm"));
 	arena_free(b.arena);
 }
 

@@ -79,8 +79,9 @@ void newel_foot_warn(const struct post *p, enum newel_held held, struct diags *d
 		return;
 	case NEWEL_WITHOUT_DOWELS:
 		diag_warning(d, rod_pos(p->rod, n->src, "section"),
-			"take a thicker newel or a narrower return, or fix it to the stringer",
-			"the end of the tread leaves no wood for dowels under a newel of %s",
+			"take a thicker newel, a narrower return or an edge less rounded, or fix "
+			"it to the stringer",
+			"the edges of the tread leave no wood for dowels under a newel of %s",
 			section);
 		return;
 	case NEWEL_WITHOUT_BOLT:

@@ -1,5 +1,6 @@
 #include "parts/fixing.h"
 #include "parts/newel_foot.h"
+#include "parts/nosing.h"
 #include "parts/start.h"
 #include "parts/stringer.h"
 #include "parts/tread.h"
@@ -10,6 +11,7 @@
 #define TREAD_DOWEL 16.0
 #define LEAST_TREAD_DOWEL 8.0
 #define BESIDE_DOWEL 10.0 /* of the tread up to its end, and of the newel up to its face */
+#define BETWEEN 2.0       /* dowel and bolt: wood at least (common practice) */
 #define DOWEL_IN_NEWEL 50.0
 #define UNDER_DOWEL 5.0 /* of the tread, left whole */
 #define LEAST_IN_STRING 50.0
@@ -38,10 +40,24 @@ static double tread_end_under(const struct post *p)
 	return tread_plan_make(r, step).ends[p->side->hand].body;
 }
 
+/* How far back from the newel's face the tread's edge is whole above, where its nosing is rounded
+ * under the newel. */
+static double nosing_under_newel(const struct post *p)
+{
+	const struct rod *r = p->rod;
+	int step = step_under(p);
+
+	if (step < 1 || step > r->steps || is_on_start(p))
+		return -INFINITY;
+	double front = (step - 1) * r->run - r->nosing;
+	return front + nosing_make(&r->job->treads, r->tread).reach - p->end.newel_x;
+}
+
 /* How thick dowels may be, and how far in from the limit: under the newel's middle, unless the end
- * of the tread is too near.  Between them there is room for the bolt. */
+ * of the tread is too near.  The one before the middle stands clear of a rounded edge; between them
+ * there is room for the bolt. */
 struct dowel_place {
-	double diameter, in;
+	double diameter, in, front;
 };
 
 static struct dowel_place dowel_place(const struct post *p)
@@ -50,7 +66,8 @@ static struct dowel_place dowel_place(const struct post *p)
 	double thick = fmin(TREAD_DOWEL, face - end - 2 * BESIDE_DOWEL);
 	thick = fmin(thick, p->core / 6);
 	double in = fmax(p->side->rail, end + BESIDE_DOWEL + thick / 2);
-	return (struct dowel_place){ thick, in };
+	double front = fmax(p->section / 2 - p->core / 4, nosing_under_newel(p) + thick / 2);
+	return (struct dowel_place){ thick, in, front };
 }
 
 static void tread_dowels_add(struct pieces *list, const struct post *p, struct dowel_place at)
@@ -62,7 +79,7 @@ static void tread_dowels_add(struct pieces *list, const struct post *p, struct d
 	b.text = "dowel, newel to tread";
 	for (int i = 0; i < 2; i++) {
 		double z = post_across(p, at.in);
-		b.at = post_mouth(vec3(0, middle + (i ? out : -out), z), post_back, post_down);
+		b.at = post_mouth(vec3(0, i ? middle + out : at.front, z), post_back, post_down);
 		post_drill(list, p, b);
 	}
 }
@@ -119,7 +136,9 @@ static bool block_bolt_add(struct pieces *list, const struct post *p)
 enum newel_held foot_on_tread_fix(struct pieces *list, const struct post *p)
 {
 	struct dowel_place at = dowel_place(p);
-	bool doweled = at.diameter >= LEAST_TREAD_DOWEL;
+	double beside_bolt = (at.diameter + foot_bits(p).bolt) / 2 + BETWEEN;
+	bool doweled = at.diameter >= LEAST_TREAD_DOWEL &&
+		at.front <= p->section / 2 - beside_bolt + NEAR_ENOUGH;
 	if (p->is_bottom && p->side->from > 1)
 		foot_note_add(list->arena, p, "pack out and screw to the end of the wall as well");
 	bool in_block = block_bolt_add(list, p), in_string = string_bolt_add(list, p);
