@@ -70,6 +70,46 @@ static void between_balusters_it_is_the_clear_gap(void **state)
 	arena_free(b.arena);
 }
 
+/* Three to a tread of 10 in, 1 1/4 in square, leave 10 / 3 - 1 1/4. */
+#define BRACED(rows)                                                                               \
+	STAIR("77 1/2\"", "10\"",                                                                  \
+		"balusters: {section: 1 1/4\", per_tread: 3}\nnewels: {section: 3 1/2\"}\n"        \
+		"infill: {kind: braced, cross_width: 1 1/2\", rows: [" rows "]}\n")
+
+/* Heights are those of the middle over the tread, and half of 1 1/2 in is under it. */
+static void a_cross_piece_near_the_tread_leaves_what_is_under_it(void **state)
+{
+	(void)state;
+	struct built b = built_from(BRACED("{height: 2\", lie: level}"));
+	assert_string_equal(built_complaint(&b), "");
+	assert_near(ball_at(&b, BALL_UNDER_CROSS)->diameter, (2 - 0.75) * 25.4, 0.02);
+	assert_near(ball_at(&b, BALL_OVER_CROSS)->diameter, (10 / 3.0 - 1.25) * 25.4, 0.02);
+	assert_null(ball_at(&b, BALL_BETWEEN_CROSSES));
+	arena_free(b.arena);
+}
+
+static void two_rows_leave_what_is_between_them(void **state)
+{
+	(void)state;
+	struct built b =
+		built_from(BRACED("{height: 12\", lie: level}, {height: 15\", lie: level}"));
+	assert_string_equal(built_complaint(&b), "");
+	assert_near(ball_at(&b, BALL_BETWEEN_CROSSES)->diameter, (15 - 12 - 1.5) * 25.4, 0.02);
+	arena_free(b.arena);
+}
+
+/* 4 in plumb between the middles of two that rise 7 3/4 in 10: so far apart, square to them, less
+ * their width; the balusters leave more. */
+static void two_rows_on_the_rake_leave_what_is_square_to_them(void **state)
+{
+	(void)state;
+	struct built b = built_from(BRACED("{height: 12\"}, {height: 16\"}"));
+	assert_string_equal(built_complaint(&b), "");
+	assert_near(ball_at(&b, BALL_BETWEEN_CROSSES)->diameter,
+		(4 * 10 / hypot(10, 7.75) - 1.5) * 25.4, 0.02);
+	arena_free(b.arena);
+}
+
 /* Bars are as far apart as is written, square to them. */
 static void between_bars_it_is_the_gap_square_to_them(void **state)
 {
@@ -128,6 +168,9 @@ int main(void)
 		cmocka_unit_test(a_shoe_on_the_nosings_leaves_the_inscribed_circle),
 		cmocka_unit_test(a_shoe_lifted_off_the_nosings_leaves_a_larger_one),
 		cmocka_unit_test(between_balusters_it_is_the_clear_gap),
+		cmocka_unit_test(a_cross_piece_near_the_tread_leaves_what_is_under_it),
+		cmocka_unit_test(two_rows_leave_what_is_between_them),
+		cmocka_unit_test(two_rows_on_the_rake_leave_what_is_square_to_them),
 		cmocka_unit_test(between_bars_it_is_the_gap_square_to_them),
 		cmocka_unit_test(a_panel_lets_nothing_through_above_the_shoe),
 		cmocka_unit_test(the_place_is_where_the_circle_is_empty),

@@ -61,12 +61,26 @@ static void of_one_row_the_larger_is_not_met_and_the_smaller_is(void **state)
 	each_is_judged_by_its_size(STAIR("2", "yes"), 1, 1);
 }
 
+/* Who names no code still reads what passes: two to a tread of 250 mm leave 93 mm. */
+static void the_shop_reads_them_in_a_sentence_without_a_code(void **state)
+{
+	(void)state;
+	struct built b = built_from(STAIR("2", "no"));
+	struct sheet_context s = { .stair = b.stair, .parts = b.parts };
+
+	assert_string_equal(guard_balls_words(b.arena, &s),
+		"The largest ball that passes, measured on the model. Beside the steps: between "
+		"balusters 93.");
+	arena_free(b.arena);
+}
+
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
 		cmocka_unit_test(wide_gaps_are_not_met),
 		cmocka_unit_test(narrow_gaps_are_met),
 		cmocka_unit_test(of_one_row_the_larger_is_not_met_and_the_smaller_is),
+		cmocka_unit_test(the_shop_reads_them_in_a_sentence_without_a_code),
 	};
 
 	return cmocka_run_group_tests(tests, NULL, NULL);

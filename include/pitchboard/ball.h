@@ -13,13 +13,23 @@
 #include "pitchboard/part.h"
 
 enum ball_place {
-	BALL_BETWEEN,        /* balusters, cross pieces, bars */
+	BALL_BETWEEN,     /* balusters, cross pieces, bars */
+	BALL_UNDER_CROSS, /* under the lowest cross piece of its gap */
+	BALL_BETWEEN_CROSSES,
+	BALL_OVER_CROSS,     /* over the highest */
 	BALL_TRIANGLE,       /* tread, riser and bottom member */
 	BALL_AT_NEWEL,       /* touches one */
 	BALL_AT_WALL,        /* touches the wall that takes over */
 	BALL_UNDER_RAIL,     /* touches rail or subrail */
 	BALL_BETWEEN_TREADS, /* open risers: under the bar, or under the tread itself */
 };
+
+/* What passes there is looked at once more by itself: it is no larger than what passes at all. */
+static inline bool ball_is_beside_cross(enum ball_place place)
+{
+	return place == BALL_UNDER_CROSS || place == BALL_BETWEEN_CROSSES ||
+		place == BALL_OVER_CROSS;
+}
 
 /* Nothing larger or smaller is looked for. */
 #define BALL_LARGEST 800.0

@@ -2,7 +2,7 @@
 
 #include <string.h>
 
-#include "parts/ball_search.h"
+#include "parts/ball_cross.h"
 #include "parts/infill.h"
 
 /* Two that are so near to the ball both touch it. */
@@ -12,7 +12,7 @@
  * does not pass where the other lies. */
 #define ALIKE 0.02
 
-#define PLACES (BALL_UNDER_RAIL + 1)
+#define PLACES BALL_BETWEEN_TREADS
 
 static bool is_bottom_member(const struct stretch *s)
 {
@@ -80,27 +80,46 @@ static void keep(struct ball *largest, const struct stretch *s, enum ball_place 
 		on_rake ? (int)floor(b.at.x / r->run + NEAR_ENOUGH) + r->flight->first_step : 0;
 }
 
+/* What is open over the line between triangles and the rest, up to the rail. */
+static struct ball_zone zone_over(const struct stretch *s, double divide)
+{
+	return (struct ball_zone){ .low = { divide, s->slope },
+		.high = { stretch_rail_under(s, 0), s->slope } };
+}
+
 /* The lower zone is the triangles under a bottom member, the upper one all over them. */
 static void search_window(struct arena *a, const struct ball_plane *plane, int i, double divide,
 	struct ball *largest)
 {
 	const struct stretch *s = plane->stretch;
 	const struct ball_window *w = &plane->windows[i];
-	struct ball_zone zone = { .from = s->from + i * plane->width, .slope = s->slope };
+	struct ball_zone zone = zone_over(s, divide);
+	zone.from = s->from + i * plane->width;
 	zone.to = fmin(zone.from + plane->width, s->to);
 	zone.floor = stretch_foot(s, zone.from);
-	zone.low = divide;
-	zone.high = stretch_rail_under(s, 0);
 	struct ball_found b = ball_search(a, plane, w, &zone);
 	if (b.radius > 0)
 		keep(largest, s, touched(plane, w, b), b);
 	if (!is_bottom_member(s))
 		return;
-	zone.high = divide;
-	zone.low = -INFINITY;
+	zone.high = zone.low;
+	zone.low.z0 = -INFINITY;
 	b = ball_search(a, plane, w, &zone);
 	if (b.radius > 0)
 		keep(largest, s, BALL_TRIANGLE, b);
+}
+
+static void search_crosses(struct arena *a, const struct ball_plane *plane,
+	const struct part *parts, double divide, struct ball *largest)
+{
+	struct ball_zone all = zone_over(plane->stretch, divide);
+	struct ball_crosses crosses = ball_crosses_make(a, plane, parts, &all);
+	for (int i = 0; i < crosses.n; i++) {
+		const struct ball_cross *c = &crosses.at[i];
+		struct ball_found b = ball_search(a, plane, c->window, &c->zone);
+		if (b.radius > 0)
+			keep(largest, plane->stretch, c->place, b);
+	}
 }
 
 static struct ball **stretch_measure(struct arena *a, const struct stretch *s,
@@ -112,6 +131,7 @@ static struct ball **stretch_measure(struct arena *a, const struct stretch *s,
 	double divide = is_bottom_member(s) ? bottom_member(s, parts) : -1e5;
 	for (int i = 0; i < plane.count; i++)
 		search_window(scratch, &plane, i, divide, largest);
+	search_crosses(scratch, &plane, parts, divide, largest);
 	for (int i = 0; i < PLACES; i++) {
 		if (largest[i].diameter <= 0)
 			continue;
@@ -176,6 +196,9 @@ const char *ball_place_name(const struct job *job, enum ball_place place)
 {
 	switch (place) {
 	case BALL_BETWEEN: return between_name(job->infill.kind);
+	case BALL_UNDER_CROSS: return "under the lowest cross piece";
+	case BALL_BETWEEN_CROSSES: return "between two cross pieces";
+	case BALL_OVER_CROSS: return "over the highest cross piece";
 	case BALL_TRIANGLE: return "in the triangle of tread, riser and bottom rail";
 	case BALL_AT_NEWEL: return "at a newel";
 	case BALL_AT_WALL: return "at the end of the wall";

@@ -53,9 +53,8 @@ static struct vec corner(const struct square *q, int i)
 static bool is_in_zone(const struct search *s, struct vec p)
 {
 	const struct ball_zone *z = s->zone;
-	double up = p.y - z->slope * p.x;
-	return p.x >= z->from && p.x <= z->to && up > z->low && up < z->high &&
-		p.y > stretch_foot(s->plane->stretch, p.x);
+	return p.x >= z->from && p.x <= z->to && p.y > slope_at(z->low, p.x) &&
+		p.y < slope_at(z->high, p.x) && p.y > stretch_foot(s->plane->stretch, p.x);
 }
 
 /* Can no point of the square be in the zone?  What the feet stand on rises, so that under the
@@ -64,10 +63,11 @@ static bool is_in_zone(const struct search *s, struct vec p)
 static bool is_beside(const struct search *s, const struct square *q)
 {
 	const struct ball_zone *z = s->zone;
-	double up = q->at.y - z->slope * q->at.x, reach = q->half * (1 + z->slope);
-	double lower_end = fmax(q->at.x - q->half, z->from);
-	return q->at.x + q->half < z->from || q->at.x - q->half > z->to || up + reach < z->low ||
-		up - reach > z->high ||
+	double top = q->at.y + q->half, bottom = q->at.y - q->half;
+	double lower_end = fmax(q->at.x - q->half, z->from), higher_end = q->at.x + q->half;
+	return q->at.x + q->half < z->from || q->at.x - q->half > z->to ||
+		top < slope_at(z->low, q->at.x - q->half) ||
+		bottom > slope_at(z->high, higher_end) ||
 		q->at.y + q->half < stretch_foot(s->plane->stretch, lower_end);
 }
 
@@ -186,8 +186,8 @@ struct ball_found ball_search(struct arena *a, const struct ball_plane *plane,
 	struct search s = { .plane = plane, .window = w, .zone = zone, .rounds = ROUNDS };
 	struct square all = { .edges = w->edges, .n = w->n };
 	double half = (zone->to - zone->from) / 2, x = (zone->from + zone->to) / 2;
-	double bottom = fmax(zone->low + zone->slope * zone->from, zone->floor);
-	double top = zone->high + zone->slope * zone->to;
+	double bottom = fmax(slope_at(zone->low, zone->from), zone->floor);
+	double top = slope_at(zone->high, zone->to);
 	s.best.radius = BALL_SMALLEST / 2;
 	s.room = NEW_N(a, int, (size_t)(DEEPEST + 1) * (size_t)(w->n + 1));
 	s.near = NEW_N(a, double, w->n + 1);

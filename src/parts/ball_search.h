@@ -6,11 +6,10 @@
 
 #include "parts/ball_plane.h"
 
-/* Between two lines that rise with the rail, and over the steps. */
+/* Between two lines, which may rise, and over the steps. */
 struct ball_zone {
-	double from, to;  /* along x: the window */
-	double low, high; /* levels of the lines plumb over x = 0 */
-	double slope;
+	double from, to; /* along x */
+	struct slope_line low, high;
 	double floor; /* level of the lowest step in it */
 };
 

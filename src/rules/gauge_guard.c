@@ -139,7 +139,8 @@ static struct reading balls_on_rake(const struct survey *s, enum opening opening
 	if (highest_open(s, EDGES_ALL).state != READING_TAKEN)
 		return reading_not_applicable("no side is open");
 	for (; b; b = b->next)
-		if (b->on_rake && (b->place == BALL_TRIANGLE) == (opening == OPENING_TRIANGLE))
+		if (b->on_rake && !ball_is_beside_cross(b->place) &&
+			(b->place == BALL_TRIANGLE) == (opening == OPENING_TRIANGLE))
 			reading_add(&r, b->diameter, ball_at(s, b));
 	return r.state == READING_TAKEN ? r : reading_without(s, otherwise);
 }
@@ -192,7 +193,7 @@ static struct reading floor_ball(const struct survey *s)
 	struct reading r = reading_none();
 
 	for (; b; b = b->next)
-		if (!b->on_rake)
+		if (!b->on_rake && !ball_is_beside_cross(b->place))
 			reading_add(&r, b->diameter, ball_at(s, b));
 	return r.state == READING_TAKEN ? r : reading_not_possible(no_level_rail);
 }

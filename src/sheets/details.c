@@ -8,6 +8,7 @@
 #include "draw/view.h"
 #include "sheets/balloons.h"
 #include "sheets/compose.h"
+#include "sheets/guard_balls.h"
 #include "sheets/marks.h"
 #include "sheets/some_parts.h"
 #include "sheets/stands.h"
@@ -315,7 +316,7 @@ static const char *across_words(struct arena *a, const struct stair *s)
 		length_words(a, s, behind_riser(s)));
 }
 
-static void note_sheet(struct sheet *s)
+static void note_sheet(struct sheet *s, const char *balls)
 {
 	const struct stair *st = s->context->stair;
 	struct arena *a = s->drawing->arena;
@@ -324,6 +325,7 @@ static void note_sheet(struct sheet *s)
 		{ NULL,
 			arena_printf(a, "%s%s", newel_words(s->context->parts),
 				across_words(a, st)) },
+		{ NULL, balls },
 		{ NULL, by_others_words(a, st->job) },
 	};
 
@@ -339,11 +341,11 @@ static struct box place_in(const struct sheet *s, int i, int across)
 }
 
 static struct drawing *sheet_of(struct arena *a, const struct sheet_context *c,
-	const struct detail *details, int n)
+	const struct detail *details, int n, const char *balls)
 {
 	struct sheet s = sheet_begin(a, c, "Newels and balustrade");
 
-	note_sheet(&s);
+	note_sheet(&s, balls);
 	for (int i = 0; i < n; i++)
 		sheet_compose(&s,
 			(struct composition){ compose_detail, &details[i], details[i].window, 4 },
@@ -374,16 +376,18 @@ static int all_details(struct arena *a, const struct sheet_context *c, struct de
 	return n;
 }
 
-/* As evenly over the sheets as goes, no more than so many on one. */
+/* As evenly over the sheets as goes, no more than so many on one; what balls pass is said once, on
+ * the last of them, where the balustrade is. */
 static struct drawing *draw_across(struct arena *a, const struct sheet_context *c,
 	const struct detail *list, int n, int most)
 {
 	struct drawing *first = NULL, **tail = &first;
+	const char *balls = guard_balls_words(a, c);
 	int sheets = (n + most - 1) / most;
 
 	for (int i = 0, at = 0; i < sheets; i++) {
 		int here = (n - at + sheets - i - 1) / (sheets - i);
-		*tail = sheet_of(a, c, list + at, here);
+		*tail = sheet_of(a, c, list + at, here, i + 1 < sheets ? "" : balls);
 		tail = &(*tail)->next;
 		at += here;
 	}

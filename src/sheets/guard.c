@@ -333,11 +333,15 @@ static struct drawing *sheets_of_details(struct arena *a, const struct sheet_con
 			"section in brackets; met: it meets the limit as entered." },
 		{ NULL, by_others_words(a, c->stair->job) } };
 
+	int n = 0;
 	for (int i = 0; i < balls->n; i++) {
-		list[i] = guard_ball_closeup(a, c, &balls->list[i]);
-		all[i] = closeup_composition(&list[i], 4);
+		if (ball_is_beside_cross(balls->list[i].ball->place))
+			continue; /* drawn between balusters already */
+		list[n] = guard_ball_closeup(a, c, &balls->list[i]);
+		all[n] = closeup_composition(&list[n], 4);
+		n++;
 	}
-	int n = balls->n + handrail_details(a, c, all + balls->n);
+	n += handrail_details(a, c, all + n);
 	return closeup_sheets(a, c,
 		(struct closeup_page){ "Guards and handrails, details", all, n, notes, 3 });
 }

@@ -11,7 +11,7 @@
 /* What stands more than this nearer the eye than the ball is taken away. */
 #define BEFORE 60.0
 
-#define PLACES (BALL_UNDER_RAIL + 1)
+#define PLACES BALL_BETWEEN_TREADS
 
 /* Balls are measured to 0.02 mm: these are two. */
 #define TELLS_APART 0.05
@@ -28,6 +28,8 @@ static enum which_side side_of(const struct ball *b)
 {
 	return b->on_left ? ON_THE_LEFT : ON_THE_RIGHT;
 }
+
+enum ball_lies { LIES_ON_RAKE, LIES_LEVEL };
 
 static const struct ball *largest(const struct ball *balls, int kind)
 {
@@ -166,7 +168,7 @@ struct table guard_balls_table(struct arena *a, const struct sheet_context *c,
 	const struct guard_balls *balls)
 {
 	static const struct table_column columns[] = { { "", ALIGN_LEFT, 0 },
-		{ "Ball", ALIGN_LEFT, 40 }, { "Where", ALIGN_LEFT, 32 },
+		{ "Ball", ALIGN_LEFT, 48 }, { "Where", ALIGN_LEFT, 32 },
 		{ "Measured", ALIGN_RIGHT, 0 }, { "Asked", ALIGN_LEFT, 34 },
 		{ "Section", ALIGN_LEFT, 0 }, { "Result", ALIGN_LEFT, 0 } };
 	const char **cells = NEW_N(a, const char *, 7 * balls->n + 1), **row = cells;
@@ -183,6 +185,35 @@ struct table guard_balls_table(struct arena *a, const struct sheet_context *c,
 		row[6] = f ? result_of(f, b) : "";
 	}
 	return (struct table){ "Largest ball that passes", columns, 7, cells, balls->n };
+}
+
+/* Those of one floor or of the rake, largest of each place, in a row of words. */
+static const char *ball_words(struct arena *a, const struct sheet_context *c,
+	const struct guard_balls *balls, const char *where, enum ball_lies lies)
+{
+	const char *words = "";
+
+	for (int i = 0; i < balls->n; i++) {
+		const struct ball *b = balls->list[i].ball;
+		if (b->on_rake != (lies == LIES_ON_RAKE))
+			continue;
+		words = arena_printf(a, "%s%s %s %s", words, *words ? "," : where,
+			ball_place_name(c->stair->job, b->place),
+			inches_words(a, c->stair, b->diameter));
+	}
+	return *words ? arena_printf(a, "%s.", words) : "";
+}
+
+const char *guard_balls_words(struct arena *a, const struct sheet_context *c)
+{
+	struct guard_balls balls = guard_balls_find(a, c);
+	const char *rake = ball_words(a, c, &balls, " Beside the steps:", LIES_ON_RAKE);
+	const char *level = ball_words(a, c, &balls, " On the upper floor:", LIES_LEVEL);
+
+	if (balls.n == 0)
+		return "";
+	return arena_printf(a, "The largest ball that passes, measured on the model.%s%s", rake,
+		level);
 }
 
 struct closeup guard_ball_closeup(struct arena *a, const struct sheet_context *c,

@@ -13,7 +13,8 @@ struct guard_ball {
 	const struct ball *ball;
 };
 
-enum { MOST_BALLS = 16 };
+/* Each place on the rake and on level runs, and between the treads. */
+enum { MOST_BALLS = 2 * BALL_BETWEEN_TREADS + 1 };
 
 struct guard_balls {
 	struct guard_ball list[MOST_BALLS];
@@ -39,5 +40,8 @@ struct table guard_balls_table(struct arena *a, const struct sheet_context *c,
 
 struct closeup guard_ball_closeup(struct arena *a, const struct sheet_context *c,
 	const struct guard_ball *g);
+
+/* The same in one sentence for who reads no table of them; "" where nothing is open. */
+const char *guard_balls_words(struct arena *a, const struct sheet_context *c);
 
 #endif
