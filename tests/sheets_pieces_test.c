@@ -304,6 +304,21 @@ static void plies_are_lettered_so_that_they_fill_the_piece(void **state)
 	arena_free(b.arena);
 }
 
+/* A circle: 45 mm across and 45 pi = 141.4 mm round. */
+static void a_rail_says_what_a_hand_takes_hold_of(void **state)
+{
+	struct built b = built_from(
+		"pitchboard: 1\njob: {name: Test, units: millimetres}\n"
+		"floors: {total_rise: 2700}\n"
+		"stair: {width: 900, left: wall, right: wall, segments: [{risers: 15, run: 250}]}\n"
+		"wall_rails: [{side: right, clearance: 50, profile: round, width: 45}]\n");
+	(void)state;
+	assert_string_equal(built_complaint(&b), "");
+	assert_non_null(strstr(piece_work_words(b.arena, b.stair, built_part(&b, "wall rail", 0)),
+		"Perimeter of its section 141, longest across 45."));
+	arena_free(b.arena);
+}
+
 static void what_the_note_says_of_a_notch_is_said_once(void **state)
 {
 	struct built b = built_from(
@@ -411,6 +426,7 @@ int main(void)
 		cmocka_unit_test(laps_follow_each_other_from_end_to_end),
 		cmocka_unit_test(laps_part_beside_a_hole),
 		cmocka_unit_test(plies_are_lettered_so_that_they_fill_the_piece),
+		cmocka_unit_test(a_rail_says_what_a_hand_takes_hold_of),
 		cmocka_unit_test(what_the_note_says_of_a_notch_is_said_once),
 		cmocka_unit_test(a_hole_of_a_joint_is_lettered_no_finer_than_it_needs),
 		cmocka_unit_test(an_end_cut_aslant_is_figured_along_its_cut),

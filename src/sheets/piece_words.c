@@ -4,6 +4,7 @@
 
 #include "base/text.h"
 #include "pitchboard/list.h"
+#include "pitchboard/rail.h"
 #include "sheets/joint_words.h"
 #include "sheets/piece_view.h"
 #include "sheets/words.h"
@@ -251,6 +252,21 @@ static void add_radii(struct text *t, const struct stair *s, const char *where, 
 			*hollows ? " hollows of radius " : "", hollows));
 }
 
+/* What a hand takes hold of, as codes measure it: round the section, and from one of its points to
+ * any other. */
+static const char *grip_words(struct arena *a, const struct stair *s, const struct rail *rail)
+{
+	const struct rail_profile *p;
+
+	if (!rail)
+		return NULL;
+	p = &rail->profile;
+	return arena_printf(a, "Perimeter of its section %s, longest across %s%s%s.",
+		inches_words(a, s, p->perimeter), inches_words(a, s, p->largest),
+		p->recess.depth > 0 ? ", finger recesses deep " : "",
+		p->recess.depth > 0 ? inches_words(a, s, p->recess.depth) : "");
+}
+
 const char *piece_work_words(struct arena *a, const struct stair *s, const struct part *p)
 {
 	struct text t = { .arena = a };
@@ -258,6 +274,7 @@ const char *piece_work_words(struct arena *a, const struct stair *s, const struc
 	add_line(&t, makeup_words(a, s, p->makeup));
 	add_line(&t, end_words(a, "Left end", p->start));
 	add_line(&t, end_words(a, "Right end", p->end));
+	add_line(&t, grip_words(a, s, p->rail));
 	add_features(&t, s, p);
 	add_radii(&t, s, "Outline", p->outline);
 	if (!p->nosing)
