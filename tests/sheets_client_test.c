@@ -138,12 +138,12 @@ static void what_the_client_does_not_see_leaves_the_name(void **state)
 static void choices_are_said_in_plain_words(void **state)
 {
 	struct issued it = issue(STAIR("treads: {nosing_profile: full_round}\n"
-				       "newels: {cap: {kind: pyramid}}\n"
+				       "newels: {cap: {kind: pyramid, slope: 30}}\n"
 				       "material: {treads: red oak, finish: clear oil}\n"));
 
 	(void)state;
 	assert_non_null(find_text(sheet_of(&it, "C-801"), "fully rounded"));
-	assert_non_null(find_text(sheet_of(&it, "C-801"), "pyramid, from one piece"));
+	assert_non_null(find_text(sheet_of(&it, "C-801"), "pyramid, sloping 30"));
 	assert_non_null(find_text(sheet_of(&it, "C-801"), "red oak"));
 	assert_non_null(find_text(sheet_of(&it, "C-801"), "clear oil"));
 	arena_free(it.built.arena);

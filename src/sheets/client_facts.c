@@ -55,7 +55,8 @@ static const struct fact_row {
 		WOOD_RAIL, when_wall_rail },
 	{ "Newel posts", "{=wood}, {newels.section} square, {newels.build}", WOOD_NEWELS,
 		when_newels },
-	{ "Caps of the newels", "{=cap}", WOOD_NEWELS, when_caps },
+	{ "Caps of the newels", "{=cap}; standing out {newels.cap.overhang} all round", WOOD_NEWELS,
+		when_caps },
 	{ "Balusters", "{=wood}, {balusters.shape}, {balusters.section}, {=spacing}{=braced}",
 		WOOD_BALUSTERS, when_balusters },
 	{ "Bars",
@@ -192,6 +193,18 @@ static const char *say_braced(const struct filling *f)
 		: "";
 }
 
+/* Its shape, as seen from the floor: by the height to the point, or by the slope. */
+static const char *say_pyramid(const struct filling *f, const struct job_newel_cap *cap)
+{
+	const char *steep = cap->rise > 0
+		? arena_printf(f->arena, "%s high to its point", say_length(f, cap->rise))
+		: arena_printf(f->arena, "sloping %s",
+			  angle_letter(f->arena, cap->slope_degrees * PI / 180));
+
+	return arena_printf(f->arena, "pyramid, %s, %s", steep,
+		cap->build == CAP_MITRED ? "of four pieces mitred together" : "from one piece");
+}
+
 static const char *say_cap(const struct filling *f)
 {
 	const struct job_newel_cap *cap = &f->context->stair->job->newels.cap;
@@ -202,8 +215,7 @@ static const char *say_cap(const struct filling *f)
 	case CAP_CHAMFERED: return "flat, its edge bevelled";
 	case CAP_PYRAMID: break;
 	}
-	return cap->build == CAP_MITRED ? "pyramid, of four pieces mitred together"
-					: "pyramid, from one piece";
+	return say_pyramid(f, cap);
 }
 
 /* A chimney breast passes more steps than the one it is given from. */
