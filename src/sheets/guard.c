@@ -149,6 +149,7 @@ static void note_sheet(struct sheet *s, const struct guard_balls *balls)
 			"model: the middle of the ball in the plane of the guard." },
 		{ NULL, guard_balls_other_side(a, c, balls) },
 		{ NULL, opening_guard_words(a, c) },
+		{ NULL, by_others_words(a, c->stair->job) },
 		{ NULL,
 			height ? arena_printf(a, "Height of the guard %s; %s.", height->provided,
 					 limit_words(a, c->findings, "guard_height"))
