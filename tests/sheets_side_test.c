@@ -6,11 +6,14 @@
 #include <stdarg.h>
 #include <stddef.h>
 #include <stdint.h>
+#include <stdio.h>
 #include <stdlib.h>
 
 #include <cmocka.h>
 
 #include "built.h"
+#include "draw/bounds.h"
+#include "draw/clip.h"
 #include "pitchboard/sheet.h"
 #include "sheets/compose.h"
 #include "sheets/tables.h"
@@ -228,6 +231,56 @@ static void rows_go_on_rather_than_over_what_stands_at_the_foot(void **state)
 	arena_free(p->built.arena);
 }
 
+/* A guard over a stair that rises under it, and how far over its nosings nothing may hang. */
+#define GALLERY                                                                                    \
+	"pitchboard: 1\n"                                                                          \
+	"job: {name: Test, units: millimetres}\n"                                                  \
+	"floors: {total_rise: 2700}\n"                                                             \
+	"opening: {length: 3500, width: 1400, floor_thickness: 290, headroom: %s}\n"               \
+	"stair: {width: 1050, left: open, right: wall}\n"                                          \
+	"rail: {level_runs: [{side: left, direction: out, length: 350},"                           \
+	" {side: left, direction: back, length: 3500}]}\n"
+
+/* Does a thin dash-dot line, of nosings or of headroom, run through it? */
+static bool is_struck_by_line(const struct drawing *g, struct box words)
+{
+	for (const struct mark *k = g->first; k; k = k->next)
+		for (int i = 0;
+			k->kind == MARK_LINE && k->line.pen == PEN_CENTRE && i + 1 < k->line.n; i++)
+			if (clip_segment(words, k->line.points[i], k->line.points[i + 1]).some)
+				return true;
+	return false;
+}
+
+/* How many figures of guards there are; none of them is struck. */
+static int guards_clear(const char *headroom)
+{
+	char job[2000];
+	snprintf(job, sizeof(job), GALLERY, headroom);
+	struct paper_stair *p = on_paper(job, 420, 297);
+	const struct sheet_set permit = { .reader = READER_DEPARTMENT, .lettering = 1 };
+	p->context.set = &permit;
+	const struct drawing *g = draw(p, &sheet_elevation);
+	int seen = 0;
+
+	for (const struct mark *k = g->first; k; k = k->next) {
+		if (k->kind != MARK_TEXT || strncmp(k->text.text, "guard ", 6) != 0)
+			continue;
+		seen++;
+		assert_false(is_struck_by_line(g, mark_box(k, six_tenths())));
+	}
+	arena_free(p->built.arena);
+	return seen;
+}
+
+static void no_height_is_struck_by_the_headroom_line(void **state)
+{
+	static const char *const lines[] = { "1700", "1800", "1900", "2000" };
+	(void)state;
+	for (int i = 0; i < 4; i++)
+		assert_int_equal(guards_clear(lines[i]), 1);
+}
+
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
@@ -237,6 +290,7 @@ int main(void)
 		cmocka_unit_test(every_level_rail_has_its_length_on_the_plan),
 		cmocka_unit_test(floors_too_near_each_other_have_their_levels_on_either_side),
 		cmocka_unit_test(rows_go_on_rather_than_over_what_stands_at_the_foot),
+		cmocka_unit_test(no_height_is_struck_by_the_headroom_line),
 		cmocka_unit_test(every_piece_can_be_read_on_a_small_paper),
 	};
 	return cmocka_run_group_tests(tests, NULL, NULL);

@@ -70,8 +70,10 @@ struct box side_draw_heights(const struct drafting *d, const char *headroom, str
  * for who holds the stair against limits. */
 void side_draw_headroom_line(const struct drafting *d, struct box view);
 
-/* Would it run through words that stand there? */
-bool side_headroom_line_strikes(const struct drafting *d, struct box view, struct box words);
+/* How many of the spots, brought to the front, keep words of that width out of its way; all where
+ * it strikes all.  The line grows with the view as the words make it higher. */
+int side_spots_off_headroom_line(const struct drafting *d, struct box view, struct spot *spots,
+	int n, double width);
 
 /* The marks of what is shown, in balloons; the view's box with them. */
 struct box side_draw_balloons(const struct drafting *d, const struct view *shown, struct box view);

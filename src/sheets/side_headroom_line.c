@@ -88,12 +88,25 @@ static struct vec point_at(const struct drafting *d, struct stretch_shown s, dou
 	return side_at(d, x, slope_at(s.line, x));
 }
 
-bool side_headroom_line_strikes(const struct drafting *d, struct box view, struct box words)
+static bool strikes(const struct drafting *d, struct box view, struct box words)
 {
-	struct stretch_shown s = stretch(d, view);
+	struct stretch_shown s = stretch(d, box_join(view, words));
 
 	return s.from < s.to &&
 		clip_segment(words, point_at(d, s, s.from), point_at(d, s, s.to)).some;
+}
+
+int side_spots_off_headroom_line(const struct drafting *d, struct box view, struct spot *spots,
+	int n, double width)
+{
+	int kept = 0;
+
+	for (int i = 0; i < n; i++) {
+		struct vec at = spots[i].at, end = vec_add(at, vec(width, d->sheet->hand.letter));
+		if (!strikes(d, view, box_add(box_add(box_empty(), at), end)))
+			spots[kept++] = spots[i];
+	}
+	return kept > 0 ? kept : n;
 }
 
 void side_draw_headroom_line(const struct drafting *d, struct box view)

@@ -69,6 +69,7 @@ static bool place_height(const struct drafting *d, const struct height *height, 
 
 	if (side_plumb_strikes(h, p.low, end))
 		return false;
+	n = side_spots_off_headroom_line(d, *view, spots, n, width);
 	int i = place_text(h.g, h.measure, h.letter, spots, n, height->text);
 	if (i < 0)
 		return false;

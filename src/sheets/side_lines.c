@@ -50,21 +50,6 @@ static const char *headroom_words(struct arena *a, const struct stair *s)
 		h->state == HEADROOM_SHORT ? " SHORT" : "");
 }
 
-/* Those that the headroom line does not strike; all where it strikes all. */
-static int spots_not_struck(const struct drafting *d, struct box view, struct spot *spots, int n,
-	double width)
-{
-	int kept = 0;
-
-	for (int i = 0; i < n; i++) {
-		struct vec at = spots[i].at, end = vec_add(at, vec(width, d->sheet->hand.letter));
-		struct box words = box_add(box_add(box_empty(), at), end);
-		if (!side_headroom_line_strikes(d, view, words))
-			spots[kept++] = spots[i];
-	}
-	return kept > 0 ? kept : n;
-}
-
 /* Of the ceiling over the upper floor, which is no part of the view, as much as says what is
  * measured up to; the view's box with it. */
 static struct box draw_upper_ceiling(const struct drafting *d, struct box view)
@@ -92,7 +77,7 @@ static struct box draw_headroom(const struct drafting *d, const char *text, stru
 	if (h->state == HEADROOM_NOT_CHECKED || (!rest && side_plumb_strikes(hand, low, high)))
 		return view;
 	int n = side_spots_beside(spots, 12, hand, vec(high.x, high.y - hand.letter * 2), width);
-	n = spots_not_struck(d, view, spots, n, width);
+	n = side_spots_off_headroom_line(d, view, spots, n, width);
 	int i = place_text(hand.g, hand.measure, hand.letter, spots, n, text);
 	if (i < 0 && !rest)
 		return view;
