@@ -87,7 +87,7 @@ void side_add_dimensions(struct dims *dims, const struct drafting *d, const stru
 struct box side_draw_levels(const struct drafting *d, struct box used);
 
 /* Least headroom and where the balustrade's figures come from, as notes. */
-const char *side_headroom_note(struct arena *a, const struct stair *s);
+const char *side_headroom_note(struct arena *a, const struct sheet_context *c);
 /* Treads, nosings and risers in figures, for who does not get the shop's sheets; else "". */
 const char *side_steps_note(struct arena *a, const struct sheet_context *c);
 const char *balustrade_words(struct arena *a, const struct side_view *v);

@@ -118,12 +118,14 @@ struct box side_draw_heights(const struct drafting *d, const char *headroom, str
 	return side_draw_rail_heights(d, view, NULL);
 }
 
-const char *side_headroom_note(struct arena *a, const struct stair *s)
+const char *side_headroom_note(struct arena *a, const struct sheet_context *c)
 {
+	const struct stair *s = c->stair;
 	const char *words = headroom_words(a, s);
 
 	if (!*words)
 		return "Headroom is not checked: no opening is given.";
-	return arena_printf(a, "Least %s, plumb from the nosing line; wanted %s.", words,
-		length_words(a, s, s->job->opening.headroom));
+	return arena_printf(a, "Least %s, plumb from the nosing line; wanted %s%s.", words,
+		length_words(a, s, s->job->opening.headroom),
+		sheet_says(c, SAYS_LIMITS) ? ": the dash-dot line so far over it" : "");
 }

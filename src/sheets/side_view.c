@@ -126,7 +126,7 @@ static void note_sheet(struct sheet *s, const struct side_view *v, set_notes_fn 
 	const struct note notes[] = {
 		{ "Notes", general_words(st) },
 		{ NULL, rounding_words(a, st) },
-		{ NULL, side_headroom_note(a, st) },
+		{ NULL, side_headroom_note(a, s->context) },
 		{ NULL, side_steps_note(a, v->context) },
 		{ NULL, floors_note(v) },
 		{ NULL, header_words(v->context->parts) },
