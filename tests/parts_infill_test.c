@@ -9,6 +9,7 @@
 #include <cmocka.h>
 
 #include "built.h"
+#include "job_edit.h"
 #include "near.h"
 
 #define STAIR(kind, more)                                                                          \
@@ -258,6 +259,75 @@ static void a_square_top_is_as_long_in_front_as_behind(void **state)
 	arena_free(b.arena);
 }
 
+/* ---- square tops under the rake, which rises over 32 mm by 32 sin(atan(180 / 250)) = 18.7 square
+ * to it ---- */
+
+#define SQUARE "balusters: {section: 32, per_tread: 3, largest_gap: 100, top: square}\n"
+
+static const char arris[] =
+	"balusters.top: square tops touch a raked rail with one arris only, and "
+	"leave a wedge of air beside it";
+
+static int count_warnings(const struct built *b)
+{
+	int n = 0;
+	for (const struct diag *d = b->diags.first; d; d = d->next)
+		n++;
+	assert_int_equal(b->diags.errors, 0);
+	assert_non_null(b->parts);
+	return n;
+}
+
+static void what_is_told_of_square_tops(const char *job, const char *complaint)
+{
+	struct built b = built_from(job);
+	assert_int_equal(count_warnings(&b), *complaint ? 1 : 0);
+	assert_string_equal(built_complaint(&b), complaint);
+	arena_free(b.arena);
+}
+
+static void square_tops_that_touch_with_an_arris_are_told_once_at_their_key(void **state)
+{
+	const char *job = STAIR("sawtooth", SQUARE);
+	struct built b = built_from(job);
+	const struct diag *d = b.diags.first;
+	(void)state;
+	assert_int_equal(count_warnings(&b), 1);
+	assert_string_equal(d->text, arris);
+	assert_string_equal(d->hint,
+		"write balusters.top: raked, or let them 19 mm deep into a subrail");
+	assert_ptr_equal(job + offset_of(job, d->at), strstr(job, "square}"));
+	what_is_told_of_square_tops(job_edit(b.arena, job, "balusters.top", "raked"), "");
+	what_is_told_of_square_tops(job_edit(b.arena, job, "stair.left", "open"), arris);
+	what_is_told_of_square_tops(job_edit(b.arena, job, "infill.kind", "braced"), arris);
+	arena_free(b.arena);
+}
+
+static void a_plough_hides_square_tops_where_it_is_as_deep_as_they_are_out_of_square(void **state)
+{
+	(void)state;
+	what_is_told_of_square_tops(OPEN(SQUARE "infill: {subrail: yes, subrail_depth: 25, plough: "
+						"18}\n"),
+		"balusters.top: a raked plough of 18 mm is not deep enough for square tops: a "
+		"wedge of air is seen beside them");
+	what_is_told_of_square_tops(
+		OPEN(SQUARE "infill: {subrail: yes, subrail_depth: 25, plough: 19}\n"), "");
+}
+
+static void square_tops_under_a_level_rail_meet_it_whole(void **state)
+{
+	(void)state;
+	what_is_told_of_square_tops(
+		"pitchboard: 1\n"
+		"job: {name: Test, units: millimetres}\n"
+		"floors: {total_rise: 1800}\n"
+		"stair: {width: 900, left: wall, right: {side: open, guard: by_others},\n"
+		"  segments: [{risers: 10, run: 250}]}\n"
+		"opening: {width: 930}\n"
+		"rail: {level_runs: [{side: right, direction: back, length: 2000}]}\n" SQUARE,
+		"");
+}
+
 static void a_plough_through_the_shoe_is_refused(void **state)
 {
 	struct built b =
@@ -364,6 +434,10 @@ int main(void)
 		cmocka_unit_test(a_fillet_is_as_long_as_the_gap_on_the_rake),
 		cmocka_unit_test(under_a_subrail_balusters_end_in_its_plough),
 		cmocka_unit_test(a_square_top_is_as_long_in_front_as_behind),
+		cmocka_unit_test(square_tops_that_touch_with_an_arris_are_told_once_at_their_key),
+		cmocka_unit_test(
+			a_plough_hides_square_tops_where_it_is_as_deep_as_they_are_out_of_square),
+		cmocka_unit_test(square_tops_under_a_level_rail_meet_it_whole),
 		cmocka_unit_test(a_plough_through_the_shoe_is_refused),
 		cmocka_unit_test(a_long_flight_of_bars_gets_posts_on_its_treads),
 		cmocka_unit_test(too_few_bars_are_drawn_and_told_the_number_it_takes),

@@ -1,5 +1,6 @@
 #include "parts/baluster.h"
 
+#include "parts/setting.h"
 #include "parts/upright.h"
 
 /*
@@ -179,6 +180,40 @@ static bool clears_nosing(struct arena *a, const struct stretch *s, struct diags
 {
 	const struct job_balusters *b = &s->rod->job->balusters;
 	return upright_clears_nosing(a, s, (b->section - b->dowel) / 2, "the first baluster", d);
+}
+
+static bool stands_anywhere(const struct setting *set)
+{
+	for (int i = 0; i < set->count; i++)
+		if (setting_is_placed(set, i))
+			return true;
+	return false;
+}
+
+/* A rake rises over a baluster by its width times the slope; where the plough of a subrail is as
+ * deep plumb, what is open beside a square top is hidden in it. */
+void baluster_tops_look(struct arena *a, const struct setting *set, struct diags *d)
+{
+	const struct stretch *s = set->stretch;
+	const struct job *job = s->rod->job;
+	const struct job_balusters *b = &job->balusters;
+	double hidden = infill_has_subrail(job) ? job->infill.plough : 0;
+	double open = (b->section - 2 * baluster_flat(job)) * sin(s->pitch);
+	struct pos at = rod_pos(s->rod, b->src, "top");
+	const char *hint =
+		arena_printf(a, "write balusters.top: raked, or let them %s deep into a subrail",
+			length_say_least(a, job_lettering(job), open));
+	if (b->top != BALUSTER_TOP_SQUARE || open <= hidden + NEAR_ENOUGH || !stands_anywhere(set))
+		return;
+	if (hidden > 0)
+		diag_warning(d, at, hint,
+			"balusters.top: a raked plough of %s is not deep enough for square tops: a "
+			"wedge of air is seen beside them",
+			infill_letter(s, a, hidden));
+	else
+		diag_warning(d, at, hint,
+			"balusters.top: square tops touch a raked rail with one arris only, and "
+			"leave a wedge of air beside it");
 }
 
 bool baluster_takes_dowel(struct arena *a, const struct stretch *s, struct diags *d)

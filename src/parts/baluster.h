@@ -14,6 +14,11 @@ struct part *baluster_add(struct pieces *list, const struct stretch *s, double x
  * which gets a flat there. */
 double baluster_flat(const struct job *job);
 
+struct setting;
+
+/* Says where tops that are cut square leave a raked rail open beside them. */
+void baluster_tops_look(struct arena *a, const struct setting *set, struct diags *d);
+
 /* Are dowel and slot smaller than the baluster? */
 bool baluster_takes_dowel(struct arena *a, const struct stretch *s, struct diags *d);
 

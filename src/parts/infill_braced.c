@@ -156,6 +156,7 @@ static void make(struct pieces *list, const struct stretch *s, struct diags *d)
 		if (setting_is_placed(&set, i))
 			baluster_set(&b, &set, i);
 	list->unit = 0;
+	baluster_tops_look(list->arena, &set, d);
 	fillets_make(list, &set);
 }
 

@@ -12,6 +12,7 @@ static void make(struct pieces *list, const struct stretch *s, struct diags *d)
 	for (int i = 0; i < set.count; i++)
 		if (setting_is_placed(&set, i))
 			baluster_add(list, s, setting_front(&set, i));
+	baluster_tops_look(list->arena, &set, d);
 	fillets_make(list, &set);
 }
 
