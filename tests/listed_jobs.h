@@ -62,6 +62,17 @@ static inline const struct list_cell *cell(const struct list *l, int row, const 
 	return &l->cells[row * l->column_count + column(l, key)];
 }
 
+/* Is the mark one of those of "2 N3, 1 N31"? */
+static inline bool names(const char *pieces, const char *mark)
+{
+	size_t n = strlen(mark);
+
+	for (const char *p = pieces; (p = strstr(p, mark)); p += n)
+		if (p > pieces && p[-1] == ' ' && (p[n] == ',' || !p[n]))
+			return true;
+	return false;
+}
+
 static inline double sum(const struct list *l, const char *key)
 {
 	double total = 0;

@@ -32,17 +32,6 @@ static void a_setting_of_the_saw_is_made_once(void **state)
 	with_every_job(state, no_setting_is_made_twice);
 }
 
-/* Is the mark one of those of "2 N3, 1 N31"? */
-static bool names(const char *pieces, const char *mark)
-{
-	size_t n = strlen(mark);
-
-	for (const char *p = pieces; (p = strstr(p, mark)); p += n)
-		if (p > pieces && p[-1] == ' ' && (p[n] == ',' || !p[n]))
-			return true;
-	return false;
-}
-
 static double cuts_of(const struct list *l, const char *work)
 {
 	double cuts = 0;

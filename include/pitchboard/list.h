@@ -21,6 +21,7 @@ struct blank {
 	const char *species;
 	enum stuff stuff;
 	int each;   /* for one piece */
+	int plies;  /* of these, face to face; 0 or 1: it is as thick as the piece */
 	int gang;   /* so many pieces come out of one */
 	int row;    /* so many are cut off one, end by end; 0: it is one piece */
 	int pieces; /* as many as the part has places */
@@ -61,10 +62,15 @@ const struct blank *blanks_make(struct arena *a, const struct stair *s, const st
  * One board foot is 144 cubic inches. */
 double board_feet(double nominal, double width, double length);
 
-/* What plies so thick are planed to, to 1/64 in or 0.1 mm, and upwards: rounded down, many plies
- * would not fill the piece; and how finely that is lettered, on every sheet. */
+/* What plies so thick are planed to, and strips that several pieces come out of, to 1/64 in or 0.1
+ * mm, and upwards: rounded down, many plies would not fill the piece, and the last one out of a
+ * strip would be too thin; and how finely that is lettered, on every sheet. */
 double ply_planed(enum units units, double exact);
 struct lettering ply_lettering(const struct job *job);
+
+/* What boards so wide are ripped to, rough or to be glued up edge to edge: as it is lettered, and
+ * upwards, for a panel is trimmed. */
+double board_ripped(const struct job *job, double exact);
 
 /* ---- cutting ---- */
 

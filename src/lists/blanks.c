@@ -125,6 +125,14 @@ const char *ply_bought(struct arena *a, const struct job *job, const char *speci
 	return l.units == UNITS_INCHES ? nominal_letter(a, l, bought) : length_say(a, l, bought);
 }
 
+double board_ripped(const struct job *job, double exact)
+{
+	struct lettering l = job_lettering(job);
+	double lettered = length_lettered_value(l, exact);
+
+	return lettered >= exact - NEAR_ENOUGH ? lettered : length_on_graduation(l, exact, 1);
+}
+
 struct lettering ply_lettering(const struct job *job)
 {
 	struct lettering l = job_lettering(job);
@@ -138,19 +146,38 @@ static void make_up(const struct job *job, struct blank *b, const struct makeup 
 {
 	if (m->gang > 1) {
 		b->gang = m->gang;
-		b->width = m->gang_width;
+		b->width = ply_planed(job->about.units, m->gang_width);
 		b->thickness = b->part->size.thickness;
 		b->is_turned = false;
 		lay_on_edge(job, b);
 	}
 	if (m->boards > 1) {
 		b->each *= m->boards;
-		b->width = m->board_width;
+		b->width = board_ripped(job, m->board_width);
 	}
 	if (m->plies > 1) {
 		b->each *= m->plies;
+		b->plies = m->plies;
 		b->thickness = ply_planed(job->about.units, m->ply_thickness);
 	}
+}
+
+/* Out of boards no wider than that, allowance off: the fewest, one more where these would be ripped
+ * wider. */
+static int boards_for(const struct job *job, double width, double widest)
+{
+	int n = widest > 0 ? (int)ceil(width / widest - NEAR_ENOUGH) : 1;
+
+	return n > 1 && board_ripped(job, width / n) > widest + NEAR_ENOUGH ? n + 1 : n;
+}
+
+/* As it is lettered, so that on paper too the strips of a board go into it; never wider than the
+ * widest board that does take it. */
+static double rough_wide(const struct job *job, double width, double widest)
+{
+	double exact = width + job->stock.rough_width;
+
+	return fmin(board_ripped(job, exact), fmax(exact, widest));
 }
 
 /* Thicker than any board, or wider: in as few equal plies and boards as there are boards for. */
@@ -161,17 +188,19 @@ static void glue_up_to_stock(struct arena *a, const struct job *job, struct blan
 
 	if (plies > 1) {
 		b->each *= (int)plies;
-		b->thickness /= plies;
+		b->plies = (int)plies * (b->plies > 1 ? b->plies : 1);
+		b->thickness =
+			fmin(ply_planed(job->about.units, b->thickness / plies), most.finished);
 	}
 	struct nominal n = board_for(job, b->species, b->thickness);
 	b->nominal = n.bought;
 	struct offers o = offers_for(a, job, b);
-	double widest = o.widest - job->stock.rough_width;
-	double boards = widest > 0 ? ceil(b->width / widest - NEAR_ENOUGH) : 1;
+	int boards = boards_for(job, b->width, o.widest - job->stock.rough_width);
 	if (boards > 1) {
-		b->each *= (int)boards;
-		b->width /= boards;
+		b->each *= boards;
+		b->width = board_ripped(job, b->width / boards);
 	}
+	b->rough_width = rough_wide(job, b->width, o.widest);
 }
 
 static void set_rough(struct arena *a, const struct job *job, struct blank *b)
@@ -183,10 +212,7 @@ static void set_rough(struct arena *a, const struct job *job, struct blank *b)
 	b->rough_length = b->length + stock->rough_length;
 	b->rough_width = b->width;
 	switch (b->stuff) {
-	case STUFF_BOARD:
-		glue_up_to_stock(a, job, b);
-		b->rough_width = b->width + stock->rough_width;
-		return;
+	case STUFF_BOARD: glue_up_to_stock(a, job, b); return;
 	case STUFF_PLANK:
 		b->nominal = nominal_plank_thickness(job->about.units, b->thickness);
 		b->rough_width = plank ? plank->plank_width : b->width;

@@ -52,7 +52,7 @@ static const char note_sizes[] =
 	"Finished sizes over all, from long point to long point, as the piece lies in its board: "
 	"long along the grain; angles of the ends from square. "
 	"Of what is glued up every board and ply is sawn out by itself, and the widths are those "
-	"before jointing.";
+	"before jointing, rounded up: the panel is trimmed to its finished width.";
 
 static const char note_on_edge[] =
 	"On edge: out of a thinner board, ripped as wide as the piece is thick and turned up; the "

@@ -100,11 +100,24 @@ static void want_plane(struct setups *s, const struct blank *b)
 {
 	struct setup plane = { .work = WORK_PLANE, .main = b->thickness, .words = "to thickness" };
 
-	if (b->part->makeup.plies > 1) {
+	if (b->plies > 1)
 		plane.words = "plies, their stack to the size of the piece";
+	if (b->plies > 1 || (b->gang > 1 && b->is_turned))
 		plane.lettering = ply_lettering(s->job);
-	}
 	want(s, plane, b, blank_count(b));
+}
+
+static void want_rip(struct setups *s, const struct blank *b)
+{
+	struct setup rip = { .work = WORK_RIP, .main = b->width, .words = "fence" };
+
+	if (is_glued(b))
+		rip.words = "fence, to be glued up";
+	else if (b->gang > 1 || b->row > 1)
+		rip.words = "fence, for several out of one";
+	if (b->gang > 1 && !b->is_turned)
+		rip.lettering = ply_lettering(s->job);
+	want(s, rip, b, blank_count(b));
 }
 
 static void want_sizes(struct setups *s, const struct blank *b)
@@ -115,14 +128,7 @@ static void want_sizes(struct setups *s, const struct blank *b)
 		return;
 	/* plies go into the clamps rough, and are trimmed as one */
 	if (!is_glued(b) || b->width < blank_finished(b).width - NEAR_ENOUGH)
-		want(s,
-			(struct setup){ .work = WORK_RIP,
-				.main = b->width,
-				.words = is_glued(b) ? "fence, to be glued up"
-					: b->gang > 1 || b->row > 1
-					? "fence, for several out of one"
-					: "fence" },
-			b, blank_count(b));
+		want_rip(s, b);
 	if (is_glued(b))
 		want(s, (struct setup){ .work = WORK_PANEL, .main = blank_finished(b).width }, b,
 			whole_pieces(b));

@@ -1,3 +1,4 @@
+#include "lists/yard.h"
 #include "parts/channel.h"
 
 /*
@@ -75,7 +76,8 @@ static void wedge_add(struct pieces *list, const struct channel *c, struct drive
 	p->note = arena_printf(a,
 		"two head to tail out of a straight-grained strip %s x %s, whichever the set-ups "
 		"plane the board to, on a tapering jig that holds them down; glued, driven tight",
-		length_say(a, l, p->makeup.gang_width), length_say(a, l, depth));
+		length_say(a, ply_lettering(job), ply_planed(l.units, p->makeup.gang_width)),
+		length_say(a, l, depth));
 }
 
 /* Driven forwards under its tread, from the back. */

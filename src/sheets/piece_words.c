@@ -61,8 +61,9 @@ static const char *makeup_words(struct arena *a, const struct stair *s, struct m
 	if (m.boards > 1)
 		return arena_printf(a,
 			"Glued from %d boards, each %s wide or more, heart side by "
-			"turns.",
-			m.boards, inches_words(a, s, m.board_width));
+			"turns, trimmed to %s.",
+			m.boards, inches_words(a, s, board_ripped(s->job, m.board_width)),
+			inches_words(a, s, m.boards * m.board_width));
 	if (m.plies > 1)
 		return ply_words(a, s, m);
 	return NULL;
