@@ -122,12 +122,91 @@ static void a_strip_is_wide_enough_for_the_wedges_that_come_out_of_it(void **sta
 	arena_free(l.built.arena);
 }
 
+/* ---- short ones ---- */
+
+static const struct blank *blank_named(const struct listed *l, const char *name, int n)
+{
+	const struct part *p = built_part(&l->built, name, n);
+	const struct blank *b = l->blanks;
+
+	while (b && b->part != p)
+		b = b->next;
+	assert_non_null(b);
+	return b;
+}
+
+static int row_of(const struct list *setups, const char *work, const char *mark)
+{
+	int r = 0;
+
+	while (r < setups->row_count &&
+		(strcmp(cell(setups, r, "work")->text, work) != 0 ||
+			!names(cell(setups, r, "pieces")->text, mark)))
+		r++;
+	return r;
+}
+
+/* A cap of 134, of two plies, where a hand holds nothing under 150: two caps, two long plies. */
+static void short_blocks_are_glued_up_and_trimmed_in_a_length_before_they_are_cut_off(void **state)
+{
+	struct listed l = listed_from(OPEN_STAIR("250",
+		"newels: {build: glued, section: 110, cap: {kind: pyramid, thickness: 50}}\n"
+		"stock: {short_piece: 300, kerf: 3, rough_length: 25, spare_every: 0}\n"));
+	const struct list *setups = lists_find(l.lists, "setups");
+	const struct blank *cap = blank_named(&l, "newel cap", 0);
+	int trim = row_of(setups, "Trim while long", cap->part->mark);
+	int cut = row_of(setups, "Cut to length", cap->part->mark);
+	(void)state;
+	assert_near(cap->length, 134, 1e-9);
+	assert_int_equal(cap->part->makeup.plies, 2);
+	assert_int_equal(cap->pieces, 2);
+	assert_int_equal(blank_count(cap), 2);
+	assert_near(cap->rough_length, 2 * (134 + 3) + 25 + 150, 1e-9);
+	assert_true(trim < cut && cut < setups->row_count);
+	assert_near(cell(setups, trim, "stop")->number, 134, 1e-9);
+	assert_int_equal(row_of(setups, "Trim panel", cap->part->mark), setups->row_count);
+	assert_near(set_to(&l, "Cut to length", cap->part), 0, 1e-9);
+	arena_free(l.built.arena);
+}
+
+/* Of whatever the job calls short, half is what a hand holds: then all wedges of risers are too
+ * short, two to a strip, and several strips to a length. */
+static void strips_for_short_wedges_are_cut_off_a_length(void **state)
+{
+	struct listed l = listed_from(OPEN_STAIR("250",
+		HOUSED "stock: {short_piece: 400, kerf: 3, rough_length: 25, spare_every: 0}\n"));
+	const struct list *setups = lists_find(l.lists, "setups");
+	const struct list *cut = lists_find(l.lists, "cut");
+	const struct blank *b = blank_named(&l, "riser wedge", 1);
+	int strips = (b->pieces + 1) / 2;
+	int off = row_of(setups, "Cut to length", b->part->mark);
+	(void)state;
+	assert_true(b->length < 200 && strips > 1);
+	assert_int_equal(b->row, strips);
+	assert_int_equal(blank_count(b), 1);
+	assert_near(b->rough_length, strips * (b->length + 3) + 25 + 200, 1e-9);
+	assert_non_null(strstr(cell(setups, off, "setting")->text, "end of a length, no stop"));
+	assert_non_null(strstr(cell(setups, off, "pieces")->text,
+		arena_printf(l.built.arena, "%d %s", strips, b->part->mark)));
+	assert_true(names(arena_printf(l.built.arena, " %s", cell(setups, off, "short")->text),
+		b->part->mark));
+	for (int r = 0; r < cut->row_count; r++)
+		if (strcmp(cell(cut, r, "mark")->text, b->part->mark) == 0)
+			assert_string_equal(cell(cut, r, "ends")->text,
+				arena_printf(l.built.arena, "square; %d strips off one length",
+					strips));
+	arena_free(l.built.arena);
+}
+
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
 		cmocka_unit_test(boards_are_ripped_so_that_they_fill_their_panel),
 		cmocka_unit_test(a_glued_piece_says_on_its_sheet_what_the_saw_is_set_to),
 		cmocka_unit_test(a_strip_is_wide_enough_for_the_wedges_that_come_out_of_it),
+		cmocka_unit_test(
+			short_blocks_are_glued_up_and_trimmed_in_a_length_before_they_are_cut_off),
+		cmocka_unit_test(strips_for_short_wedges_are_cut_off_a_length),
 	};
 
 	return cmocka_run_group_tests(tests, make_jobs, free_jobs);

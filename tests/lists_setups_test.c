@@ -46,10 +46,11 @@ static void every_end_is_cut(const struct listed *l)
 {
 	double ends = 0;
 
-	for (const struct blank *b = l->blanks; b; b = b->next)
-		ends += b->part->stringer ? 0
-			: b->gang > 1     ? 2 * blank_count(b)
-					  : 2 * (b->pieces + b->spares);
+	for (const struct blank *b = l->blanks; b; b = b->next) {
+		int made = b->pieces + b->spares;
+		if (!b->part->stringer)
+			ends += 2 * (b->gang > 1 ? (made + b->gang - 1) / b->gang : made);
+	}
 	assert_near(cuts_of(lists_find(l->lists, "setups"), "Cut to length"), ends, 0);
 }
 
@@ -118,6 +119,7 @@ static void sizes_are_settings(const struct listed *l)
 			continue;
 		assert_true(b->row > 0 || is_guided(l, "Cut to length", b->part, b->length));
 		assert_true(is_guided(l, "Rip while long", b->part, b->width) ||
+			is_guided(l, "Trim while long", b->part, blank_finished(b).width) ||
 			is_guided(l, "Trim panel", b->part, blank_finished(b).width));
 	}
 }
@@ -135,10 +137,12 @@ static void tiny_ones_are_cut_off(const struct listed *l)
 
 	for (const struct blank *b = l->blanks; b; b = b->next) {
 		bool is_sawn = b->stuff == STUFF_BOARD || b->stuff == STUFF_MOULDING;
-		if (!is_sawn || b->length >= stock->short_piece / 2 || b->gang > 1 || b->each > 1)
+		if (!is_sawn || b->length >= stock->short_piece / 2)
 			continue;
 		double cut_off = b->row * (b->length + stock->kerf);
-		assert_true(b->row > 0 && b->row * blank_count(b) >= b->pieces + b->spares);
+		int of_one = b->row * (b->gang > 1 ? b->gang : 1);
+		assert_true(
+			of_one > 0 && of_one * blank_count(b) >= b->each * (b->pieces + b->spares));
 		assert_true(b->rough_length - cut_off >= stock->short_piece / 2 - 1e-6);
 		assert_false(is_guided(l, "Cut to length", b->part, b->length));
 	}

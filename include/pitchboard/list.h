@@ -23,7 +23,8 @@ struct blank {
 	int each;   /* for one piece */
 	int plies;  /* of these, face to face; 0 or 1: it is as thick as the piece */
 	int gang;   /* so many pieces come out of one */
-	int row;    /* so many are cut off one, end by end; 0: it is one piece */
+	int row;    /* so many are cut off one, end by end, which is glued up first where the piece
+		     * is; 0: it is one piece */
 	int pieces; /* as many as the part has places */
 	int spares; /* pieces more */
 	double length, width, thickness;  /* finished, along the grain first */
@@ -34,13 +35,23 @@ struct blank {
 	bool is_short;                    /* finished shorter than what the job calls short */
 };
 
-static inline int blank_count(const struct blank *b)
+/* So many are cut to length: whole pieces, glued up or not, or strips that several come out of. */
+static inline int blank_sawn(const struct blank *b)
 {
 	int made = b->pieces + b->spares;
 
-	if (b->row > 0)
-		return (made + b->row - 1) / b->row;
-	return b->gang > 1 ? (made + b->gang - 1) / b->gang : b->each * made;
+	return b->gang > 1 ? (made + b->gang - 1) / b->gang : made;
+}
+
+/* Out of so many lengths, each of them glued up where the piece is. */
+static inline int blank_lengths(const struct blank *b)
+{
+	return b->row > 0 ? (blank_sawn(b) + b->row - 1) / b->row : blank_sawn(b);
+}
+
+static inline int blank_count(const struct blank *b)
+{
+	return b->each * blank_lengths(b);
 }
 
 /* The whole piece, glued up, as it lies in its boards. */

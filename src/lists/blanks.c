@@ -241,23 +241,23 @@ static double least_held(const struct job *job)
 
 #define LONGEST_ROW 1000.0 /* that is handled with ease (common practice) */
 
-/* Shorter ones stay together in one length until they are cut off it; what is left of that is
- * held. */
+/* Shorter ones stay together in one length until they are cut off it, glued up in that and trimmed;
+ * what is left of it is held. */
 static void lay_in_row(struct arena *a, const struct job *job, struct blank *b)
 {
 	bool is_sawn = b->stuff == STUFF_BOARD || b->stuff == STUFF_MOULDING;
-	int made = b->pieces + b->spares;
+	int sawn = blank_sawn(b);
 
-	if (b->length >= least_held(job) || !is_sawn || b->each > 1 || b->gang > 1)
+	if (b->length >= least_held(job) || !is_sawn)
 		return;
 	struct offers o = offers_for(a, job, b);
 	double step = b->length + job->stock.kerf;
 	double rest = job->stock.rough_length + least_held(job);
 	int most = (int)((fmin(LONGEST_ROW, offer_usable(&o, o.longest)) - rest) / step);
-	if (most < 1 || made < 1)
+	if (most < 1 || sawn < 1)
 		return;
-	int lengths = (made + most - 1) / most;
-	b->row = (made + lengths - 1) / lengths;
+	int lengths = (sawn + most - 1) / most;
+	b->row = (sawn + lengths - 1) / lengths;
 	b->rough_length = b->row * step + rest;
 }
 

@@ -60,7 +60,7 @@ static const char note_on_edge[] =
 
 static const char note_in_row[] =
 	"Off a length: too short to hold at the saw by itself; rough long is all of them, with "
-	"kerfs and what is left to hold.";
+	"kerfs and what is left to hold; what is glued up is glued up and trimmed as long.";
 
 static const char *ends_words(struct arena *a, const struct part *p)
 {
@@ -80,7 +80,8 @@ static const char *sawing_words(struct arena *a, const struct part *p, const str
 		return ends;
 	if (b->row == 1)
 		return arena_printf(a, "%s; off a length", ends);
-	return arena_printf(a, "%s; %d off one length", ends, b->row);
+	return arena_printf(a, "%s; %d%s off one length", ends, b->row,
+		b->gang > 1 ? " strips" : "");
 }
 
 static const char *grain_words(enum grain grain)

@@ -11,6 +11,7 @@ static const char *work_words(enum setup_work work)
 	case WORK_RIP: return "Rip while long";
 	case WORK_BEVEL: return "Bevel while long";
 	case WORK_PROFILE: return "Run while long";
+	case WORK_TRIM: return "Trim while long";
 	case WORK_CROSSCUT: return "Cut to length";
 	case WORK_PANEL: return "Trim panel";
 	case WORK_BLOCK: return "Saw block";
@@ -70,6 +71,7 @@ static const char *setting_words(const struct list_maker *m, const struct setup 
 	struct arena *a = m->arena;
 
 	switch (s->work) {
+	case WORK_TRIM: return "fence, glued up, before pieces are cut off it";
 	case WORK_PANEL: return "fence, ends cut before";
 	case WORK_BEVEL:
 		return arena_printf(a, "blade tilted %s to the arris; %s",

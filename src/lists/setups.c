@@ -130,8 +130,10 @@ static void want_sizes(struct setups *s, const struct blank *b)
 	if (!is_glued(b) || b->width < blank_finished(b).width - NEAR_ENOUGH)
 		want_rip(s, b);
 	if (is_glued(b))
-		want(s, (struct setup){ .work = WORK_PANEL, .main = blank_finished(b).width }, b,
-			whole_pieces(b));
+		want(s,
+			(struct setup){ .work = b->row > 0 ? WORK_TRIM : WORK_PANEL,
+				.main = blank_finished(b).width },
+			b, blank_lengths(b));
 }
 
 static bool is_before(struct end_cut a, struct end_cut b)
@@ -161,15 +163,15 @@ static void want_cut_off(struct setups *s, const struct blank *b, struct end_cut
 	first.words = "end of a length, no stop";
 	last.words = "off that length";
 	last.second = b->length;
-	want(s, first, b, whole_pieces(b));
-	want(s, last, b, whole_pieces(b));
+	want(s, first, b, blank_sawn(b));
+	want(s, last, b, blank_sawn(b));
 }
 
 /* The plainer end first, by eye; the other one to the stop. */
 static void want_ends(struct setups *s, const struct blank *b)
 {
 	struct end_cut first = unsigned_cut(b->part->start), last = unsigned_cut(b->part->end);
-	int n = b->gang > 1 ? blank_count(b) : whole_pieces(b);
+	int n = blank_sawn(b);
 
 	if (b->part->stringer)
 		return;

@@ -1,11 +1,11 @@
 /*
  * Settings of machines, each once, with all the pieces that want it, in the order of the shop.
  *
- * Work goes as in the shop: plane, rip the strips and run mouldings while they are long, cut to
- * length, trim panels to width after their ends (the long cut takes off what the
- * cross cut broke out), saw blocks, shape, bore.  Within each, settings are sorted so that the
- * next one is the nearest: thickness and fence downwards, mitres up from square,
- * and under one mitre the stops from the longest down.
+ * Work goes as in the shop: plane, rip the strips and run mouldings while they are long, trim what
+ * is glued up and shall have short pieces cut off it, cut to length, trim panels to width after
+ * their ends (the long cut takes off what the cross cut broke out), saw blocks, shape, bore.
+ * Within each, settings are sorted so that the next one is the nearest: thickness and fence
+ * downwards, mitres up from square, and under one mitre the stops from the longest down.
  */
 #ifndef LISTS_SETUPS_H
 #define LISTS_SETUPS_H
@@ -18,6 +18,7 @@ enum setup_work {
 	WORK_RIP,
 	WORK_BEVEL,
 	WORK_PROFILE,
+	WORK_TRIM,
 	WORK_CROSSCUT,
 	WORK_PANEL,
 	WORK_BLOCK,
