@@ -60,7 +60,7 @@ static const char note_on_edge[] =
 
 static const char note_in_row[] =
 	"Off a length: too short to hold at the saw by itself; rough long is all of them, with "
-	"kerfs and what is left to hold; what is glued up is glued up and trimmed as long.";
+	"kerfs and what is left to hold; what is glued up is glued and trimmed in that length.";
 
 static const char *ends_words(struct arena *a, const struct part *p)
 {
