@@ -99,6 +99,24 @@ static void a_housed_stringer_is_drawn_from_its_inner_face(void **state)
 	assert_drawn_as(left->part.outline, cut_line(roll), 1);
 }
 
+/* A right-hand one lies with its outer face, which its own z points out of, down. */
+static void a_table_says_from_below_of_the_holes_that_are_drawn_broken(void **state)
+{
+	(void)state;
+	struct bench_stair *b = bench_stair(arena, 3, STRINGER_HOUSED, STRINGER_RIGHT_HAND);
+	struct bore inner = { .at = frame_at(300, 50, 0), .size = { BORE_HOLE, 8, 8, 12 } };
+	struct bore outer = { &inner, .at = frame_at(500, 50, 40),
+		.size = { BORE_HOLE, 8, 8, 12 } };
+
+	inner.at.v = vec3(0, -1, 0);
+	inner.at.w = vec3(0, 0, -1);
+	b->part.bores = &outer;
+	struct lettering l = job_lettering(&b->job);
+	struct positions p = stringer_marks(arena, &b->part, l);
+	assert_string_equal(p.position[p.n - 2].what, "Ø 8, 12 deep, from below");
+	assert_string_equal(p.position[p.n - 1].what, "Ø 8, 12 deep");
+}
+
 static void a_template_says_what_it_is_and_that_figures_govern(void **state)
 {
 	(void)state;
@@ -303,6 +321,7 @@ int main(void)
 		cmocka_unit_test(a_left_hand_mitred_stringer_is_drawn_from_its_outer_face),
 		cmocka_unit_test(a_right_hand_mitred_stringer_is_not_turned_over),
 		cmocka_unit_test(a_housed_stringer_is_drawn_from_its_inner_face),
+		cmocka_unit_test(a_table_says_from_below_of_the_holes_that_are_drawn_broken),
 		cmocka_unit_test(a_template_says_what_it_is_and_that_figures_govern),
 		cmocka_unit_test(a_corner_is_lettered_with_its_position_from_the_lower_end),
 		cmocka_unit_test(a_roll_longer_than_a_page_is_parted_and_its_parts_name_each_other),

@@ -6,6 +6,7 @@
 
 #include "sheets/stringer_shape.h"
 #include "sheets/template.h"
+#include "sheets/template_bores.h"
 #include "sheets/template_rod.h"
 
 struct template_job stringer_template(struct arena *a, const struct sheet_context *c,
@@ -28,6 +29,9 @@ struct positions stringer_corners(struct arena *a, const struct part *part,
 /* Those, and after them the middle of every hole's mouth. */
 struct positions stringer_marks(struct arena *a, const struct part *part,
 	struct lettering lettering);
+
+/* The holes that are laid out on it, seen as its template lies on it. */
+struct unit_bores stringer_bores_drawn(struct arena *a, const struct part *part);
 
 /* The rod on which every corner and hole is ticked at its running position. */
 struct marking_rod stringer_rod(struct arena *a, const struct part *part,

@@ -2,7 +2,6 @@
  * Every corner of a stringer in figures, as it is listed and as it is lettered beside the corner.
  */
 #include "sheets/joint_words.h"
-#include "sheets/template_bores.h"
 #include "sheets/template_stringer.h"
 
 static bool is_corner(struct outline o, struct vec at)
@@ -80,10 +79,35 @@ struct positions stringer_corners(struct arena *a, const struct part *part,
 	return (struct positions){ l.list, l.n };
 }
 
+static enum bore_side other_side(enum bore_side side)
+{
+	switch (side) {
+	case BORE_FROM_ABOVE: return BORE_FROM_BELOW;
+	case BORE_FROM_BELOW: return BORE_FROM_ABOVE;
+	case BORE_IN_EDGE: break;
+	}
+	return side;
+}
+
+/* A stringer whose worked face is the one behind lies the other way round: what is bored into that
+ * face is then the work that is seen. */
+struct unit_bores stringer_bores_drawn(struct arena *a, const struct part *part)
+{
+	struct unit_bores all = bores_laid_out(a, part);
+	struct unit_bore *list = NEW_N(a, struct unit_bore, all.n + 1);
+
+	for (int i = 0; i < all.n; i++) {
+		list[i] = all.bore[i];
+		if (stringer_is_mirrored(part->stringer))
+			list[i].side = other_side(list[i].side);
+	}
+	return (struct unit_bores){ list, all.n };
+}
+
 struct positions stringer_marks(struct arena *a, const struct part *part,
 	struct lettering lettering)
 {
-	struct unit_bores b = bores_laid_out(a, part);
+	struct unit_bores b = stringer_bores_drawn(a, part);
 	struct lister l = list_corners(a, part, lettering, b.n);
 
 	for (int i = 0; i < b.n; i++) {

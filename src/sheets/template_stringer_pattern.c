@@ -3,7 +3,6 @@
  * lower end, y up from its lower edge.
  */
 #include "draw/bounds.h"
-#include "sheets/template_bores.h"
 #include "sheets/template_draft.h"
 #include "sheets/template_stringer.h"
 
@@ -147,16 +146,6 @@ static void add_features(struct draft *d, const struct part *part)
 	}
 }
 
-/* A stringer whose worked face is the one behind is drawn the other way round: what is bored into
- * that face is then the work that is seen. */
-static struct unit_bore as_drawn(const struct part *part, struct unit_bore b)
-{
-	if (b.side == BORE_IN_EDGE || !stringer_is_mirrored(part->stringer))
-		return b;
-	b.side = b.side == BORE_FROM_ABOVE ? BORE_FROM_BELOW : BORE_FROM_ABOVE;
-	return b;
-}
-
 static void label_bore(struct draft *d, const struct unit_bore *b, const struct position *q)
 {
 	bool in_edge = b->side == BORE_IN_EDGE;
@@ -176,15 +165,15 @@ static void label_bore(struct draft *d, const struct unit_bore *b, const struct 
 /* Mortises and holes: in its edges and ends with their sides and bottom, broken. */
 static void add_bores(struct draft *d, const struct part *part)
 {
-	struct unit_bores b = bores_laid_out(d->arena, part);
+	struct unit_bores b = stringer_bores_drawn(d->arena, part);
 	struct positions p = stringer_marks(d->arena, part, d->lettering);
 
 	for (int i = 0; i < b.n; i++) {
-		const struct unit_bore bore = as_drawn(part, b.bore[i]);
-		draft_bore(d, &bore, vec(0, 0));
-		if (bore.side == BORE_IN_EDGE)
-			draft_chain(d, PEN_HIDDEN, bore_lines(d->arena, &bore));
-		label_bore(d, &bore, &p.position[p.n - b.n + i]);
+		const struct unit_bore *bore = &b.bore[i];
+		draft_bore(d, bore, vec(0, 0));
+		if (bore->side == BORE_IN_EDGE)
+			draft_chain(d, PEN_HIDDEN, bore_lines(d->arena, bore));
+		label_bore(d, bore, &p.position[p.n - b.n + i]);
 	}
 }
 
