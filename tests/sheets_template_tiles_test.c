@@ -258,11 +258,24 @@ static void a_correction_shrinks_lines_and_bars_but_not_words(void **state)
 
 	assert_int_equal(lines_as_long_as(g, 100 / 1.02, 0), 1);
 	assert_int_equal(lines_as_long_as(g, 0, 100 / 0.99), 1);
-	assert_true(says(g, "x 1.02"));
+	assert_true(says(g, "1.02 times true size across"));
 	for (const struct mark *k = g->first; k; k = k->next)
 		if (k->kind == MARK_TEXT)
 			assert_true(k->text.height >= 2.5);
 	the_sheets_joined_are_the_whole_outline(state);
+}
+
+/* The same printer is fed the same paper, whichever way the page lies on it. */
+static void a_turned_page_is_corrected_along_the_same_sides_of_the_paper(void **state)
+{
+	(void)state;
+	tile(1.02, 0.99);
+	struct template_sheets turned =
+		template_sheets(arena, &job, USE_TILES, "tiles", PAPER_TURNED);
+
+	assert_true(turned.paper.y > turned.paper.x);
+	assert_near(turned.place.correction.y, 1.02, 1e-9);
+	assert_near(turned.place.correction.x, 0.99, 1e-9);
 }
 
 static void the_calibration_page_is_never_corrected(void **state)
@@ -307,6 +320,8 @@ int main(void)
 			stop),
 		cmocka_unit_test_setup_teardown(a_correction_shrinks_lines_and_bars_but_not_words,
 			start, stop),
+		cmocka_unit_test_setup_teardown(
+			a_turned_page_is_corrected_along_the_same_sides_of_the_paper, start, stop),
 		cmocka_unit_test_setup_teardown(the_calibration_page_is_never_corrected, start,
 			stop),
 		cmocka_unit_test_setup_teardown(all_sheets_of_a_file_are_of_one_size, start, stop),

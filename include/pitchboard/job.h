@@ -195,7 +195,9 @@ struct job_sheets {
 	const char *template_paper; /* for tiled templates */
 	const char *set;            /* row of templates/sets/ */
 	enum templates_kind templates;
-	double printer_x, printer_y; /* measured over nominal length, 0.97 to 1.03 */
+	/* measured over nominal length, 0.97 to 1.03: along the longer side of the paper, and
+	 * along the shorter */
+	double printer_x, printer_y;
 };
 
 /* Boards of one width on offer. */

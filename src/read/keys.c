@@ -288,10 +288,12 @@ static const struct field sheets[] = {
 		.usual = "all", .help = "which full-size templates are drawn" },
 	{ FIELD_NUMBER, "printer_x", LANDS(job_sheets, printer_x), .least = 0.97, .most = 1.03,
 		.usual = "1",
-		.help = "calibration page: measured over nominal length, across the paper" },
+		.help = "calibration page: measured over nominal length, along the longer side of "
+			"the paper" },
 	{ FIELD_NUMBER, "printer_y", LANDS(job_sheets, printer_y), .least = 0.97, .most = 1.03,
 		.usual = "1",
-		.help = "calibration page: measured over nominal length, along the paper" },
+		.help = "calibration page: measured over nominal length, along the shorter side of "
+			"the paper" },
 	{ 0 },
 };
 

@@ -112,7 +112,8 @@ static const char words_read[] =
 	"long on the outer side, too short on the inner.";
 
 static const char words_enter[] = "Write what you read, divided by what it should be, in the job "
-				  "file and draw again; 200.8 mm for 200 mm along x is";
+				  "file and draw again: x for the longer side of the paper, "
+				  "y for the shorter. 200.8 mm for 200 mm is";
 
 static const char words_key[] = "sheets: {printer_x: 1.004, printer_y: 1}";
 

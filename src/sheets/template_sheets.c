@@ -41,6 +41,14 @@ static double strip_height(const struct template_sheets *s)
 	return BARS_ROOM + STRIP_GAP + l.n * TEMPLATE_PITCH;
 }
 
+/* A printer errs along the sides of its paper, and a page that is turned lies the other way on it.
+ */
+static struct vec correction_for(const struct job_sheets *wanted, struct vec paper)
+{
+	return paper.x >= paper.y ? vec(wanted->printer_x, wanted->printer_y)
+				  : vec(wanted->printer_y, wanted->printer_x);
+}
+
 struct template_sheets template_sheets(struct arena *a, const struct template_job *t,
 	enum drawing_use use, const char *kind, enum paper_turn turn)
 {
@@ -52,7 +60,7 @@ struct template_sheets template_sheets(struct arena *a, const struct template_jo
 	s.paper = turn == PAPER_AS_GIVEN ? p : vec(p.y, p.x);
 	s.place.correction = vec(1, 1);
 	if (use != USE_ROLL && wanted->printer_x > 0 && wanted->printer_y > 0)
-		s.place.correction = vec(wanted->printer_x, wanted->printer_y);
+		s.place.correction = correction_for(wanted, s.paper);
 	s.small_print = small_print(&s);
 	s.place.frame = (struct box){ TEMPLATE_MARGIN, TEMPLATE_MARGIN + strip_height(&s),
 		s.paper.x - TEMPLATE_MARGIN - BARS_ROOM - 1, s.paper.y - TEMPLATE_MARGIN };

@@ -147,7 +147,9 @@ const char *correction_words(struct arena *a, struct vec c)
 	if (near_enough(c.x, 1) && near_enough(c.y, 1))
 		return "";
 	return arena_printf(a,
-		"Corrected for a printer that draws x %.4g and y %.4g times true size.", c.x, c.y);
+		"Corrected for a printer that draws %.4g times true size across this page and "
+		"%.4g times up it.",
+		c.x, c.y);
 }
 
 static bool has_mark(const char *marks, const char *mark)
