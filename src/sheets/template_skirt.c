@@ -45,18 +45,17 @@ static bool is_seen_from_behind(const struct stair *s, const struct part *p)
 }
 
 /* Where its mitred riser cuts come out on the inner face: its thickness further back on the level,
- * which lies down the board as much as its end is off square. */
+ * square to the cut, which is plumb. */
 static void add_short_points(struct draft *d, const struct part *p)
 {
-	double pitch = p->end.mitre;
-	struct vec back = vec_scale(vec(cos(pitch), -sin(pitch)), p->size.thickness);
-
 	for (const struct feature *f = first_mitre(p); f; f = f->next) {
 		if (f->kind != FEATURE_MITRE)
 			continue;
-		struct vec low = vec_add(f->at.corners[0].at, back);
-		struct vec high = vec_add(f->at.corners[1].at, back);
-		draft_segment(d, PEN_HIDDEN, f->at.corners[0].at, low);
+		struct vec foot = f->at.corners[0].at, top = f->at.corners[1].at;
+		struct vec ahead = vec_scale(vec_left(vec_unit(vec_sub(top, foot))), -1);
+		struct vec back = vec_scale(ahead, p->size.thickness);
+		struct vec low = vec_add(foot, back), high = vec_add(top, back);
+		draft_segment(d, PEN_HIDDEN, foot, low);
 		draft_segment(d, PEN_HIDDEN, low, high);
 		draft_label(d,
 			(struct pattern_label){

@@ -1,0 +1,106 @@
+/*
+ * Templates of skirts that are mitred to the risers: where the cuts come out behind.
+ */
+#include <setjmp.h>
+#include <stdarg.h>
+#include <stddef.h>
+#include <stdint.h>
+#include <string.h>
+
+#include <cmocka.h>
+
+#include "built.h"
+#include "near.h"
+#include "sheets/template_skirt.h"
+#include "six_tenths.h"
+
+/* On a short stair it is one board, on a long one two, scarfed. */
+#define STAIR(rise, risers, open, wall)                                                            \
+	"pitchboard: 1\n"                                                                          \
+	"job: {name: of the test, units: millimetres}\n"                                           \
+	"floors: {total_rise: " rise "}\n"                                                         \
+	"stair: {width: 900, " open ": open, " wall ": wall,\n"                                    \
+	"  segments: [{risers: " risers ", run: 280}]}\n"                                          \
+	"stringers: {open: sawtooth}\n"                                                            \
+	"skirts: {open: mitred}\n"
+
+static struct template_job template_of(const struct built *b, const struct part *p)
+{
+	const struct sheet_context c = { .stair = b->stair,
+		.parts = b->parts,
+		.measure = six_tenths() };
+
+	return skirt_template(b->arena, &c, p);
+}
+
+/* A line of the pattern, along the board and across it, as a direction in the house. */
+static struct vec3 in_house(const struct part *p, const struct template_job *t,
+	const struct pattern_line *l)
+{
+	struct vec run = vec_sub(l->chain.points[1], l->chain.points[0]);
+	bool seen_from_behind = strstr(t->words.edges, "→ lower end") != NULL;
+
+	return frame_turn(p->places[0], vec3(seen_from_behind ? -run.x : run.x, run.y, 0));
+}
+
+/* Each cut has two broken lines: level from its long point to its short point, and from there up.
+ */
+static int level_lines(const struct built *b, const struct part *p)
+{
+	struct template_job t = template_of(b, p);
+	int levels = 0, plumbs = 0;
+
+	for (const struct pattern_line *l = t.pattern.lines; l; l = l->next) {
+		if (l->pen != PEN_HIDDEN)
+			continue;
+		struct vec3 d = in_house(p, &t, l);
+		bool is_level = near_enough(d.z, 0) && fabs(d.x - p->size.thickness) < 1e-6;
+		levels += is_level;
+		plumbs += near_enough(d.x, 0) && d.z > 0;
+	}
+	assert_int_equal(levels, plumbs);
+	return levels;
+}
+
+static void check_mitres(const char *text, int lengths, int mitres)
+{
+	struct built b = built_from(text);
+	int found = 0, boards = 0;
+
+	assert_non_null(b.parts);
+	for (const struct part *p = b.parts; p; p = p->next) {
+		if (p->kind != &part_skirt)
+			continue;
+		found += level_lines(&b, p);
+		boards++;
+	}
+	assert_int_equal(boards, lengths);
+	assert_int_equal(found, mitres);
+	arena_free(b.arena);
+}
+
+/* The first riser is cut square, behind the newel, and the last one is the floor's. */
+static void a_mitre_comes_out_its_thickness_further_back_on_the_level(void **state)
+{
+	(void)state;
+	check_mitres(STAIR("1800", "10", "right", "left"), 1, 8);
+	check_mitres(STAIR("1800", "10", "left", "right"), 1, 8);
+}
+
+/* The ends where the two are scarfed are square to the board. */
+static void so_it_does_on_a_board_that_is_one_of_two_lengths(void **state)
+{
+	(void)state;
+	check_mitres(STAIR("3900", "21", "right", "left"), 2, 19);
+	check_mitres(STAIR("3900", "21", "left", "right"), 2, 19);
+}
+
+int main(void)
+{
+	const struct CMUnitTest tests[] = {
+		cmocka_unit_test(a_mitre_comes_out_its_thickness_further_back_on_the_level),
+		cmocka_unit_test(so_it_does_on_a_board_that_is_one_of_two_lengths),
+	};
+
+	return cmocka_run_group_tests_name("templates of skirts", tests, NULL, NULL);
+}
