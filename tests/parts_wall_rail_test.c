@@ -134,6 +134,23 @@ static void a_wall_rail_needs_a_wall(void **state)
 		"wall_rails: two rails on the left run into each other");
 }
 
+/* The treads refuse them, while rails are still laid out between them: however many, each parts one
+ * piece of wall at most. */
+static void walls_in_the_steps_that_stand_in_each_other_leave_a_rail_its_walls(void **state)
+{
+	(void)state;
+	refused("pitchboard: 1\n"
+		"job: {name: Test, units: millimetres}\n"
+		"floors: {total_rise: 1800}\n"
+		"stair: {width: 900, segments: [{risers: 10, run: 250}]}\n"
+		"stringers: {wall_gap: 90}\n"
+		"treads: {notches: [{step: 5, at: left, along: 75, from: 100, across: 50},\n"
+		"  {step: 5, at: left, along: 75, from: 80, across: 90},\n"
+		"  {step: 5, at: left, along: 75, from: 60, across: 130}]}\n"
+		"wall_rails: [{side: left}]\n",
+		"treads.notches: two notches of step 5 overlap");
+}
+
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
@@ -145,6 +162,8 @@ int main(void)
 		cmocka_unit_test(a_round_wall_rail_is_one_to_grip_by_default),
 		cmocka_unit_test(a_flat_oval_wall_rail_lies_flat_by_default),
 		cmocka_unit_test(a_wall_rail_needs_a_wall),
+		cmocka_unit_test(
+			walls_in_the_steps_that_stand_in_each_other_leave_a_rail_its_walls),
 	};
 
 	return cmocka_run_group_tests(tests, NULL, NULL);

@@ -91,7 +91,8 @@ static void say_cut(struct arena *a, const struct rod *r, const struct side *sid
 		length_say(a, l, n->high.x - n->low.x), hit_words(a, r, side, w, n));
 }
 
-/* A wall that is cut in two by what stands out of it. */
+/* A wall that is cut in two by what stands out of it, or shortened at an end: no two of them reach
+ * over each other, so that one at most becomes two. */
 static void cut_at(struct walls *w, const struct notch_wall *n)
 {
 	int count = w->n;
@@ -99,8 +100,13 @@ static void cut_at(struct walls *w, const struct notch_wall *n)
 		struct wall whole = w->wall[i];
 		if (n->low.x >= whole.to || n->high.x <= whole.from)
 			continue;
+		if (n->low.x <= whole.from) {
+			w->wall[i].from = n->high.x;
+			continue;
+		}
 		w->wall[i].to = n->low.x;
-		w->wall[w->n++] = (struct wall){ n->high.x, whole.to, whole.top };
+		if (n->high.x < whole.to)
+			w->wall[w->n++] = (struct wall){ n->high.x, whole.to, whole.top };
 	}
 }
 
