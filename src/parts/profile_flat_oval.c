@@ -10,10 +10,12 @@
  *     '-.__________.-'
  *
  * With s from the end of the flat to the width, b from half-way up to the centre of the corner
- * round r, the sweep R follows from  (R - s)^2 + b^2 = (R - r)^2.
+ * round r, the sweep R follows from  (R - s)^2 + b^2 = (R - r)^2.  It is no tighter than r as long
+ * as s is no more than half the depth: of a rail much wider than deep the flat goes on as far as
+ * half circles close it.
  */
 
-#define FLAT 0.58 /* of the width */
+#define FLAT 0.58 /* of the width, at least */
 #define ROUND 0.6 /* corner round, of what there is room for */
 
 static struct profile_fault fault(struct profile_sizes z)
@@ -26,8 +28,8 @@ static struct profile_fault fault(struct profile_sizes z)
 
 static struct outline strike(struct arena *a, struct profile_sizes z)
 {
-	double y = z.width / 2, mid = z.depth / 2, flat = FLAT * y;
-	double s = y - flat, r = ROUND * fmin(s, mid), b = mid - r;
+	double y = z.width / 2, mid = z.depth / 2, flat = fmax(FLAT * y, y - mid);
+	double s = y - flat, r = ROUND * s, b = mid - r;
 	double sweep = (s * s + b * b - r * r) / (2 * (s - r));
 	double turn = atan2(b, flat - (y - sweep)); /* half of what the sweep turns by */
 	struct vec touch = vec(flat + r * cos(turn), mid + b + r * sin(turn));

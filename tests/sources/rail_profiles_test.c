@@ -146,6 +146,20 @@ static void a_rail_over_twelve_steps_is_twelve_step_diagonals_long(void **state)
 	arena_free(b.arena);
 }
 
+/* Half circles close it: two flats of 100 - 30, and a circle of 30 about. */
+static void a_flat_oval_rail_much_wider_than_deep_ends_in_half_rounds(void **state)
+{
+	struct arena *a = arena_new();
+	(void)state;
+	struct rail_profile p =
+		struck(a, (struct profile_sizes){ PROFILE_FLAT_OVAL, 100, 30, 3, 0 });
+	assert_near(p.flat, 70, 1e-9);
+	assert_near(p.perimeter, 2 * 70 + PI * 30, 1e-9);
+	assert_near(p.edge_radius, 15, 1e-9);
+	assert_near(p.recess.depth, 0, 1e-12);
+	arena_free(a);
+}
+
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
@@ -157,6 +171,7 @@ int main(void)
 		cmocka_unit_test(a_recess_is_measured_as_deep_as_it_was_struck),
 		cmocka_unit_test(a_moulded_rail_too_shallow_for_its_recess_is_refused),
 		cmocka_unit_test(a_rail_over_twelve_steps_is_twelve_step_diagonals_long),
+		cmocka_unit_test(a_flat_oval_rail_much_wider_than_deep_ends_in_half_rounds),
 	};
 	return cmocka_run_group_tests(tests, NULL, NULL);
 }
