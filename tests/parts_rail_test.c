@@ -63,6 +63,18 @@ static void a_bolt_asked_for_where_there_is_no_wood_is_refused(void **state)
 		"rail: its bolts come out of the wood of a rail 60 mm deep");
 }
 
+/* Half of 190 and 1.6 of glue room are 96.6; 2 mm of wood are left behind. */
+static void a_dowel_longer_than_its_newel_is_refused_in_its_own_words(void **state)
+{
+	const char *said = "a dowel does not find room for its half in a newel of 90 mm";
+	const char *mend = "write newels.section: 99 mm, or take a shorter dowel";
+	(void)state;
+	refused_for(JOB("wall", "open", RAIL ", joint: dowels, dowel: {length: 190}}\n"), said,
+		mend);
+	refused_for(JOB("wall", "open", RAIL ", joint: bolt_and_dowel, dowel: {length: 190}}\n"),
+		said, mend);
+}
+
 /* Least wood between a hole and the top or underside of a rail so deep. */
 static double wood_round(const struct bore *h, double depth)
 {
@@ -187,6 +199,7 @@ int main(void)
 		cmocka_unit_test(a_bolt_is_drilled_level_with_its_other_half_in_the_newel),
 		cmocka_unit_test(the_access_hole_comes_up_under_the_bolt),
 		cmocka_unit_test(a_bolt_asked_for_where_there_is_no_wood_is_refused),
+		cmocka_unit_test(a_dowel_longer_than_its_newel_is_refused_in_its_own_words),
 		cmocka_unit_test(a_rail_with_room_is_bolted_and_kept_from_turning_by_a_dowel),
 		cmocka_unit_test(a_shallow_rail_takes_a_smaller_bolt_by_room),
 		cmocka_unit_test(a_wide_and_shallow_rail_takes_two_dowels_side_by_side),

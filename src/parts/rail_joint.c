@@ -209,30 +209,40 @@ static enum outcome drill(const struct rail_cut *c)
 	return HELD;
 }
 
-/* What a newel has to be thick for. */
-static double deepest_in_newel(const struct job_rail *rail)
+/* What a newel has to be thick for, and what else would do. */
+struct half {
+	double deep;
+	const char *name, *mend;
+};
+
+static struct half deepest_in_newel(const struct job_rail *rail)
 {
+	struct half bolt = { rail->bolt.length / 2, "rail bolt",
+		"take a shorter bolt (rail.bolt.length), or dowels (rail.joint)" };
+	struct half dowel = { dowel_hole(&rail->dowel).depth, "dowel",
+		"take a shorter dowel (rail.dowel.length)" };
 	switch (rail->joint) {
 	case RAIL_JOINT_BY_ROOM:
-	case RAIL_JOINT_BOLT:
-	case RAIL_JOINT_BOLT_AND_DOWEL: return rail->bolt.length / 2;
-	case RAIL_JOINT_DOWELS: return dowel_hole(&rail->dowel).depth;
-	case RAIL_JOINT_NONE: return 0;
+	case RAIL_JOINT_BOLT: return bolt;
+	case RAIL_JOINT_BOLT_AND_DOWEL: return dowel.deep > bolt.deep ? dowel : bolt;
+	case RAIL_JOINT_DOWELS: return dowel;
+	case RAIL_JOINT_NONE: break;
 	}
-	return 0;
+	return (struct half){ 0 };
 }
 
 static bool fits_newel(const struct rod *r, struct diags *d)
 {
 	const struct job *job = r->job;
-	double room = job->newels.section - HOLE_WOOD, deep = deepest_in_newel(&job->rail);
-	if (deep <= room)
+	double room = job->newels.section - HOLE_WOOD;
+	struct half half = deepest_in_newel(&job->rail);
+	if (half.deep <= room)
 		return true;
 	diag_error(d, rod_pos(r, job->newels.src, "section"),
-		arena_printf(d->arena,
-			"%s, or take a shorter bolt (rail.bolt.length), or dowels (rail.joint)",
-			job_write_least(d->arena, job, "newels.section", deep + HOLE_WOOD)),
-		"a rail bolt does not find room for its half in a newel of %s",
+		arena_printf(d->arena, "%s, or %s",
+			job_write_least(d->arena, job, "newels.section", half.deep + HOLE_WOOD),
+			half.mend),
+		"a %s does not find room for its half in a newel of %s", half.name,
 		length_say(d->arena, job_lettering(job), job->newels.section));
 	return false;
 }
