@@ -94,6 +94,8 @@ static int bores_with(const struct part *p, enum fixing fixing)
 #define SQUARE(width, depth)                                                                       \
 	"rail: {height: 900, profile: square, edge_radius: 0, width: " width ", depth: " depth
 
+#define SLIM "balusters: {section: 20}\n"
+
 /* Bolt and dowel, or two dowels: common practice. */
 static void a_rail_with_room_is_bolted_and_kept_from_turning_by_a_dowel(void **state)
 {
@@ -135,6 +137,34 @@ static void a_wide_and_shallow_rail_takes_two_dowels_side_by_side(void **state)
 	/* twice their own 10 mm apart, and wood beside them */
 	assert_true(high - low >= 20 - 1e-6);
 	assert_true(high + 5 + 2 <= 30);
+	arena_free(b.arena);
+}
+
+/* Its access hole of 25 would part a rail of 25, the smaller bolt's of 20 leave 2 1/2: not a rail
+ * of 23. */
+static void a_rail_no_wider_than_an_access_hole_takes_no_bolt(void **state)
+{
+	struct built narrow = with(JOB("wall", "open", SQUARE("25", "60") "}\n" SLIM));
+	struct built dowelled = with(JOB("wall", "open", SQUARE("23", "60") "}\n" SLIM));
+	(void)state;
+	const struct bore *bolt = bolt_of(built_part(&narrow, "rail", 0), 0);
+	assert_non_null(bolt);
+	assert_near(bolt->next->size.width, 20, 1e-9);
+	assert_null(bolt_of(built_part(&dowelled, "rail", 0), 0));
+	assert_int_equal(bores_with(built_part(&dowelled, "rail", 0), FIXING_DOWEL), 4);
+	arena_free(narrow.arena);
+	arena_free(dowelled.arena);
+	refused_for(JOB("wall", "open", SQUARE("23", "60") ", joint: bolt}\n" SLIM),
+		"rail: a bolt's access hole of 25 mm leaves no wood beside it in a rail 23 mm wide",
+		"write rail.joint: by_room");
+}
+
+static void a_rail_too_slim_both_ways_is_told_of_either(void **state)
+{
+	struct built b = with(JOB("wall", "open", SQUARE("23", "32") "}\n" SLIM));
+	(void)state;
+	assert_string_equal(b.diags.first->hint,
+		"a rail at least 43 mm deep, and wider, takes a bolt");
 	arena_free(b.arena);
 }
 
@@ -203,6 +233,8 @@ int main(void)
 		cmocka_unit_test(a_rail_with_room_is_bolted_and_kept_from_turning_by_a_dowel),
 		cmocka_unit_test(a_shallow_rail_takes_a_smaller_bolt_by_room),
 		cmocka_unit_test(a_wide_and_shallow_rail_takes_two_dowels_side_by_side),
+		cmocka_unit_test(a_rail_no_wider_than_an_access_hole_takes_no_bolt),
+		cmocka_unit_test(a_rail_too_slim_both_ways_is_told_of_either),
 		cmocka_unit_test(a_rail_too_slim_for_two_fixings_is_told_what_depth_takes_a_bolt),
 		cmocka_unit_test(a_rail_that_ends_at_a_wall_is_bolted_to_what_is_behind_it),
 		cmocka_unit_test(a_profile_that_cannot_be_struck_is_refused_at_its_key),

@@ -101,6 +101,11 @@ struct bore rail_bolt_access(const struct job_rail_bolt *bolt, struct vec3 at, d
 	return b;
 }
 
+bool rail_bolt_access_fits(struct outline section, const struct job_rail_bolt *bolt, double height)
+{
+	return profile_half_width(section, height / 2) >= bolt->access_diameter / 2 + HOLE_WOOD;
+}
+
 static void add_access_hole(const struct rail_cut *c, double at_cut)
 {
 	struct vec3 p = point(c, at_cut, c->bolt.access);

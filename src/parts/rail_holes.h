@@ -31,6 +31,9 @@ struct hole {
 /* The hole that its nut is reached by, from under a rail so deep; `at` is on the bolt's axis. */
 struct bore rail_bolt_access(const struct job_rail_bolt *bolt, struct vec3 at, double rail);
 
+/* Does a rail of this section, half-way up to a bolt so high, have wood on both sides of that? */
+bool rail_bolt_access_fits(struct outline section, const struct job_rail_bolt *bolt, double height);
+
 struct hole bolt_hole(const struct job_rail_bolt *bolt);
 struct hole dowel_hole(const struct job_dowel *dowel);
 

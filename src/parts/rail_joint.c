@@ -78,11 +78,21 @@ static double dowel_height(const struct rail_cut *c, double bolt)
 	return hole_has_room(r) && apart >= wanted ? r.high : 0;
 }
 
+static bool is_in_range(double height, struct hole_range r)
+{
+	return hole_has_room(r) && height >= r.low - NEAR_ENOUGH && height <= r.high + NEAR_ENOUGH;
+}
+
+static bool is_too_narrow(const struct rail_cut *c, double height)
+{
+	return !rail_bolt_access_fits(c->part->section, &c->bolt, height);
+}
+
 static bool drill_bolt(const struct rail_cut *c, enum rail_joint kind)
 {
 	struct hole_range r = hole_range(c, bolt_hole(&c->bolt));
 	double height = bolt_height(c, r);
-	if (!hole_has_room(r) || height < r.low - NEAR_ENOUGH || height > r.high + NEAR_ENOUGH)
+	if (!is_in_range(height, r) || is_too_narrow(c, height))
 		return false;
 	double dowel = kind == RAIL_JOINT_BOLT_AND_DOWEL ? dowel_height(c, height) : 0;
 	if (kind == RAIL_JOINT_BOLT_AND_DOWEL && dowel <= 0)
@@ -261,11 +271,28 @@ static const char *bolt_mend(const struct rail_cut *c, struct diags *d)
 	return "write rail.joint: by_room, or take a shorter bolt or a deeper rail";
 }
 
+static void complain_of_width(const struct rail_cut *c, struct diags *d)
+{
+	const struct job *job = c->stretch->rod->job;
+	struct lettering l = job_lettering(job);
+	diag_error(d, rod_pos(c->stretch->rod, job->rail.src, "width"),
+		"write rail.joint: by_room, or take a smaller bolt or a wider rail",
+		"rail: a bolt's access hole of %s leaves no wood beside it in a rail %s wide",
+		length_say(d->arena, l, c->bolt.access_diameter),
+		length_say(d->arena, l, job->rail.width));
+}
+
 static void complain(const struct rail_cut *c, struct diags *d)
 {
 	const struct stretch *s = c->stretch;
 	const struct job *job = s->rod->job;
 	bool dowels = job->rail.joint == RAIL_JOINT_DOWELS;
+	struct hole_range r = hole_range(c, bolt_hole(&c->bolt));
+	double height = bolt_height(c, r);
+	if (!dowels && is_in_range(height, r) && is_too_narrow(c, height)) {
+		complain_of_width(c, d);
+		return;
+	}
 	const char *key = node_has(job->rail.bolt.src, "height") && !dowels ? "height" : NULL;
 	struct pos at =
 		key ? node_pos(job->rail.bolt.src, key) : rod_pos(s->rod, job->rail.src, "joint");
@@ -291,8 +318,9 @@ static void warn(const struct rail_cut *c, enum outcome o, struct diags *d)
 	const struct rail_cut *bolted = rail_bolt_may_be_smaller(&job->rail) ? &smaller : &own;
 	double deep = hole_least_depth(bolted, bolt_hole(&bolted->bolt));
 	diag_warning(d, rod_pos(c->stretch->rod, job->rail.src, "depth"),
-		arena_printf(d->arena, "a rail at least %s deep takes a bolt%s",
+		arena_printf(d->arena, "a rail at least %s deep%s takes a bolt%s",
 			length_say(d->arena, l, rounded_up(job, deep)),
+			is_too_narrow(bolted, BOLT_HEIGHT) ? ", and wider," : "",
 			job->rail.joint == RAIL_JOINT_DOWELS ? " (rail.joint: by_room)" : ""),
 		"rail: %s deep and %s wide it %s at a newel: too weak for a guard",
 		length_say(d->arena, l, job->rail.depth), length_say(d->arena, l, job->rail.width),

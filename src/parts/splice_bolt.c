@@ -39,10 +39,9 @@ static double first_height(const struct joint *j)
 
 static bool bolt_fits(const struct joint *j)
 {
-	double access = j->bolt.access_diameter / 2 + HOLE_WOOD;
 	return wood_round(j->part, vec(0, j->height), j->bolt.clearance / 2) >=
 		HOLE_ROOMY - NEAR_ENOUGH &&
-		profile_half_width(j->part->section, j->height / 2) >= access;
+		rail_bolt_access_fits(j->part->section, &j->bolt, j->height);
 }
 
 /* Least wood about a pair of dowels, each so far aside; about one in the middle when that is 0. */
