@@ -91,6 +91,33 @@ static int bores_with(const struct part *p, enum fixing fixing)
 	return n;
 }
 
+/* The level run comes off square to the rake; at one height or another its bolt would be at the
+ * level of the other.  A hole of 6 between two holes of 6. */
+static void bolts_of_two_rails_pass_each_other_in_a_newel(void **state)
+{
+	struct arena *a = arena_new();
+	int met = 0;
+	(void)state;
+	for (int height = 860; height <= 960; height += 4) {
+		struct built b = with(arena_printf(a,
+			JOB("wall", "open",
+				RAIL ", level_runs: [{side: right, direction: out, length: 900, "
+				     "height: %d}]}\n"),
+			height));
+		for (int i = 0; built_part(&b, "newel", i); i++) {
+			const struct part *newel = built_part(&b, "newel", i);
+			const struct bore *one = bolt_of(newel, 0), *other = bolt_of(newel, 1);
+			if (!other)
+				continue;
+			assert_true(fabs(one->at.origin.x - other->at.origin.x) >= 12 - 1e-6);
+			met++;
+		}
+		arena_free(b.arena);
+	}
+	assert_int_equal(met, 26);
+	arena_free(a);
+}
+
 #define SQUARE(width, depth)                                                                       \
 	"rail: {height: 900, profile: square, edge_radius: 0, width: " width ", depth: " depth
 
@@ -228,6 +255,7 @@ int main(void)
 	const struct CMUnitTest tests[] = {
 		cmocka_unit_test(a_bolt_is_drilled_level_with_its_other_half_in_the_newel),
 		cmocka_unit_test(the_access_hole_comes_up_under_the_bolt),
+		cmocka_unit_test(bolts_of_two_rails_pass_each_other_in_a_newel),
 		cmocka_unit_test(a_bolt_asked_for_where_there_is_no_wood_is_refused),
 		cmocka_unit_test(a_dowel_longer_than_its_newel_is_refused_in_its_own_words),
 		cmocka_unit_test(a_rail_with_room_is_bolted_and_kept_from_turning_by_a_dowel),

@@ -67,7 +67,7 @@ static enum rail_held rail_add(struct pieces *list, const struct stretch *s, enu
 	p->splice = SPLICE_BOLT;
 	if (s->foot.kind == RAIL_END_WALL || s->head.kind == RAIL_END_WALL)
 		p->note = "the end at the wall scribed to it, and fixed to a stud or backing";
-	return rail_joints_drill(a, p, s, before, d);
+	return rail_joints_drill(list, s, before, d);
 }
 
 /* How wide a flat the infill asks for; 0: it does not come up to the rail itself. */

@@ -19,6 +19,7 @@ struct rail_cut {
 	double inward; /* 1 at the foot, -1 at the head: which way the rail lies */
 	double edge;   /* x of the cut at the underside */
 	bool is_met;   /* the newel has the bolt of another rail */
+	double met;    /* its level; NAN: that rail has none there */
 	bool at_wall;  /* existing work, which is not drilled here */
 	double wood;   /* least that is left round a hole */
 	struct job_rail_bolt bolt;

@@ -55,6 +55,23 @@ static double clamp(double x, struct hole_range r)
 	return fmin(fmax(x, r.low), r.high);
 }
 
+/* Rails that meet may lie at other heights: where that would bring their bolts together this one is
+ * moved on, over the other or under it.  NAN: there is no room. */
+static double past_other(const struct rail_cut *c, struct hole_range r, double height)
+{
+	const struct stretch *s = c->stretch;
+	const struct job *job = s->rod->job;
+	double past = 2 * c->bolt.pilot, under = stretch_rail_under(s, s->from);
+	double off = under + hole_at_cut(c, bolt_hole(&c->bolt), height) - c->met;
+	bool reaches = job->rail.bolt.length + c->bolt.pilot > job->newels.section;
+	if (isnan(c->met) || !reaches || fabs(off) >= past - NEAR_ENOUGH)
+		return height;
+	double over = height + (past - off) * s->cosine, below = height - (past + off) * s->cosine;
+	if (over <= r.high)
+		return over;
+	return below >= r.low ? below : NAN;
+}
+
 /* Two rails that meet at one newel have their bolts pass each other, with as much wood between the
  * two pilot holes as one is wide: over the other one, or under it in a rail that is not deep. */
 static double bolt_height(const struct rail_cut *c, struct hole_range r)
@@ -65,7 +82,7 @@ static double bolt_height(const struct rail_cut *c, struct hole_range r)
 		return c->bolt.height;
 	if (!c->is_met)
 		return clamp(BOLT_HEIGHT, r);
-	return clamp(BOLT_HEIGHT + (goes_under ? -past : past), r);
+	return past_other(c, r, clamp(BOLT_HEIGHT + (goes_under ? -past : past), r));
 }
 
 /* As high over the bolt as there is wood: under it is the access hole.  0: there is no room. */
@@ -282,6 +299,13 @@ static void complain_of_width(const struct rail_cut *c, struct diags *d)
 		length_say(d->arena, l, job->rail.width));
 }
 
+static void complain_of_other(const struct rail_cut *c, struct diags *d)
+{
+	diag_error(d, rod_pos(c->stretch->rod, c->stretch->rod->job->rail.src, "joint"),
+		"write rail.joint: by_room, or let them meet higher or lower",
+		"rail: the bolts of two rails run into each other in the newel where they meet");
+}
+
 static void complain(const struct rail_cut *c, struct diags *d)
 {
 	const struct stretch *s = c->stretch;
@@ -289,6 +313,10 @@ static void complain(const struct rail_cut *c, struct diags *d)
 	bool dowels = job->rail.joint == RAIL_JOINT_DOWELS;
 	struct hole_range r = hole_range(c, bolt_hole(&c->bolt));
 	double height = bolt_height(c, r);
+	if (!dowels && isnan(height)) {
+		complain_of_other(c, d);
+		return;
+	}
 	if (!dowels && is_in_range(height, r) && is_too_narrow(c, height)) {
 		complain_of_width(c, d);
 		return;
@@ -346,17 +374,35 @@ static bool is_fixed(struct rail_end e)
 	return e.kind == RAIL_END_WALL || rail_end_has_newel(e);
 }
 
-enum rail_held rail_joints_drill(struct arena *a, struct part *p, const struct stretch *s,
+/* The level of the bolt that another rail has in the newel at this one's foot; NAN: none has. */
+static double level_met(const struct part *rails, const struct stretch *s)
+{
+	double half = s->rod->job->newels.section / 2, level = NAN;
+	double middle = s->foot.newel_x + half;
+	for (const struct part *p = rails; p; p = p->next)
+		for (const struct bore *b = p->bores; b; b = b->next) {
+			struct vec3 mouth = frame_place(p->places[0], b->at.origin);
+			struct vec3 at = frame_place_back(s->axes, mouth);
+			bool is_here = fabs(at.x - middle) <= half + NEAR_ENOUGH &&
+				fabs(at.y) <= half + NEAR_ENOUGH;
+			if (b->fixing == FIXING_RAIL_BOLT && is_here)
+				level = at.z;
+		}
+	return level;
+}
+
+enum rail_held rail_joints_drill(struct pieces *rails, const struct stretch *s,
 	enum rail_held before, struct diags *d)
 {
-	struct rail_cut foot = { .arena = a,
-		.part = p,
+	struct rail_cut foot = { .arena = rails->arena,
+		.part = rails->last,
 		.stretch = s,
 		.inward = 1,
 		.wood = HOLE_WOOD };
 	foot.bolt = s->rod->job->rail.bolt;
 	struct rail_cut head = foot;
 	foot.is_met = s->foot.kind == RAIL_END_MET_NEWEL;
+	foot.met = level_met(rails->first, s);
 	foot.at_wall = s->foot.kind == RAIL_END_WALL;
 	head.at_wall = s->head.kind == RAIL_END_WALL;
 	head.inward = -1;

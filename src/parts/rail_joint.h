@@ -17,10 +17,10 @@ bool rail_end_has_newel(struct rail_end e);
 /* Is every joint so far as strong as a guard asks? */
 enum rail_held { RAIL_HELD, RAIL_HELD_WEAKLY };
 
-/* Drills both ends of a stretch's rail, whose own axes are x along it, y to the left, z up from
- * the underside; complains when a joint that was asked for finds no wood, and of the first that is
- * weak. */
-enum rail_held rail_joints_drill(struct arena *a, struct part *p, const struct stretch *s,
+/* Drills both ends of a stretch's rail, the last of the list, whose own axes are x along it, y to
+ * the left, z up from the underside; complains when a joint that was asked for finds no wood, and
+ * of the first that is weak. */
+enum rail_held rail_joints_drill(struct pieces *rails, const struct stretch *s,
 	enum rail_held before, struct diags *d);
 
 #endif
