@@ -56,6 +56,18 @@ static void a_job_has_not_changed_since_itself(void **state)
 	done(&p);
 }
 
+/* Two parts that are alike, but for the height at which they lie. */
+static void equal_rails_at_two_heights_keep_their_marks(void **state)
+{
+	const char *job = JOB("rail: {level_runs: [\n"
+			      "  {side: right, direction: on, length: 700, height: 950},\n"
+			      "  {side: right, direction: out, length: 700, height: 1050}]}\n");
+	struct pair p = compared(job, job);
+	(void)state;
+	assert_null(p.changes);
+	done(&p);
+}
+
 static void a_key_that_was_changed_is_told_with_both_values(void **state)
 {
 	struct pair p = compared(JOB(""), JOB("treads: {nosing: 30}\n"));
@@ -197,6 +209,7 @@ int main(void)
 {
 	const struct CMUnitTest tests[] = {
 		cmocka_unit_test(a_job_has_not_changed_since_itself),
+		cmocka_unit_test(equal_rails_at_two_heights_keep_their_marks),
 		cmocka_unit_test(a_key_that_was_changed_is_told_with_both_values),
 		cmocka_unit_test(what_follows_for_the_stair_is_told),
 		cmocka_unit_test(only_pieces_made_otherwise_have_changed),

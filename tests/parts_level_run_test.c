@@ -9,6 +9,7 @@
 #include <cmocka.h>
 
 #include "near.h"
+#include "pitchboard/rail.h"
 #include "railed.h"
 
 static void a_level_run_goes_on_from_the_top_newel(void **state)
@@ -65,6 +66,26 @@ static void a_newel_is_as_high_as_the_higher_of_its_two_rails_asks(void **state)
 		for (int k = 0; k < built_part(&b, "newel", i)->count; k++)
 			highest = fmax(highest, built_extent(built_part(&b, "newel", i), k).high.z);
 	assert_near(highest, 1800 + 1100 + 70, 1e-9);
+	arena_free(b.arena);
+}
+
+/* Cut and drilled alike: but what is told of a part is told of all its places. */
+static void equal_rails_at_two_heights_are_two_parts(void **state)
+{
+	struct built b = with(JOB("wall", "open",
+		RAIL ", level_runs: [{side: right, direction: on, length: 700, height: 950},\n"
+		     "  {side: right, direction: out, length: 700, height: 1050},\n"
+		     "  {side: right, direction: out, length: 700, height: 1050}]}\n"));
+	(void)state;
+	for (int i = 0; i < 2; i++) {
+		const struct part *p = built_part(&b, "level rail", i);
+		assert_non_null(p);
+		assert_int_equal(p->count, i + 1);
+		assert_near(p->size.length, 700, 1e-9);
+		assert_near(p->rail->height, i == 0 ? 950 : 1050, 1e-9);
+		for (int k = 0; k < p->count; k++)
+			assert_near(built_extent(p, k).high.z, p->rail->foot.top, 1e-9);
+	}
 	arena_free(b.arena);
 }
 
@@ -178,6 +199,7 @@ int main(void)
 		cmocka_unit_test(a_run_back_guards_the_opening_from_the_floor_beside_it),
 		cmocka_unit_test(runs_of_a_chain_share_the_newel_at_their_corner),
 		cmocka_unit_test(a_newel_is_as_high_as_the_higher_of_its_two_rails_asks),
+		cmocka_unit_test(equal_rails_at_two_heights_are_two_parts),
 		cmocka_unit_test(a_level_run_that_cannot_stand_is_refused),
 		cmocka_unit_test(every_level_run_without_a_floor_is_told),
 		cmocka_unit_test(the_floor_keeps_clear_of_wide_infill_too),

@@ -72,12 +72,20 @@ static void compare_stairs(struct finding_out *f, const struct stair *was, const
 
 /* ---- the parts ---- */
 
+/* Of several that are alike, rails at other levels, the one of the same mark. */
 static const struct part *same_as(const struct part *list, const struct part *p)
 {
-	for (; list; list = list->next)
-		if (part_is_existing(list) == part_is_existing(p) && parts_are_alike(list, p))
+	const struct part *same = NULL;
+
+	for (; list; list = list->next) {
+		if (part_is_existing(list) != part_is_existing(p) || !parts_are_alike(list, p))
+			continue;
+		if (strcmp(list->mark, p->mark) == 0)
 			return list;
-	return NULL;
+		if (!same)
+			same = list;
+	}
+	return same;
 }
 
 /* What it most likely was: of the same mark and name, else of the same name; but no piece that is

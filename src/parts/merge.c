@@ -2,13 +2,29 @@
 
 #include "parts/alike.h"
 #include "parts/piece.h"
+#include "pitchboard/rail.h"
+
+static bool same_meeting(struct rail_meeting a, struct rail_meeting b)
+{
+	return a.newel == b.newel && near_enough(a.top, b.top) && near_enough(a.under, b.under);
+}
+
+/* What is known of a rail are levels in the house too: equal ones at other levels are parts of
+ * their own, or those of the first would be told of all. */
+static bool lie_alike(const struct rail *a, const struct rail *b)
+{
+	if (!a || !b)
+		return a == b;
+	return near_enough(a->height, b->height) && same_meeting(a->foot, b->foot) &&
+		same_meeting(a->head, b->head);
+}
 
 /* The first piece of the list that is equal to this one: itself, unless an equal one came before.
  * Only first ones are looked at, and a flight has a handful of those. */
 static struct part *model_of(struct part *models, struct part *piece)
 {
 	for (struct part *m = models; m; m = m->next)
-		if (parts_are_alike(m, piece))
+		if (parts_are_alike(m, piece) && lie_alike(m->rail, piece->rail))
 			return m;
 	return NULL;
 }
