@@ -10,7 +10,7 @@
 /* Pyramids are no steeper than this: a blade tilts no further, and the point would be frail. */
 #define STEEPEST_CAP (60 * PI / 180)
 
-/* Do the sizes go together, with the rail below and a wall in front? */
+/* Do the sizes go together, with the rail below and with the newels and rails beside it? */
 bool cap_fits(struct arena *a, const struct post *p, const struct cap *c, struct diags *d);
 
 /* The axes of a cap: x along the flight, y to the left, z up, 0 at its corner on the post's top. */

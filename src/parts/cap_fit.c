@@ -181,7 +181,6 @@ bool cap_fits(struct arena *a, const struct post *p, const struct cap *c, struct
 {
 	const struct rod *r = p->rod;
 	const struct job_newel_cap *k = &r->job->newels.cap;
-	bool at_wall = p->is_bottom && p->side->from > 1;
 	double chamfer = c->kind == CAP_CHAMFERED ? k->chamfer : 0, above = above_rail_needed(p);
 	const struct demand demands[] = {
 		keeps_off(a, p),
@@ -196,14 +195,8 @@ bool cap_fits(struct arena *a, const struct post *p, const struct cap *c, struct
 				fmin(k->thickness, c->width / 4) - 1),
 			arena_printf(a, "a chamfer of %s leaves nothing of an edge of %s",
 				letter(a, p, chamfer), letter(a, p, k->thickness)) },
-		{ !at_wall || k->overhang <= r->nosing + NEAR_ENOUGH, "overhang",
-			job_write_most(a, r->job, "newels.cap.overhang", r->nosing),
-			arena_printf(a,
-				"with an overhang of %s it runs into the end of the wall: "
-				"there is room for %s",
-				letter(a, p, k->overhang), letter(a, p, r->nosing)) },
 	};
-	bool fits = all_hold(p, demands, 5, d);
+	bool fits = all_hold(p, demands, 4, d);
 	if (r->job->newels.above_rail < above - NEAR_ENOUGH) {
 		diag_error(d, rod_pos(r, r->job->newels.src, "above_rail"),
 			job_write_least(a, r->job, "newels.above_rail", above),
