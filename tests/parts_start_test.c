@@ -253,6 +253,25 @@ static void its_segments_are_sawn_out_of_a_wider_board(void **state)
 	arena_free(b.arena);
 }
 
+/* With a nosing of 25 a radius of 20 leaves the block sharp corners: 75 + 250 + 75 = 400 round it,
+ * and 12 further out 87 + 274 + 87 = 448, to a corner that its template and its solids share. */
+static void round_a_sharp_block_it_is_mitred(void **state)
+{
+	struct built b =
+		built_from(JOB(RIGHT, "mitred", "{ends: right, projection: 100, radius: 20}") COVE);
+	const struct part *ring = built_part(&b, "cove under the nosing, bent", 0);
+	struct box o = outline_extent(ring->outline);
+	(void)state;
+	assert_non_null(strstr(ring->note, "400 mm long on the block, 448 mm on its outer edge"));
+	assert_non_null(strstr(ring->note, "mitred"));
+	assert_near(box_width(o), 87, 1e-9);
+	assert_near(box_height(o), 274, 1e-9);
+	assert_int_equal(ring->outline.n, 8);
+	for (int i = 0; i < ring->outline.n; i++)
+		assert_near(ring->outline.corners[i].bulge, 0, 1e-12);
+	arena_free(b.arena);
+}
+
 static void each_rounded_end_has_one_of_its_own_hand(void **state)
 {
 	struct built b = built_from(JOB("left: open, right: open", "mitred", "{ends: both}") COVE);
@@ -275,6 +294,7 @@ int main(void)
 {
 	const struct CMUnitTest tests[] = {
 		cmocka_unit_test(a_bent_moulding_goes_round_under_it),
+		cmocka_unit_test(round_a_sharp_block_it_is_mitred),
 		cmocka_unit_test(its_segments_are_sawn_out_of_a_wider_board),
 		cmocka_unit_test(each_rounded_end_has_one_of_its_own_hand),
 		cmocka_unit_test(the_riser_is_kerfed_so_that_the_kerfs_close_on_the_curve),

@@ -12,7 +12,8 @@
  *
  * Its foot is no thicker than the flat left under the hollow, so that kerfs from
  * the back would come through: the round is sawn in segments out of wide board, or
- * laminated.  Solids follow the facets of the block behind it.
+ * laminated.  Solids follow the facets of the block behind it.  Round a block whose corners are
+ * sharp, the radius being no more than the nosing, it is three lengths mitred to each other.
  */
 #include "parts/moulding.h"
 #include "parts/start.h"
@@ -42,12 +43,20 @@ static struct chain_of chain_make(struct arena *a, const struct rod *r, const st
 	return c;
 }
 
+/* Of the block's corners; 0: they are sharp. */
+static double block_radius(const struct rod *r)
+{
+	double radius = start_radius(r) - r->nosing;
+	return radius > NEAR_ENOUGH ? radius : 0;
+}
+
 /* Where its line at this distance from the block turns: straight to 1, round to 2, straight to 3,
- * round to 4; 0 and 5 at the stringer's face.  In from the limit, and back. */
+ * round to 4; 0 and 5 at the stringer's face.  In from the limit, and back.  At a sharp corner 1
+ * is 2, and 3 is 4. */
 static void turns_of(const struct rod *r, const struct side *side, double out, struct vec c[6])
 {
 	double front = r->nosing - out, back = start_back(r) - front, end = -side->start + front;
-	double radius = fmax(start_radius(r) - r->nosing, 0) + out;
+	double radius = block_radius(r) > 0 ? block_radius(r) + out : 0;
 	c[0] = vec(0, front);
 	c[1] = vec(end + radius, front);
 	c[2] = vec(end, front + radius);
@@ -157,7 +166,12 @@ static const char *note(struct arena *a, const struct rod *r, const struct mould
 	double length)
 {
 	struct lettering l = job_lettering(r->job);
-	double inner = fmax(start_radius(r) - r->nosing, 0), outer = inner + m->width;
+	double inner = block_radius(r), outer = inner + m->width;
+	if (inner <= 0)
+		return arena_printf(a,
+			"%s long on the block, %s on its outer edge: three lengths, mitred to each "
+			"other at the block's corners",
+			length_say(a, l, length), length_say(a, l, length + 4 * m->width));
 	return arena_printf(a,
 		"%s long on the block, %s on its outer edge; rounds of %s and %s: sawn in segments "
 		"of 45 degrees out of board %s wide, or laminated round the block; not kerfed, its "
