@@ -81,6 +81,20 @@ static void headroom_is_mended_by_moving_the_edge_of_the_opening(void **state)
 	arena_free(c.built.arena);
 }
 
+/* A closed stringer runs on before the first riser, and the rail over it: no tread is there. */
+static void what_passes_before_the_first_riser_is_told_at_the_floor(void **state)
+{
+	struct checked c = check(
+		"pitchboard: 1\njob: {name: Test, units: millimetres}\nfloors: {total_rise: 2600}\n"
+		"stair: {width: 900, right: open, segments: [{risers: 14, run: 250}]}\n"
+		"stringers: {open: housed}\nnewels: {section: 90}\n"
+		"balusters: {largest_gap: 45, section: 20, thickness: 20, dowel: 8}\n");
+	(void)state;
+	assert_string_equal(checked_row(&c, "ball_between")->place,
+		"right side, at the lower floor, at a newel");
+	arena_free(c.built.arena);
+}
+
 static void a_flight_without_a_rail_is_told_how_many_risers_it_has(void **state)
 {
 	struct checked c = check(GUIDE("16", "10\"", ""));
@@ -295,6 +309,7 @@ int main(void)
 		cmocka_unit_test(where_no_number_of_risers_will_do_none_is_named),
 		cmocka_unit_test(a_tread_too_short_is_mended_by_run),
 		cmocka_unit_test(headroom_is_mended_by_moving_the_edge_of_the_opening),
+		cmocka_unit_test(what_passes_before_the_first_riser_is_told_at_the_floor),
 		cmocka_unit_test(a_flight_without_a_rail_is_told_how_many_risers_it_has),
 		cmocka_unit_test(
 			a_rail_too_high_is_mended_together_with_one_too_low_on_the_other_side),

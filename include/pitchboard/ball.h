@@ -42,7 +42,7 @@ struct ball {
 	struct vec3 at;  /* its middle, in the house */
 	bool on_rake;    /* beside the steps; else on a level run */
 	bool on_left;    /* side of the stair, going up */
-	int step;        /* whose tread is under it; 0 on a level run */
+	int step;        /* whose tread is under it; 0 on a level run, and before the first riser */
 };
 
 /* For every stretch of balustrade the largest ball at each place where one passes; none where the

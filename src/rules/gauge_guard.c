@@ -119,11 +119,11 @@ static struct reading drop_without_guard(const struct survey *s)
 static const char *ball_at(const struct survey *s, const struct ball *b)
 {
 	const char *side = b->on_left ? "left side" : "right side";
+	const char *over = b->step > 0 ? arena_printf(s->arena, "over step %d", b->step)
+		: b->on_rake           ? "at the lower floor"
+				       : "at the upper floor";
 
-	if (!b->on_rake)
-		return arena_printf(s->arena, "%s, at the upper floor, %s", side,
-			ball_place_name(s->stair->job, b->place));
-	return arena_printf(s->arena, "%s, over step %d, %s", side, b->step,
+	return arena_printf(s->arena, "%s, %s, %s", side, over,
 		ball_place_name(s->stair->job, b->place));
 }
 
