@@ -67,6 +67,15 @@ static void screws_go_by_their_number_and_brads_by_their_gauge(void **state)
 	assert_asked_for(UNITS_INCHES, fastener_brad(15, 50.8), "15 gauge x 2\"");
 }
 
+/* 19 gauge is not on the shelf: 18 is nearer to it than 21, and 20 nearer to 21. */
+static void a_gauge_that_is_not_sold_becomes_the_nearest_that_is(void **state)
+{
+	(void)state;
+	assert_asked_for(UNITS_INCHES, fastener_brad(19, 50.8), "18 gauge x 2\"");
+	assert_asked_for(UNITS_INCHES, fastener_brad(20, 50.8), "21 gauge x 2\"");
+	assert_asked_for(UNITS_INCHES, fastener_brad(17, 50.8), "18 gauge x 2\"");
+}
+
 static void in_millimetres_both_go_by_their_thickness(void **state)
 {
 	(void)state;
@@ -105,6 +114,7 @@ int main(void)
 		cmocka_unit_test(a_dowel_without_room_is_cut_shorter),
 		cmocka_unit_test(a_fastener_is_the_longest_sold_that_stays_within),
 		cmocka_unit_test(screws_go_by_their_number_and_brads_by_their_gauge),
+		cmocka_unit_test(a_gauge_that_is_not_sold_becomes_the_nearest_that_is),
 		cmocka_unit_test(in_millimetres_both_go_by_their_thickness),
 		cmocka_unit_test(a_mortise_is_as_wide_as_a_cutter_that_is_sold),
 		cmocka_unit_test(a_drill_is_lettered_as_it_is_sold),

@@ -1,5 +1,7 @@
 #include "parts/fixing.h"
 
+#include <stdlib.h>
+
 /* Shanks by ASME B18.6.1 (0.060 in and 0.013 in more a number), from memory; shank holes from
  * memory. Pilots in hardwood by the National Design Specification, 90 % of the root, as quoted in
  * the trade's tables. */
@@ -44,7 +46,7 @@ static double longest_within(const double *lengths, double unit, double most)
 	return best;
 }
 
-/* The nearest number that is sold. */
+/* The nearest number of the table; of two as near the thicker one. */
 static const struct screw_row *screw_row(int number)
 {
 	int i = 0;
@@ -53,10 +55,11 @@ static const struct screw_row *screw_row(int number)
 	return &screws[i];
 }
 
+/* The nearest gauge that is sold; of two as near the thinner one. */
 static const struct wire_row *wire_row(int gauge)
 {
 	int i = 0;
-	while (i + 1 < WIRES && wires[i].gauge < gauge)
+	while (i + 1 < WIRES && abs(wires[i + 1].gauge - gauge) <= abs(wires[i].gauge - gauge))
 		i++;
 	return &wires[i];
 }
