@@ -95,10 +95,67 @@ static void so_it_does_on_a_board_that_is_one_of_two_lengths(void **state)
 	check_mitres(STAIR("3900", "21", "left", "right"), 2, 19);
 }
 
+static const struct pattern_label *find_label(const struct template_job *t, const char *words)
+{
+	const struct pattern_label *l = t->pattern.labels;
+
+	while (l && strcmp(l->ways[0], words) != 0)
+		l = l->next;
+	return l;
+}
+
+/* Is there a corner of its solids at that end, so far from it, on the face that shows?  That is the
+ * outer one: the higher of a right-hand board, the lower of a left-hand one. */
+static bool ends_on_show_face(const struct part *p, double x)
+{
+	double show = strstr(p->name, "right hand") ? p->size.thickness : 0;
+
+	for (const struct solid *s = p->solids; s; s = s->next)
+		for (int i = 0; i < 2 * s->n; i++) {
+			struct vec3 q = i < s->n ? s->a[i] : s->b[i - s->n];
+			if (near_enough(q.z, show) && near_enough(q.x, x))
+				return true;
+		}
+	return false;
+}
+
+static void check_scarf(const char *text)
+{
+	struct built b = built_from(text);
+	int on_this_face = 0, below = 0;
+
+	for (const struct part *p = b.parts; p; p = p->next) {
+		if (p->kind != &part_skirt)
+			continue;
+		struct template_job t = template_of(&b, p);
+		const struct pattern_label *saw =
+			find_label(&t, "scarf: saw here, it comes out below at the end");
+		const struct pattern_label *out = find_label(&t, "here the scarf comes out below");
+		double end = p->length_of.number == 1 ? outline_extent(p->outline).x1 : 0;
+		assert_true(!saw != !out);
+		assert_near(fabs(fabs((saw ? saw : out)->at.x) - end), p->size.thickness, 1e-6);
+		assert_true(ends_on_show_face(p, saw ? fabs(saw->at.x) : end));
+		on_this_face += saw != NULL;
+		below += out != NULL;
+	}
+	assert_int_equal(on_this_face, 1);
+	assert_int_equal(below, 1);
+	arena_free(b.arena);
+}
+
+/* Of two lengths one has the long point of their scarf on its back. */
+static void a_scarf_is_sawn_where_it_meets_the_face_that_shows(void **state)
+{
+	(void)state;
+	check_scarf(STAIR("3900", "21", "right", "left"));
+	check_scarf(STAIR("3900", "21", "left", "right"));
+}
+
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
 		cmocka_unit_test(a_mitre_comes_out_its_thickness_further_back_on_the_level),
+		cmocka_unit_test(a_scarf_is_sawn_where_it_meets_the_face_that_shows),
 		cmocka_unit_test(so_it_does_on_a_board_that_is_one_of_two_lengths),
 	};
 

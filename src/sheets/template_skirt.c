@@ -66,6 +66,60 @@ static void add_short_points(struct draft *d, const struct part *p)
 	}
 }
 
+/* From edge to edge of the board, square across it. */
+static struct chain across_at(struct arena *a, struct outline o, double x)
+{
+	struct vec *ends = NEW_N(a, struct vec, 2);
+
+	ends[0] = vec(x, INFINITY);
+	ends[1] = vec(x, -INFINITY);
+	for (int i = 0; i < o.n; i++) {
+		struct vec p = o.corners[i].at, q = o.corners[(i + 1) % o.n].at;
+		if (near_enough(p.x, q.x) || fmin(p.x, q.x) > x || fmax(p.x, q.x) < x)
+			continue;
+		double y = p.y + (q.y - p.y) * (x - p.x) / (q.x - p.x);
+		ends[0].y = fmin(ends[0].y, y);
+		ends[1].y = fmax(ends[1].y, y);
+	}
+	return (struct chain){ NULL, ends, 2, false };
+}
+
+/* The outline ends in the long point of a scarf, whichever face that is of. */
+enum long_point { LONG_ON_SHOW_FACE, LONG_BELOW };
+
+/* Where the scarf meets the other face; `inward` along the board. */
+static void add_scarf(struct draft *d, const struct part *p, enum long_point which, double x,
+	double inward)
+{
+	struct chain line = across_at(d->arena, p->outline, x);
+	bool saw_here = which == LONG_BELOW;
+
+	draft_chain(d, saw_here ? PEN_TEMPLATE : PEN_HIDDEN, line);
+	draft_label(d,
+		(struct pattern_label){
+			.at = vec_scale(vec_add(line.points[0], line.points[1]), 0.5),
+			.toward = vec(inward, 0),
+			.ways = { saw_here ? "scarf: saw here, it comes out below at the end"
+					   : "here the scarf comes out below",
+				saw_here ? "scarf, on this face" : "scarf, below" },
+		});
+}
+
+/* A bevel that is positive lies further up the board the higher it is in the thickness. */
+static void add_scarfs(struct draft *d, const struct stair *s, const struct part *p)
+{
+	struct box b = outline_extent(p->outline);
+	bool show_is_low = is_seen_from_behind(s, p);
+	double start = p->start.bevel, end = p->end.bevel, t = p->size.thickness;
+
+	if (!near_enough(start, 0))
+		add_scarf(d, p, (start > 0) == show_is_low ? LONG_ON_SHOW_FACE : LONG_BELOW,
+			b.x0 + t * tan(fabs(start)), 1);
+	if (!near_enough(end, 0))
+		add_scarf(d, p, (end > 0) == show_is_low ? LONG_BELOW : LONG_ON_SHOW_FACE,
+			b.x1 - t * tan(fabs(end)), -1);
+}
+
 static struct template_words words(struct arena *a, const struct stair *s, const struct part *p)
 {
 	struct template_words w = template_words(a, s->job);
@@ -76,10 +130,15 @@ static struct template_words words(struct arena *a, const struct stair *s, const
 	w.edges = is_seen_from_behind(s, p) ? "↑ upper edge, ↔ grain, → lower end"
 					    : "↑ upper edge, ↔ grain, ← lower end";
 	if (first_mitre(p))
-		w.work =
-			"Cut to the long points, blade at 45 degrees, leaning back under the line.";
+		w.work = "Cut risers to the long points, blade at 45 degrees, leaning back under "
+			 "the line.";
 	else
 		w.work = "Cut a little full and scribe it to treads and risers as they stand.";
+	if (p->length_of.count)
+		w.work = arena_printf(a,
+			"%s The scarf to its next length leans as is lettered "
+			"beside it.",
+			w.work);
 	w.stock = arena_printf(a, "Board %s x %s x %s, %s",
 		length_letter_inches(a, l, p->size.thickness),
 		length_letter_inches(a, l, p->size.width), length_letter(a, l, p->size.length),
@@ -100,6 +159,7 @@ struct template_job skirt_template(struct arena *a, const struct sheet_context *
 	t.positions = face_positions(a, &f);
 	struct draft *d = face_draft(a, &f, t.positions, face_region(&f));
 	add_short_points(d, part);
+	add_scarfs(d, c->stair, part);
 	if (is_seen_from_behind(c->stair, part))
 		draft_mirror(d);
 	t.pattern = d->pattern;
