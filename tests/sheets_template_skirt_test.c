@@ -151,11 +151,36 @@ static void a_scarf_is_sawn_where_it_meets_the_face_that_shows(void **state)
 	check_scarf(STAIR("3900", "21", "left", "right"));
 }
 
+/* Cut round the steps it is alike on both walls, and shows one its face, the other its back. */
+static void a_skirt_of_both_walls_is_not_told_to_show_one_face(void **state)
+{
+	(void)state;
+	struct built b = built_from("pitchboard: 1\n"
+				    "job: {name: of the test, units: millimetres}\n"
+				    "floors: {total_rise: 1800}\n"
+				    "stair: {width: 900, left: wall, right: wall,\n"
+				    "  segments: [{risers: 10, run: 280}]}\n"
+				    "skirts: {wall: cut_round}\n");
+	const struct part *p = b.parts;
+
+	while (p && p->kind != &part_skirt)
+		p = p->next;
+	assert_non_null(p);
+	assert_int_equal(p->count, 2);
+	struct template_job t = template_of(&b, p);
+	bool lies_as_on_the_right = strstr(t.words.edges, "→ lower end") != NULL;
+	assert_string_equal(t.words.face,
+		lies_as_on_the_right ? "SHOW FACE UP on the right wall, DOWN on the left"
+				     : "SHOW FACE UP on the left wall, DOWN on the right");
+	arena_free(b.arena);
+}
+
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
 		cmocka_unit_test(a_mitre_comes_out_its_thickness_further_back_on_the_level),
 		cmocka_unit_test(a_scarf_is_sawn_where_it_meets_the_face_that_shows),
+		cmocka_unit_test(a_skirt_of_both_walls_is_not_told_to_show_one_face),
 		cmocka_unit_test(so_it_does_on_a_board_that_is_one_of_two_lengths),
 	};
 

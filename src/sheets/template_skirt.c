@@ -32,16 +32,41 @@ static const struct feature *first_mitre(const struct part *p)
 	return f;
 }
 
+/* So far to the left of a place of it as the middle of the flight is. */
+static double way_inward(const struct stair *s, struct frame place)
+{
+	struct frame flight = s->flights[0].frame;
+	struct vec3 middle = frame_place(flight, vec3(0, s->width / 2, 0));
+
+	return vec3_dot(vec3_sub(middle, place.origin), flight.v);
+}
+
 /* Its outline is seen from its own z: from behind when that points to the wall, or, of one that is
  * seen from outside, into the stair. */
-static bool is_seen_from_behind(const struct stair *s, const struct part *p)
+static bool place_is_seen_from_behind(const struct stair *s, const struct part *p, int i)
 {
-	struct frame place = p->places[0], flight = s->flights[0].frame;
-	struct vec3 middle = frame_place(flight, vec3(0, s->width / 2, 0));
-	double inward = vec3_dot(vec3_sub(middle, place.origin), flight.v);
-	bool from_wall = inward * vec3_dot(place.w, flight.v) < 0;
+	struct frame place = p->places[i];
+	bool from_wall = way_inward(s, place) * vec3_dot(place.w, s->flights[0].frame.v) < 0;
 
 	return first_mitre(p) ? !from_wall : from_wall;
+}
+
+/* As its template lies on it, which is drawn for its first place. */
+static bool is_seen_from_behind(const struct stair *s, const struct part *p)
+{
+	return place_is_seen_from_behind(s, p, 0);
+}
+
+/* One that stands on both walls shows either face. */
+static const char *face_words(const struct stair *s, const struct part *p)
+{
+	bool at_right = way_inward(s, p->places[0]) > 0;
+
+	for (int i = 1; i < p->count; i++)
+		if (place_is_seen_from_behind(s, p, i) != is_seen_from_behind(s, p))
+			return at_right ? "SHOW FACE UP on the right wall, DOWN on the left"
+					: "SHOW FACE UP on the left wall, DOWN on the right";
+	return "SHOW FACE UP";
 }
 
 /* Where its mitred riser cuts come out on the inner face: its thickness further back on the level,
@@ -126,7 +151,7 @@ static struct template_words words(struct arena *a, const struct stair *s, const
 	struct lettering l = job_lettering(s->job);
 
 	w.piece = piece_words(a, p->mark, p->name, p->count);
-	w.face = "SHOW FACE UP";
+	w.face = face_words(s, p);
 	w.edges = is_seen_from_behind(s, p) ? "↑ upper edge, ↔ grain, → lower end"
 					    : "↑ upper edge, ↔ grain, ← lower end";
 	if (first_mitre(p))
