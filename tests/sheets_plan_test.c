@@ -95,6 +95,34 @@ static void a_level_rail_joined_out_of_lengths_is_figured_whole(void **state)
 	arena_free(b.arena);
 }
 
+/* Whoever reads it: this one is the shop's. */
+static void edges_of_the_opening_without_a_guard_are_told_under_the_plan(void **state)
+{
+	struct built bare =
+		built_from("pitchboard: 1\n"
+			   "job: {name: Test, units: millimetres}\n"
+			   "floors: {total_rise: 2700}\n"
+			   "opening: {length: 3500, width: 1300, floor_thickness: 300}\n"
+			   "stair: {width: 1000, left: wall, right: open}\n");
+	struct built walled =
+		built_from("pitchboard: 1\n"
+			   "job: {name: Test, units: millimetres}\n"
+			   "floors: {total_rise: 2700}\n"
+			   "opening: {length: 3500, width: 1000, walls: [right, left, foot],\n"
+			   "  floor_thickness: 300}\n"
+			   "stair: {width: 1000, left: wall, right: wall}\n");
+
+	(void)state;
+	assert_int_equal(count_texts(sheets_of(&bare, &sheet_plan, 420, 297),
+				 "Opening in the upper floor"),
+		1);
+	assert_int_equal(count_texts(sheets_of(&walled, &sheet_plan, 420, 297),
+				 "Opening in the upper floor"),
+		0);
+	arena_free(bare.arena);
+	arena_free(walled.arena);
+}
+
 static void newels_without_a_rail_have_no_note_of_how_a_rail_meets_them(void **state)
 {
 	struct built none = built_from("pitchboard: 1\n"
@@ -147,6 +175,7 @@ int main(void)
 		cmocka_unit_test(that_plain_skirts_end_at_it_is_said),
 		cmocka_unit_test(one_at_the_back_and_a_stair_without_any_say_nothing),
 		cmocka_unit_test(a_level_rail_joined_out_of_lengths_is_figured_whole),
+		cmocka_unit_test(edges_of_the_opening_without_a_guard_are_told_under_the_plan),
 		cmocka_unit_test(newels_without_a_rail_have_no_note_of_how_a_rail_meets_them),
 		cmocka_unit_test(no_mark_of_a_stringer_stands_on_the_walking_line),
 	};

@@ -310,11 +310,6 @@ static const char *landings_words(struct arena *a, const struct plan *p)
 	return sheet_says(p->context, SAYS_FLOORS) ? plan_landings_words(a, p) : "";
 }
 
-static const char *guard_words(struct arena *a, const struct plan *p)
-{
-	return sheet_says(p->context, SAYS_LIMITS) ? opening_guard_words(a, p->context) : "";
-}
-
 static const char *lines_words(struct arena *a, const struct stair *s)
 {
 	return arena_printf(a,
@@ -336,7 +331,7 @@ static void note_sheet(struct sheet *s, const struct plan *p, set_notes_fn *set)
 			"of its stringer." },
 		{ NULL, plan_walls_words(a, st) },
 		{ NULL, landings_words(a, p) },
-		{ NULL, guard_words(a, p) },
+		{ NULL, opening_guard_words(a, p->context) },
 		{ NULL, by_others_words(a, st->job) },
 		{ NULL, not_met_words(a, p->context->findings) },
 		{ "Taken where the job is silent", assumptions_text(a, st->job, SHOWN_PLAN) },
