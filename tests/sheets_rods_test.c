@@ -186,7 +186,7 @@ static void every_baluster_is_marked_on_one_rod(void **state)
 {
 	struct built b = built_from(
 		ON_TREADS_AND(", level_runs: [{side: right, direction: back, length: 2000}]"));
-	struct rail_runs runs = rail_runs(b.arena, b.parts);
+	struct rail_runs runs = rail_runs(b.arena, b.parts, &part_rail);
 
 	(void)state;
 	assert_int_equal(runs.n, 2);
@@ -204,7 +204,7 @@ static void every_baluster_is_marked_on_one_rod(void **state)
 static void a_rail_made_in_lengths_is_one_run(void **state)
 {
 	struct built b = built_from(ON_TREADS "stock: {lengths: [1600], end_trim: 0}\n");
-	struct rail_runs runs = rail_runs(b.arena, b.parts);
+	struct rail_runs runs = rail_runs(b.arena, b.parts, &part_rail);
 	const struct part *one = built_part(&b, "rail, 1 of 2", 0);
 	const struct part *two = built_part(&b, "rail, 2 of 2", 0);
 

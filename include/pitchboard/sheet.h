@@ -46,7 +46,7 @@ struct issue {
 
 /* A kind of sheet lives whole in src/sheets/NAME.c and ends in one row. */
 struct sheet_kind {
-	const char *name;   /* as a set names it: "cover", "plan", "elevation", "section",
+	const char *name;   /* as a set names it: "cover", "plan", "elevation", "section", "rails",
 			       "stringer", "parts", "pieces", "cutlist", "cutting", "setups" */
 	const char *series; /* "S-1": sheets of it are numbered S-101, S-102 ... */
 	/* A list of its drawings, none where it does not apply. */
@@ -54,9 +54,10 @@ struct sheet_kind {
 };
 
 extern const struct sheet_kind sheet_cover, sheet_plan, sheet_elevation, sheet_section,
-	sheet_stringer, sheet_parts, sheet_details, sheet_pieces, sheet_cutlist, sheet_cutting,
-	sheet_setups, sheet_code, sheet_guard, sheet_fixings, sheet_general, sheet_client_cover,
-	sheet_client_plan, sheet_client_elevation, sheet_client_choices, sheet_client_notes;
+	sheet_rail_views, sheet_stringer, sheet_parts, sheet_details, sheet_pieces, sheet_cutlist,
+	sheet_cutting, sheet_setups, sheet_code, sheet_guard, sheet_fixings, sheet_general,
+	sheet_client_cover, sheet_client_plan, sheet_client_elevation, sheet_client_choices,
+	sheet_client_notes;
 
 /* All drawings that the job's set asks for, numbered, framed and titled, then the templates.
  * NULL in, NULL out; NULL after an error. */

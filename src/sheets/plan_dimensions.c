@@ -155,7 +155,7 @@ static void level_rail(struct dims *d, const struct plan *p, const struct rail_r
 
 static void level_rails(struct dims *d, const struct plan *p, double scale)
 {
-	struct rail_runs runs = rail_runs(d->drawing->arena, p->context->parts);
+	struct rail_runs runs = rail_runs(d->drawing->arena, p->context->parts, &part_rail);
 
 	for (int i = 0; i < runs.n; i++)
 		if (runs.run[i].end[RUN_LOW_END]->pitch <= 0)

@@ -55,16 +55,16 @@ static void add_piece(struct arena *a, struct rail_runs *l, const struct part *p
 	l->run[l->n++] = (struct rail_run){ at, length_of(p), p->mark, { p->rail, p->rail } };
 }
 
-struct rail_runs rail_runs(struct arena *a, const struct part *parts)
+struct rail_runs rail_runs(struct arena *a, const struct part *parts, const struct part_kind *kind)
 {
 	struct rail_runs l = { NULL, 0 };
 	int most = 0;
 
 	for (const struct part *p = parts; p; p = p->next)
-		most += p->kind == &part_rail && p->rail ? p->count : 0;
+		most += p->kind == kind && p->rail ? p->count : 0;
 	l.run = NEW_N(a, struct rail_run, most + 1);
 	for (const struct part *p = parts; p; p = p->next)
-		for (int i = 0; p->kind == &part_rail && p->rail && i < p->count; i++)
+		for (int i = 0; p->kind == kind && p->rail && i < p->count; i++)
 			add_piece(a, &l, p, p->places[i]);
 	return l;
 }

@@ -30,7 +30,8 @@ struct rail_runs {
 	int n;
 };
 
-struct rail_runs rail_runs(struct arena *a, const struct part *parts);
+/* Of this kind: of balustrades, or along walls. */
+struct rail_runs rail_runs(struct arena *a, const struct part *parts, const struct part_kind *kind);
 
 /* In the house. */
 struct vec3 rail_run_point(const struct rail_run *r, enum rail_run_end end);

@@ -13,10 +13,10 @@
 #include "sheets/template.h"
 
 static const struct sheet_kind *const kinds[] = { &sheet_cover, &sheet_plan, &sheet_elevation,
-	&sheet_section, &sheet_stringer, &sheet_parts, &sheet_details, &sheet_pieces,
-	&sheet_cutlist, &sheet_cutting, &sheet_setups, &sheet_code, &sheet_guard, &sheet_fixings,
-	&sheet_general, &sheet_client_cover, &sheet_client_plan, &sheet_client_elevation,
-	&sheet_client_choices, &sheet_client_notes };
+	&sheet_section, &sheet_rail_views, &sheet_stringer, &sheet_parts, &sheet_details,
+	&sheet_pieces, &sheet_cutlist, &sheet_cutting, &sheet_setups, &sheet_code, &sheet_guard,
+	&sheet_fixings, &sheet_general, &sheet_client_cover, &sheet_client_plan,
+	&sheet_client_elevation, &sheet_client_choices, &sheet_client_notes };
 
 #define KINDS ((int)(sizeof(kinds) / sizeof(*kinds)))
 

@@ -6,84 +6,13 @@
 #include "draw/bounds.h"
 #include "sheets/balloons.h"
 #include "sheets/side_drafting.h"
+#include "sheets/sights.h"
 
 /* From the view to its balloons, in heights of a capital. */
 #define CLEAR 3.0
 
 /* Posts and caps reach no higher than so much over the top of a raked rail, in the house. */
 #define OVER_RAIL 350.0
-
-/* What is seen of one part: pieces of its edges. */
-struct sight {
-	const struct part *part;
-	int strokes;
-};
-
-static bool is_seen(const struct stroke *s)
-{
-	return s->pen != PEN_HIDDEN && !part_is_existing(s->part);
-}
-
-static int count_strokes(const struct view *v, const struct part *p)
-{
-	int n = 0;
-
-	for (int i = 0; i < v->stroke_count; i++)
-		n += v->strokes[i].part == p && is_seen(&v->strokes[i]);
-	return n;
-}
-
-struct sights {
-	struct sight *list;
-	int n;
-};
-
-/* Strips and rings of a newel's panels are named on its detail: here they would hide the rest. */
-static bool wants_balloon(const struct part *p)
-{
-	return p->kind != &part_newel || p->newel || p->cap;
-}
-
-/* The parts with something to see, in the order of the list. */
-static struct sights sights_of(struct arena *a, const struct side_view *v, const struct view *shown)
-{
-	int parts = 0;
-
-	for (const struct part *p = v->context->parts; p; p = p->next)
-		parts++;
-	struct sights s = { NEW_N(a, struct sight, parts + 1), 0 };
-	for (const struct part *p = v->context->parts; p; p = p->next) {
-		int strokes = wants_balloon(p) ? count_strokes(shown, p) : 0;
-		if (strokes > 0)
-			s.list[s.n++] = (struct sight){ p, strokes };
-	}
-	return s;
-}
-
-static struct vec middle(const struct stroke *s)
-{
-	return vec((s->a.x + s->b.x) / 2, (s->a.y + s->b.y) / 2);
-}
-
-/* The middle of that edge of the part which is nearest to where one would like to point; a longer
- * edge is worth going a little further for. */
-static struct vec point_on(const struct view *v, const struct part *p, double wanted)
-{
-	struct vec best = { 0, 0 };
-	double least = INFINITY;
-
-	for (int i = 0; i < v->stroke_count; i++) {
-		const struct stroke *s = &v->strokes[i];
-		if (s->part != p || !is_seen(s))
-			continue;
-		double off = fabs(middle(s).x - wanted) - vec_length(vec_sub(s->a, s->b));
-		if (off < least) {
-			least = off;
-			best = middle(s);
-		}
-	}
-	return best;
-}
 
 /* How far a point of the view stands over the nosing line, square to it. */
 static double over_nosing(const struct drafting *d, struct vec p)
@@ -109,7 +38,7 @@ static double reach(const struct drafting *d, const struct view *v, double way)
 		const struct stroke *s = &v->strokes[i];
 		double a = way * over_nosing(d, vec_scale(s->a, d->scale));
 		double b = way * over_nosing(d, vec_scale(s->b, d->scale));
-		if (is_seen(s) && fmax(a, b) < room)
+		if (sight_is_seen(s) && fmax(a, b) < room)
 			most = fmax(most, fmax(a, b));
 	}
 	return most;
@@ -236,22 +165,14 @@ static int line_of(const struct drafting *d, const struct leader *l)
 static struct balloons gather(const struct drafting *d, const struct view *shown)
 {
 	struct arena *a = d->sheet->drawing->arena;
-	struct sights s = sights_of(a, d->what, shown);
-	struct leader *all = NEW_N(a, struct leader, s.n + 1);
+	struct sights s = sights_of(a, d->what->context->parts, shown, d->scale);
 	struct balloons b = { .shown = shown, .list = NEW_N(a, struct leader, s.n + 1) };
 	int count[3] = { 0 }, n = 0;
 
-	for (int i = 0; i < s.n; i++) {
-		const struct part *p = s.list[i].part;
-		double share = (i + 0.5) / s.n;
-		double wanted = shown->box.x0 + share * box_width(shown->box);
-		all[i] = (struct leader){ .text = p->mark,
-			.points_at = vec_scale(point_on(shown, p, wanted), d->scale) };
-	}
 	for (int line = 0; line < 3; line++)
 		for (int i = 0; i < s.n; i++)
-			if (line_of(d, &all[i]) == line) {
-				b.list[n++] = all[i];
+			if (line_of(d, &s.list[i]) == line) {
+				b.list[n++] = s.list[i];
 				count[line]++;
 			}
 	b.over = count[0];

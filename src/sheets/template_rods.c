@@ -117,7 +117,9 @@ static void add_tread_rods(struct rod_gatherer *g, const struct unit *units)
 struct named_rod *rods_make(struct arena *a, const struct sheet_context *c,
 	const struct unit *units)
 {
-	struct rod_gatherer g = { .arena = a, .context = c, .runs = rail_runs(a, c->parts) };
+	struct rod_gatherer g = { .arena = a,
+		.context = c,
+		.runs = rail_runs(a, c->parts, &part_rail) };
 
 	g.tail = &g.first;
 	add_storey_rod(&g);
