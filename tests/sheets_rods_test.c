@@ -255,6 +255,29 @@ static void a_newel_core_is_marked_where_its_cross_rails_begin_and_end(void **st
 	arena_free(b.arena);
 }
 
+/* On the edge of a string its core goes on down outside it: held against the cross rails as they
+ * stand in the house. */
+static void cross_rails_over_a_leg_are_marked_where_they_are(void **state)
+{
+	struct built b = built_from("pitchboard: 1\n"
+				    "job: {name: of the test, units: millimetres}\n"
+				    "floors: {total_rise: 2700}\n"
+				    "stair: {width: 900, left: wall,\n"
+				    "  right: {side: open, from_step: 6},\n"
+				    "  segments: [{risers: 15, run: 270}]}\n"
+				    "stringers: {open: housed}\n"
+				    "newels: {build: panelled}\n");
+	const struct named_rod *r = rod_of(rods_of(&b), "newel core");
+	const struct part *core = built_part(&b, "newel core", 0);
+	const struct extent first = built_extent(built_part(&b, "newel cross rail", 0), 0);
+	double foot = core->places[0].origin.z;
+
+	(void)state;
+	assert_true(core->newel->leg > 0);
+	assert_near(tick_named(r, "cross rails 1, upper edge")->at, first.high.z - foot, 1e-6);
+	arena_free(b.arena);
+}
+
 /* Ticks at 10, 12 and 300 of a rod of 400: the first is lettered over the second. */
 static void a_tick_runs_up_beside_its_lettering_over_those_that_are_near(void **state)
 {
@@ -385,6 +408,7 @@ int main(void)
 		cmocka_unit_test(a_rail_made_in_lengths_is_one_run),
 		cmocka_unit_test(a_newel_is_marked_where_the_rail_comes_against_it),
 		cmocka_unit_test(a_newel_core_is_marked_where_its_cross_rails_begin_and_end),
+		cmocka_unit_test(cross_rails_over_a_leg_are_marked_where_they_are),
 		cmocka_unit_test(a_tick_runs_up_beside_its_lettering_over_those_that_are_near),
 		cmocka_unit_test(a_tick_wherever_it_is_on_its_strip_is_named),
 		cmocka_unit_test(a_rail_cut_to_the_rake_has_a_pattern_of_either_end),

@@ -34,12 +34,12 @@ static void add_rail(const struct rod_gatherer *g, struct rod_ticks *t, const st
 }
 
 /* Rings are told up from the highest point of the foot: on the rake that is so far up from the
- * lowest of the core, which stands in from the strips' faces. */
+ * lowest of the core, which stands in from the strips' faces.  A leg hangs down lower still. */
 static double foot_of_rings(const struct part *core)
 {
 	double off_square = fmax(fabs(core->start.mitre), fabs(core->start.bevel));
 
-	return tan(off_square) * (core->newel->section + core->newel->core) / 2;
+	return core->newel->leg + tan(off_square) * (core->newel->section + core->newel->core) / 2;
 }
 
 static void add_rings(const struct rod_gatherer *g, struct rod_ticks *t, const struct part *core)
