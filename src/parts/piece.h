@@ -33,7 +33,8 @@ void piece_bore(struct arena *a, struct part *p, struct bore b);
 struct bore_size bore_round(double diameter, double depth);
 struct bore_size bore_oblong(enum bore_kind kind, double length, double width, double depth);
 
-/* Equal pieces (alike.h) become one part with several places; marks are given in the order met. */
+/* Equal pieces (alike.h), rails those that lie as high too, become one part with several places;
+ * marks are given in the order met. */
 struct part *pieces_merge(struct arena *a, const struct part_kind *kind, struct part *pieces);
 
 struct assembly;
