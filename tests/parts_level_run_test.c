@@ -110,6 +110,17 @@ static void a_level_run_that_cannot_stand_is_refused(void **state)
 		"rail.level_runs[2]: this run goes back over the one before it");
 }
 
+/* Across to where the run back on the other side ends: both have a newel there. */
+static void runs_that_meet_are_both_named(void **state)
+{
+	(void)state;
+	refused(JOB("open", "open",
+			RAIL ", level_runs: [{side: right, direction: back, length: 2000},\n"
+			     "  {side: right, direction: across, length: 1200},\n"
+			     "  {side: left, direction: back, length: 2000}]}\n"),
+		"rail.level_runs[3]: this run and rail.level_runs[2] run into each other");
+}
+
 /* Across before the opening's far end, and back from there: both are over it. */
 static void every_level_run_without_a_floor_is_told(void **state)
 {
@@ -201,6 +212,7 @@ int main(void)
 		cmocka_unit_test(a_newel_is_as_high_as_the_higher_of_its_two_rails_asks),
 		cmocka_unit_test(equal_rails_at_two_heights_are_two_parts),
 		cmocka_unit_test(a_level_run_that_cannot_stand_is_refused),
+		cmocka_unit_test(runs_that_meet_are_both_named),
 		cmocka_unit_test(every_level_run_without_a_floor_is_told),
 		cmocka_unit_test(the_floor_keeps_clear_of_wide_infill_too),
 		cmocka_unit_test(

@@ -212,7 +212,7 @@ static bool check_side(const struct run_check *c, const struct run_lines *l)
 	return fine;
 }
 
-/* Runs that follow each other share a newel; all others keep apart. */
+/* Runs that follow each other share a newel; all others keep apart, and at their ends too. */
 static void check_meetings(const struct run_check *c, const struct run_lines *one,
 	const struct run_lines *other, int apart)
 {
@@ -226,7 +226,9 @@ static void check_meetings(const struct run_check *c, const struct run_lines *on
 			if (!overlap(a, b))
 				continue;
 			refuse(c, &other->line[k], "length", "make one of them shorter",
-				"two level runs meet where neither ends");
+				arena_printf(c->arena,
+					"this run and rail.level_runs[%d] run into each other",
+					number_of(c, &one->line[i])));
 			return;
 		}
 }
