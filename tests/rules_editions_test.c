@@ -104,6 +104,23 @@ static void an_amendment_may_let_more_pass(void **state)
 	arena_free(c.built.arena);
 }
 
+/* NBC 2020 is in millimetres, 865 to 1070; the job in inches. */
+static void what_is_not_amended_stays_in_the_units_of_its_edition(void **state)
+{
+	struct checked c = checked_against(
+		"{edition: nbc-2020, amendments: [{row: rail_height, least: 34\", by: A. Body, "
+		"date: 2026-10-01}, {row: rail_height, least: 33\", by: A. Body, date: "
+		"2026-10-02}]}",
+		ANY_JOB, NULL, 0);
+	const struct finding *f = checked_row(&c, "rail_height");
+	(void)state;
+	assert_near(f->rule->bounds.least.value, 33 * 25.4, 1e-9);
+	assert_near(f->rule->bounds.most.value, 1070, 1e-9);
+	assert_near(f->rule->enacted.least.value, 865, 1e-9);
+	assert_near(f->rule->enacted.most.value, 1070, 1e-9);
+	arena_free(c.built.arena);
+}
+
 static void an_amendment_of_a_row_that_is_not_there_is_refused(void **state)
 {
 	(void)state;
@@ -274,6 +291,7 @@ int main(void)
 		cmocka_unit_test(every_row_can_be_measured_or_says_why_not),
 		cmocka_unit_test(an_amended_row_is_judged_by_its_amendment),
 		cmocka_unit_test(an_amendment_may_let_more_pass),
+		cmocka_unit_test(what_is_not_amended_stays_in_the_units_of_its_edition),
 		cmocka_unit_test(an_amendment_of_a_row_that_is_not_there_is_refused),
 		cmocka_unit_test(an_amendment_without_a_limit_is_refused),
 		cmocka_unit_test(an_amendment_that_is_no_length_is_refused),

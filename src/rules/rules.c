@@ -121,17 +121,18 @@ static const char *suggest_row(struct arena *a, const struct rule_set *set, cons
 	return suggest(a, rows, typed);
 }
 
-/* A strict limit gives way to the one that takes its place. */
-static struct bounds amended(const struct rule *r, const struct job_amendment *m)
+/* A strict limit gives way to the one that takes its place; what is not amended stays as it was
+ * read, in the units of its edition. */
+static struct bounds amended(const struct rule *r, const struct bounds *typed)
 {
 	struct bounds b = r->bounds;
 
-	if (*m->least) {
-		b.least = (struct limit){ .text = m->least };
+	if (limit_given(typed->least)) {
+		b.least = typed->least;
 		b.above = (struct limit){ .text = "" };
 	}
-	if (*m->most) {
-		b.most = (struct limit){ .text = m->most };
+	if (limit_given(typed->most)) {
+		b.most = typed->most;
 		b.below = (struct limit){ .text = "" };
 	}
 	return b;
@@ -154,13 +155,14 @@ static void amend(struct arena *a, struct rule_set *set, const struct job *job,
 			"code.amendments: %s is amended to what?", m->row);
 		return;
 	}
-	struct bounds b = amended(r, m);
-	const char *problem = bounds_read(a, &b, gauge_find(r->gauge)->unit, job->about.units);
+	struct bounds typed = { .least = { .text = m->least }, .most = { .text = m->most } };
+	const char *problem = bounds_read(a, &typed, gauge_find(r->gauge)->unit, job->about.units);
 	if (problem)
 		diag_error(d, node_pos(m->src, *m->least ? "least" : "most"), NULL,
 			"code.amendments: %s", problem);
-	r->enacted = r->bounds;
-	r->bounds = b;
+	if (!r->amends)
+		r->enacted = r->bounds;
+	r->bounds = amended(r, &typed);
 	r->amends = m;
 }
 
