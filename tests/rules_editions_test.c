@@ -150,8 +150,17 @@ static void an_amendment_that_is_no_length_is_refused(void **state)
 
 static const char head[] = "title: Ours\nbrief: Ours\nunits: millimetres\n";
 
-/* What is said of an edition that is written so. */
-static void is_told_of_file(const char *rows, const char *said)
+static void write_rows(const char *path, const char *rows)
+{
+	FILE *f = fopen(path, "w");
+
+	assert_non_null(f);
+	fprintf(f, "%s%s", head, rows);
+	fclose(f);
+}
+
+/* What is said of an edition that is written so, and of one that it is like. */
+static void is_told_of(const char *ours, const char *theirs, const char *file, const char *said)
 {
 	struct arena *a = arena_new();
 	const char *base = getenv("TMPDIR");
@@ -161,18 +170,23 @@ static void is_told_of_file(const char *rows, const char *said)
 	assert_non_null(mkdtemp(dir));
 	const char *rules = arena_printf(a, "%s/rules", dir);
 	const char *path = arena_printf(a, "%s/ours.yaml", rules);
+	const char *other = arena_printf(a, "%s/theirs.yaml", rules);
 	assert_int_equal(mkdir(rules, 0700), 0);
-	FILE *f = fopen(path, "w");
-	assert_non_null(f);
-	fprintf(f, "%s%s", head, rows);
-	fclose(f);
+	write_rows(path, ours);
+	write_rows(other, theirs);
 	assert_null(rules_read(b.arena, dir, b.stair->job, &b.diags));
-	assert_string_equal(built_complaint(&b), arena_printf(a, "%s%s", path, said));
+	assert_string_equal(built_complaint(&b), arena_printf(a, "%s/%s%s", rules, file, said));
 	unlink(path);
+	unlink(other);
 	rmdir(rules);
 	rmdir(dir);
 	arena_free(b.arena);
 	arena_free(a);
+}
+
+static void is_told_of_file(const char *rows, const char *said)
+{
+	is_told_of(rows, "", "ours.yaml", said);
 }
 
 static void a_gauge_that_is_not_there_is_told_with_its_line(void **state)
@@ -194,6 +208,19 @@ static void a_row_that_stands_there_twice_is_told(void **state)
 	(void)state;
 	is_told_of_file("rules:\n  - {row: headroom, least: 2, section: '1', source: read}\n"
 			"  - {row: headroom, least: 3, section: '1', source: read}\n",
+		":6:11: the row headroom stands there twice");
+}
+
+static void a_fault_in_the_edition_that_it_is_like_is_told_with_that_ones_file(void **state)
+{
+	static const char twice[] =
+		"rules:\n  - {row: headroom, least: 2, section: '1', source: read}\n"
+		"  - {row: headroom, least: 3, section: '1', source: read}\n";
+	(void)state;
+	is_told_of("like: theirs\n",
+		"rules:\n  - {row: headroom, least: high, section: '1', source: read}\n",
+		"theirs.yaml", ":5:11: headroom: \"high\" is not a length");
+	is_told_of("like: theirs\n", twice, "theirs.yaml",
 		":6:11: the row headroom stands there twice");
 }
 
@@ -298,6 +325,8 @@ int main(void)
 		cmocka_unit_test(a_gauge_that_is_not_there_is_told_with_its_line),
 		cmocka_unit_test(a_row_without_a_limit_is_told),
 		cmocka_unit_test(a_row_that_stands_there_twice_is_told),
+		cmocka_unit_test(
+			a_fault_in_the_edition_that_it_is_like_is_told_with_that_ones_file),
 		cmocka_unit_test(a_row_without_a_source_is_told),
 		cmocka_unit_test(an_edition_that_is_like_itself_is_told),
 		cmocka_unit_test(every_gauge_names_a_key_of_the_job_that_decides_it),

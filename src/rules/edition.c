@@ -153,17 +153,22 @@ static void settle_rows(struct rule_set *set, struct diags *d)
 	}
 }
 
+const char *edition_path(struct arena *a, const char *dir, const char *name)
+{
+	return arena_printf(a, "%s/rules/%s.yaml", dir, name);
+}
+
 static struct rule_set *read_deep(struct arena *a, const char *dir, const char *name, int depth,
 	struct diags *d)
 {
 	struct rule_set *set = NEW(a, struct rule_set);
 
 	set->name = name;
-	if (!shop_file_read(a, arena_printf(a, "%s/rules/%s.yaml", dir, name), &edition_keys, set,
-		    d))
+	d->file = edition_path(a, dir, name);
+	if (!shop_file_read(a, d->file, &edition_keys, set, d))
 		return NULL;
 	settle_rows(set, d);
-	if (!*set->like)
+	if (d->errors || !*set->like)
 		return set;
 	if (depth == MOST_LIKE) {
 		diag_error(d, (struct pos){ 0, 0 }, NULL,
@@ -179,8 +184,7 @@ static struct rule_set *read_deep(struct arena *a, const char *dir, const char *
 
 struct rule_set *edition_read(struct arena *a, const char *dir, const char *name, struct diags *d)
 {
-	int errors = d->errors;
 	struct rule_set *set = read_deep(a, dir, name, 0, d);
 
-	return d->errors > errors ? NULL : set;
+	return d->errors ? NULL : set;
 }

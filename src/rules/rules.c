@@ -86,19 +86,28 @@ static void settle_conditions(struct arena *a, const struct rule *r, struct diag
 	}
 }
 
-/* Texts become numbers, in the units of the edition that has the row. */
-static void settle_limits(struct arena *a, struct rule_set *set, struct diags *own)
+static void settle_row(struct arena *a, struct rule *r, struct diags *own)
+{
+	const char *problem = bad_bounds(a, r, r->written_in->units);
+
+	if (problem)
+		diag_error(own, node_pos(r->src, "row"), NULL, "%s", problem);
+	settle_conditions(a, r, own);
+}
+
+/* Texts become numbers, in the units of the edition that has the row; a fault is told with its
+ * file. */
+static void settle_limits(struct arena *a, const char *dir, struct rule_set *set,
+	const struct job *job, struct diags *d)
 {
 	struct rule *rules = (struct rule *)set->rules;
 
 	for (int i = 0; i < set->rule_count; i++) {
-		struct rule *r = &rules[i];
-		if (*r->not_checked)
-			continue;
-		const char *problem = bad_bounds(a, r, r->written_in->units);
-		if (problem)
-			diag_error(own, node_pos(r->src, "row"), NULL, "%s", problem);
-		settle_conditions(a, r, own);
+		struct diags own;
+		diags_init(&own, a, edition_path(a, dir, rules[i].written_in->name), NULL);
+		if (!*rules[i].not_checked)
+			settle_row(a, &rules[i], &own);
+		tell_faults(job, &own, d);
 	}
 }
 
@@ -181,11 +190,11 @@ const struct rule_set *rules_read(struct arena *a, const char *dir, const struct
 			"code.edition: there is no edition \"%s\" in templates/rules", name);
 		return NULL;
 	}
-	diags_init(&own, a, arena_printf(a, "%s/rules/%s.yaml", dir, name), NULL);
+	diags_init(&own, a, NULL, NULL);
 	struct rule_set *set = edition_read(a, dir, name, &own);
-	if (set)
-		settle_limits(a, set, &own);
 	tell_faults(job, &own, d);
+	if (set)
+		settle_limits(a, dir, set, job, d);
 	for (int i = 0; set && i < job->code.amendment_count; i++)
 		amend(a, set, job, &job->code.amendments[i], d);
 	return d->errors > errors ? NULL : set;
