@@ -193,6 +193,35 @@ static void no_layout_is_asked_for_a_nosing_over_open_risers(void **state)
 	assert_false(is_asked_for_a_nosing("open"));
 }
 
+static const struct layout_limit limits_of_nothing[] = {
+	{ .bounds = { MEASURE_NOSING, -INFINITY, 0 }, .from = "Test Code 3" },
+	{ .bounds = { MEASURE_OPEN_RISERS, -INFINITY, 0 }, .from = "Test Code 4" },
+};
+
+static void is_said_to_miss(const char *risers, const struct layout_limit *limit, const char *words)
+{
+	struct arena *a = arena_new();
+	struct solved s =
+		solved_within(arena_printf(a,
+				      "pitchboard: 1\njob: {name: Test, units: millimetres}\n"
+				      "floors: {total_rise: 2700}\n"
+				      "stair: {width: 900, segments: [{risers: 15}]}\n"
+				      "treads: {nosing: 25}\nrisers: %s\n",
+				      risers),
+			limit, 1);
+	assert_non_null(strstr(s.chosen->verdict, words));
+	arena_free(s.built.arena);
+	arena_free(a);
+}
+
+static void a_limit_of_nothing_at_all_is_said_in_words(void **state)
+{
+	(void)state;
+	is_said_to_miss("{thickness: 18}", &limits_of_nothing[0],
+		"but nosing 25 mm is over the most, 0 mm (Test Code 3)");
+	is_said_to_miss("open", &limits_of_nothing[1], "but the risers are open (Test Code 4)");
+}
+
 /* 17 risers of 158.8: 590 less two of them are more than the 260 allowed; 19 take 590 - 284. */
 static void limits_of_comfort_that_leave_no_run_do_not_make_it_endless(void **state)
 {
@@ -219,6 +248,7 @@ int main(void)
 		cmocka_unit_test(without_an_edition_the_limits_of_comfort_stand),
 		cmocka_unit_test(a_limit_counts_only_where_its_condition_holds),
 		cmocka_unit_test(no_layout_is_asked_for_a_nosing_over_open_risers),
+		cmocka_unit_test(a_limit_of_nothing_at_all_is_said_in_words),
 	};
 	return cmocka_run_group_tests(tests, NULL, NULL);
 }

@@ -56,7 +56,7 @@ static const char *name_of(enum layout_measure m)
 	case MEASURE_PACE: return "twice rise plus run";
 	case MEASURE_PITCH: return "pitch";
 	case MEASURE_NOSING: return "nosing";
-	case MEASURE_OPEN_RISERS: return "count of open risers";
+	case MEASURE_OPEN_RISERS: return "open risers";
 	case MEASURE_HEADROOM:
 	case MEASURE_HEADROOM_TO_FLOOR: return "headroom";
 	}
@@ -106,7 +106,7 @@ static const char *fault_words(struct arena *a, const struct asked *w,
 	struct comfort_figure f = { .name = name_of(l->bounds.measure),
 		.value = value_of(w, o, l->bounds.measure),
 		.least = l->bounds.least,
-		.most = isinf(l->bounds.most) ? 0 : l->bounds.most };
+		.most = l->bounds.most };
 	bool is_over = f.value > l->bounds.most;
 	const char *word = is_over ? "over the most" : "under the least";
 	double limit = is_over ? f.most : f.least;
@@ -114,6 +114,9 @@ static const char *fault_words(struct arena *a, const struct asked *w,
 	if (l->bounds.measure == MEASURE_PITCH)
 		return arena_printf(a, "pitch %s is %s, %s (%s)", angle_letter(a, f.value), word,
 			angle_letter(a, limit), l->from);
+	if (l->bounds.measure == MEASURE_OPEN_RISERS)
+		return arena_printf(a, "the risers are %s (%s)", f.value > 0 ? "open" : "closed",
+			l->from);
 	if (is_headroom(l->bounds.measure))
 		return arena_printf(a, "headroom %s is %s, %s (%s)", length_say(a, how, f.value),
 			word, length_say(a, how, limit), l->from);

@@ -52,7 +52,7 @@ struct comfort_figure comfort_pace(const struct job *job, const struct layout_op
 
 double comfort_excess(struct comfort_figure f)
 {
-	if (f.most > 0 && f.value > f.most + NEAR_ENOUGH)
+	if (f.value > f.most + NEAR_ENOUGH)
 		return f.value - f.most;
 	return f.value < f.least - NEAR_ENOUGH ? f.value - f.least : 0;
 }
