@@ -102,6 +102,20 @@ static void the_run_is_as_short_as_headroom_needs_and_no_shorter(void **state)
 	arena_free(b.arena);
 }
 
+/* The ceiling at 2200 is high enough over the floor, but not over the first nosing, 180 up: with a
+ * run of 250 the edge of the opening, 14 x 250 + 18 + 25 = 3543 from its header, is plumb over
+ * that.
+ */
+static void an_edge_plumb_over_the_first_nosing_counts_from_that(void **state)
+{
+	struct built b = built_from(JOB("comfort: {sum_least: 400}\n", "{risers: 15}",
+		"{length: 3543, floor_thickness: 500, headroom: 2032}"));
+	(void)state;
+	assert_near(b.stair->flights[0].unit_run, 249, 1e-9);
+	assert_int_equal(b.stair->headroom.state, HEADROOM_ENOUGH);
+	arena_free(b.arena);
+}
+
 static void where_none_has_enough_the_one_with_most_wins_and_says_so(void **state)
 {
 	struct built b = built_from(
@@ -242,6 +256,7 @@ int main(void)
 		cmocka_unit_test(without_an_opening_no_layout_states_a_headroom),
 		cmocka_unit_test(a_layout_with_enough_headroom_wins_over_a_more_comfortable_one),
 		cmocka_unit_test(the_run_is_as_short_as_headroom_needs_and_no_shorter),
+		cmocka_unit_test(an_edge_plumb_over_the_first_nosing_counts_from_that),
 		cmocka_unit_test(where_none_has_enough_the_one_with_most_wins_and_says_so),
 		cmocka_unit_test(an_edition_that_is_met_moves_the_usual_limits_of_comfort),
 		cmocka_unit_test(limits_of_comfort_that_the_job_writes_stand_against_an_edition),

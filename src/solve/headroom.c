@@ -57,7 +57,8 @@ struct headroom headroom_find(const struct job *job, double total_rise,
  * The nosing line stands one rise for each tread and one more over the floor at
  * the header, less what lies between the last nosing and the header; from there it
  * falls by the pitch over the length of the opening.  With a run short enough the
- * whole line lies inside the opening, and the ceiling counts from the floor.
+ * whole line lies inside the opening, and the ceiling counts from the floor; at that
+ * run itself its edge is plumb over the first nosing and counts from that.
  */
 double headroom_longest_run(const struct job *job, double total_rise, int risers, double wanted,
 	double lead)
@@ -69,6 +70,8 @@ double headroom_longest_run(const struct job *job, double total_rise, int risers
 	double inside = job->opening.length - opening_header_x(job, 0) - job->treads.nosing;
 	double drop = wanted + rise * (treads + 1) - (total_rise - floor);
 	double sloped = drop > 0 ? rise * inside / drop : INFINITY;
-	double all_inside = total_rise - floor >= wanted ? inside / (treads + lead) : -INFINITY;
+	double all_inside = total_rise - floor >= wanted
+		? inside / (treads + lead) - 2 * NEAR_ENOUGH
+		: -INFINITY;
 	return fmax(sloped, all_inside);
 }
