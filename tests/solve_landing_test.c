@@ -45,6 +45,29 @@ static void a_landing_is_wider_on_the_open_side(void **state)
 	arena_free(b.arena);
 }
 
+static double head_from(const char *left)
+{
+	struct arena *a = arena_new();
+	struct built b = built_from(arena_printf(a,
+		"pitchboard: 1\njob: {name: Made up, units: millimetres}\n"
+		"floors: {total_rise: 1800}\nstair: {width: 900, left: %s, right: open, segments: "
+		"[{risers: 10, run: 250}]}\nlandings: {head: {depth: 1000, width: 1300}}\n",
+		left));
+	double y0 = landing_box(b.stair, LANDING_HEAD).y0;
+	arena_free(b.arena);
+	arena_free(a);
+	return y0;
+}
+
+/* Nine steps: open to the ninth is open to the top. */
+static void a_side_that_is_open_to_the_last_step_has_no_wall_at_the_head(void **state)
+{
+	(void)state;
+	assert_near(head_from("open"), -200, 1e-9);
+	assert_near(head_from("{side: open, to_step: 9}"), -200, 1e-9);
+	assert_near(head_from("{side: open, to_step: 8}"), -400, 1e-9);
+}
+
 /* The leaf of 800 mm comes within 1200 - 800 of the riser. */
 static void a_door_in_the_end_wall_leaves_the_depth_less_its_leaf(void **state)
 {
@@ -108,6 +131,7 @@ int main(void)
 {
 	const struct CMUnitTest tests[] = {
 		cmocka_unit_test(a_landing_is_wider_on_the_open_side),
+		cmocka_unit_test(a_side_that_is_open_to_the_last_step_has_no_wall_at_the_head),
 		cmocka_unit_test(a_door_in_the_end_wall_leaves_the_depth_less_its_leaf),
 		cmocka_unit_test(beside_the_stair_only_what_reaches_into_its_width_counts),
 		cmocka_unit_test(in_a_side_wall_the_hinge_or_the_leaf_is_nearest),

@@ -1,17 +1,21 @@
 #include "pitchboard/landing.h"
 
-/* Does a wall go along the side where the landing meets it? */
-static bool is_walled(const struct job_side *side, enum landing_place place)
+/* Does a wall go along the side where the landing meets it?  A side that is open to the last step
+ * is open to the top. */
+static bool is_walled(const struct stair *s, const struct job_side *side, enum landing_place place)
 {
 	if (side->kind == SIDE_WALL)
 		return true;
-	return place == LANDING_FOOT ? side->from_step > 1 : side->to_step > 0;
+	if (place == LANDING_FOOT)
+		return side->from_step > 1;
+	return side->to_step > 0 && side->to_step < s->treads;
 }
 
 /* How far the landing goes past the right-hand limit of the stair. */
-static double past_right(const struct job_stair *stair, enum landing_place place, double over)
+static double past_right(const struct stair *s, enum landing_place place, double over)
 {
-	bool right = is_walled(&stair->right, place), left = is_walled(&stair->left, place);
+	bool right = is_walled(s, &s->job->stair.right, place);
+	bool left = is_walled(s, &s->job->stair.left, place);
 
 	if (right == left)
 		return over / 2;
@@ -33,7 +37,7 @@ struct box landing_box(const struct stair *s, enum landing_place place)
 {
 	const struct job_landing *l = &s->job->landings.at[place];
 	double over = l->width > 0 ? l->width - s->width : 0;
-	double right = -past_right(&s->job->stair, place, over);
+	double right = -past_right(s, place, over);
 	double face = riser_of(s, place), end = face + away(place) * l->depth;
 
 	return (struct box){ fmin(face, end), right, fmax(face, end), right + s->width + over };
