@@ -107,6 +107,19 @@ static void a_flight_without_a_rail_is_told_how_many_risers_it_has(void **state)
 }
 
 /* IRC R311.7.8.1: 34 in to 38 in.  The hand may go up by the other rail when this one is mended. */
+/* Two to a tread of 11 1/4 in leave 5 5/8 less 1 1/4: no less than the 4 3/8 in that must not pass.
+ */
+static void balusters_that_leave_just_the_limit_are_mended_by_one_more(void **state)
+{
+	(void)state;
+	mended_by("pitchboard: 1\njob: {name: Test}\nfloors: {total_rise: 100\"}\n"
+		  "stair: {width: 36\", left: open, right: wall, "
+		  "segments: [{risers: 14, run: 11 1/4\"}]}\n"
+		  "newels: {top: no, bottom: no}\n"
+		  "balusters: {section: 1 1/4\", per_tread: 2, largest_gap: 4 3/8\"}\n",
+		"ball_between", "3 balusters to a tread leave 2 1/2\" between them");
+}
+
 static void a_rail_too_high_is_mended_together_with_one_too_low_on_the_other_side(void **state)
 {
 	struct checked c =
@@ -311,6 +324,7 @@ int main(void)
 		cmocka_unit_test(headroom_is_mended_by_moving_the_edge_of_the_opening),
 		cmocka_unit_test(what_passes_before_the_first_riser_is_told_at_the_floor),
 		cmocka_unit_test(a_flight_without_a_rail_is_told_how_many_risers_it_has),
+		cmocka_unit_test(balusters_that_leave_just_the_limit_are_mended_by_one_more),
 		cmocka_unit_test(
 			a_rail_too_high_is_mended_together_with_one_too_low_on_the_other_side),
 		cmocka_unit_test(

@@ -226,12 +226,12 @@ static struct mend mend_opening(const struct survey *s, struct shortfall f)
 			survey_say(s, mend_size(s, f, fabs(f.by), 1))));
 }
 
-/* The fewest to a tread that leave less than a gap between them. */
+/* The fewest to a tread that leave no more than a gap between them. */
 static int per_tread(const struct survey *s, double gap)
 {
 	double section = s->stair->job->balusters.section, run = s->flight->unit_run;
 
-	return (int)floor(run / (gap + section) - NEAR_ENOUGH) + 1;
+	return (int)ceil(run / (gap + section + NEAR_ENOUGH));
 }
 
 static struct mend mend_gap(const struct survey *s, struct shortfall f)
@@ -255,7 +255,7 @@ static struct mend mend_gap(const struct survey *s, struct shortfall f)
 static struct mend mend_between(const struct survey *s, struct shortfall f)
 {
 	const struct job *job = s->stair->job;
-	int n = per_tread(s, f.limit - NEAR_ENOUGH);
+	int n = per_tread(s, f.is_strict ? f.limit - 2 * NEAR_ENOUGH : f.limit);
 
 	if (!is_set_gap(s, f) || job->balusters.per_tread <= 0 || job->infill.kind == INFILL_BARS ||
 		job->infill.kind == INFILL_PANEL)
