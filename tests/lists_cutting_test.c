@@ -292,6 +292,34 @@ static void a_species_is_sawn_out_of_the_boards_that_are_named_for_it(void **sta
 	arena_free(l.built.arena);
 }
 
+/* Usual boards are 100 thick at most, and come out at 95. */
+static void what_is_thicker_than_usual_boards_is_glued_up_unless_one_is_named_for_it(void **state)
+{
+	static const char job[] = "pitchboard: 1\njob: {name: Test, units: millimetres}\n"
+				  "floors: {total_rise: 1800}\n"
+				  "stair: {width: 900, left: open, right: wall, "
+				  "segments: [{risers: 10, run: 250}]}\n"
+				  "newels: {section: 110, build: solid}\n"
+				  "material: {newels: oak}\n";
+	struct arena *a = arena_new();
+	struct listed usual = listed_from(job);
+	struct listed named = listed_from(arena_printf(a,
+		"%sstock: {boards: [{species: oak, thickness: 120, width: 200, lengths: [3 m]}]}\n",
+		job));
+	(void)state;
+	for (const struct blank *b = usual.blanks; b; b = b->next)
+		if (b->part->newel)
+			assert_true(b->each == 2 && near_enough(b->thickness, 55));
+	for (const struct blank *b = named.blanks; b; b = b->next)
+		if (b->part->newel)
+			assert_true(b->each == 1 && near_enough(b->nominal, 120));
+	check_all(&usual);
+	check_all(&named);
+	arena_free(usual.built.arena);
+	arena_free(named.built.arena);
+	arena_free(a);
+}
+
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
@@ -309,6 +337,8 @@ int main(void)
 		cmocka_unit_test(the_cheapest_boards_are_found_over_widths_and_lengths),
 		cmocka_unit_test(one_spare_is_cut_for_so_many_alike),
 		cmocka_unit_test(a_species_is_sawn_out_of_the_boards_that_are_named_for_it),
+		cmocka_unit_test(
+			what_is_thicker_than_usual_boards_is_glued_up_unless_one_is_named_for_it),
 	};
 
 	return cmocka_run_group_tests(tests, NULL, NULL);

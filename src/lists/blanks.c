@@ -180,20 +180,25 @@ static double rough_wide(const struct job *job, double width, double widest)
 	return fmin(board_ripped(job, exact), fmax(exact, widest));
 }
 
+/* One of so many plies, as it is planed; a piece that is one board is as thick as it is. */
+static double ply_of(const struct job *job, double thickness, int plies)
+{
+	return plies > 1 ? ply_planed(job->about.units, thickness / plies) : thickness;
+}
+
 /* Thicker than any board, or wider: in as few equal plies and boards as there are boards for. */
 static void glue_up_to_stock(struct arena *a, const struct job *job, struct blank *b)
 {
-	struct nominal most = nominal_thickest(job->about.units, job->stock.rough_thickness);
-	double plies = ceil(b->thickness / most.finished - NEAR_ENOUGH);
+	int plies = 1;
 
+	while (board_for(job, b->species, ply_of(job, b->thickness, plies)).bought <= 0)
+		plies++;
 	if (plies > 1) {
-		b->each *= (int)plies;
-		b->plies = (int)plies * (b->plies > 1 ? b->plies : 1);
-		b->thickness =
-			fmin(ply_planed(job->about.units, b->thickness / plies), most.finished);
+		b->each *= plies;
+		b->plies = plies * (b->plies > 1 ? b->plies : 1);
+		b->thickness = ply_of(job, b->thickness, plies);
 	}
-	struct nominal n = board_for(job, b->species, b->thickness);
-	b->nominal = n.bought;
+	b->nominal = board_for(job, b->species, b->thickness).bought;
 	struct offers o = offers_for(a, job, b);
 	int boards = boards_for(job, b->width, o.widest - job->stock.rough_width);
 	if (boards > 1) {

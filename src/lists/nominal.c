@@ -62,15 +62,6 @@ struct nominal nominal_board(enum units units, double finished, double planing)
 	return *n;
 }
 
-struct nominal nominal_thickest(enum units units, double planing)
-{
-	const struct nominal *n = boards_in(units);
-
-	while (n[1].bought > 0)
-		n++;
-	return (struct nominal){ n->bought, comes_out(n, planing) };
-}
-
 static double standard_size(const struct nominal *table, enum units units, double dressed)
 {
 	if (units == UNITS_INCHES)

@@ -19,9 +19,6 @@ struct nominal nominal_board(enum units units, double finished, double planing);
 /* What planing both faces of a sawn board usually takes off. */
 double nominal_planing(enum units units, double bought);
 
-/* The thickest of them. */
-struct nominal nominal_thickest(enum units units, double planing);
-
 /* Construction lumber by its dressed size, PS 20; the size itself where it is none of those. */
 double nominal_plank_thickness(enum units units, double dressed);
 double nominal_plank_width(enum units units, double dressed);
