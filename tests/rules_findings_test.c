@@ -274,6 +274,19 @@ static void a_limit_is_said_in_the_units_of_its_edition_first(void **state)
 	arena_free(c.built.arena);
 }
 
+/* A least that a place adds leaves the ball that must not pass where it was. */
+static void limits_from_below_and_from_above_are_both_said(void **state)
+{
+	struct checked c = checked_against("{edition: irc-2018, amendments: [{row: riser_opening, "
+					   "least: 1\", by: A. Body, date: 2026-10-01}]}",
+		GUIDE("16", "10\"", ""), NULL, 0);
+	(void)state;
+	assert_string_equal(checked_row(&c, "riser_opening")->asked,
+		"at least 1\" and less than 4\"");
+	assert_string_equal(checked_row(&c, "rail_height")->asked, "34\" to 38\"");
+	arena_free(c.built.arena);
+}
+
 /* The program checks; it does not say more. */
 static void no_finding_says_more_than_it_knows(void **state)
 {
@@ -337,6 +350,7 @@ int main(void)
 		cmocka_unit_test(what_does_not_apply_says_why),
 		cmocka_unit_test(what_is_not_met_is_a_warning_at_its_key),
 		cmocka_unit_test(a_limit_is_said_in_the_units_of_its_edition_first),
+		cmocka_unit_test(limits_from_below_and_from_above_are_both_said),
 		cmocka_unit_test(no_finding_says_more_than_it_knows),
 	};
 	return cmocka_run_group_tests(tests, NULL, NULL);

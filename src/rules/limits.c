@@ -71,19 +71,34 @@ static const char *words(struct arena *a, struct limit l, enum gauge_unit unit, 
 	return value_words(a, l.value, unit, how);
 }
 
-const char *bounds_words(struct arena *a, const struct bounds *b, enum gauge_unit unit,
+/* From below and from above; "" where there is none. */
+static const char *least_words(struct arena *a, const struct bounds *b, enum gauge_unit unit,
 	enum units units)
 {
-	if (limit_given(b->least) && limit_given(b->most))
-		return arena_printf(a, "%s to %s", words(a, b->least, unit, units),
-			words(a, b->most, unit, units));
 	if (limit_given(b->least))
 		return arena_printf(a, "at least %s", words(a, b->least, unit, units));
-	if (limit_given(b->most))
-		return arena_printf(a, "at most %s", words(a, b->most, unit, units));
 	if (limit_given(b->above))
 		return arena_printf(a, "more than %s", words(a, b->above, unit, units));
+	return "";
+}
+
+static const char *most_words(struct arena *a, const struct bounds *b, enum gauge_unit unit,
+	enum units units)
+{
+	if (limit_given(b->most))
+		return arena_printf(a, "at most %s", words(a, b->most, unit, units));
 	if (limit_given(b->below))
 		return arena_printf(a, "less than %s", words(a, b->below, unit, units));
 	return "";
+}
+
+const char *bounds_words(struct arena *a, const struct bounds *b, enum gauge_unit unit,
+	enum units units)
+{
+	const char *least = least_words(a, b, unit, units), *most = most_words(a, b, unit, units);
+
+	if (limit_given(b->least) && limit_given(b->most))
+		return arena_printf(a, "%s to %s", words(a, b->least, unit, units),
+			words(a, b->most, unit, units));
+	return arena_printf(a, "%s%s%s", least, *least && *most ? " and " : "", most);
 }

@@ -20,7 +20,8 @@ bool bounds_given(const struct bounds *b);
 /* Is a value within all of them? */
 bool bounds_hold(const struct bounds *b, double value);
 
-/* at least 10", 34" to 38", less than 4": in the units the edition is written in. */
+/* at least 10", 34" to 38", more than 1" and less than 4": in the units the edition is written in.
+ */
 const char *bounds_words(struct arena *a, const struct bounds *b, enum gauge_unit unit,
 	enum units units);
 
