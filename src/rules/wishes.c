@@ -1,7 +1,17 @@
 /*
  * What the job itself asks for, in no code's name.
  */
+#include <string.h>
+
 #include "pitchboard/rule.h"
+
+/* What is less is not said to be as much. */
+static const char *less_words(struct arena *a, struct lettering l, double is, double wanted)
+{
+	const char *words = length_say(a, l, is);
+
+	return strcmp(words, length_say(a, l, wanted)) == 0 ? length_say_most(a, l, is) : words;
+}
 
 static void tell_headroom(struct arena *a, const struct stair *s, struct diags *d)
 {
@@ -12,8 +22,8 @@ static void tell_headroom(struct arena *a, const struct stair *s, struct diags *
 		return;
 	diag_warning(d, node_pos(o->src, "headroom"),
 		"a longer opening or fewer steps under the floor give more",
-		"headroom is %s, less than the %s wanted", length_letter(a, l, s->headroom.least),
-		length_letter(a, l, o->headroom));
+		"headroom is %s, less than the %s wanted",
+		less_words(a, l, s->headroom.least, o->headroom), length_say(a, l, o->headroom));
 }
 
 static void tell_plank(struct arena *a, const struct stair *s, const struct part *p,
@@ -29,7 +39,7 @@ static void tell_plank(struct arena *a, const struct stair *s, const struct part
 		arena_printf(a, "order it longer, and name %s among stringers.stock_lengths",
 			length_say_least(a, l, length)),
 		"stringer %s is %s long with its trim, longer than any plank on offer", p->mark,
-		length_letter(a, l, length));
+		length_say(a, l, length));
 }
 
 void wishes_check(struct arena *a, const struct stair *s, const struct part *parts, struct diags *d)
