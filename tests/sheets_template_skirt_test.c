@@ -151,6 +151,21 @@ static void a_scarf_is_sawn_where_it_meets_the_face_that_shows(void **state)
 	check_scarf(STAIR("3900", "21", "left", "right"));
 }
 
+/* Of two treads, or three, it has no more corners than a plain one. */
+static void a_short_skirt_with_a_mitre_has_a_template(void **state)
+{
+	(void)state;
+	static const char *const stairs[] = { STAIR("540", "3", "right", "left"),
+		STAIR("720", "4", "right", "left") };
+
+	for (int i = 0; i < 2; i++) {
+		struct built b = built_from(stairs[i]);
+		assert_true(
+			skirt_needs_template(b.arena, built_part(&b, "open skirt, right hand", 0)));
+		arena_free(b.arena);
+	}
+}
+
 /* Cut round the steps it is alike on both walls, and shows one its face, the other its back. */
 static void a_skirt_of_both_walls_is_not_told_to_show_one_face(void **state)
 {
@@ -181,6 +196,7 @@ int main(void)
 		cmocka_unit_test(a_mitre_comes_out_its_thickness_further_back_on_the_level),
 		cmocka_unit_test(a_scarf_is_sawn_where_it_meets_the_face_that_shows),
 		cmocka_unit_test(a_skirt_of_both_walls_is_not_told_to_show_one_face),
+		cmocka_unit_test(a_short_skirt_with_a_mitre_has_a_template),
 		cmocka_unit_test(so_it_does_on_a_board_that_is_one_of_two_lengths),
 	};
 

@@ -12,16 +12,6 @@ static struct unit_face face_of(struct arena *a, const struct part *p, struct le
 	return unit_face(a, unit_of_part(a, p), FACES_FLUSH, l, &names);
 }
 
-bool skirt_needs_template(struct arena *a, const struct part *p)
-{
-	struct lettering none = { UNITS_MILLIMETRES, 1, 0 };
-
-	if (p->kind != &part_skirt || p->outline.n <= PLAIN_CORNERS)
-		return false;
-	struct unit_face f = face_of(a, p, none);
-	return face_positions(a, &f).n > PLAIN_CORNERS;
-}
-
 /* One of an open side has its risers mitred to it. */
 static const struct feature *first_mitre(const struct part *p)
 {
@@ -30,6 +20,20 @@ static const struct feature *first_mitre(const struct part *p)
 	while (f && f->kind != FEATURE_MITRE)
 		f = f->next;
 	return f;
+}
+
+bool skirt_needs_template(struct arena *a, const struct part *p)
+{
+	struct lettering none = { UNITS_MILLIMETRES, 1, 0 };
+
+	if (p->kind != &part_skirt)
+		return false;
+	if (first_mitre(p))
+		return true;
+	if (p->outline.n <= PLAIN_CORNERS)
+		return false;
+	struct unit_face f = face_of(a, p, none);
+	return face_positions(a, &f).n > PLAIN_CORNERS;
 }
 
 /* So far to the left of a place of it as the middle of the flight is. */
