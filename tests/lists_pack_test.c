@@ -135,6 +135,21 @@ static void a_dear_long_board_loses_against_two_cheap_short_ones(void **state)
 	arena_free(a);
 }
 
+/* Of the cheap board's cost a piece is less than one in 1e9 of the dear one's.  By their area,
+ * 2951000 in boards of 900000, the pieces need four of the cheap ones. */
+static void a_board_dear_beyond_measure_leaves_the_cheap_ones_their_worth(void **state)
+{
+	struct arena *a = arena_new();
+	const struct pack_piece pieces[] = { { 900, 40, 38 }, { 700, 30, 50 }, { 650, 20, 41 } };
+	const struct pack_stock stock[] = { { 3000, 300, 1 }, { 12000, 310, 400000000 } };
+
+	(void)state;
+	struct packing k = pack_boards(a, &(struct pack_problem){ pieces, 3, stock, 2, WORK });
+	assert_int_equal(k.cost, 4);
+	assert_true(k.bound >= 0 && k.bound <= 4);
+	arena_free(a);
+}
+
 /* Without any work allowed there is still a packing, and a bound that holds. */
 static void where_work_runs_out_the_gap_is_stated(void **state)
 {
@@ -381,6 +396,7 @@ int main(void)
 		cmocka_unit_test(small_problems_come_out_as_by_trying_all),
 		cmocka_unit_test(c_pieces_out_of_one_board_need_one_kerf_less),
 		cmocka_unit_test(a_dear_long_board_loses_against_two_cheap_short_ones),
+		cmocka_unit_test(a_board_dear_beyond_measure_leaves_the_cheap_ones_their_worth),
 		cmocka_unit_test(where_work_runs_out_the_gap_is_stated),
 		cmocka_unit_test(the_same_question_gets_the_same_answer),
 		cmocka_unit_test(the_fullest_board_need_not_hold_the_best_piece),

@@ -244,11 +244,14 @@ static double generate(struct master *m)
 }
 
 /* Divided by what boards are over their cost no filling is worth more than its board costs.  This
- * holds for any prices, good or bad (Farley 1990). */
+ * holds for any prices, good or bad (Farley 1990).  Beside a board that is dear beyond measure no
+ * piece may come to one unit of worth: then nothing is known. */
 static struct pack_prices feasible(const struct master *m, double over)
 {
 	long *worth = NEW_N(m->arena, long, m->n + 1), scale = m->with->scale, sum = 0;
 
+	if (over <= 0)
+		return (struct pack_prices){ .worth = worth };
 	for (int i = 0; i < m->n; i++) {
 		worth[i] = (long)((double)m->worth[i] / over * (1 - 1e-15));
 		sum += worth[i] * m->left[i];
