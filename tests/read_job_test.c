@@ -306,6 +306,19 @@ static void the_width_is_measured_only_between_walls(void **state)
 		"total_rise width ");
 }
 
+/* 14 risers, 13 treads: open to the thirteenth is open all the way. */
+static void a_side_that_is_open_to_the_last_step_stands_free(void **state)
+{
+	static const char form[] =
+		"pitchboard: 1\njob: {name: Test}\nfloors: {total_rise: 107}\n"
+		"stair: {width: 36, left: wall, right: {side: open, to_step: %d}, "
+		"segments: [{risers: 14, run: 10}]}\n";
+
+	(void)state;
+	assert_string_equal(unmeasured(job_of(arena_printf(arena, form, 13))), "total_rise ");
+	assert_string_equal(unmeasured(job_of(arena_printf(arena, form, 12))), "total_rise width ");
+}
+
 static void a_measured_structural_rise_makes_the_finished_one_measured(void **state)
 {
 	const struct job *job = job_of("pitchboard: 1\n"
@@ -395,6 +408,7 @@ int main(void)
 		cmocka_unit_test(sizes_are_open_until_they_are_said_to_be_measured),
 		cmocka_unit_test(notches_are_measured_on_site_where_there_are_any),
 		cmocka_unit_test(the_width_is_measured_only_between_walls),
+		cmocka_unit_test(a_side_that_is_open_to_the_last_step_stands_free),
 		cmocka_unit_test(a_measured_structural_rise_makes_the_finished_one_measured),
 		cmocka_unit_test(the_fingerprint_follows_every_byte),
 		cmocka_unit_test(bytes_of_a_name_come_through_untouched),

@@ -344,6 +344,10 @@ double job_open_skirt(const struct job *job);
  * plain skirt of a wall that it runs along for some steps. */
 double job_open_inset(const struct job *job, const struct job_side *side);
 
+/* Does a wall take over behind the last open step of an open side?  One that is open to the last
+ * step of all is open to the top; where the program chooses the risers, that is not known yet. */
+bool job_side_ends(const struct job *job, const struct job_side *side);
+
 /* Was this measurement ("total_rise", "width", "opening_length", ...) marked as measured on site?
  * The width of a stair that stands free is chosen and wants no measuring. */
 bool job_is_measured(const struct job *job, const char *size);

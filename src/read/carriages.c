@@ -24,12 +24,18 @@ static int last_step(const struct job *job)
 	return risers > 0 && job->stringers.head == HEAD_BELOW_FLOOR ? risers - 1 : risers;
 }
 
+bool job_side_ends(const struct job *job, const struct job_side *side)
+{
+	int last = last_step(job);
+
+	return side->to_step > 0 && (last == 0 || side->to_step < last);
+}
+
 double job_open_inset(const struct job *job, const struct job_side *side)
 {
 	const struct job_skirts *s = &job->skirts;
-	int last = last_step(job);
-	bool ends = side->to_step > 0 && (last == 0 || side->to_step < last);
-	bool behind_wall_skirt = s->wall == SKIRT_PLAIN && (side->from_step > 1 || ends) &&
+	bool runs_on = side->from_step > 1 || job_side_ends(job, side);
+	bool behind_wall_skirt = s->wall == SKIRT_PLAIN && runs_on &&
 		job->stringers.open.kind == STRINGER_SAWTOOTH;
 
 	return behind_wall_skirt ? s->thickness : job_open_skirt(job);

@@ -90,7 +90,7 @@ static bool has_open_skirt(const struct job *job)
 
 static bool wall_is_skirted(const struct job *job, const struct job_side *side)
 {
-	bool runs_on = side->from_step > 1 || side->to_step > 0;
+	bool runs_on = side->from_step > 1 || job_side_ends(job, side);
 
 	if (side->kind == SIDE_WALL)
 		return job->stringers.wall.kind != STRINGER_HOUSED;

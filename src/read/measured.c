@@ -29,15 +29,15 @@ static const struct {
 
 enum { MEASUREMENTS = sizeof(measurements) / sizeof(measurements[0]) };
 
-static bool has_some_wall(const struct job_side *side)
+static bool has_some_wall(const struct job *job, const struct job_side *side)
 {
-	return side->kind == SIDE_WALL || side->from_step > 1 || side->to_step > 0;
+	return side->kind == SIDE_WALL || side->from_step > 1 || job_side_ends(job, side);
 }
 
 /* The width of a stair that stands free is chosen, not measured. */
 static bool width_is_found(const struct job *job)
 {
-	return has_some_wall(&job->stair.left) && has_some_wall(&job->stair.right);
+	return has_some_wall(job, &job->stair.left) && has_some_wall(job, &job->stair.right);
 }
 
 static bool run_is_limited(const struct job *job)
