@@ -24,10 +24,10 @@ struct edges {
 double plank_width(const struct rod *r, const struct job_stringer *spec, double least);
 double plank_offered(const struct rod *r, const struct job_stringer *spec);
 
-/* Where in the job file a complaint about its plank belongs. */
 /* "wall", "open" or "middle": the group of stringers that it is of. */
 const char *stringer_group(const struct rod *r, const struct job_stringer *spec);
 
+/* Where in the job file a complaint about its plank belongs. */
 struct pos plank_pos(const struct rod *r, const struct job_stringer *spec);
 
 /* Turns a face drawn in the flight's x and z into the plank's own axes, and back: x from the
