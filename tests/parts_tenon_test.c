@@ -115,6 +115,26 @@ static void only_the_first_tenon_of_a_return_is_glued(void **state)
 	arena_free(b.arena);
 }
 
+/* The newel behind the wall's end, at step 3, takes the place of the first one. */
+static void a_return_cut_out_at_its_front_is_glued_behind_that(void **state)
+{
+	struct built b =
+		built_from("pitchboard: 1\njob: {name: Test}\nfloors: {total_rise: 8' 11\"}\n"
+			   "stair: {width: 36\", left: wall, right: {side: open, from_step: 3, "
+			   "wall_past: 2\"}}\ntreads: {tenons: {first: 1\", pitch: 4\"}}\n");
+	int returns = 0;
+	(void)state;
+	for (int i = 0; built_part(&b, "tread return", i); i++, returns++) {
+		const struct part *p = built_part(&b, "tread return", i);
+		int glued = 0;
+		for (const struct bore *h = p->bores; h; h = h->next)
+			glued += h->text && strstr(h->text, "the only one") != NULL;
+		assert_int_equal(glued, 1);
+	}
+	assert_true(returns > 1);
+	arena_free(b.arena);
+}
+
 static void a_tread_and_its_strips_are_one_unit_by_the_number_of_its_step(void **state)
 {
 	struct built b = built_from(JOB("open"));
@@ -156,6 +176,7 @@ int main(void)
 		cmocka_unit_test(both_pieces_are_mortised_in_the_middle_of_their_thickness),
 		cmocka_unit_test(a_narrow_strip_takes_less_of_it_and_the_body_more),
 		cmocka_unit_test(only_the_first_tenon_of_a_return_is_glued),
+		cmocka_unit_test(a_return_cut_out_at_its_front_is_glued_behind_that),
 		cmocka_unit_test(a_tread_and_its_strips_are_one_unit_by_the_number_of_its_step),
 		cmocka_unit_test(a_body_is_glued_up_from_the_fewest_boards_all_alike),
 		cmocka_unit_test(without_tenons_nothing_is_mortised),

@@ -125,8 +125,9 @@ static void drill(struct arena *a, const struct glue_line *g, const struct tenon
 	piece_bore(a, g->strip, b);
 }
 
-/* In the nearest free place, not further off than half way to the next one. */
-static void tenon_add(struct arena *a, const struct glue_line *g, double wanted, double reach,
+/* In the nearest free place, not further off than half way to the next one; false: there is none.
+ */
+static bool tenon_add(struct arena *a, const struct glue_line *g, double wanted, double reach,
 	int number)
 {
 	struct tenon t = { .strip = strip_mortise(g) };
@@ -138,11 +139,13 @@ static void tenon_add(struct arena *a, const struct glue_line *g, double wanted,
 		if (!has_room(g, &t))
 			continue;
 		drill(a, g, &t, number);
-		return;
+		return true;
 	}
+	return false;
 }
 
-/* Evenly, no further apart than the pitch, the outer two as far from the ends as the job says. */
+/* Evenly, no further apart than the pitch, the outer two as far from the ends as the job says.  The
+ * first that has room is the one that is glued across the grain. */
 static void line_drill(struct arena *a, const struct glue_line *g)
 {
 	const struct job_tenons *t = &g->tread->rod->job->treads.tenons;
@@ -153,9 +156,10 @@ static void line_drill(struct arena *a, const struct glue_line *g)
 		tenon_add(a, g, g->length / 2, g->length / 2, 0);
 		return;
 	}
-	int spaces = (int)ceil(between / t->pitch - NEAR_ENOUGH);
+	int spaces = (int)ceil(between / t->pitch - NEAR_ENOUGH), made = 0;
 	for (int i = 0; i <= spaces; i++)
-		tenon_add(a, g, t->first + between * i / spaces, between / spaces / 2, i);
+		made += tenon_add(a, g, t->first + between * i / spaces, between / spaces / 2,
+			made);
 }
 
 static void glue_drill(struct arena *a, struct glue_line g)
