@@ -106,9 +106,20 @@ static void a_drill_is_lettered_as_it_is_sold(void **state)
 	arena_free(a);
 }
 
+/* Dowels of 9/16 in or of 13 mm are not sold. */
+static void a_dowel_is_one_that_is_sold(void **state)
+{
+	(void)state;
+	assert_near(dowel_within(UNITS_INCHES, 15.875, 15) / MM_PER_INCH, 0.5, 1e-9);
+	assert_near(dowel_within(UNITS_INCHES, 15.875, 16) / MM_PER_INCH, 0.625, 1e-9);
+	assert_near(dowel_within(UNITS_MILLIMETRES, 16, 13.9), 12, 1e-9);
+	assert_near(dowel_within(UNITS_MILLIMETRES, 10, 5), 0, 1e-9);
+}
+
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
+		cmocka_unit_test(a_dowel_is_one_that_is_sold),
 		cmocka_unit_test(a_dowel_leaves_room_for_glue_at_either_end),
 		cmocka_unit_test(where_one_piece_is_thin_the_other_takes_more_of_the_dowel),
 		cmocka_unit_test(a_dowel_without_room_is_cut_shorter),

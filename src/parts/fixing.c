@@ -38,11 +38,16 @@ static const double screw_metric[] = { 12, 16, 20, 25, 30, 35, 40, 45, 50, 60, 7
 static const double brad_inches[] = { 0.5, 0.625, 0.75, 1, 1.25, 1.5, 1.75, 2, 0 };
 static const double brad_metric[] = { 12, 15, 20, 25, 30, 35, 40, 45, 50, 0 };
 
-static double longest_within(const double *lengths, double unit, double most)
+/* Dowel rod and pins, thick (common practice). */
+static const double dowel_inches[] = { 0.25, 0.3125, 0.375, 0.4375, 0.5, 0.625, 0.75, 0 };
+static const double dowel_metric[] = { 6, 8, 10, 12, 14, 16, 18, 20, 0 };
+
+/* The largest of a row that rises and ends in 0, in units of so many millimetres. */
+static double most_within(const double *sizes, double unit, double most)
 {
 	double best = 0;
-	for (; *lengths > 0 && *lengths * unit <= most + NEAR_ENOUGH; lengths++)
-		best = *lengths * unit;
+	for (; *sizes > 0 && *sizes * unit <= most + NEAR_ENOUGH; sizes++)
+		best = *sizes * unit;
 	return best;
 }
 
@@ -71,6 +76,14 @@ double bit_within(enum units units, double wanted, double most)
 	return wanted <= most ? wanted : step * floor(most / step + NEAR_ENOUGH);
 }
 
+double dowel_within(enum units units, double wanted, double most)
+{
+	bool inches = units == UNITS_INCHES;
+	if (wanted <= most + NEAR_ENOUGH)
+		return wanted;
+	return most_within(inches ? dowel_inches : dowel_metric, inches ? MM_PER_INCH : 1, most);
+}
+
 struct fastener fastener_screw(int number, double length)
 {
 	const struct screw_row *r = screw_row(number);
@@ -87,15 +100,14 @@ struct fastener fastener_screw_within(int number, double most, enum units units)
 {
 	bool inches = units == UNITS_INCHES;
 	return fastener_screw(number,
-		longest_within(inches ? screw_inches : screw_metric, inches ? MM_PER_INCH : 1,
-			most));
+		most_within(inches ? screw_inches : screw_metric, inches ? MM_PER_INCH : 1, most));
 }
 
 struct fastener fastener_brad_within(int gauge, double most, enum units units)
 {
 	bool inches = units == UNITS_INCHES;
 	return fastener_brad(gauge,
-		longest_within(inches ? brad_inches : brad_metric, inches ? MM_PER_INCH : 1, most));
+		most_within(inches ? brad_inches : brad_metric, inches ? MM_PER_INCH : 1, most));
 }
 
 struct bore fastener_bore(struct fastener f, double depth)

@@ -16,6 +16,10 @@ static inline double round_size(enum units units, double inches, double mm)
  * wider than `most`: by 1/16 in, by whole millimetres (common practice). */
 double bit_within(enum units units, double wanted, double most);
 
+/* The dowel that is wanted where the wood takes it, else the thickest that is sold and not thicker
+ * than `most`; 0: none is. */
+double dowel_within(enum units units, double wanted, double most);
+
 /* A screw or a brad.  The hole of a brad is as thick as it is: it is driven, not drilled for. */
 struct fastener {
 	enum fixing fixing;

@@ -174,11 +174,12 @@ static const char *note(struct arena *a, const struct rod *r, const struct mould
 			length_say(a, l, length), length_say(a, l, length + 4 * m->width));
 	return arena_printf(a,
 		"%s long on the block, %s on its outer edge; rounds of %s and %s: sawn in segments "
-		"of 45 degrees out of board %s wide, or laminated round the block; not kerfed, its "
+		"of 45 degrees out of board %s wide or more, or laminated round the block; not "
+		"kerfed, its "
 		"foot is %s thick",
 		length_say(a, l, length), length_say(a, l, length + PI * m->width),
 		length_say(a, l, inner), length_say(a, l, outer),
-		length_say(a, l, outer - inner * cos(SEGMENT / 2)),
+		length_say_least(a, l, outer - inner * cos(SEGMENT / 2)),
 		length_say(a, l, MOULDING_EDGE));
 }
 

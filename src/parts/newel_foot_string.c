@@ -4,9 +4,7 @@
 /* A newel on the edge of a closed string: a newel bolt, dowels before and behind it, and a leg
  * that hangs down outside the string and is screwed to it. */
 
-#define SEAT_DEPTH 40.0 /* of a dowel, in newel and in string alike */
-#define SEAT_DOWEL 12.0
-#define LEAST_SEAT_DOWEL 6.0
+#define SEAT_DEPTH 40.0      /* of a dowel, in newel and in string alike */
 #define BESIDE_THREAD 4.0    /* hole to the stringer's face: beside a thread less than elsewhere */
 #define SCREW_IN_STRING 25.0 /* what it bites into */
 #define LEG_HEAD 8.0         /* of the leg: its head lies so deep, under a plug */
@@ -14,8 +12,9 @@
 /* Plumb, before and behind the bolt, in the wood that no housing goes into. */
 static void seat_dowels_add(struct pieces *list, const struct post *p, struct post_contact c)
 {
-	double thick = fmin(SEAT_DOWEL, (c.in1 - c.in0) / 2);
-	if (thick < LEAST_SEAT_DOWEL)
+	enum units units = p->rod->job->about.units;
+	double thick = dowel_within(units, round_size(units, 1.0 / 2, 12), (c.in1 - c.in0) / 2);
+	if (thick <= 0)
 		return;
 	struct bore b = dowel_bore((struct dowel){ thick, 2 * SEAT_DEPTH, SEAT_DEPTH, SEAT_DEPTH });
 	b.text = "dowel, newel on string";

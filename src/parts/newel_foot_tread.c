@@ -8,8 +8,6 @@
 /* A newel on a tread: dowels into its body, and a newel bolt through it into the stringer, or up
  * through the block of a starting step. */
 
-#define TREAD_DOWEL 16.0
-#define LEAST_TREAD_DOWEL 8.0
 #define BESIDE_DOWEL 10.0 /* of the tread up to its end, and of the newel up to its face */
 #define BETWEEN 2.0       /* dowel and bolt: wood at least (common practice) */
 #define DOWEL_IN_NEWEL 50.0
@@ -53,6 +51,17 @@ static double nosing_under_newel(const struct post *p)
 	return front + nosing_make(&r->job->treads, r->tread).reach - p->end.newel_x;
 }
 
+/* As they are sold, and the thinnest that holds a newel. */
+static double tread_dowel(enum units units)
+{
+	return round_size(units, 5.0 / 8, 16);
+}
+
+static double least_tread_dowel(enum units units)
+{
+	return round_size(units, 5.0 / 16, 8);
+}
+
 /* How thick dowels may be, and how far in from the limit: under the newel's middle, unless the end
  * of the tread is too near.  The one before the middle stands clear of a rounded edge; between them
  * there is room for the bolt. */
@@ -63,8 +72,9 @@ struct dowel_place {
 static struct dowel_place dowel_place(const struct post *p)
 {
 	double end = tread_end_under(p), face = p->side->rail + p->core / 2;
-	double thick = fmin(TREAD_DOWEL, face - end - 2 * BESIDE_DOWEL);
-	thick = fmin(thick, p->core / 6);
+	enum units units = p->rod->job->about.units;
+	double most = fmin(face - end - 2 * BESIDE_DOWEL, p->core / 6);
+	double thick = dowel_within(units, tread_dowel(units), most);
 	double in = fmax(p->side->rail, end + BESIDE_DOWEL + thick / 2);
 	double front = fmax(p->section / 2 - p->core / 4, nosing_under_newel(p) + thick / 2);
 	return (struct dowel_place){ thick, in, front };
@@ -137,7 +147,7 @@ enum newel_held foot_on_tread_fix(struct pieces *list, const struct post *p)
 {
 	struct dowel_place at = dowel_place(p);
 	double beside_bolt = (at.diameter + foot_bits(p).bolt) / 2 + BETWEEN;
-	bool doweled = at.diameter >= LEAST_TREAD_DOWEL &&
+	bool doweled = at.diameter >= least_tread_dowel(p->rod->job->about.units) &&
 		at.front <= p->section / 2 - beside_bolt + NEAR_ENOUGH;
 	if (p->is_bottom && p->side->from > 1)
 		foot_note_add(list->arena, p, "pack out and screw to the end of the wall as well");

@@ -14,7 +14,7 @@
 
 static double dowel_of(const struct job *job)
 {
-	return bit_within(job->about.units, job->balusters.dowel, job->infill.post / 3);
+	return dowel_within(job->about.units, job->balusters.dowel, job->infill.post / 3);
 }
 
 static void post_dowel(struct pieces *list, struct part *p, const struct upright *post,
@@ -40,14 +40,15 @@ static void post_screw(struct pieces *list, struct part *p, const struct upright
 	piece_bore(list->arena, p, bore);
 }
 
-/* By a dowel, where there is wood for it. */
+/* By a dowel, where there is wood for it and the post takes one. */
 static void post_hold(struct pieces *list, struct part *p, const struct stretch *s, double x,
 	const struct upright *post, enum infill_end end)
 {
 	const struct job *job = s->rod->job;
 	bool strip = end == INFILL_TOP ? infill_has_subrail(job) : infill_has_shoe(job);
 	double room = infill_dowel_room(s, end, x + post->width / 2, post->slope[end]);
-	if ((strip && job->infill.kind == INFILL_PANEL) || room < job->balusters.dowel)
+	if ((strip && job->infill.kind == INFILL_PANEL) || room < job->balusters.dowel ||
+		dowel_of(job) <= 0)
 		post_screw(list, p, post, end, job->about.units);
 	else
 		post_dowel(list, p, post, end, job, room);
