@@ -107,11 +107,11 @@ static bool is_over(const struct cross *c, const struct cross *next)
 	return fabs(c->from - next->from) < NEAR_ENOUGH;
 }
 
-/* What is open between two of one gap; NULL: down or up to what is open there at all. */
+/* What is open in the gap of a cross piece between two; NULL: down or up to what is open there at
+ * all. */
 static struct ball_cross zone_between(const struct ball_plane *plane, const struct ball_zone *all,
-	const struct cross *lower, const struct cross *higher)
+	const struct cross *c, const struct cross *lower, const struct cross *higher)
 {
-	const struct cross *c = lower ? lower : higher;
 	int window = (int)((c->from - plane->stretch->from) / plane->width);
 	struct ball_cross z = { .zone = *all, .place = BALL_BETWEEN_CROSSES };
 
@@ -141,8 +141,8 @@ struct ball_crosses ball_crosses_make(struct arena *a, const struct ball_plane *
 		bool is_lowest = i == 0 || !is_over(c, c - 1);
 		bool is_highest = i + 1 == seen.n || !is_over(c, c + 1);
 		if (is_lowest)
-			zones.at[zones.n++] = zone_between(plane, all, NULL, c);
-		zones.at[zones.n++] = zone_between(plane, all, c, is_highest ? NULL : c + 1);
+			zones.at[zones.n++] = zone_between(plane, all, c, NULL, c);
+		zones.at[zones.n++] = zone_between(plane, all, c, c, is_highest ? NULL : c + 1);
 	}
 	return zones;
 }
