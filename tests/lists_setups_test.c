@@ -42,13 +42,29 @@ static double cuts_of(const struct list *l, const char *work)
 	return cuts;
 }
 
+/* Does a row of this work, whose setting begins so, name the part? */
+static bool is_named(const struct listed *l, const char *work, const char *setting,
+	const struct part *p)
+{
+	const struct list *setups = lists_find(l->lists, "setups");
+
+	for (int r = 0; r < setups->row_count; r++)
+		if (strcmp(cell(setups, r, "work")->text, work) == 0 &&
+			strncmp(cell(setups, r, "setting")->text, setting, strlen(setting)) == 0 &&
+			names(cell(setups, r, "pieces")->text, p->mark))
+			return true;
+	return false;
+}
+
+/* What is sawn round off its length has no ends. */
 static void every_end_is_cut(const struct listed *l)
 {
 	double ends = 0;
 
 	for (const struct blank *b = l->blanks; b; b = b->next) {
 		int made = b->pieces + b->spares;
-		if (!b->part->stringer)
+		bool free = is_named(l, "Shape", "band saw to the outline", b->part);
+		if (!b->part->stringer && !free)
 			ends += 2 * (b->gang > 1 ? (made + b->gang - 1) / b->gang : made);
 	}
 	assert_near(cuts_of(lists_find(l->lists, "setups"), "Cut to length"), ends, 0);
@@ -120,7 +136,8 @@ static void sizes_are_settings(const struct listed *l)
 		assert_true(b->row > 0 || is_guided(l, "Cut to length", b->part, b->length));
 		assert_true(is_guided(l, "Rip while long", b->part, b->width) ||
 			is_guided(l, "Trim while long", b->part, blank_finished(b).width) ||
-			is_guided(l, "Trim panel", b->part, blank_finished(b).width));
+			is_guided(l, "Trim panel", b->part, blank_finished(b).width) ||
+			is_named(l, "Shape", "band saw to the outline", b->part));
 	}
 }
 
@@ -151,6 +168,39 @@ static void tiny_ones_are_cut_off(const struct listed *l)
 static void pieces_too_short_to_hold_are_cut_off_a_length_without_a_stop(void **state)
 {
 	with_every_job(state, tiny_ones_are_cut_off);
+}
+
+static void short_ones_are_shaped_in_their_length(const struct listed *l)
+{
+	for (const struct blank *b = l->blanks; b; b = b->next) {
+		if (b->row == 0)
+			continue;
+		assert_false(is_named(l, "Trim panel", "", b->part));
+		for (const struct feature *f = b->part->features; f; f = f->next)
+			if (f->kind == FEATURE_ROUND && !f->goes_round)
+				assert_true(is_named(l, "Run while long", "round", b->part) &&
+					!is_named(l, "Shape", "round", b->part));
+	}
+}
+
+static void what_is_short_has_its_edge_run_before_it_is_cut_off(void **state)
+{
+	with_every_job(state, short_ones_are_shaped_in_their_length);
+}
+
+/* A block as high as the first riser, of whatever length, goes under no saw blade. */
+static void rounds_are_sawn_free(const struct listed *l)
+{
+	for (const struct blank *b = l->blanks; b; b = b->next)
+		if (strcmp(b->part->name, "riser block") == 0) {
+			assert_true(is_named(l, "Shape", "band saw", b->part));
+			assert_false(is_named(l, "Cut to length", "", b->part));
+		}
+}
+
+static void the_block_of_a_starting_step_is_sawn_to_its_outline(void **state)
+{
+	with_every_job(state, rounds_are_sawn_free);
 }
 
 static int row_with(const struct list *l, const char *work, const char *words)
@@ -226,7 +276,10 @@ static void tilted_cuts_are_settings(const struct listed *l)
 	for (const struct blank *b = l->blanks; b; b = b->next)
 		for (const struct feature *f = b->part->features; f; f = f->next)
 			if (f->kind == FEATURE_SAWN)
-				cuts += f->sawn.cuts * (b->pieces + b->spares);
+				/* along a length once, on a block each */
+				cuts += f->sawn.cuts *
+					(f->sawn.fence > 0 ? b->pieces + b->spares
+							   : blank_lengths(b));
 	assert_near(cuts_of(setups, "Bevel while long") + cuts_of(setups, "Saw block"), cuts, 0);
 }
 
@@ -316,6 +369,8 @@ static void the_profile_of_every_moulding_has_its_setting(void **state)
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
+		cmocka_unit_test(what_is_short_has_its_edge_run_before_it_is_cut_off),
+		cmocka_unit_test(the_block_of_a_starting_step_is_sawn_to_its_outline),
 		cmocka_unit_test(a_setting_of_the_saw_is_made_once),
 		cmocka_unit_test(both_ends_of_every_piece_are_cut),
 		cmocka_unit_test(under_one_setting_the_stop_only_moves_one_way),

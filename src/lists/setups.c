@@ -96,6 +96,26 @@ static int whole_pieces(const struct blank *b)
 	return b->pieces + b->spares;
 }
 
+#define PLAIN_CORNERS 8 /* of a board with mitred ends and a corner cut out at either */
+
+/* Round somewhere, or along the steps: no fence leads it. */
+static bool is_sawn_to_outline(const struct part *p)
+{
+	if (p->stringer)
+		return false;
+	for (int i = 0; i < p->outline.n; i++)
+		if (fabs(p->outline.corners[i].bulge) > NEAR_ENOUGH)
+			return true;
+	return p->outline.n > PLAIN_CORNERS;
+}
+
+/* Too short to be led along a fence or against a stop, or a block of plies too thick for the saw;
+ * and none of its edges is of use there. */
+static bool is_sawn_free(const struct blank *b)
+{
+	return (b->row > 0 || b->plies > 1) && is_sawn_to_outline(b->part);
+}
+
 static void want_plane(struct setups *s, const struct blank *b)
 {
 	struct setup plane = { .work = WORK_PLANE, .main = b->thickness, .words = "to thickness" };
@@ -129,7 +149,7 @@ static void want_sizes(struct setups *s, const struct blank *b)
 	/* plies go into the clamps rough, and are trimmed as one */
 	if (!is_glued(b) || b->width < blank_finished(b).width - NEAR_ENOUGH)
 		want_rip(s, b);
-	if (is_glued(b))
+	if (is_glued(b) && !is_sawn_free(b))
 		want(s,
 			(struct setup){ .work = b->row > 0 ? WORK_TRIM : WORK_PANEL,
 				.main = blank_finished(b).width },
@@ -173,7 +193,7 @@ static void want_ends(struct setups *s, const struct blank *b)
 	struct end_cut first = unsigned_cut(b->part->start), last = unsigned_cut(b->part->end);
 	int n = blank_sawn(b);
 
-	if (b->part->stringer)
+	if (b->part->stringer || is_sawn_free(b))
 		return;
 	if (is_before(last, first)) {
 		struct end_cut swap = first;
@@ -260,7 +280,7 @@ static void want_sawn(struct setups *s, const struct blank *b)
 					.second = f->sawn.height,
 					.each = f->sawn.cuts,
 					.words = f->sawn.lies },
-				b, whole_pieces(b));
+				b, blank_lengths(b));
 	}
 }
 
@@ -305,6 +325,13 @@ static void want_shape(struct setups *s, const struct blank *b, const struct fea
 		shape.words = arena_printf(s->arena, "%s, across the grain", words);
 		want(s, shape, b, whole_pieces(b));
 	}
+	/* what is short is run before it is cut off its length */
+	if (is_edge(f->kind) && !f->goes_round && b->row > 0) {
+		shape.work = WORK_PROFILE;
+		shape.words = words;
+		want(s, shape, b, blank_lengths(b));
+		return;
+	}
 	shape.rank++;
 	shape.words =
 		is_edge(f->kind) ? arena_printf(s->arena, "%s, along the grain", words) : words;
@@ -318,6 +345,31 @@ static void want_shapes(struct setups *s, const struct blank *b)
 		if (words)
 			want_shape(s, b, f, words);
 	}
+}
+
+static const char *outline_words(const struct blank *b)
+{
+	if (b->row > 0)
+		return "band saw to the outline, off its length";
+	return b->plies > 1 ? "band saw to the outline" : "band saw or jig saw to the outline";
+}
+
+/* First of all shaping: what is run along an edge follows it, and so does a section that no
+ * straight length has. */
+static void want_outline(struct setups *s, const struct blank *b)
+{
+	const struct part *p = b->part;
+
+	if (!is_sawn_to_outline(p))
+		return;
+	if (p->section.n > 0 && !p->nosing && !is_run(b))
+		want(s,
+			(struct setup){ .work = WORK_SHAPE,
+				.rank = 2 * shape_rank(FEATURE_SAWN),
+				.words = "its section along the outline, by router" },
+			b, whole_pieces(b));
+	want(s, (struct setup){ .work = WORK_SHAPE, .rank = -1, .words = outline_words(b) }, b,
+		whole_pieces(b));
 }
 
 static const char *bore_words(enum bore_kind kind)
@@ -353,6 +405,7 @@ const struct setup *setups_find(struct arena *a, const struct job *job, const st
 		want_profile(&all, blanks, b);
 		want_ends(&all, b);
 		want_sawn(&all, b);
+		want_outline(&all, b);
 		want_shapes(&all, b);
 		want_bores(&all, b);
 	}
