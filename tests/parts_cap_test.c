@@ -204,6 +204,27 @@ static void caps_that_would_run_into_each_other_are_refused(void **state)
 		"into each other: there is room for 65 mm");
 }
 
+/* The run's end stands over the newel at the foot of the stair, as near to it on plan as the run's
+ * beginning is to the one at the head; and longer it would stand there still. */
+static void caps_on_two_floors_do_not_meet(void **state)
+{
+	(void)state;
+	struct built b = built_from(
+		"pitchboard: 1\njob: {name: Test, units: millimetres}\n"
+		"floors: {total_rise: 1800}\n"
+		"opening: {length: 2400, width: 1060, floor_thickness: 250}\n"
+		"stair: {width: 900, left: wall, right: open, segments: [{risers: 10, run: 250}]}\n"
+		"rail: {height: 900, level_runs: [{side: right, direction: back, length: 2350}]}\n"
+		"balusters: {section: 32, largest_gap: 120}\n"
+		"newels: {section: 90, cap: {kind: flat, overhang: 80}}\n");
+	const struct diag *d = b.diags.first;
+	assert_non_null(d);
+	assert_non_null(strstr(d->text, "at the head of the raked rail"));
+	assert_null(strstr(d->text, "at the foot of the raked rail"));
+	assert_non_null(strstr(d->hint, "by from_edge of the level run"));
+	arena_free(b.arena);
+}
+
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
@@ -222,6 +243,7 @@ int main(void)
 		cmocka_unit_test(
 			a_newel_at_the_end_of_a_wall_stands_as_far_off_as_its_cap_stands_out),
 		cmocka_unit_test(caps_that_would_run_into_each_other_are_refused),
+		cmocka_unit_test(caps_on_two_floors_do_not_meet),
 	};
 	return cmocka_run_group_tests(tests, NULL, NULL);
 }

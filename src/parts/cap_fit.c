@@ -82,6 +82,14 @@ struct neighbour {
 	enum stretch_end end;
 };
 
+/* As high as each other somewhere?  The other's top is taken a little high. */
+static bool is_level_with(const struct post *p, const struct rail_end *e)
+{
+	const struct job_newels *k = &p->rod->job->newels;
+	double top = e->rail_top + k->above_rail + k->section;
+	return top > p->end.newel_z && e->newel_z < p->end.newel_z + p->height + k->section;
+}
+
 static struct neighbour nearest_newel(const struct post *p)
 {
 	struct neighbour n = { .room = ALONE };
@@ -92,7 +100,8 @@ static struct neighbour nearest_newel(const struct post *p)
 			struct vec3 at = vec3(ends[i].newel_x + half, 0, 0);
 			struct vec3 on = frame_place_back(p->place, frame_place(s->axes, at));
 			double off = fmax(fabs(on.y - half), fabs(on.z - half));
-			if (rail_end_has_newel(ends[i]) && off > 1 && off - p->section < n.room)
+			if (rail_end_has_newel(ends[i]) && is_level_with(p, &ends[i]) && off > 1 &&
+				off - p->section < n.room)
 				n = (struct neighbour){ off - p->section, s,
 					i == 0 ? STRETCH_FOOT : STRETCH_HEAD };
 		}
@@ -111,6 +120,18 @@ static const char *newel_words(struct arena *a, const struct stretch *s, enum st
 		hand);
 }
 
+/* Which keys set two newels apart: the length of a run moves the one at its end only. */
+static const char *apart_words(const struct stretch *one, enum stretch_end end,
+	const struct neighbour *other)
+{
+	bool ends =
+		(one->run && end == STRETCH_HEAD) || (other->of->run && other->end == STRETCH_HEAD);
+	if (!one->run && !other->of->run)
+		return "";
+	return ends ? ", by from_edge or length of the level run"
+		    : ", by from_edge of the level run";
+}
+
 /* What an overhang may be, or, where there is room for next to none, how far apart. */
 static struct demand keeps_off(struct arena *a, const struct post *p)
 {
@@ -121,16 +142,16 @@ static struct demand keeps_off(struct arena *a, const struct post *p)
 	if (d.holds)
 		return d;
 	double most = length_on_graduation(l, fmax(0, n.room / 2), -1);
+	enum stretch_end end =
+		p->end.newel_x <= p->stretch->foot.newel_x ? STRETCH_FOOT : STRETCH_HEAD;
 	d.hint = arena_printf(a, "%s, or set the newels %s further apart%s",
 		most > 0 ? arena_printf(a, "take at most %s", letter(a, p, most)) : "kind: none",
 		letter(a, p, length_on_graduation(l, 2 * overhang - n.room, 1)),
-		p->stretch->run || n.of->run ? ", by from_edge or length of the level run" : "");
+		apart_words(p->stretch, end, &n));
 	d.fault = arena_printf(a,
 		"with an overhang of %s the caps of the newels %s and %s run into each other: "
 		"there is room for %s",
-		letter(a, p, overhang),
-		newel_words(a, p->stretch,
-			p->end.newel_x <= p->stretch->foot.newel_x ? STRETCH_FOOT : STRETCH_HEAD),
+		letter(a, p, overhang), newel_words(a, p->stretch, end),
 		newel_words(a, n.of, n.end), letter(a, p, most));
 	return d;
 }
