@@ -69,6 +69,25 @@ static void a_plain_one_finds_no_room_behind_a_finished_stringer(void **state)
 	arena_free(b.arena);
 }
 
+#define WALL_AND_OPEN(notches)                                                                     \
+	"pitchboard: 1\njob: {name: Test, units: millimetres}\nfloors: {total_rise: 1800}\n"       \
+	"stair: {width: 900, left: wall, right: {side: open, from_step: 4},\n"                     \
+	"  segments: [{risers: 10, run: 250}]}\nstringers: {open: mitred, wall_gap: 60}\n"         \
+	"treads: {notches: " notches "}\n" PLAIN
+
+/* Cut round the steps it would be in the way of the wall in step 6. */
+static void what_a_hint_says_of_skirts_is_not_refused_for_a_wall_in_a_tread(void **state)
+{
+	struct built free = built_from(WALL_AND_OPEN("[]"));
+	struct built walled =
+		built_from(WALL_AND_OPEN("[{step: 6, at: left, along: 40, across: 100}]"));
+	(void)state;
+	assert_non_null(strstr(free.diags.first->hint, "write cut_round"));
+	assert_null(strstr(walled.diags.first->hint, "cut_round"));
+	arena_free(free.arena);
+	arena_free(walled.arena);
+}
+
 /* Rise 150, run 200, the wall to 25 behind riser 4 at 600, and again from 15 behind riser 7 at
  * 1200: too near for a mitre through 18, so that riser 7 butts against the board too. */
 #define BOTH "skirts: {wall: plain, open: mitred, thickness: 18, height: 80, baseboard: 90}\n"
@@ -161,6 +180,7 @@ int main(void)
 		cmocka_unit_test(a_side_that_is_open_between_has_one_on_either_wall),
 		cmocka_unit_test(it_ends_plumb_with_the_wall),
 		cmocka_unit_test(a_plain_one_finds_no_room_behind_a_finished_stringer),
+		cmocka_unit_test(what_a_hint_says_of_skirts_is_not_refused_for_a_wall_in_a_tread),
 		cmocka_unit_test(a_plain_one_stands_on_the_walls_before_and_behind_open_steps),
 		cmocka_unit_test(the_mitred_board_lies_between_the_two),
 		cmocka_unit_test(risers_of_open_steps_are_mitred_and_those_at_a_wall_butt),

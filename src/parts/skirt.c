@@ -257,15 +257,24 @@ static void skirt_add(struct pieces *list, const struct skirt *k, const struct s
 
 /* A plain skirt stops at a wall that the ends of treads are cut out for; one that goes round the
  * steps does not, and of a wall at the back of a tread nobody knows whether it reaches here. */
-static bool is_in_the_way(const struct rod *r, const struct side *side)
+static bool is_in_the_way(const struct rod *r, const struct side *side, enum skirt_kind kind)
 {
 	const struct job_treads *t = &r->job->treads;
 	enum notch_at at = side->hand == HAND_LEFT ? NOTCH_LEFT : NOTCH_RIGHT;
 	for (int i = 0; i < t->notch_count; i++)
 		if (t->notches[i].at == NOTCH_BACK ||
-			(t->notches[i].at == at && r->job->skirts.wall == SKIRT_CUT_ROUND))
+			(t->notches[i].at == at && kind == SKIRT_CUT_ROUND))
 			return true;
 	return false;
+}
+
+/* Can skirts of all walls be cut round the steps? */
+static bool goes_cut_round(const struct rod *r)
+{
+	bool goes = r->riser > 0;
+	for (int i = 0; i < 2; i++)
+		goes = goes && !is_in_the_way(r, &r->sides[i], SKIRT_CUT_ROUND);
+	return goes;
 }
 
 static bool skirt_fits(struct arena *a, const struct rod *r, const struct side *side,
@@ -277,14 +286,15 @@ static bool skirt_fits(struct arena *a, const struct rod *r, const struct side *
 	int before = d->errors;
 	if (j->wall == SKIRT_PLAIN && side->skirt > side->outer + NEAR_ENOUGH)
 		diag_error(d, at,
-			arena_printf(a, "%s, or write cut_round",
-				job_write_least(a, r->job, "stringers.wall_gap", side->skirt)),
+			arena_printf(a, "%s%s",
+				job_write_least(a, r->job, "stringers.wall_gap", side->skirt),
+				goes_cut_round(r) ? ", or write cut_round" : ""),
 			"skirts.wall: behind the stringer there is %s for a skirt %s thick",
 			length_say(a, l, side->outer), length_say(a, l, side->skirt));
 	if (j->wall == SKIRT_CUT_ROUND && r->riser <= 0)
 		diag_error(d, at, "write skirts.wall: plain",
 			"skirts.wall: open risers leave nothing to scribe it to");
-	if (is_in_the_way(r, side))
+	if (is_in_the_way(r, side, r->job->skirts.wall))
 		diag_error(d, at,
 			"write skirts.wall: none, and fit it in lengths between the notches",
 			"skirts.wall: treads are notched for a wall that stands in its way");
@@ -326,7 +336,10 @@ static void warn_of_plain(const struct rod *r, const struct side *side, struct d
 		return;
 	if (side->kind == STRINGER_MITRED)
 		diag_warning(d, rod_pos(r, r->job->skirts.src, "wall"),
-			"write cut_round; or stringers: open: sawtooth and skirts: open: mitred",
+			goes_cut_round(r) ? "write cut_round; or stringers: open: sawtooth and "
+					    "skirts: open: mitred"
+					  : "write stringers: open: sawtooth and skirts: open: "
+					    "mitred",
 			"skirts.wall: none on the %s, where the stringer of the open steps stands "
 			"against the wall: a plain one would have to go behind it",
 			hand);
