@@ -79,6 +79,12 @@ static void a_nosing_thicker_than_the_finish_is_rebated_for_the_structure(void *
 	assert_string_equal(nosing->note,
 		"rebated under, 10 mm deep, 90 mm wide from the back, for the structural "
 		"floor" SEEN);
+	/* whose foot is at 1770 */
+	assert_string_equal(built_part(&b, "header", 0)->note,
+		"The header is cut out 10 mm deep under a newel at the head: it goes as low as the "
+		"landing nosing's underside.");
+	assert_non_null(strstr(built_part(&b, "newel", 1)->note,
+		"let 10 mm into the header, as low as the landing nosing's underside"));
 	arena_free(b.arena);
 }
 

@@ -136,11 +136,29 @@ double existing_header_top(const struct rod *r)
 	return nosing_is_let_in(r) ? r->top - r->tread : r->stair->upper_structural;
 }
 
+/* How deep newels at the head of the stair go into it. */
+static double newel_in_header(const struct rod *r)
+{
+	double deep = 0;
+	for (int i = 0; i < 2; i++) {
+		const struct side *side = &r->sides[i];
+		if (side->is_open && side->head.kind == RAIL_END_NEWEL)
+			deep = fmax(deep, existing_header_top(r) - side->head.newel_z);
+	}
+	return deep;
+}
+
 static const char *header_note(struct arena *a, const struct rod *r)
 {
 	struct lettering l = job_lettering(r->job);
-	if (!nosing_is_let_in(r))
+	double newel = newel_in_header(r);
+	if (!nosing_is_let_in(r) && newel <= NEAR_ENOUGH)
 		return NULL;
+	if (!nosing_is_let_in(r))
+		return arena_printf(a,
+			"The header is cut out %s deep under a newel at the head: it goes as low "
+			"as the landing nosing's underside.",
+			length_say(a, l, newel));
 	return arena_printf(a,
 		"The header lies %s lower than the floor, or is cut down by as much, and the "
 		"subfloor ends %s behind its face: the landing nosing is let in there, flush.",

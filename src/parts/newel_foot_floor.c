@@ -1,3 +1,4 @@
+#include "parts/existing.h"
 #include "parts/fixing.h"
 #include "parts/newel_foot.h"
 
@@ -61,6 +62,12 @@ static void cross_bolts_add(struct pieces *list, const struct post *p, double le
 	}
 }
 
+/* How deep a top newel goes into what it stands on. */
+static double into_header(const struct post *p)
+{
+	return p->is_bottom ? 0 : fmax(existing_header_top(p->rod) - p->end.newel_z, 0);
+}
+
 enum newel_held foot_on_floor_fix(struct pieces *list, const struct post *p)
 {
 	const struct job_newels *n = &p->rod->job->newels;
@@ -69,6 +76,12 @@ enum newel_held foot_on_floor_fix(struct pieces *list, const struct post *p)
 		foot_note_add(list->arena, p,
 			arena_printf(list->arena, "let %s into the floor",
 				length_say(list->arena, job_lettering(p->rod->job), let_in)));
+	if (into_header(p) > NEAR_ENOUGH)
+		foot_note_add(list->arena, p,
+			arena_printf(list->arena,
+				"let %s into the header, as low as the landing nosing's underside",
+				length_say(list->arena, job_lettering(p->rod->job),
+					into_header(p))));
 	if (let_in >= LEAST_LET_IN) {
 		cross_bolts_add(list, p, let_in);
 		return NEWEL_HELD;

@@ -190,7 +190,7 @@ static struct table newels_table(struct arena *a, const struct side_view *v)
 			row[3] = inches_words(a, s, foot.z);
 			row[4] = inches_words(a, s, foot.z + p->size.length);
 		}
-	return (struct table){ arena_printf(a, "Newels, %s square, to their near faces",
+	return (struct table){ arena_printf(a, "Newels, %s square: downhill and right-hand face",
 				       inches_words(a, s, section)),
 		columns, 5, cells, n };
 }
