@@ -35,8 +35,8 @@ double job_open_inset(const struct job *job, const struct job_side *side)
 {
 	const struct job_skirts *s = &job->skirts;
 	bool runs_on = side->from_step > 1 || job_side_ends(job, side);
-	bool behind_wall_skirt = s->wall == SKIRT_PLAIN && runs_on &&
-		job->stringers.open.kind == STRINGER_SAWTOOTH;
+	bool behind_wall_skirt =
+		s->wall == SKIRT_PLAIN && runs_on && job->stringers.open.kind == STRINGER_SAWTOOTH;
 
 	return behind_wall_skirt ? s->thickness : job_open_skirt(job);
 }
