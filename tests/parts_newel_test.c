@@ -239,6 +239,23 @@ static void the_stringer_behind_a_bottom_newel_is_mortised_to_it(void **state)
 	arena_free(b.arena);
 }
 
+/* The hole to the nut of its bolt comes across the middle, 25 wide: 90 / 2 - 25 / 2 - 6. */
+static void a_stringers_mortise_keeps_clear_of_the_bolts_access(void **state)
+{
+	struct built b = built_from(PLAIN(", section: 90"));
+	int mortises = 0;
+	(void)state;
+	for (const struct bore *o = built_part(&b, "newel", 0)->bores; o; o = o->next) {
+		if (strcmp(o->text, "loose tenon, stringer to newel") != 0)
+			continue;
+		assert_near(o->size.depth, 26, 1e-9);
+		assert_near(o->fixing_length, 26 + 31 - 2, 1e-9);
+		mortises++;
+	}
+	assert_true(mortises > 0);
+	arena_free(b.arena);
+}
+
 /* 200 high and 70 wide, or 60 high: all alike to look at. */
 static void the_grain_of_every_cross_rail_runs_across_the_newel(void **state)
 {
@@ -397,6 +414,7 @@ int main(void)
 		cmocka_unit_test(strips_that_leave_nothing_of_a_face_are_refused),
 		cmocka_unit_test(on_a_closed_string_a_newel_is_notched_over_it_and_screwed),
 		cmocka_unit_test(the_stringer_behind_a_bottom_newel_is_mortised_to_it),
+		cmocka_unit_test(a_stringers_mortise_keeps_clear_of_the_bolts_access),
 		cmocka_unit_test(the_grain_of_every_cross_rail_runs_across_the_newel),
 		cmocka_unit_test(a_loose_tenon_of_a_newel_has_room_for_its_glue),
 		cmocka_unit_test(all_pieces_of_a_newel_are_one_unit),

@@ -1,5 +1,5 @@
 #include "parts/fixing.h"
-#include "parts/newel.h"
+#include "parts/newel_foot.h"
 #include "parts/stringer.h"
 
 /*
@@ -16,8 +16,10 @@
  * Sizes are common practice.
  */
 
-#define TENON_DEPTH 30.0 /* into either side */
-#define GLUE_ROOM 1.0    /* under its end: it must never stand on the bottom */
+#define TENON_DEPTH 30.0  /* into either side */
+#define GLUE_ROOM 1.0     /* under its end: it must never stand on the bottom */
+#define LEAST_DEPTH 12.0  /* of a mortise that still holds */
+#define BESIDE_ACCESS 6.0 /* of wood between it and the hole to the nut of a newel bolt */
 #define LEAST_TENON 6.0
 #define TALL_JOINT 140.0 /* takes two tenons */
 #define LEAST_JOINT 45.0
@@ -61,6 +63,15 @@ double post_across(const struct post *p, double in)
 	return p->section / 2 + (p->side->hand == HAND_RIGHT ? off : -off);
 }
 
+/* As deep as into the stringer, but for the hole that comes across to the bolt in its middle. */
+static double depth_in_newel(const struct post *p)
+{
+	double step = round_size(p->rod->job->about.units, 1.0 / 16, 1);
+	double room = (p->section - foot_bits(p).access) / 2 - BESIDE_ACCESS;
+	return fmin(TENON_DEPTH + GLUE_ROOM,
+		fmax(LEAST_DEPTH, step * floor(room / step + NEAR_ENOUGH)));
+}
+
 static void tenons_add(struct pieces *list, const struct post *p, struct post_contact c,
 	double face)
 {
@@ -75,7 +86,8 @@ static void tenons_add(struct pieces *list, const struct post *p, struct post_co
 	struct bore b = { .fixing = FIXING_LOOSE_TENON, .text = "loose tenon, stringer to newel" };
 	b.size = bore_oblong(BORE_MORTISE, fmin(60, tall / n - 25), thick, TENON_DEPTH + GLUE_ROOM);
 	b.mate = b.size;
-	b.fixing_length = 2 * TENON_DEPTH;
+	b.size.depth = depth_in_newel(p);
+	b.fixing_length = b.size.depth + b.mate.depth - 2 * GLUE_ROOM;
 	b.fixing_width = b.size.length;
 	for (int i = 0; i < n; i++) {
 		double level = c.low + tall * (i + 0.5) / n - p->end.newel_z;
