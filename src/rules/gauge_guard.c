@@ -35,7 +35,8 @@ static bool stands_beside(const struct survey *s, const struct placed *p, const 
 		p->box.low.y < y + NEAR_SIDE && p->box.high.y > y - NEAR_SIDE;
 }
 
-/* The longest part of the step's open edge, nosing to riser behind, that nothing stands before. */
+/* The longest part of the step's open edge, from its riser to the one behind, that nothing stands
+ * before. */
 static double bare_length(const struct survey *s, const struct step *step, enum which_side side)
 {
 	struct spans covers = { NEW_N(s->arena, struct span, s->count + 1), 0 };

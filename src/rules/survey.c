@@ -1,5 +1,6 @@
 #include "rules/survey.h"
 
+#include <assert.h>
 #include <string.h>
 
 #include "pitchboard/rail.h"
@@ -90,8 +91,8 @@ struct survey survey_make(struct arena *a, const struct stair *s, const struct p
 
 static struct region with_side(struct region r, struct vec3 normal, double at)
 {
-	if (r.n < MOST_SIDES)
-		r.sides[r.n++] = (struct half_space){ normal, at };
+	assert(r.n < MOST_SIDES);
+	r.sides[r.n++] = (struct half_space){ normal, at };
 	return r;
 }
 
