@@ -327,9 +327,27 @@ static void a_guard_by_others_is_not_checked_and_never_met(void **state)
 	arena_free(c.built.arena);
 }
 
+/* 250 / 2 - 32 leave 93 between balusters: what is too much is beside a newel, 12 of it in its
+ * panel. */
+static void a_ball_that_goes_into_a_newels_panel_is_said_to(void **state)
+{
+	struct checked c = checked_against("approved-document-k-2013",
+		"pitchboard: 1\njob: {name: Made up, units: millimetres}\n"
+		"floors: {total_rise: 1800}\n"
+		"stair: {width: 900, left: wall, right: open, segments: [{risers: 10, run: 250}]}\n"
+		"newels: {build: panelled, section: 120, panels: {strip_thickness: 12}}\n"
+		"balusters: {section: 32, per_tread: 2}\n",
+		NULL, 0);
+	(void)state;
+	assert_int_equal(checked_row(&c, "ball_between")->state, FINDING_NOT_MET);
+	assert_non_null(strstr(checked_row(&c, "ball_between")->mend, "newel's panel"));
+	arena_free(c.built.arena);
+}
+
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
+		cmocka_unit_test(a_ball_that_goes_into_a_newels_panel_is_said_to),
 		cmocka_unit_test(a_guard_by_others_is_not_checked_and_never_met),
 		cmocka_unit_test(a_riser_too_high_is_mended_by_one_more),
 		cmocka_unit_test(where_no_number_of_risers_will_do_none_is_named),

@@ -222,9 +222,14 @@ static bool is_set_gap(const struct survey *s, struct shortfall f)
 
 static struct mend mend_opening(const struct survey *s, struct shortfall f)
 {
-	return mend_said(
-		arena_printf(s->arena, "one more baluster or bar there, or this opening %s smaller",
-			survey_say(s, mend_size(s, f, fabs(f.by), 1))));
+	const struct job *job = s->stair->job;
+	bool in_panel = job->newels.build == NEWEL_PANELLED &&
+		strstr(f.reading->most_at, ball_place_name(job, BALL_AT_NEWEL));
+
+	return mend_said(arena_printf(s->arena,
+		"one more baluster or bar there, or this opening %s smaller%s",
+		survey_say(s, mend_size(s, f, fabs(f.by), 1)),
+		in_panel ? ": it goes into the recess of the newel's panel" : ""));
 }
 
 /* The fewest to a tread that leave no more than a gap between them. */
