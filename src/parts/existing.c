@@ -43,7 +43,7 @@ static void add_newel_notches(struct layer *l)
 	double half = r->job->newels.section / 2;
 	for (int i = 0; i < 2; i++) {
 		const struct side *side = &r->sides[i];
-		if (side->is_open && side->head.kind == RAIL_END_NEWEL)
+		if (side_has_head_newel(side))
 			layer_notch(l, rod_y(r, side, side->rail - half),
 				rod_y(r, side, side->rail + half), side->head.newel_x + 2 * half);
 	}
@@ -71,7 +71,7 @@ static double newel_reach(const struct rod *r)
 {
 	double reach = -INFINITY;
 	for (int i = 0; i < 2; i++)
-		if (r->sides[i].is_open && r->sides[i].head.kind == RAIL_END_NEWEL)
+		if (side_has_head_newel(&r->sides[i]))
 			reach = fmax(reach, r->sides[i].head.newel_x + r->job->newels.section);
 	return reach;
 }
@@ -142,7 +142,7 @@ static double newel_in_header(const struct rod *r)
 	double deep = 0;
 	for (int i = 0; i < 2; i++) {
 		const struct side *side = &r->sides[i];
-		if (side->is_open && side->head.kind == RAIL_END_NEWEL)
+		if (side_has_head_newel(side))
 			deep = fmax(deep, existing_header_top(r) - side->head.newel_z);
 	}
 	return deep;

@@ -73,7 +73,7 @@ static bool begins_at_stair(const struct side *side, enum run_direction d)
 		return false;
 	if (side->head.kind == RAIL_END_TREAD_NEWEL)
 		return d == RUN_ON;
-	return side->head.kind == RAIL_END_NEWEL && d != RUN_BACK;
+	return side_has_head_newel(side) && d != RUN_BACK;
 }
 
 static struct vec start_of(const struct rod *r, const struct side *side,

@@ -74,8 +74,7 @@ static double newel_foot(const struct rod *r, int step, double bottom, double he
 	double low = height;
 	for (int i = 0; i < 2 && step == r->risers; i++) {
 		const struct side *side = &r->sides[i];
-		if (side->is_open && side->kind != STRINGER_HOUSED &&
-			side->head.kind == RAIL_END_NEWEL)
+		if (side_has_head_newel(side) && side->kind != STRINGER_HOUSED)
 			low = fmin(low, side->head.newel_z - bottom);
 	}
 	return low;

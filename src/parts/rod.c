@@ -33,6 +33,11 @@ bool side_has_foot_newel(const struct side *side)
 	return side->is_open && side->foot.kind == RAIL_END_NEWEL;
 }
 
+bool side_has_head_newel(const struct side *side)
+{
+	return side->is_open && side->head.kind == RAIL_END_NEWEL;
+}
+
 double rod_y(const struct rod *r, const struct side *side, double in)
 {
 	return side->hand == HAND_RIGHT ? in : r->width - in;

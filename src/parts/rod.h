@@ -106,6 +106,9 @@ bool rod_has_returns(const struct rod *r);
 /* Does a newel stand on the lower floor in front of this side? */
 bool side_has_foot_newel(const struct side *side);
 
+/* Or on the structure at the head of the stair, beside the landing nosing? */
+bool side_has_head_newel(const struct side *side);
+
 /* y of a point so far in from the limit of a side. */
 double rod_y(const struct rod *r, const struct side *side, double in);
 
