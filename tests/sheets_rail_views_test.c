@@ -25,36 +25,8 @@
 	"    - {side: right, direction: across, length: 800}\n"                                    \
 	"wall_rails: [{side: right, profile: moulded}, {side: left, profile: round}]\n"
 
-struct set {
-	struct built built;
-	struct paper paper;
-	struct stationery none;
-	struct sheet_context context;
-};
-
-static struct set *set_of(const char *job)
-{
-	struct built b = built_from(job);
-	struct set *s = NEW(b.arena, struct set);
-
-	assert_non_null(b.parts);
-	s->built = b;
-	s->paper = (struct paper){ .width = 594, .height = 420, .lettering = 2.5 };
-	s->context = (struct sheet_context){ .stair = b.stair,
-		.parts = b.parts,
-		.stationery = &s->none,
-		.paper = &s->paper,
-		.measure = six_tenths() };
-	return s;
-}
-
-static struct drawing *draw(struct set *s, const struct sheet_kind *kind)
-{
-	return kind->draw(s->built.arena, &s->context);
-}
-
 /* Drawn and numbered, as the sheets after them see them. */
-static void draw_before(struct set *s, const struct sheet_kind *kind)
+static void draw_before(struct paper_stair *s, const struct sheet_kind *kind)
 {
 	struct drawing *first = draw(s, kind);
 
@@ -81,7 +53,7 @@ static bool is_wanted(const struct part *p)
 
 static void every_rail_newel_and_baluster_is_seen_with_its_mark(void **state)
 {
-	struct set *s = set_of(GALLERY);
+	struct paper_stair *s = on_paper(built_from(GALLERY), 594, 420);
 	(void)state;
 	draw_before(s, &sheet_elevation);
 	draw_before(s, &sheet_section);
@@ -110,7 +82,7 @@ static int count_title(const struct drawing *g, const char *title)
 
 static void a_wall_rail_behind_the_eye_of_the_section_is_seen_from_the_other_side(void **state)
 {
-	struct set *s = set_of(GALLERY);
+	struct paper_stair *s = on_paper(built_from(GALLERY), 594, 420);
 	const struct part *right = built_part(&s->built, "wall rail", 0);
 	(void)state;
 	if (right->places[0].origin.y > s->built.stair->width / 2)
@@ -124,10 +96,12 @@ static void a_wall_rail_behind_the_eye_of_the_section_is_seen_from_the_other_sid
 
 static void rails_that_the_elevation_names_are_not_drawn_again(void **state)
 {
-	struct set *s = set_of("pitchboard: 1\n"
-			       "job: {name: Test, units: millimetres}\n"
-			       "floors: {total_rise: 2700}\n"
-			       "stair: {width: 1050, left: wall, right: open}\n");
+	struct paper_stair *s =
+		on_paper(built_from("pitchboard: 1\n"
+				    "job: {name: Test, units: millimetres}\n"
+				    "floors: {total_rise: 2700}\n"
+				    "stair: {width: 1050, left: wall, right: open}\n"),
+			594, 420);
 	(void)state;
 	assert_non_null(draw(s, &sheet_rail_views));
 	draw_before(s, &sheet_elevation);
