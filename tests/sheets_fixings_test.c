@@ -13,17 +13,6 @@
 #include "sheets/closeup.h"
 #include "sheets_of.h"
 
-static int said(const struct drawing *g, const char *begin)
-{
-	int n = 0;
-
-	for (; g; g = g->next)
-		for (const struct mark *m = g->first; m; m = m->next)
-			n += m->kind == MARK_TEXT &&
-				strncmp(m->text.text, begin, strlen(begin)) == 0;
-	return n;
-}
-
 /* Before a stringer, at its head, and on the gallery's floor: the last two of three there alike. */
 static void every_way_in_which_a_foot_is_held_is_shown_once(void **state)
 {
@@ -39,10 +28,10 @@ static void every_way_in_which_a_foot_is_held_is_shown_once(void **state)
 	(void)state;
 	assert_int_equal(built_count(&b, "newel"), 5);
 	const struct drawing *g = sheets_of(&b, &sheet_fixings, 420, 297);
-	assert_int_equal(said(g, "Foot of newel"), 3);
-	assert_int_equal(said(g, "Rail to newel"), 1);
-	assert_int_equal(said(g, "In the newel, up from its foot: rail bolt "), 1);
-	assert_int_equal(said(g, "Bracket G1"), 1);
+	assert_int_equal(count_begun(g, "Foot of newel"), 3);
+	assert_int_equal(count_begun(g, "Rail to newel"), 1);
+	assert_int_equal(count_begun(g, "In the newel, up from its foot: rail bolt "), 1);
+	assert_int_equal(count_begun(g, "Bracket G1"), 1);
 	arena_free(b.arena);
 }
 
@@ -88,8 +77,8 @@ static void the_width_of_a_panelled_newel_stands_under_its_faces(void **state)
 	(void)state;
 	assert_near(built_part(&b, "newel core", 0)->size.width, 123 - 2 * 12, 1e-9);
 	const struct drawing *g = sheets_of(&b, &sheet_fixings, 600, 420);
-	assert_int_equal(sizes_from_edge_to_edge(g, "123"), said(g, "123"));
-	assert_true(said(g, "123") >= 2);
+	assert_int_equal(sizes_from_edge_to_edge(g, "123"), count_begun(g, "123"));
+	assert_true(count_begun(g, "123") >= 2);
 	arena_free(b.arena);
 }
 
@@ -161,8 +150,8 @@ static void a_long_title_takes_a_second_line_and_no_more_width(void **state)
 	(void)state;
 	struct box used = closeup_draw_foot(&s, (struct box){ 0, 0, 10, 10 }, foot);
 	assert_true(used.x1 <= 90);
-	assert_int_equal(said(g, "A place"), 1);
-	assert_int_equal(said(g, foot.title), 0);
+	assert_int_equal(count_begun(g, "A place"), 1);
+	assert_int_equal(count_begun(g, foot.title), 0);
 	arena_free(b.arena);
 }
 

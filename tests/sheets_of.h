@@ -5,6 +5,7 @@
 #define TESTS_SHEETS_OF_H
 
 #include "built.h"
+#include "draw/clip.h"
 #include "pitchboard/sheet.h"
 #include "six_tenths.h"
 
@@ -49,6 +50,58 @@ static inline const struct drawing *sheets_of(const struct built *b, const struc
 
 	p->paper.scales = SCALES_METRIC;
 	return draw(p, kind);
+}
+
+/* A skirt cut round its steps has no plain stretch to break out. */
+static inline struct built long_skirt(void)
+{
+	return built_from("pitchboard: 1\n"
+			  "job: {name: Test, units: millimetres}\n"
+			  "floors: {total_rise: 3600}\n"
+			  "stair: {width: 910, left: wall, right: wall,\n"
+			  "  segments: [{kind: flight, risers: 18, run: 225}]}\n"
+			  "skirts: {wall: cut_round}\n");
+}
+
+static inline const struct drawing *titled(const struct drawing *g, const char *title)
+{
+	while (g && strcmp(g->title, title) != 0)
+		g = g->next;
+	return g;
+}
+
+/* How many texts of all sheets read so. */
+static inline int count_texts(const struct drawing *g, const char *words)
+{
+	int n = 0;
+
+	for (; g; g = g->next)
+		for (const struct mark *k = g->first; k; k = k->next)
+			n += k->kind == MARK_TEXT && strcmp(k->text.text, words) == 0;
+	return n;
+}
+
+/* How many begin so. */
+static inline int count_begun(const struct drawing *g, const char *words)
+{
+	int n = 0;
+
+	for (; g; g = g->next)
+		for (const struct mark *k = g->first; k; k = k->next)
+			n += k->kind == MARK_TEXT &&
+				strncmp(k->text.text, words, strlen(words)) == 0;
+	return n;
+}
+
+/* Does a line of this pen run through the box? */
+static inline bool is_crossed(const struct drawing *g, enum pen pen, struct box b)
+{
+	for (const struct mark *k = g->first; k; k = k->next)
+		for (int i = 0; k->kind == MARK_LINE && k->line.pen == pen && i + 1 < k->line.n;
+			i++)
+			if (clip_segment(b, k->line.points[i], k->line.points[i + 1]).some)
+				return true;
+	return false;
 }
 
 #endif

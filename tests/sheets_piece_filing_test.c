@@ -11,17 +11,6 @@
 
 #include "sheets_of.h"
 
-/* A skirt cut round its steps has no plain stretch to break out. */
-static struct built long_skirt(void)
-{
-	return built_from("pitchboard: 1\n"
-			  "job: {name: Test, units: millimetres}\n"
-			  "floors: {total_rise: 3600}\n"
-			  "stair: {width: 910, left: wall, right: wall,\n"
-			  "  segments: [{kind: flight, risers: 18, run: 225}]}\n"
-			  "skirts: {wall: cut_round}\n");
-}
-
 /* Where a heading stands: on which sheet, how far along it, how far down. */
 struct heading {
 	int sheet;

@@ -10,8 +10,6 @@
 
 #include <cmocka.h>
 
-#include "draw/bounds.h"
-#include "draw/clip.h"
 #include "near.h"
 #include "parts/piece.h"
 #include "sheets/joint_words.h"
@@ -138,33 +136,12 @@ static void every_piece_but_a_stringer_has_a_cell(void **state)
 	arena_free(b.arena);
 }
 
-/* A skirt cut round its steps has no plain stretch to break out. */
-static struct built long_skirt(void)
-{
-	return built_from("pitchboard: 1\n"
-			  "job: {name: Test, units: millimetres}\n"
-			  "floors: {total_rise: 3600}\n"
-			  "stair: {width: 910, left: wall, right: wall,\n"
-			  "  segments: [{kind: flight, risers: 18, run: 225}]}\n"
-			  "skirts: {wall: cut_round}\n");
-}
-
 static bool is_any_too_small(const struct drawing *g)
 {
 	for (; g; g = g->next)
 		if (g->runs_over)
 			return true;
 	return false;
-}
-
-static int count_texts(const struct drawing *g, const char *text)
-{
-	int n = 0;
-
-	for (; g; g = g->next)
-		for (const struct mark *k = g->first; k; k = k->next)
-			n += k->kind == MARK_TEXT && strcmp(k->text.text, text) == 0;
-	return n;
 }
 
 static void a_piece_too_long_for_the_paper_is_drawn_lap_by_lap(void **state)
@@ -222,18 +199,6 @@ static void newels_of_one_job_come_out_at_one_scale(void **state)
 	arena_free(b.arena);
 }
 
-/* Does an edge of a piece run through the box? */
-static bool is_crossed_by_edge(const struct drawing *g, struct box b)
-{
-	for (const struct mark *k = g->first; k; k = k->next)
-		for (int i = 0;
-			k->kind == MARK_LINE && k->line.pen == PEN_OUTLINE && i + 1 < k->line.n;
-			i++)
-			if (clip_segment(b, k->line.points[i], k->line.points[i + 1]).some)
-				return true;
-	return false;
-}
-
 /* The ends of returns are three-cornered: half of what is round them is not wood. */
 static void the_line_along_the_grain_crosses_no_edge(void **state)
 {
@@ -249,7 +214,7 @@ static void the_line_along_the_grain_crosses_no_edge(void **state)
 				continue;
 			const struct vec *p = k->line.points;
 			struct box along = box_grow(box_add(box_add(box_empty(), p[1]), p[2]), 0.1);
-			assert_false(is_crossed_by_edge(g, along));
+			assert_false(is_crossed(g, PEN_OUTLINE, along));
 			grains++;
 		}
 	assert_true(grains > 5);

@@ -65,18 +65,6 @@ static void one_at_the_back_and_a_stair_without_any_say_nothing(void **state)
 	assert_words(STAIR("", ""), "");
 }
 
-/* How many texts begin so. */
-static int count_texts(const struct drawing *g, const char *words)
-{
-	int n = 0;
-
-	for (; g; g = g->next)
-		for (const struct mark *k = g->first; k; k = k->next)
-			n += k->kind == MARK_TEXT &&
-				strncmp(k->text.text, words, strlen(words)) == 0;
-	return n;
-}
-
 static void a_level_rail_joined_out_of_lengths_is_figured_whole(void **state)
 {
 	struct built b =
@@ -90,8 +78,8 @@ static void a_level_rail_joined_out_of_lengths_is_figured_whole(void **state)
 	const struct drawing *g = sheets_of(&b, &sheet_plan, 420, 297);
 
 	(void)state;
-	assert_int_equal(count_texts(g, "level rail 4100"), 1);
-	assert_int_equal(count_texts(g, "level rail"), 1);
+	assert_int_equal(count_begun(g, "level rail 4100"), 1);
+	assert_int_equal(count_begun(g, "level rail"), 1);
 	arena_free(b.arena);
 }
 
@@ -113,10 +101,10 @@ static void edges_of_the_opening_without_a_guard_are_told_under_the_plan(void **
 			   "stair: {width: 1000, left: wall, right: wall}\n");
 
 	(void)state;
-	assert_int_equal(count_texts(sheets_of(&bare, &sheet_plan, 420, 297),
+	assert_int_equal(count_begun(sheets_of(&bare, &sheet_plan, 420, 297),
 				 "Opening in the upper floor"),
 		1);
-	assert_int_equal(count_texts(sheets_of(&walled, &sheet_plan, 420, 297),
+	assert_int_equal(count_begun(sheets_of(&walled, &sheet_plan, 420, 297),
 				 "Opening in the upper floor"),
 		0);
 	arena_free(bare.arena);
@@ -133,7 +121,7 @@ static void newels_without_a_rail_have_no_note_of_how_a_rail_meets_them(void **s
 	const struct drawing *g = sheets_of(&none, &sheet_details, 420, 297);
 
 	(void)state;
-	assert_true(count_texts(g, "On a newel") == 1);
+	assert_true(count_begun(g, "On a newel") == 1);
 	for (; g; g = g->next)
 		for (const struct mark *k = g->first; k; k = k->next)
 			assert_false(k->kind == MARK_TEXT && strstr(k->text.text, "rail's"));
@@ -159,7 +147,7 @@ static void no_mark_of_a_stringer_stands_on_the_walking_line(void **state)
 		if (k->kind == MARK_LINE && k->line.pen == PEN_CENTRE)
 			line = k->line.points;
 	assert_non_null(line);
-	assert_int_equal(count_texts(g, "S2"), 2);
+	assert_int_equal(count_begun(g, "S2"), 2);
 	for (const struct mark *k = g->first; k; k = k->next)
 		if (k->kind == MARK_TEXT && strncmp(k->text.text, "S2", 2) == 0)
 			assert_true(

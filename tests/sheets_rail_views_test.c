@@ -70,16 +70,6 @@ static void every_rail_newel_and_baluster_is_seen_with_its_mark(void **state)
 	arena_free(s->built.arena);
 }
 
-static int count_title(const struct drawing *g, const char *title)
-{
-	int n = 0;
-
-	for (; g; g = g->next)
-		for (const struct mark *k = g->first; k; k = k->next)
-			n += k->kind == MARK_TEXT && strcmp(k->text.text, title) == 0;
-	return n;
-}
-
 static void a_wall_rail_behind_the_eye_of_the_section_is_seen_from_the_other_side(void **state)
 {
 	struct paper_stair *s = on_paper(built_from(GALLERY), 594, 420);
@@ -90,7 +80,7 @@ static void a_wall_rail_behind_the_eye_of_the_section_is_seen_from_the_other_sid
 	draw_before(s, &sheet_section);
 	assert_false(is_lettered(s->context.sheets, right->mark));
 	const char *title = arena_printf(s->built.arena, "Wall rail %s from the left", right->mark);
-	assert_int_equal(count_title(draw(s, &sheet_rail_views), title), 1);
+	assert_int_equal(count_texts(draw(s, &sheet_rail_views), title), 1);
 	arena_free(s->built.arena);
 }
 

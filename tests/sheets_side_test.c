@@ -12,7 +12,6 @@
 #include <cmocka.h>
 
 #include "draw/bounds.h"
-#include "draw/clip.h"
 #include "sheets/compose.h"
 #include "sheets/tables.h"
 #include "sheets_of.h"
@@ -39,14 +38,6 @@ static bool letters(const struct drawing *g, const char *words)
 		if (k->kind == MARK_TEXT && strcmp(k->text.text, words) == 0)
 			return true;
 	return false;
-}
-
-static const struct drawing *titled(const struct drawing *list, const char *title)
-{
-	for (; list; list = list->next)
-		if (strcmp(list->title, title) == 0)
-			return list;
-	return NULL;
 }
 
 /* How many of its letterings are the mark of a part. */
@@ -204,18 +195,8 @@ static void rows_go_on_rather_than_over_what_stands_at_the_foot(void **state)
 	"rail: {level_runs: [{side: left, direction: out, length: 350},"                           \
 	" {side: left, direction: back, length: 3500}]}\n"
 
-/* Does a thin dash-dot line, of nosings or of headroom, run through it? */
-static bool is_struck_by_line(const struct drawing *g, struct box words)
-{
-	for (const struct mark *k = g->first; k; k = k->next)
-		for (int i = 0;
-			k->kind == MARK_LINE && k->line.pen == PEN_CENTRE && i + 1 < k->line.n; i++)
-			if (clip_segment(words, k->line.points[i], k->line.points[i + 1]).some)
-				return true;
-	return false;
-}
-
-/* How many figures of guards there are; none of them is struck. */
+/* How many figures of guards there are; no thin dash-dot line, of nosings or of headroom, runs
+ * through any of them. */
 static int guards_clear(const char *headroom)
 {
 	char job[2000];
@@ -230,7 +211,7 @@ static int guards_clear(const char *headroom)
 		if (k->kind != MARK_TEXT || strncmp(k->text.text, "guard ", 6) != 0)
 			continue;
 		seen++;
-		assert_false(is_struck_by_line(g, mark_box(k, six_tenths())));
+		assert_false(is_crossed(g, PEN_CENTRE, mark_box(k, six_tenths())));
 	}
 	arena_free(p->built.arena);
 	return seen;

@@ -66,13 +66,6 @@ static void one_step_of_a_stringer_is_drawn_on_every_paper(void **state)
 	arena_free(b.arena);
 }
 
-static const struct drawing *titled(const struct drawing *g, const char *title)
-{
-	while (g && strcmp(g->title, title) != 0)
-		g = g->next;
-	return g;
-}
-
 /* Half of a plank of 295 mm, the widest there is, goes in on 420 by 220; a fifth would leave the
  * sheet nearly empty. */
 static void one_step_on_a_sheet_of_its_own_is_as_large_as_goes_in(void **state)
