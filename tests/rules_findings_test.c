@@ -106,7 +106,6 @@ static void a_flight_without_a_rail_is_told_how_many_risers_it_has(void **state)
 	arena_free(c.built.arena);
 }
 
-/* IRC R311.7.8.1: 34 in to 38 in.  The hand may go up by the other rail when this one is mended. */
 /* Two to a tread of 11 1/4 in leave 5 5/8 less 1 1/4: no less than the 4 3/8 in that must not pass.
  */
 static void balusters_that_leave_just_the_limit_are_mended_by_one_more(void **state)
@@ -120,6 +119,7 @@ static void balusters_that_leave_just_the_limit_are_mended_by_one_more(void **st
 		"ball_between", "3 balusters to a tread leave 2 1/2\" between them");
 }
 
+/* IRC R311.7.8.1: 34 in to 38 in.  The hand may go up by the other rail when this one is mended. */
 static void a_rail_too_high_is_mended_together_with_one_too_low_on_the_other_side(void **state)
 {
 	struct checked c =
