@@ -21,18 +21,29 @@
 
 #define HOUSED "stringers: {open: {kind: housed, thickness: 32}}\n"
 
+/* Behind the last row when the work has none for the mark. */
+static int row_of(const struct list *setups, const char *work, const char *mark)
+{
+	int r = 0;
+
+	while (r < setups->row_count &&
+		(strcmp(cell(setups, r, "work")->text, work) != 0 ||
+			!names(cell(setups, r, "pieces")->text, mark)))
+		r++;
+	return r;
+}
+
 /* As somebody reads it off the list who sets the machine; 0: the work has no row for the part. */
 static double set_to(const struct listed *l, const char *work, const struct part *p)
 {
 	const struct list *setups = lists_find(l->lists, "setups");
+	int r = row_of(setups, work, p->mark);
 
-	for (int r = 0; r < setups->row_count; r++)
-		if (strcmp(cell(setups, r, "work")->text, work) == 0 &&
-			names(cell(setups, r, "pieces")->text, p->mark))
-			return length_read(l->built.arena, cell(setups, r, "stop")->text,
-				l->built.stair->job->about.units)
-				.mm;
-	return 0;
+	if (r == setups->row_count)
+		return 0;
+	return length_read(l->built.arena, cell(setups, r, "stop")->text,
+		l->built.stair->job->about.units)
+		.mm;
 }
 
 static double step_of(const struct listed *l, double inches, double mm)
@@ -133,17 +144,6 @@ static const struct blank *blank_named(const struct listed *l, const char *name,
 		b = b->next;
 	assert_non_null(b);
 	return b;
-}
-
-static int row_of(const struct list *setups, const char *work, const char *mark)
-{
-	int r = 0;
-
-	while (r < setups->row_count &&
-		(strcmp(cell(setups, r, "work")->text, work) != 0 ||
-			!names(cell(setups, r, "pieces")->text, mark)))
-		r++;
-	return r;
 }
 
 /* A cap of 134, of two plies, where a hand holds nothing under 150: two caps, two long plies. */

@@ -133,17 +133,22 @@ static void through_the_plank_is_measured_from_the_face_that_lies_up(void **stat
 	arena_free(a);
 }
 
+static const struct rod_tick *tick_of_dowel(const struct marking_rod *rod)
+{
+	for (int i = 0; i < rod->n; i++)
+		if (strstr(rod->ticks[i].name, "dowel, post foot"))
+			return &rod->ticks[i];
+	fail_msg("the dowel is not on the rod");
+	return NULL;
+}
+
 static void a_hole_is_on_the_rod_of_its_stringer(void **state)
 {
 	struct arena *a = arena_new();
 	struct bench_stair *b = drilled(a, STRINGER_LEFT_HAND);
 	struct marking_rod rod = stringer_rod(a, &b->part, job_lettering(&b->job));
 	(void)state;
-	const struct rod_tick *hole = rod.ticks;
-	while (hole < rod.ticks + rod.n && !strstr(hole->name, "dowel, post foot"))
-		hole++;
-	assert_true(hole < rod.ticks + rod.n);
-	assert_near(hole->at, 408, 1e-9);
+	assert_near(tick_of_dowel(&rod)->at, 408, 1e-9);
 	arena_free(a);
 }
 
@@ -160,11 +165,7 @@ static void a_hole_is_figured_on_the_rod_as_on_the_sheet(void **state)
 	struct stringer_subject t = subject_of(a, b);
 	struct table table = stringer_bore_table(a, &t);
 	struct marking_rod rod = stringer_rod(a, &b->part, job_lettering(&b->job));
-	const struct rod_tick *hole = rod.ticks;
-	while (hole < rod.ticks + rod.n && !strstr(hole->name, "dowel, post foot"))
-		hole++;
-	assert_true(hole < rod.ticks + rod.n);
-	assert_string_equal(hole->figure, "408.5");
+	assert_string_equal(tick_of_dowel(&rod)->figure, "408.5");
 	assert_string_equal(table.cells[4], "408.5");
 	arena_free(a);
 }
