@@ -3,6 +3,7 @@
  * rails in section with their numbers.
  */
 #include "draw/bounds.h"
+#include "pitchboard/rail.h"
 #include "sheets/floor_edges.h"
 #include "sheets/guard_balls.h"
 #include "sheets/handrails.h"
@@ -212,14 +213,36 @@ static struct guard_side side_from(struct arena *a, const struct sheet_context *
 	return g;
 }
 
+/* The foot of a piece, or of the lowest that it is joined to in the shop: of a cap, its newel's. */
+static double foot_of(const struct part *parts, const struct part *of, int place)
+{
+	double foot = of->places[place].origin.z;
+	int unit = of->units[place];
+
+	for (const struct part *p = parts; unit && p; p = p->next)
+		for (int i = 0; p->kind == of->kind && i < p->count; i++)
+			if (p->units[i] == unit)
+				foot = fmin(foot, p->places[i].origin.z);
+	return foot;
+}
+
+/* A newel at the head of the stair stands as low as the landing nosing's underside. */
+static double foot_at_floor(const struct stair *s, const struct part *p)
+{
+	return s->total_rise - (p->kind == &part_newel ? s->job->treads.thickness : 0);
+}
+
 /* The upper floor and what stands on it: the flight and its balustrade would hide it from the foot.
  */
 static bool is_at_floor(const struct part *p, int place, const void *with)
 {
-	const struct stair *s = with;
+	const struct sheet_context *c = with;
 
-	return p->existing == EXISTING_UPPER_FLOOR ||
-		(is_of_guard(p) && p->places[place].origin.z > s->total_rise - NEAR_ENOUGH);
+	if (p->existing == EXISTING_UPPER_FLOOR)
+		return true;
+	if (!is_of_guard(p) || (p->rail && p->rail->pitch > 0))
+		return false;
+	return foot_of(c->parts, p, place) > foot_at_floor(c->stair, p) - NEAR_ENOUGH;
 }
 
 static struct guard_side side_across(struct arena *a, const struct sheet_context *c,
@@ -229,7 +252,7 @@ static struct guard_side side_across(struct arena *a, const struct sheet_context
 	struct guard_side g = { .context = c, .balls = balls, .title = "Guard across the stair" };
 
 	spec.at = vec3_dot(ball->at, view_frame(VIEW_FRONT).w) + BEFORE;
-	g.view = view_make(a, some_parts(a, c->parts, is_at_floor, c->stair), spec);
+	g.view = view_make(a, some_parts(a, c->parts, is_at_floor, c), spec);
 	g.window = box_grow(guard_window(&g.view), AROUND);
 	return g;
 }
