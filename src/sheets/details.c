@@ -65,7 +65,8 @@ static struct shown longest_shown(struct arena *a, const struct detail *t, const
 	return best;
 }
 
-/* On a plumb line to the right of it. */
+/* On a plumb line to the right of it, none lower than the view: leaders from there would go through
+ * the figure under it. */
 static struct box draw_marks(struct sheet *s, const struct detail *t, double scale, struct box used)
 {
 	struct arena *a = s->drawing->arena;
@@ -85,7 +86,9 @@ static struct box draw_marks(struct sheet *s, const struct detail *t, double sca
 		(struct balloon_line){ .from = vec(x, 0),
 			.along = vec(0, 1),
 			.out = vec(1, 0),
-			.length = box_height(used) });
+			.length = box_height(used),
+			.low = t->window.y0 * scale,
+			.high = used.y1 });
 	return box_join(used, balloons_draw(s->hand, list, n));
 }
 
