@@ -153,7 +153,7 @@ struct drawing *template_calibration(struct arena *a, struct measure measure, st
 	draw_square(&p, square, 2 * MM_PER_INCH, "2 in");
 	draw_square(&p, pair == lying ? vec(square.x - 56, square.y) : vec(square.x, square.y - 56),
 		50, "50 mm");
-	page_text(&p, vec(CORNER, paper.y - TEMPLATE_MARGIN - 4), ALIGN_LEFT, TURN_LEVEL,
+	page_text(&p, vec(CORNER + BESIDE_X, paper.y - TEMPLATE_MARGIN - 4), ALIGN_LEFT, TURN_LEVEL,
 		(struct wording){ "CALIBRATION PAGE - print at actual size", 4, LETTER_BOLD });
 	draw_words(&p, vec(low.x + 8, low.y + pair[LOWER].words.y), pair[LOWER].words.x);
 	return p.drawing;
