@@ -117,6 +117,24 @@ static void a_table_says_from_below_of_the_holes_that_are_drawn_broken(void **st
 	assert_string_equal(p.position[p.n - 1].what, "Ø 8, 12 deep");
 }
 
+/* A housed one sawn plumb at both ends out of a plank of 295: its steps are inside. */
+static void a_corner_that_is_no_step_is_told_by_its_edge_or_its_end(void **state)
+{
+	(void)state;
+	static const struct corner sawn[] = { { .at = { 0, 119 } }, { .at = { 184, 0 } },
+		{ .at = { 4900, 0 } }, { .at = { 5008, 177 } }, { .at = { 4932, 295 } },
+		{ .at = { 114, 295 } } };
+	static const char *const told[] = { "lower end", "lower edge", "lower edge", "upper end",
+		"upper edge", "upper edge" };
+	struct bench_stair *b = bench_stair(arena, 3, STRINGER_HOUSED, STRINGER_LEFT_HAND);
+
+	b->part.outline = (struct outline){ sawn, 6 };
+	struct positions p = stringer_corners(arena, &b->part, job_lettering(&b->job));
+	assert_true(p.n >= 6);
+	for (int i = 0; i < 6; i++)
+		assert_string_equal(p.position[i].what, told[i]);
+}
+
 static void a_template_says_what_it_is_and_that_figures_govern(void **state)
 {
 	(void)state;
@@ -322,6 +340,7 @@ int main(void)
 		cmocka_unit_test(a_right_hand_mitred_stringer_is_not_turned_over),
 		cmocka_unit_test(a_housed_stringer_is_drawn_from_its_inner_face),
 		cmocka_unit_test(a_table_says_from_below_of_the_holes_that_are_drawn_broken),
+		cmocka_unit_test(a_corner_that_is_no_step_is_told_by_its_edge_or_its_end),
 		cmocka_unit_test(a_template_says_what_it_is_and_that_figures_govern),
 		cmocka_unit_test(a_corner_is_lettered_with_its_position_from_the_lower_end),
 		cmocka_unit_test(a_roll_longer_than_a_page_is_parted_and_its_parts_name_each_other),

@@ -21,8 +21,21 @@ static int find_corner(const struct vec *corners, int n, struct vec at)
 	return 0;
 }
 
-static const char *corner_name(struct arena *a, const struct stringer *s, struct vec at)
+/* Where a corner that is no step's lies: on an edge of the plank, or at an end of the piece. */
+static const char *edge_name(struct box extent, struct vec at)
 {
+	if (at.y < extent.y0 + PATTERN_ALIKE)
+		return "lower edge";
+	if (at.y > extent.y1 - PATTERN_ALIKE)
+		return "upper edge";
+	if (at.x < extent.x0 + PATTERN_ALIKE)
+		return "lower end";
+	return at.x > extent.x1 - PATTERN_ALIKE ? "upper end" : "";
+}
+
+static const char *corner_name(struct arena *a, const struct part *part, struct vec at)
+{
+	const struct stringer *s = part->stringer;
 	int front = find_corner(s->tread_corners, s->steps, at);
 	int back = find_corner(s->inner_corners, s->steps, at);
 
@@ -30,7 +43,7 @@ static const char *corner_name(struct arena *a, const struct stringer *s, struct
 		return arena_printf(a, "front of tread %d", front);
 	if (back)
 		return arena_printf(a, "back of tread %d", back);
-	return at.y < PATTERN_ALIKE ? "lower edge" : "";
+	return edge_name(stringer_extent(a, part), at);
 }
 
 struct lister {
@@ -44,7 +57,7 @@ struct lister {
 static void list_corner(struct lister *l, struct vec at)
 {
 	l->list[l->n] =
-		(struct position){ l->n + 1, at, corner_name(l->arena, l->part->stringer, at),
+		(struct position){ l->n + 1, at, corner_name(l->arena, l->part, at),
 			length_letter_inches(l->arena, l->lettering, at.x),
 			length_letter_inches(l->arena, l->lettering, at.y) };
 	l->n++;
