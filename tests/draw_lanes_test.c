@@ -199,6 +199,16 @@ static void a_fraction_stays_with_its_whole_number(void **state)
 	assert_string_equal(l.line[1], "3 15/16\".");
 }
 
+static void a_figure_stays_with_its_unit(void **state)
+{
+	(void)state;
+	/* 15 letters of 1.5 mm: the line would end after the 60 */
+	struct lines l = wrap_text(arena, six_tenths(), 2.5, 15 * 1.5, "oval, 57 mm x 60 mm");
+
+	assert_string_equal(l.line[0], "oval, 57 mm");
+	assert_string_equal(l.line[1], "x 60 mm");
+}
+
 static void a_count_stays_with_its_mark(void **state)
 {
 	(void)state;
@@ -301,6 +311,7 @@ int main(void)
 		cmocka_unit_test_setup_teardown(wrapped_lines_are_no_wider_than_asked, start, stop),
 		cmocka_unit_test_setup_teardown(a_fraction_stays_with_its_whole_number, start,
 			stop),
+		cmocka_unit_test_setup_teardown(a_figure_stays_with_its_unit, start, stop),
 		cmocka_unit_test_setup_teardown(a_count_stays_with_its_mark, start, stop),
 		cmocka_unit_test_setup_teardown(a_times_stays_with_what_follows, start, stop),
 		cmocka_unit_test_setup_teardown(a_taken_spot_is_passed_over, start, stop),

@@ -1,5 +1,6 @@
 #include "draw/place.h"
 
+#include <ctype.h>
 #include <string.h>
 
 #include "draw/bounds.h"
@@ -163,11 +164,18 @@ static bool is_mark_of_part(const char *s)
 	return s[0] >= 'A' && s[0] <= 'Z' && s[1] >= '0' && s[1] <= '9';
 }
 
-/* A fraction stays with its whole number, a times with what follows, a count with its mark:
- * 3 15/16", x 3", 7 T6. */
+static bool is_millimetres(const char *s)
+{
+	return strncmp(s, "mm", 2) == 0 && !isalnum((unsigned char)s[2]);
+}
+
+/* A fraction stays with its whole number, a times with what follows, a figure with its unit, a
+ * count with its mark: 3 15/16", x 3", 60 mm, 7 T6. */
 static bool stay_together(const char *word, size_t length, const char *next)
 {
 	if (is_fraction(next) || (length == 1 && *word == 'x'))
+		return true;
+	if (length > 0 && isdigit((unsigned char)word[length - 1]) && is_millimetres(next))
 		return true;
 	return length > 0 && strspn(word, "0123456789") == length && is_mark_of_part(next);
 }
