@@ -56,10 +56,9 @@ struct lister {
 
 static void list_corner(struct lister *l, struct vec at)
 {
-	l->list[l->n] =
-		(struct position){ l->n + 1, at, corner_name(l->arena, l->part, at),
-			length_letter_inches(l->arena, l->lettering, at.x),
-			length_letter_inches(l->arena, l->lettering, at.y) };
+	l->list[l->n] = (struct position){ l->n + 1, at, corner_name(l->arena, l->part, at),
+		length_letter_inches(l->arena, l->lettering, at.x),
+		length_letter_inches(l->arena, l->lettering, at.y) };
 	l->n++;
 }
 
