@@ -185,12 +185,13 @@ static void rows_go_on_rather_than_over_what_stands_at_the_foot(void **state)
 	arena_free(p->built.arena);
 }
 
-/* A guard over a stair that rises under it, and how far over its nosings nothing may hang. */
+/* A guard over a stair that rises under it; how thick the floor is, and how far over the nosings
+ * nothing may hang. */
 #define GALLERY                                                                                    \
 	"pitchboard: 1\n"                                                                          \
 	"job: {name: Test, units: millimetres}\n"                                                  \
 	"floors: {total_rise: 2700}\n"                                                             \
-	"opening: {length: 3500, width: 1400, floor_thickness: 290, headroom: %s}\n"               \
+	"opening: {length: 3500, width: 1400, floor_thickness: %s, headroom: %s}\n"                \
 	"stair: {width: 1050, left: open, right: wall}\n"                                          \
 	"rail: {level_runs: [{side: left, direction: out, length: 350},"                           \
 	" {side: left, direction: back, length: 3500}]}\n"
@@ -200,7 +201,7 @@ static void rows_go_on_rather_than_over_what_stands_at_the_foot(void **state)
 static int guards_clear(const char *headroom)
 {
 	char job[2000];
-	snprintf(job, sizeof(job), GALLERY, headroom);
+	snprintf(job, sizeof(job), GALLERY, "290", headroom);
 	struct paper_stair *p = on_paper(built_from(job), 420, 297);
 	const struct sheet_set permit = { .reader = READER_DEPARTMENT, .lettering = 1 };
 	p->context.set = &permit;
@@ -225,6 +226,51 @@ static void no_height_is_struck_by_the_headroom_line(void **state)
 		assert_int_equal(guards_clear(lines[i]), 1);
 }
 
+/* Does a sloping edge that is seen run through a place on the sheet? */
+static bool slopes_through(const struct drawing *g, struct vec at)
+{
+	struct box b = box_grow(box_add(box_empty(), at), 0.1);
+
+	for (const struct mark *k = g->first; k; k = k->next)
+		for (int i = 0;
+			k->kind == MARK_LINE && k->line.pen == PEN_OUTLINE && i + 1 < k->line.n;
+			i++) {
+			struct vec from = k->line.points[i], to = k->line.points[i + 1];
+			if (fabs(to.x - from.x) > 0.2 && fabs(to.y - from.y) > 0.2 &&
+				clip_segment(b, from, to).some)
+				return true;
+		}
+	return false;
+}
+
+/* The line of the height of a rail goes on over it by three capitals of 2.5 mm; no other does. */
+static bool goes_on_over_a_rail(const struct mark *k)
+{
+	const struct vec *p = k->line.points;
+
+	return k->kind == MARK_LINE && k->line.pen == PEN_DIM && k->line.n == 2 &&
+		fabs(p[1].x - p[0].x) < 1e-9 && fabs(p[1].y - p[0].y - 7.5) < 1e-9;
+}
+
+/* The middle of the rail, which is seen below the floor and over it, is behind the floor. */
+static void the_height_of_a_rail_ends_where_its_top_is_seen(void **state)
+{
+	char job[2000];
+	snprintf(job, sizeof(job), GALLERY, "450", "2000");
+	struct paper_stair *p = on_paper(built_from(job), 594, 420);
+	const struct drawing *g = draw(p, &sheet_elevation);
+	int seen = 0;
+	(void)state;
+	for (const struct mark *k = g->first; k; k = k->next) {
+		if (!goes_on_over_a_rail(k))
+			continue;
+		seen++;
+		assert_true(slopes_through(g, k->line.points[0]));
+	}
+	assert_int_equal(seen, 1);
+	arena_free(p->built.arena);
+}
+
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
@@ -235,6 +281,7 @@ int main(void)
 		cmocka_unit_test(floors_too_near_each_other_have_their_levels_on_either_side),
 		cmocka_unit_test(rows_go_on_rather_than_over_what_stands_at_the_foot),
 		cmocka_unit_test(no_height_is_struck_by_the_headroom_line),
+		cmocka_unit_test(the_height_of_a_rail_ends_where_its_top_is_seen),
 		cmocka_unit_test(every_piece_can_be_read_on_a_small_paper),
 	};
 	return cmocka_run_group_tests(tests, NULL, NULL);

@@ -2,7 +2,10 @@
  * Heights that stand plumb in a side view, from one of its points up to another: of the raked rail
  * over a nosing, of guards over the upper floor.  Each has more than one place where it may stand.
  */
+#include <string.h>
+
 #include "draw/bounds.h"
+#include "draw/clip.h"
 #include "draw/place.h"
 #include "pitchboard/rail.h"
 #include "sheets/reader.h"
@@ -115,6 +118,36 @@ static struct box shown_of(const struct side_view *v, const struct part *p)
 	return b;
 }
 
+/* Does an edge of the part show within a millimetre of there, or does something stand before it? */
+static bool shows_at(const struct drafting *d, const struct part *p, struct vec on_paper)
+{
+	struct vec at = vec_scale(on_paper, 1 / d->scale);
+	struct box near = box_grow(box_add(box_empty(), at), 1);
+
+	for (int i = 0; i < d->what->view.stroke_count; i++) {
+		const struct stroke *s = &d->what->view.strokes[i];
+		if (s->part == p && s->pen != PEN_HIDDEN && clip_segment(near, s->a, s->b).some)
+			return true;
+	}
+	return false;
+}
+
+/* Brings those that end on a top to be seen before the others, else in the order they have: up to
+ * a rail behind the floor a height seems to be that of the ceiling. */
+static void shown_first(const struct drafting *d, const struct part *rail, struct plumb *places,
+	int n)
+{
+	int shown = 0;
+
+	for (int i = 0; i < n; i++) {
+		struct plumb p = places[i];
+		if (!shows_at(d, rail, p.high))
+			continue;
+		memmove(places + shown + 1, places + shown, (size_t)(i - shown) * sizeof(*places));
+		places[shown++] = p;
+	}
+}
+
 /* The raked rail that shows for longest, of a balustrade or along a wall; NULL: none does. */
 static const struct part *longest_rail(const struct drafting *d)
 {
@@ -181,6 +214,7 @@ static int rail_places(const struct drafting *d, const struct part *rail, struct
 		if (i == 0 || (p.high.x > shown.x0 && p.high.x < shown.x1))
 			places[n++] = p;
 	}
+	shown_first(d, rail, places, n);
 	return n;
 }
 
@@ -236,6 +270,7 @@ static struct box draw_guard(const struct drafting *d, const struct part *p, str
 		places[i] = (struct plumb){ vec_scale(vec(u, top - p->rail->height), d->scale),
 			vec_scale(vec(u, top), d->scale) };
 	}
+	shown_first(d, p, places, PLACES);
 	struct height height = { .over = 4, .places = places, .n = PLACES };
 	height.text = arena_printf(d->sheet->drawing->arena, "guard %s",
 		height_words(d, p->rail->height));
