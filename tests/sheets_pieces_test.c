@@ -199,28 +199,6 @@ static void newels_of_one_job_come_out_at_one_scale(void **state)
 	arena_free(b.arena);
 }
 
-/* The ends of returns are three-cornered: half of what is round them is not wood. */
-static void the_line_along_the_grain_crosses_no_edge(void **state)
-{
-	struct built b = built_from("pitchboard: 1\njob: {name: Test}\n"
-				    "floors: {total_rise: 107\"}\n"
-				    "stair: {width: 36\", left: wall, right: open}\n");
-	int grains = 0;
-
-	(void)state;
-	for (const struct drawing *g = sheets_of(&b, &sheet_pieces, 420, 297); g; g = g->next)
-		for (const struct mark *k = g->first; k; k = k->next) {
-			if (k->kind != MARK_LINE || k->line.pen != PEN_DIM || k->line.n != 4)
-				continue;
-			const struct vec *p = k->line.points;
-			struct box along = box_grow(box_add(box_add(box_empty(), p[1]), p[2]), 0.1);
-			assert_false(is_crossed(g, PEN_OUTLINE, along));
-			grains++;
-		}
-	assert_true(grains > 5);
-	arena_free(b.arena);
-}
-
 static void a_paper_too_small_for_any_lap_says_so(void **state)
 {
 	struct built b = long_skirt();
@@ -386,7 +364,6 @@ int main(void)
 		cmocka_unit_test(every_piece_but_a_stringer_has_a_cell),
 		cmocka_unit_test(a_piece_too_long_for_the_paper_is_drawn_lap_by_lap),
 		cmocka_unit_test(newels_of_one_job_come_out_at_one_scale),
-		cmocka_unit_test(the_line_along_the_grain_crosses_no_edge),
 		cmocka_unit_test(a_paper_too_small_for_any_lap_says_so),
 		cmocka_unit_test(laps_follow_each_other_from_end_to_end),
 		cmocka_unit_test(laps_part_beside_a_hole),

@@ -139,23 +139,40 @@ static bool is_on_piece(const struct drawing *g, struct box piece, struct vec p)
 	return true;
 }
 
-/* Past the middle, or where no edge runs through it. */
+/* Does any line run through it: an edge, a hole from behind, the line where a piece is broken? */
+static bool is_crossed(const struct drawing *g, struct box b)
+{
+	const struct text_room room = { { { b.x0, b.y0 }, { b.x1, b.y0 }, { b.x1, b.y1 },
+		{ b.x0, b.y1 } } };
+
+	for (const struct mark *k = g->first; k; k = k->next)
+		if (mark_crosses(k, &room, b))
+			return true;
+	return false;
+}
+
+/* Past the middle, or where nothing runs through it; else where at least no edge does. */
 static struct vec grain_place(const struct drawing *g, struct box piece)
 {
 	static const struct vec shares[] = { { 0.65, 0.7 }, { 0.65, 0.3 }, { 0.5, 0.5 },
-		{ 0.35, 0.7 }, { 0.35, 0.3 }, { 0.25, 0.5 }, { 0.75, 0.5 } };
+		{ 0.35, 0.7 }, { 0.35, 0.3 }, { 0.25, 0.5 }, { 0.75, 0.5 }, { 0.57, 0.7 },
+		{ 0.43, 0.7 }, { 0.57, 0.3 }, { 0.43, 0.3 } };
 	enum { PLACES = sizeof(shares) / sizeof(*shares) };
 	struct vec at[PLACES];
+	int off_edges = -1;
 
 	for (int i = 0; i < PLACES; i++) {
 		at[i] = vec(piece.x0 + shares[i].x * box_width(piece),
 			piece.y0 + shares[i].y * box_height(piece));
 		struct box b = { at[i].x - GRAIN_HALF, at[i].y - GRAIN_BARB, at[i].x + GRAIN_HALF,
 			at[i].y + GRAIN_BARB };
-		if (is_on_piece(g, piece, at[i]) && !heavy_line_crosses(g, b))
+		if (!is_on_piece(g, piece, at[i]) || heavy_line_crosses(g, b))
+			continue;
+		if (!is_crossed(g, b))
 			return at[i];
+		off_edges = off_edges < 0 ? i : off_edges;
 	}
-	return at[0];
+	return at[off_edges < 0 ? 0 : off_edges];
 }
 
 /* A line along the grain, with half an arrow head at either end. */
