@@ -79,16 +79,22 @@ static void what_is_drawn_or_agreed_otherwise_changes_the_name(void **state)
 	changes_name(STAIR("revisions: [{mark: B, date: 2026-01-02, text: other}]\n"), 1);
 }
 
+/* The stair with more said of the job it is of. */
+static const char *with_about(struct arena *a, const char *about)
+{
+	const char *job = "job: {name: Test, client: Somebody}";
+	const char *yaml = STAIR(""), *at = strstr(yaml, job);
+
+	return arena_printf(a, "%.*sjob: {name: Test, client: Somebody, %s}%s", (int)(at - yaml),
+		yaml, about, at + strlen(job));
+}
+
 /* Of the frame too: what is printed anywhere is part of what is signed. */
 static void changes_name_with_about(const char *about)
 {
 	struct arena *a = arena_new();
-	const char *job = "job: {name: Test, client: Somebody}";
-	const char *yaml = STAIR(""), *at = strstr(yaml, job);
 
-	changes_name(arena_printf(a, "%.*sjob: {name: Test, client: Somebody, %s}%s",
-			     (int)(at - yaml), yaml, about, at + strlen(job)),
-		1);
+	changes_name(with_about(a, about), 1);
 	arena_free(a);
 }
 
@@ -100,6 +106,27 @@ static void what_only_the_title_block_says_changes_the_name_too(void **state)
 	changes_name_with_about("date: 2026-02-03");
 	changes_name_with_about("shop: Z");
 	changes_name_with_about("site: Elsewhere");
+}
+
+static void who_signs_is_named_however_long_the_name(void **state)
+{
+	struct arena *a = arena_new();
+	const char *shop = "Board and Daughters and their Sons, builders of stairs";
+	struct issued it = issue(with_about(a, arena_printf(a, "shop: '%s'", shop)));
+	const struct mark *k = find_text(sheet_of(&it, "C-801"), "For the shop");
+	const char *rest = shop;
+
+	(void)state;
+	assert_non_null(k);
+	for (k = k->next; *rest; k = k->next) {
+		assert_non_null(k);
+		assert_int_equal(k->kind, MARK_TEXT);
+		assert_int_equal(strncmp(rest, k->text.text, strlen(k->text.text)), 0);
+		rest += strlen(k->text.text);
+		rest += *rest == ' ';
+	}
+	arena_free(it.built.arena);
+	arena_free(a);
 }
 
 static const char *name_with(struct built b, const struct stationery *st)
@@ -287,6 +314,7 @@ int main(void)
 		cmocka_unit_test(one_name_is_on_every_page),
 		cmocka_unit_test(what_is_drawn_or_agreed_otherwise_changes_the_name),
 		cmocka_unit_test(what_only_the_title_block_says_changes_the_name_too),
+		cmocka_unit_test(who_signs_is_named_however_long_the_name),
 		cmocka_unit_test(another_sentence_in_the_margin_changes_the_name),
 		cmocka_unit_test(what_the_client_does_not_see_leaves_the_name),
 		cmocka_unit_test(choices_are_said_in_plain_words),

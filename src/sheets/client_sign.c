@@ -3,12 +3,14 @@
 #include <string.h>
 
 #include "draw/bounds.h"
+#include "draw/place.h"
 #include "sheets/client_facts.h"
 
 #define WORDS 0.5 /* of the width; the signatures have the rest */
 #define GAP 5.0
 #define ROW 3.2  /* height of a line to write on, in heights of a capital */
-#define HEAD 4.0 /* over the first of them */
+#define HEAD 2.5 /* over the first of them, beside the lines of a name */
+#define NEXT 1.5 /* from one line of a name to the next */
 #define NAME 1.6 /* letters of the set's name */
 
 enum { MOST_NOTES = 16, MOST_NOT_MET = 6, PARTIES = 2, LINES = 3 };
@@ -85,9 +87,55 @@ static struct box words_of(struct box room)
 	return room;
 }
 
-static double boxes_height(struct hand h)
+static double box_of_one(const struct sheet *s)
 {
-	return h.letter * (HEAD + LINES * ROW);
+	return (s->room.x1 - words_of(s->room).x1 - PARTIES * GAP) / PARTIES;
+}
+
+struct party {
+	const char *who;
+	struct lines name;
+};
+
+/* A name with a word too long for the box stands in the title block alone. */
+static struct party party(const struct sheet *s, const char *who, const char *name)
+{
+	struct hand h = s->hand;
+	double wide = box_of_one(s) - 2 * h.letter;
+	struct lines l = wrap_text(h.g->arena, h.measure, h.letter, wide, or_else(name, ""));
+
+	for (int i = 0; i < l.n; i++)
+		if (measure_width(h.measure, LETTER_REGULAR, h.letter, l.line[i]) > wide)
+			return (struct party){ who, { NULL, 0 } };
+	return (struct party){ who, l };
+}
+
+struct parties {
+	struct party of[PARTIES];
+};
+
+static struct parties parties(const struct sheet *s)
+{
+	const struct job_about *job = &s->context->stair->job->about;
+
+	return (struct parties){ { party(s, "For the client", job->client),
+		party(s, "For the shop", job->shop) } };
+}
+
+/* Both have their lines to write on at one height. */
+static double head_height(const struct sheet *s)
+{
+	struct parties both = parties(s);
+	int lines = 1;
+
+	for (int i = 0; i < PARTIES; i++)
+		lines = both.of[i].name.n > lines ? both.of[i].name.n : lines;
+	return s->hand.letter * (HEAD + NEXT * lines);
+}
+
+static double boxes_height(const struct sheet *s)
+{
+	return head_height(s) + s->hand.letter * LINES * ROW;
 }
 
 static double name_height(struct hand h)
@@ -101,7 +149,7 @@ static double height_of(const struct sheet *s, const char *sheets)
 	int n = sign_notes(s->drawing->arena, s->context, sheets, notes);
 	struct prose p = prose_set(s->hand, notes, n, box_width(words_of(s->room)));
 
-	return fmax(boxes_height(s->hand),
+	return fmax(boxes_height(s),
 		name_height(s->hand) + prose_depth(s->hand, p) + s->hand.letter);
 }
 
@@ -130,21 +178,21 @@ static void draw_words(const struct sheet *s, struct box b, const char *sheets)
 	prose_draw(h, prose_set(h, notes, n, box_width(b)), b, box_width(b));
 }
 
-/* The name under the heading, where it goes on one line. */
-static void draw_head(struct hand h, struct box b, const char *who, const char *name)
+static void draw_head(struct hand h, struct box b, struct party p)
 {
 	double left = b.x0 + h.letter;
 
 	draw_text_styled(h.g, vec(left, b.y1 - 1.8 * h.letter), h.letter, 0, ALIGN_LEFT,
-		LETTER_BOLD, who);
-	if (left + measure_width(h.measure, LETTER_REGULAR, h.letter, name) < b.x1)
-		draw_text(h.g, vec(left, b.y1 - 3.4 * h.letter), h.letter, ALIGN_LEFT, name);
+		LETTER_BOLD, p.who);
+	for (int i = 0; i < p.name.n; i++)
+		draw_text(h.g, vec(left, b.y1 - (3.4 + NEXT * i) * h.letter), h.letter, ALIGN_LEFT,
+			p.name.line[i]);
 }
 
 static void draw_lines(struct hand h, struct box b)
 {
 	static const char *const lines[LINES] = { "signature", "name", "date" };
-	double y = b.y1 - HEAD * h.letter, left = b.x0 + h.letter;
+	double y = b.y1, left = b.x0 + h.letter;
 
 	for (int i = 0; i < LINES; i++) {
 		y -= ROW * h.letter;
@@ -157,21 +205,18 @@ static void draw_lines(struct hand h, struct box b)
 
 static void draw_signatures(struct sheet *s, const char *sheets)
 {
-	const struct job_about *job = &s->context->stair->job->about;
-	const struct {
-		const char *who, *name;
-	} parties[PARTIES] = { { "For the client", or_else(job->client, "") },
-		{ "For the shop", or_else(job->shop, "") } };
 	struct box room = s->room, words = words_of(room);
+	struct parties both = parties(s);
+	double wide = box_of_one(s);
 
 	room.y1 = words.y1 = room.y0 + height_of(s, sheets);
 	draw_words(s, words, sheets);
-	double wide = (room.x1 - words.x1 - PARTIES * GAP) / PARTIES;
 	for (int i = 0; i < PARTIES; i++) {
 		double x = words.x1 + GAP + i * (wide + GAP);
-		struct box b = { x, room.y0, x + wide, room.y0 + boxes_height(s->hand) };
+		struct box b = { x, room.y0, x + wide, room.y0 + boxes_height(s) };
 		draw_box(s->drawing, PEN_TABLE, b);
-		draw_head(s->hand, b, parties[i].who, parties[i].name);
+		draw_head(s->hand, b, both.of[i]);
+		b.y1 -= head_height(s);
 		draw_lines(s->hand, b);
 	}
 }
