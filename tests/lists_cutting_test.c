@@ -166,20 +166,20 @@ static void a_piece_longer_than_any_board_is_told_and_still_listed(void **state)
 	arena_free(l.built.arena);
 }
 
-/* Two of 122 1/2 glued up to a body of 245, 6 more of each: with a kerf of 3 they are 260 wide, but
- * nobody who reads 129 and 129 gets both out of that. */
-static void what_is_lettered_of_strips_goes_into_their_board(void **state)
+/* Boards of one width are on offer, and a piece is 6 wider before it is planed. */
+#define SIX_MORE(rise, run, treads, width)                                                         \
+	"pitchboard: 1\n"                                                                          \
+	"job: {name: Test, units: millimetres}\n"                                                  \
+	"floors: {total_rise: " rise "}\n"                                                         \
+	"stair: {width: 900, left: wall, right: open, segments: [{risers: 10, run: " run "}]}\n"   \
+	"treads: {thickness: 27, nosing: 25" treads "}\n"                                          \
+	"stock: {rough_width: 6, " WHOLE "widths: [" width "], lengths: [3 m]}\n"
+
+static void strips_go_into_their_boards_as_lettered(const char *job)
 {
-	struct listed l = listed_from(
-		"pitchboard: 1\n"
-		"job: {name: Test, units: millimetres}\n"
-		"floors: {total_rise: 1800}\n"
-		"stair: {width: 900, left: wall, right: open, segments: [{risers: 10, run: 250}]}\n"
-		"treads: {thickness: 27, nosing: 25}\n"
-		"stock: {rough_width: 6, " WHOLE "widths: [260], lengths: [3 m]}\n");
+	struct listed l = listed_from(job);
 	int strips = 0;
 
-	(void)state;
 	for (const struct cut_group *g = l.groups; g; g = g->next)
 		for (int i = 0; i < g->board_count; i++) {
 			const struct cut_board *b = &g->boards[i];
@@ -194,22 +194,65 @@ static void what_is_lettered_of_strips_goes_into_their_board(void **state)
 	arena_free(l.built.arena);
 }
 
+/* Two of 122 1/2 glued up to a body of 245, 6 more of each: with a kerf of 3 they are 260 wide, but
+ * nobody who reads 129 and 129 gets both out of that.  Nor three risers of 180.6, 187 each, out of
+ * 566. */
+static void what_is_lettered_of_strips_goes_into_their_board(void **state)
+{
+	(void)state;
+	strips_go_into_their_boards_as_lettered(SIX_MORE("1800", "250", "", "260"));
+	strips_go_into_their_boards_as_lettered(SIX_MORE("1806", "250", "", "566"));
+}
+
+/* A riser of 180.2 and its 6 are 187 in whole millimetres, and go into 186 1/2 all the same. */
+static void what_just_goes_into_the_widest_board_comes_out_of_it(void **state)
+{
+	struct listed l = listed_from(SIX_MORE("1802", "250", "", "186.5"));
+	double most = 0;
+
+	(void)state;
+	for (const struct blank *b = l.blanks; b; b = b->next)
+		if (strcmp(b->part->name, "riser") == 0)
+			most = fmax(most, b->rough_width);
+	assert_near(most, 186.5, 1e-9);
+	check_all(&l);
+	arena_free(l.built.arena);
+}
+
+static void bodies_come_out_of(const char *job, int boards, double width, double rough)
+{
+	struct listed l = listed_from(job);
+	int bodies = 0;
+
+	for (const struct blank *b = l.blanks; b; b = b->next) {
+		if (strcmp(b->part->name, "tread body") != 0)
+			continue;
+		assert_int_equal(b->each, boards);
+		assert_near(b->width, width, 1e-9);
+		assert_near(b->rough_width, rough, 1e-9);
+		bodies++;
+	}
+	assert_true(bodies > 0);
+	check_all(&l);
+	arena_free(l.built.arena);
+}
+
+/* 245 out of boards of 90 less 6: three, of 81 2/3.  247 out of 89 less 6: three again, of 82 1/3
+ * or 83 as the saw is set; but not out of 88 1/2 less 6, where a fourth makes them 61 3/4 or 62. */
+static void boards_that_the_saw_makes_too_wide_for_what_is_on_offer_are_one_more(void **state)
+{
+	(void)state;
+	bodies_come_out_of(SIX_MORE("1800", "250", ", widest_board: 300", "90"), 3, 82, 88);
+	bodies_come_out_of(SIX_MORE("1800", "252", ", widest_board: 300", "89"), 3, 83, 89);
+	bodies_come_out_of(SIX_MORE("1800", "252", ", widest_board: 300", "88.5"), 4, 62, 68);
+}
+
 /* A body of 245 is made of two boards as a rule, 6 in the widest; where the widest on offer is 100
  * either is glued up of two: a quarter is 61 1/4, and 62 is the next that a rule shows. */
 static void what_is_wider_than_any_board_is_glued_up(void **state)
 {
-	struct listed l = listed_from(JOB(WHOLE "widths: [100], lengths: [3609]"));
-
 	(void)state;
-	for (const struct blank *b = l.blanks; b; b = b->next) {
-		if (strcmp(b->part->name, "tread body") != 0)
-			continue;
-		assert_true(b->rough_width <= 100);
-		assert_int_equal(b->each, 4);
-		assert_near(b->width, 62, 1e-9);
-	}
-	check_all(&l);
-	arena_free(l.built.arena);
+	bodies_come_out_of(JOB(WHOLE "widths: [100], lengths: [3609]"), 4, 62, 62);
 }
 
 /* A body of 245 goes on no board but the one of 900; a front strip, longer by its overhang, on none
@@ -331,6 +374,9 @@ int main(void)
 		cmocka_unit_test(a_piece_as_long_as_the_board_comes_out_of_a_clear_one),
 		cmocka_unit_test(a_piece_longer_than_any_board_is_told_and_still_listed),
 		cmocka_unit_test(what_is_lettered_of_strips_goes_into_their_board),
+		cmocka_unit_test(what_just_goes_into_the_widest_board_comes_out_of_it),
+		cmocka_unit_test(
+			boards_that_the_saw_makes_too_wide_for_what_is_on_offer_are_one_more),
 		cmocka_unit_test(what_is_wider_than_any_board_is_glued_up),
 		cmocka_unit_test(
 			the_widest_and_the_longest_piece_may_come_from_boards_of_different_lengths),
