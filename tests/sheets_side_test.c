@@ -271,6 +271,35 @@ static void the_height_of_a_rail_ends_where_its_top_is_seen(void **state)
 	arena_free(p->built.arena);
 }
 
+/* A run across the stair is seen on end in the section, beside the line of the opening's size. */
+static void no_height_is_struck_by_the_lines_of_the_openings_size(void **state)
+{
+	(void)state;
+	struct paper_stair *p =
+		on_paper(built_from(
+				 "pitchboard: 1\njob: {name: Test, units: millimetres}\n"
+				 "floors: {total_rise: 2700}\n"
+				 "opening: {length: 3500, width: 1400, floor_thickness: 290}\n"
+				 "stair: {width: 1050, left: wall, right: wall}\n"
+				 "rail: {level_runs: [{side: right, direction: out, length: 450},"
+				 " {side: right, direction: back, length: 3500},"
+				 " {side: right, direction: across, length: 1300}]}\n"),
+			420, 297);
+	const struct sheet_set permit = { .reader = READER_DEPARTMENT, .lettering = 1 };
+	p->context.set = &permit;
+	const struct drawing *g = draw(p, &sheet_section);
+	int seen = 0;
+
+	for (const struct mark *k = g->first; k; k = k->next) {
+		if (k->kind != MARK_TEXT || strncmp(k->text.text, "guard ", 6) != 0)
+			continue;
+		seen++;
+		assert_false(is_crossed(g, PEN_DIM, mark_box(k, six_tenths())));
+	}
+	assert_true(seen > 0);
+	arena_free(p->built.arena);
+}
+
 int main(void)
 {
 	const struct CMUnitTest tests[] = {
@@ -282,6 +311,7 @@ int main(void)
 		cmocka_unit_test(rows_go_on_rather_than_over_what_stands_at_the_foot),
 		cmocka_unit_test(no_height_is_struck_by_the_headroom_line),
 		cmocka_unit_test(the_height_of_a_rail_ends_where_its_top_is_seen),
+		cmocka_unit_test(no_height_is_struck_by_the_lines_of_the_openings_size),
 		cmocka_unit_test(every_piece_can_be_read_on_a_small_paper),
 	};
 	return cmocka_run_group_tests(tests, NULL, NULL);

@@ -60,6 +60,32 @@ static struct vec end_of(const struct drafting *d, const struct height *h, struc
 	return vec(p.high.x, p.high.y + h->over * d->sheet->hand.letter);
 }
 
+/* Over the upper floor the lines of the opening's size go up from its ends. */
+static bool strikes_opening(const struct drafting *d, struct vec at, double width)
+{
+	const double ends[] = { d->stair->opening.x0, d->stair->opening.x1 };
+	bool strikes = false;
+
+	if (at.y + d->sheet->hand.letter < side_at(d, 0, d->stair->total_rise).y)
+		return false;
+	for (int i = 0; i < 2; i++) {
+		double x = side_at(d, ends[i], 0).x;
+		strikes |= x > at.x && x < at.x + width;
+	}
+	return strikes;
+}
+
+/* How many of the spots, brought to the front, are clear of those; all where none is. */
+static int spots_off_opening(const struct drafting *d, struct spot *spots, int n, double width)
+{
+	int kept = 0;
+
+	for (int i = 0; i < n; i++)
+		if (!strikes_opening(d, spots[i].at, width))
+			spots[kept++] = spots[i];
+	return kept > 0 ? kept : n;
+}
+
 /* Draws it with its figure where there is room for both; whether there was. */
 static bool place_height(const struct drafting *d, const struct height *height, struct plumb p,
 	struct box *view)
@@ -72,6 +98,7 @@ static bool place_height(const struct drafting *d, const struct height *height, 
 
 	if (side_plumb_strikes(h, p.low, end))
 		return false;
+	n = spots_off_opening(d, spots, n, width);
 	n = side_spots_off_headroom_line(d, *view, spots, n, width);
 	int i = place_text(h.g, h.measure, h.letter, spots, n, height->text);
 	if (i < 0)
